@@ -1,0 +1,91 @@
+// One rule set for the whole project, and the layer rule: who may import whom.
+import officeAddins from 'eslint-plugin-office-addins';
+import regexp from 'eslint-plugin-regexp';
+import tseslint from 'typescript-eslint';
+
+const outside = {
+  functions: '**/functions/**',
+  workbook: '**/workbook/**',
+  taskpane: '**/taskpane/**',
+  xlsx: '**/xlsx/**',
+  headless: '**/headless/**',
+  bench: '**/bench/**',
+};
+const platform = ['node:*', 'linkedom', '@odoo/*', 'fflate', '@microsoft/*'];
+
+/** A layer may import its own files and those of `allowed`; everything else is an error. */
+function layer(folder, allowed, packages = platform) {
+  const forbidden = Object.entries(outside)
+    .filter(([name]) => name !== folder && !allowed.includes(name))
+    .map(([, pattern]) => pattern);
+  const core = folder === 'core' || allowed.includes('core') ? [] : ['**/core/**'];
+  return {
+    files: [`src/${folder}/**/*.ts`, `src/${folder}/**/*.tsx`],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            {
+              group: [...forbidden, ...core],
+              message: `src/${folder} may not import from there (see DEVELOPERS.md, layers).`,
+            },
+            ...(packages.length
+              ? [
+                  {
+                    group: packages,
+                    message: `src/${folder} stays free of this package (see DEVELOPERS.md, layers).`,
+                  },
+                ]
+              : []),
+          ],
+        },
+      ],
+    },
+  };
+}
+
+export default tseslint.config(
+  { ignores: ['node_modules/', 'dist/', 'out/', 'coverage/'] },
+  ...tseslint.configs.recommended,
+  regexp.configs['flat/recommended'],
+  {
+    files: ['src/**/*.ts', 'src/**/*.tsx'],
+    plugins: { 'office-addins': officeAddins },
+    rules: {
+      ...officeAddins.configs.recommended.rules,
+      'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
+    },
+  },
+  {
+    files: ['src/core/**/*.ts'],
+    rules: {
+      'no-restricted-globals': [
+        'error',
+        'window',
+        'document',
+        'Office',
+        'Excel',
+        'CustomFunctions',
+        'process',
+        'console',
+        'setTimeout',
+        'fetch',
+        'performance',
+      ],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'core is pure: no random.' },
+        { object: 'Date', property: 'now', message: 'core is pure: no clock.' },
+      ],
+      '@typescript-eslint/no-explicit-any': 'error',
+    },
+  },
+  layer('core', []),
+  layer('functions', ['core']),
+  layer('workbook', ['core']),
+  layer('taskpane', ['core', 'workbook']),
+  layer('xlsx', [], ['linkedom', '@odoo/*', '@microsoft/*']),
+  layer('headless', ['functions', 'xlsx'], []),
+  layer('bench', ['core', 'functions', 'workbook', 'taskpane', 'xlsx', 'headless'], []),
+);

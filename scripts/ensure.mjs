@@ -1,0 +1,64 @@
+// What every command needs before it can run: the packages, and a build no older than its sources.
+import { spawnSync } from 'node:child_process';
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import path from 'node:path';
+
+export const root = path.resolve(import.meta.dirname, '..');
+const inRoot = (...parts) => path.join(root, ...parts);
+
+/** Runs a command, its output on standard error so that a command's own output stays clean. */
+export function run(command, args, options = {}) {
+  const result = spawnSync(command, args, { cwd: root, stdio: ['ignore', 2, 2], ...options });
+  if (result.error) throw result.error;
+  return result.status ?? 1;
+}
+
+function modified(file) {
+  return existsSync(file) ? statSync(file).mtimeMs : 0;
+}
+
+function newest(folder) {
+  let latest = 0;
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    const file = path.join(folder, entry.name);
+    latest = Math.max(latest, entry.isDirectory() ? newest(file) : modified(file));
+  }
+  return latest;
+}
+
+export function ensurePackages() {
+  const installed = modified(inRoot('node_modules/.package-lock.json'));
+  if (installed > 0 && installed >= modified(inRoot('package-lock.json'))) return;
+  console.error('Installing packages (about a minute on a first run) …');
+  const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
+  const status = run(npm, ['ci', '--no-audit', '--no-fund', '--loglevel', 'error'], {
+    shell: process.platform === 'win32',
+  });
+  if (status !== 0) {
+    console.error(
+      'The packages could not be installed: npm ci ended with an error (above). Check the network and try again.',
+    );
+    process.exit(1);
+  }
+}
+
+/** The files of a complete build; the oldest of them dates it. */
+const built = ['dist/functions.js', 'dist/functions.json', 'dist/headless.mjs', 'dist/manifest.xml'];
+
+export function ensureBuild() {
+  const oldest = Math.min(...built.map((file) => modified(inRoot(file))));
+  const sources = Math.max(
+    ...['src', 'manifest', 'scripts'].map((folder) => newest(inRoot(folder))),
+    ...['webpack.config.mjs', 'package-lock.json'].map((file) => modified(inRoot(file))),
+  );
+  if (oldest > sources) return;
+  if (run(process.execPath, [inRoot('scripts/build.mjs')]) !== 0) {
+    console.error('The build failed (above).');
+    process.exit(1);
+  }
+}
+
+export function ensure() {
+  ensurePackages();
+  ensureBuild();
+}
