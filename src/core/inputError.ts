@@ -1,0 +1,34 @@
+/** What went wrong, as data: the one shape every refusal in the library has. */
+export interface Failure {
+  /** `invalid`: the input cannot be read or is out of range. `unknown`: no such grade, press, entry. */
+  code: 'invalid' | 'unknown';
+  /** The argument or cell the input came from, in the words a user sees: `Thickness`. */
+  argument: string;
+  /** What was read, as text. */
+  received: string;
+  /** What is wrong with it, a clause that follows the argument: `'3/8 inc' is not a length.` */
+  problem: string;
+  /** What is allowed and how to fix it: `Write 3/8, 9.5 mm or 0.375.` */
+  allowed: string;
+}
+
+/** The only error the library throws on purpose. Its message is one readable sentence or two. */
+export class InputError extends Error {
+  readonly failure: Failure;
+
+  constructor(failure: Failure) {
+    super(`${failure.argument}: ${failure.problem} ${failure.allowed}`.trim());
+    this.name = 'InputError';
+    this.failure = failure;
+  }
+}
+
+/** Throws an {@link InputError} for input that cannot be read or lies outside its range. */
+export function refuse(argument: string, received: string, problem: string, allowed: string): never {
+  throw new InputError({ code: 'invalid', argument, received, problem, allowed });
+}
+
+/** Throws an {@link InputError} for a name that is in no table. */
+export function refuseUnknown(argument: string, received: string, problem: string, allowed: string): never {
+  throw new InputError({ code: 'unknown', argument, received, problem, allowed });
+}
