@@ -1,0 +1,55 @@
+import { formatLength } from '../quantity/formatLength.js';
+import type { LengthUnit } from '../quantity/units.js';
+
+/** A punched hole. A slot has round ends; its length is measured over all. */
+export type Hole =
+  | { shape: 'round'; diameterMm: number }
+  | { shape: 'slot'; widthMm: number; lengthMm: number }
+  | { shape: 'square'; sideMm: number }
+  | { shape: 'rectangle'; widthMm: number; lengthMm: number }
+  | { shape: 'hexagon'; acrossFlatsMm: number };
+
+/** The smallest dimension of the hole in mm: diameter, slot width, shorter side, width across flats. */
+export function leastDimensionMm(hole: Hole): number {
+  switch (hole.shape) {
+    case 'round':
+      return hole.diameterMm;
+    case 'square':
+      return hole.sideMm;
+    case 'hexagon':
+      return hole.acrossFlatsMm;
+    default:
+      return Math.min(hole.widthMm, hole.lengthMm);
+  }
+}
+
+/** The largest dimension of the punch in mm: what must fit the punch body and the die. */
+export function punchDiagonalMm(hole: Hole): number {
+  switch (hole.shape) {
+    case 'round':
+      return hole.diameterMm;
+    case 'slot':
+      return hole.lengthMm;
+    case 'square':
+      return Math.SQRT2 * hole.sideMm;
+    case 'rectangle':
+      return Math.hypot(hole.widthMm, hole.lengthMm);
+    case 'hexagon':
+      return (2 / Math.sqrt(3)) * hole.acrossFlatsMm;
+  }
+}
+
+/** The hole as it is echoed in notes: `Ø13/16`, `slot 13/16 × 1-7/8`, `square 3/4`. */
+export function describeHole(hole: Hole, unit: LengthUnit): string {
+  const size = (mm: number) => formatLength(mm, unit);
+  switch (hole.shape) {
+    case 'round':
+      return `Ø${size(hole.diameterMm)}`;
+    case 'square':
+      return `square ${size(hole.sideMm)}`;
+    case 'hexagon':
+      return `hexagon ${size(hole.acrossFlatsMm)}`;
+    default:
+      return `${hole.shape} ${size(hole.widthMm)} × ${size(hole.lengthMm)}`;
+  }
+}
