@@ -1,0 +1,21 @@
+import type { PressItemKey } from './pressItem.js';
+
+/** A press value: a limit in the core's unit, no limit, not known, or a cell that could not be read. */
+export type PressValue =
+  | { state: 'value'; value: number }
+  | { state: 'none' }
+  | { state: 'unknown' }
+  | { state: 'bad'; message: string };
+
+export interface Press {
+  name: string;
+  values: Readonly<Partial<Record<PressItemKey, PressValue>>>;
+  /** Why the whole press cannot be used: two presses of one name. */
+  problem?: string;
+}
+
+const unknown: PressValue = { state: 'unknown' };
+
+export function pressValue(press: Press, key: PressItemKey): PressValue {
+  return press.values[key] ?? unknown;
+}

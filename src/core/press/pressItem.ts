@@ -1,0 +1,183 @@
+/** What a press value is: how its cell is read and in which unit the core holds it. */
+export type PressItemKind =
+  | 'station'
+  | 'force'
+  | 'length'
+  | 'stress'
+  | 'ratio'
+  | 'allowance'
+  | 'angle'
+  | 'mass'
+  | 'amount'
+  | 'count';
+
+export type Station = 'punch' | 'flat shear' | 'angle shear' | 'bar shear' | 'notcher' | 'bend';
+
+/** One row of the Presses table: its name there, its kind, and what it means. */
+export interface PressItem {
+  key: string;
+  /** The text of the Item column. It is part of the file format and never changes. */
+  name: string;
+  kind: PressItemKind;
+  meaning: string;
+}
+
+/**
+ * The rows of the Presses table. A value is a limit; `none`: there is no such limit; blank: unknown, so that
+ * the check is reported as not made. Names are read without regard to case and spaces.
+ */
+export const pressItems = [
+  { key: 'punchForce', name: 'Punch force', kind: 'force', meaning: 'rated force of the punch station' },
+  {
+    key: 'shearForce',
+    name: 'Shear force',
+    kind: 'force',
+    meaning: 'rated force at the blades of the flat shear, where the plate gives no bar sizes',
+  },
+  {
+    key: 'shareToUse',
+    name: 'Share of rating to use',
+    kind: 'ratio',
+    meaning: 'above this share a row is Near limit; 0.8 when blank',
+  },
+  {
+    key: 'referenceShear',
+    name: 'Reference shear strength',
+    kind: 'stress',
+    meaning: 'shear strength the plate sizes stand for; 50 ksi (345 MPa) when blank',
+  },
+  { key: 'hourlyRate', name: 'Hourly rate', kind: 'amount', meaning: 'price of one press hour' },
+  { key: 'crew', name: 'Crew', kind: 'count', meaning: 'people at the press' },
+  { key: 'punch', name: 'Punch', kind: 'station', meaning: 'has the press a punch station: yes or no' },
+  { key: 'punchThroat', name: 'Punch throat', kind: 'length', meaning: 'from the punch centre to the frame' },
+  {
+    key: 'punchLargestHole',
+    name: 'Punch largest hole',
+    kind: 'length',
+    meaning: 'largest hole on the plate',
+  },
+  {
+    key: 'punchLargestHoleThickness',
+    name: 'Punch largest hole thickness',
+    kind: 'length',
+    meaning: 'thickness that hole goes through',
+  },
+  { key: 'punchStroke', name: 'Punch stroke', kind: 'length', meaning: 'full travel of the punch' },
+  {
+    key: 'punchWorkingGap',
+    name: 'Punch working gap',
+    kind: 'length',
+    meaning: 'room above the work at the top of the stroke; 6 mm when blank',
+  },
+  {
+    key: 'punchClearUnderDie',
+    name: 'Punch clear under die',
+    kind: 'length',
+    meaning: 'height free below the die with the block lowered or removed',
+  },
+  {
+    key: 'punchDieHalfWidth',
+    name: 'Punch die half width',
+    kind: 'length',
+    meaning: 'from the punch centre to the outside of the die holder',
+  },
+  { key: 'punchBody', name: 'Punch body', kind: 'length', meaning: 'largest punch body the station takes' },
+  {
+    key: 'flatShear',
+    name: 'Flat shear',
+    kind: 'station',
+    meaning: 'has the press a flat-bar shear: yes or no',
+  },
+  {
+    key: 'flatShearBladeLength',
+    name: 'Flat shear blade length',
+    kind: 'length',
+    meaning: 'length of the blade',
+  },
+  { key: 'flatShearRake', name: 'Flat shear rake', kind: 'angle', meaning: 'angle of the moving blade' },
+  {
+    key: 'flatShearDullBlade',
+    name: 'Flat shear dull-blade allowance',
+    kind: 'allowance',
+    meaning: 'multiplies the force against Shear force; 1.2 when blank',
+  },
+  {
+    key: 'flatShearWidestBar',
+    name: 'Flat shear widest bar',
+    kind: 'length',
+    meaning: 'widest bar on the plate',
+  },
+  {
+    key: 'flatShearWidestBarThickness',
+    name: 'Flat shear widest bar thickness',
+    kind: 'length',
+    meaning: 'thickness of that bar',
+  },
+  {
+    key: 'flatShearThickestBar',
+    name: 'Flat shear thickest bar',
+    kind: 'length',
+    meaning: 'thickest bar on the plate',
+  },
+  {
+    key: 'flatShearThickestBarWidth',
+    name: 'Flat shear thickest bar width',
+    kind: 'length',
+    meaning: 'width of that bar',
+  },
+  {
+    key: 'flatShearShortestPiece',
+    name: 'Flat shear shortest piece',
+    kind: 'length',
+    meaning: 'shortest piece that can be held and cut',
+  },
+  {
+    key: 'angleShear',
+    name: 'Angle shear',
+    kind: 'station',
+    meaning: 'has the press an angle shear: yes or no',
+  },
+  {
+    key: 'angleShearLegSquare',
+    name: 'Angle shear leg square',
+    kind: 'length',
+    meaning: 'longest leg, square cut',
+  },
+  {
+    key: 'angleShearThicknessSquare',
+    name: 'Angle shear thickness square',
+    kind: 'length',
+    meaning: 'thickness of that angle',
+  },
+  {
+    key: 'angleShearLeg45',
+    name: 'Angle shear leg at 45°',
+    kind: 'length',
+    meaning: 'longest leg, cut at 45°',
+  },
+  {
+    key: 'angleShearThickness45',
+    name: 'Angle shear thickness at 45°',
+    kind: 'length',
+    meaning: 'thickness of that angle',
+  },
+  {
+    key: 'barShear',
+    name: 'Bar shear',
+    kind: 'station',
+    meaning: 'has the press a round and square bar shear: yes or no',
+  },
+  { key: 'barShearRound', name: 'Bar shear round', kind: 'length', meaning: 'largest round bar' },
+  { key: 'barShearSquare', name: 'Bar shear square', kind: 'length', meaning: 'largest square bar' },
+  { key: 'notcher', name: 'Notcher', kind: 'station', meaning: 'has the press a notcher: yes or no' },
+  { key: 'bend', name: 'Bend', kind: 'station', meaning: 'has the press a bending attachment: yes or no' },
+  { key: 'longestBar', name: 'Longest bar', kind: 'length', meaning: 'longest bar the supports carry' },
+  {
+    key: 'heaviestBar',
+    name: 'Heaviest bar',
+    kind: 'mass',
+    meaning: 'heaviest bar the supports and people carry',
+  },
+] as const satisfies readonly PressItem[];
+
+export type PressItemKey = (typeof pressItems)[number]['key'];

@@ -1,0 +1,95 @@
+import { InputError, refuse } from '../inputError.js';
+import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
+import { readAngle } from '../quantity/readAngle.js';
+import { readForce } from '../quantity/readForce.js';
+import { readLength } from '../quantity/readLength.js';
+import { readMass } from '../quantity/readMass.js';
+import { readNumber } from '../quantity/readNumber.js';
+import { readStress } from '../quantity/readStress.js';
+import type { LengthUnit } from '../quantity/units.js';
+import type { PressValue } from './press.js';
+import type { PressItem } from './pressItem.js';
+
+/**
+ * One cell of the Presses table. `none` is no limit, blank is unknown, anything else must be readable;
+ * a cell that is not stays a problem of its own, told where it is used.
+ */
+export function readPressValue(
+  cell: CellValue,
+  unitCell: CellValue,
+  item: PressItem,
+  pressName: string,
+  unit: LengthUnit,
+): PressValue {
+  const text = typeof cell === 'string' ? cell.trim().toLowerCase() : cell;
+  if (isBlank(text)) return { state: 'unknown' };
+  if (text === 'none' && item.kind !== 'station') return { state: 'none' };
+  const argument = `Presses, ${pressName}, ${item.name}`;
+  try {
+    return { state: 'value', value: readValue(cell, unitCell, item, argument, unit) };
+  } catch (error) {
+    if (error instanceof InputError) return { state: 'bad', message: error.message };
+    throw error;
+  }
+}
+
+function readValue(
+  cell: CellValue,
+  unitCell: CellValue,
+  item: PressItem,
+  argument: string,
+  unit: LengthUnit,
+) {
+  switch (item.kind) {
+    case 'station':
+      return readYesNo(cell, argument);
+    case 'force':
+      return readForce(cell, argument, unitCell);
+    case 'length':
+      return readLength(withUnit(cell, unitCell), argument, unit, 'distance');
+    case 'stress':
+      return readStress(withUnit(cell, unitCell), argument, unit);
+    case 'mass':
+      return readMass(withUnit(cell, unitCell), argument, unit);
+    case 'angle':
+      return readAngle(cell, argument, 0, 45);
+    default:
+      return readRange(cell, item.kind, argument);
+  }
+}
+
+/** A bare number takes the unit of the Unit column; text that carries its own unit keeps it. */
+function withUnit(cell: CellValue, unitCell: CellValue): CellValue {
+  if (isBlank(unitCell) || typeof unitCell !== 'string') return cell;
+  const bare = typeof cell === 'number' || (typeof cell === 'string' && /\d$/.test(cell.trim()));
+  return bare ? `${typeof cell === 'string' ? cell.trim() : plainDigits(cell)} ${unitCell.trim()}` : cell;
+}
+
+/** A number as digits, never in exponent form. */
+function plainDigits(cell: CellValue): string {
+  const text = String(cell);
+  return text.includes('e') ? Number(cell).toFixed(12) : text;
+}
+
+function readYesNo(cell: CellValue, argument: string): number {
+  if (cell === true) return 1;
+  if (cell === false) return 0;
+  const word = String(cell).trim().toLowerCase();
+  if (word === 'yes' || word === 'y') return 1;
+  if (word === 'no' || word === 'n' || word === 'none') return 0;
+  return refuse(argument, String(cell), `${quoted(cell)} is not yes or no.`, 'Write yes or no.');
+}
+
+const ranges = {
+  ratio: { least: 0.05, greatest: 1, allowed: 'Write a share from 0.05 to 1, such as 0.8.' },
+  allowance: { least: 1, greatest: 3, allowed: 'Write a factor from 1 to 3, such as 1.2.' },
+  amount: { least: 0, greatest: 1e6, allowed: 'Write an amount from 0 to 1,000,000.' },
+  count: { least: 0, greatest: 100, allowed: 'Write a number from 0 to 100.' },
+};
+
+function readRange(cell: CellValue, kind: keyof typeof ranges, argument: string): number {
+  const { least, greatest, allowed } = ranges[kind];
+  const number = readNumber(cell, argument, allowed);
+  if (number >= least && number <= greatest) return number;
+  return refuse(argument, String(cell), `${quoted(cell)} is out of range.`, allowed);
+}

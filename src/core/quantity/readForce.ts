@@ -1,0 +1,50 @@
+import { refuse } from '../inputError.js';
+import { type CellValue, isBlank, quoted } from './cellValue.js';
+import { readNumber } from './readNumber.js';
+import { newtonPerKilonewton, newtonPerTonneForce, newtonPerUsTon } from './units.js';
+
+const allowedUnits = 'Write US ton (2000 lbf), tonne (1000 kgf) or kN.';
+const greatestForceN = 50e6;
+
+function newtonPer(unit: string, argument: string, received: CellValue): number {
+  const word = unit
+    .toLowerCase()
+    .replace(/[\s.]+/g, ' ')
+    .trim();
+  if (/^(?:us|u s|short) ?tons?(?: force)?$/.test(word)) return newtonPerUsTon;
+  if (/^(?:tonnes?|metric tons?)(?: force)?$/.test(word)) return newtonPerTonneForce;
+  if (word === 'kn') return newtonPerKilonewton;
+  const problem = /^(?:tons?|t)$/.test(word)
+    ? `"${unit}" is three different units.`
+    : `"${unit.slice(0, 20)}" is not a unit of force.`;
+  return refuse(argument, String(received), problem, allowedUnits);
+}
+
+/**
+ * A force in N from a cell, with its unit in the text (`65 US ton`) or in the Unit column beside it.
+ * A bare "ton" is refused: it is a US ton, a tonne or a long ton. Source: NIST SP 811 (from memory).
+ */
+export function readForce(value: CellValue, argument: string, unitCell: CellValue = null): number {
+  const text = typeof value === 'string' ? value.trim() : String(value);
+  const digits = /^[\d.,]+/.exec(text)?.[0] ?? '';
+  const own = typeof value === 'string' ? text.slice(digits.length).trim() : '';
+  const unit = own === '' && !isBlank(unitCell) ? String(unitCell) : own;
+  if (typeof value !== 'number' && digits === '') {
+    return refuse(
+      argument,
+      String(value),
+      `${quoted(value)} is not a force.`,
+      `Write a number and its unit. ${allowedUnits}`,
+    );
+  }
+  if (unit === '') return refuse(argument, text, `${quoted(value)} has no unit.`, allowedUnits);
+  const number = readNumber(typeof value === 'number' ? value : digits, argument);
+  const forceN = number * newtonPer(unit, argument, value);
+  if (forceN > 0 && forceN <= greatestForceN) return forceN;
+  return refuse(
+    argument,
+    text,
+    `${quoted(value)} is out of range.`,
+    'Write a force above zero, up to 50,000 kN.',
+  );
+}

@@ -1,0 +1,29 @@
+import { refuse } from '../inputError.js';
+import { type CellValue, quoted } from './cellValue.js';
+import { readNumber } from './readNumber.js';
+import { type LengthUnit, megapascalPerKsi } from './units.js';
+
+const megapascalPer: Record<string, number> = {
+  mpa: 1,
+  'n/mm2': 1,
+  'n/mm²': 1,
+  ksi: megapascalPerKsi,
+  psi: megapascalPerKsi / 1000,
+};
+const leastMPa = 20;
+const greatestMPa = 3000;
+const allowed = 'Write a strength from 20 to 3000 MPa, such as 310 MPa or 45 ksi.';
+
+/** A stress in MPa from a cell: text with its unit, or a number in ksi (inch shop) or MPa (mm shop). */
+export function readStress(value: CellValue, argument: string, unit: LengthUnit): number {
+  const text = typeof value === 'string' ? value.trim() : '';
+  const digits = /^[\d.,]+/.exec(text)?.[0] ?? '';
+  const word = text.slice(digits.length).trim().toLowerCase() || (unit === 'in' ? 'ksi' : 'mpa');
+  const factor = megapascalPer[word];
+  if (factor === undefined || (typeof value !== 'number' && digits === '')) {
+    return refuse(argument, String(value), `${quoted(value)} is not a strength.`, allowed);
+  }
+  const stressMPa = readNumber(typeof value === 'number' ? value : digits, argument, allowed) * factor;
+  if (stressMPa >= leastMPa && stressMPa <= greatestMPa) return stressMPa;
+  return refuse(argument, String(value), `${quoted(value)} is out of range.`, allowed);
+}

@@ -1,0 +1,88 @@
+import { InputError, refuse } from '../inputError.js';
+import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
+import { readNumber } from '../quantity/readNumber.js';
+import type { LengthUnit } from '../quantity/units.js';
+import type { Hole } from '../tooling/hole.js';
+import { readHole } from '../tooling/readHole.js';
+import { type Cells, nameKey, readTable, type Table } from './table.js';
+
+/** A punch or die on hand. The size of a die is its opening. */
+export interface Tool {
+  /** The press it fits; undefined fits any. */
+  press?: string;
+  kind: 'punch' | 'die';
+  size: Hole;
+  count: number;
+}
+
+export interface ToolsRead {
+  tools: Tool[];
+  /** Why a row of the table could not be read. */
+  problems: string[];
+}
+
+const shapePrefix: Record<string, string> = {
+  round: 'ø ',
+  square: 'sq ',
+  rectangle: 'rect ',
+  slot: 'slot ',
+  hexagon: 'hex ',
+};
+const shapes = Object.keys(shapePrefix).join(', ');
+
+/** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Count. A blank count is one. */
+export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead | undefined {
+  if (!cells) return undefined;
+  const table = readTable(cells, 'Tools', ['Press', 'Kind', 'Size']);
+  const read: ToolsRead = { tools: [], problems: [] };
+  table.rows.forEach((row, index) => {
+    if (row.every((cell) => isBlank(cell))) return;
+    try {
+      read.tools.push(readTool(row, table, `Tools, row ${index + 1}`, unit));
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      read.problems.push(error.message);
+    }
+  });
+  return read;
+}
+
+function readTool(row: readonly CellValue[], table: Table, argument: string, unit: LengthUnit): Tool {
+  const press = table.cell(row, 'Press');
+  const kind = nameKey(table.cell(row, 'Kind'));
+  if (kind !== 'punch' && kind !== 'die') {
+    return refuse(
+      `${argument}, Kind`,
+      kind,
+      `${quoted(table.cell(row, 'Kind'))} is not a kind of tool.`,
+      'Write punch or die.',
+    );
+  }
+  const count = table.cell(row, 'Count');
+  const tool: Tool = {
+    kind,
+    size: toolSize(row, table, argument, unit),
+    count: isBlank(count) ? 1 : readNumber(count, `${argument}, Count`, 'Write a whole number.'),
+  };
+  const any = isBlank(press) || nameKey(press) === 'any';
+  return any ? tool : { ...tool, press: plainText(String(press)) };
+}
+
+function toolSize(row: readonly CellValue[], table: Table, argument: string, unit: LengthUnit): Hole {
+  const shape = nameKey(table.cell(row, 'Shape')) || 'round';
+  const prefix = shapePrefix[shape];
+  if (prefix === undefined) {
+    return refuse(
+      `${argument}, Shape`,
+      shape,
+      `${quoted(table.cell(row, 'Shape'))} is not a shape.`,
+      `Write ${shapes}.`,
+    );
+  }
+  const size = table.cell(row, 'Size');
+  const length = table.cell(row, 'Length');
+  if (isBlank(size))
+    return refuse(`${argument}, Size`, '', 'the cell is blank.', 'Write the size of the tool.');
+  const sides = isBlank(length) ? String(size) : `${String(size)} x ${String(length)}`;
+  return readHole(`${prefix}${sides}`, `${argument}, Size`, unit).hole;
+}

@@ -1,0 +1,97 @@
+import { InputError, refuse } from '../inputError.js';
+import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
+import { readNumber } from '../quantity/readNumber.js';
+import { readStress } from '../quantity/readStress.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { megapascalPerKsi } from '../quantity/units.js';
+import { type EdgeCode, edgeCodes } from '../rule/edgeDistance.js';
+import { type Cells, nameKey, readTable, type Table } from './table.js';
+
+/** The shop's own rules. Defaults are common practice of the trade where nothing else is said. */
+export interface Settings {
+  /** Shear strength as a share of the upper tensile strength, where a grade states none. */
+  shearRatio: number;
+  /** Least hole dimension as a multiple of the thickness. */
+  holeToThickness: number;
+  /** Stress a punch may carry in compression, MPa. */
+  punchAllowanceMPa: number;
+  edgeCode: EdgeCode;
+  clearanceMethod: 'plate' | 'sheet';
+}
+
+export const defaultSettings: Settings = {
+  shearRatio: 0.75,
+  holeToThickness: 1,
+  punchAllowanceMPa: 240 * megapascalPerKsi,
+  edgeCode: 'AISC',
+  clearanceMethod: 'plate',
+};
+
+type Reader<Value> = (cell: CellValue, argument: string, unit: LengthUnit) => Value;
+
+function between(least: number, greatest: number): Reader<number> {
+  const allowed = `Write a number from ${least} to ${greatest}.`;
+  return (cell, argument) => {
+    const number = readNumber(cell, argument, allowed);
+    if (number >= least && number <= greatest) return number;
+    return refuse(argument, String(cell), `${quoted(cell)} is out of range.`, allowed);
+  };
+}
+
+function oneOf<Choice extends string>(choices: readonly Choice[]): Reader<Choice> {
+  return (cell, argument) =>
+    choices.find((choice) => nameKey(choice) === nameKey(cell)) ??
+    refuse(
+      argument,
+      String(cell),
+      `${quoted(cell)} is not one of the choices.`,
+      `Write ${choices.join(', ')}.`,
+    );
+}
+
+/** The rows of the Settings table this edition reads; their names are part of the file format. */
+export const settingRows: { [Key in keyof Settings]: { name: string; read: Reader<Settings[Key]> } } = {
+  shearRatio: { name: 'Shear ratio', read: between(0.5, 1) },
+  holeToThickness: { name: 'Hole-to-thickness ratio', read: between(1, 3) },
+  punchAllowanceMPa: { name: 'Punch allowance', read: readStress },
+  edgeCode: { name: 'Edge code', read: oneOf(edgeCodes) },
+  clearanceMethod: { name: 'Die clearance method', read: oneOf(['plate', 'sheet']) },
+};
+
+export type SettingsRead = {
+  unit: LengthUnit;
+  settings: Settings;
+  /** Why a setting could not be read, by its key; a calculation that needs it refuses with this. */
+  bad: Partial<Record<keyof Settings, string>>;
+  unknownRows: string[];
+};
+
+/** Reads the Settings table (Setting, Value). Units decide what every bare number means, so they must be right. */
+export function readSettings(cells: Cells | undefined): SettingsRead {
+  const read: SettingsRead = { unit: 'in', settings: { ...defaultSettings }, bad: {}, unknownRows: [] };
+  if (!cells) return read;
+  const table = readTable(cells, 'Settings', ['Setting', 'Value']);
+  const units = table.rows.find((row) => nameKey(table.cell(row, 'Setting')) === 'units');
+  if (units) read.unit = oneOf(['in', 'mm'] as const)(table.cell(units, 'Value'), 'Settings, Units', 'in');
+  for (const row of table.rows) readRow(row, table, read);
+  return read;
+}
+
+function readRow(row: readonly CellValue[], table: Table, read: SettingsRead): void {
+  const name = nameKey(table.cell(row, 'Setting'));
+  const value = table.cell(row, 'Value');
+  if (name === '' || name === 'units') return;
+  const entry = Object.entries(settingRows).find(([, setting]) => nameKey(setting.name) === name);
+  if (!entry) {
+    read.unknownRows.push(`Settings, ${String(table.cell(row, 'Setting'))}`);
+    return;
+  }
+  if (isBlank(value)) return;
+  const [key, setting] = entry as [keyof Settings, { name: string; read: Reader<never> }];
+  try {
+    read.settings = { ...read.settings, [key]: setting.read(value, `Settings, ${setting.name}`, read.unit) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    read.bad[key] = error.message;
+  }
+}

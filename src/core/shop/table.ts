@@ -1,0 +1,47 @@
+import { refuse } from '../inputError.js';
+import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+
+/** Rows of cells, the headings first. */
+export type Cells = readonly (readonly CellValue[])[];
+
+/** A heading, an item or a name as it is compared: without case, accents of spacing, or punctuation at the ends. */
+export function nameKey(text: CellValue | undefined): string {
+  return isBlank(text)
+    ? ''
+    : plainText(String(text))
+        .toLowerCase()
+        .replace(/[\s_]+/g, ' ')
+        .trim();
+}
+
+export interface Table {
+  rows: Cells;
+  /** The column under a heading; undefined where the table has no such column. */
+  column(heading: string): number | undefined;
+  cell(row: readonly CellValue[], heading: string): CellValue;
+}
+
+/** A table of the Shop sheet by its headings. Throws where a needed heading is missing. */
+export function readTable(cells: Cells, tableName: string, needed: readonly string[]): Table {
+  const columns = new Map<string, number>();
+  (cells[0] ?? []).forEach((heading, column) => {
+    const key = nameKey(heading);
+    if (key !== '' && !columns.has(key)) columns.set(key, column);
+  });
+  const missing = needed.find((heading) => !columns.has(nameKey(heading)));
+  if (missing !== undefined) {
+    const read = [...columns.keys()].slice(0, 8).join(', ') || 'nothing';
+    refuse(
+      tableName,
+      read,
+      `there is no column "${missing}" in its first row (read: ${read}).`,
+      `Give the whole table with its headings: ${needed.join(', ')}.`,
+    );
+  }
+  const column = (heading: string) => columns.get(nameKey(heading));
+  return {
+    rows: cells.slice(1),
+    column,
+    cell: (row, heading) => row[column(heading) ?? -1] ?? null,
+  };
+}
