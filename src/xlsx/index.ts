@@ -1,0 +1,11 @@
+export * from './address';
+export { isCellError, sameStored, storedErrorCode, type CellError, type CellValue } from './cellValue';
+export type { CellChange } from './patchCell';
+export { readSheetValues } from './readSheetValues';
+export { WorkbookRefused } from './refusal';
+export { displayFunctionName } from './storedNames';
+export { bracketEnd, parseStructured, resolveStructured, type StructuredReference } from './structured';
+export type { Table } from './tables';
+export { openWorkbook, type DefinedName, type Sheet, type Workbook } from './workbook';
+export type { StoredFormula, Worksheet } from './worksheet';
+export { writeWorkbook } from './writeWorkbook';

@@ -1,0 +1,84 @@
+import { strFromU8 } from 'fflate';
+import { limits } from './limits';
+import { refuseWorkbook } from './refusal';
+import { XmlReader } from './xml/reader';
+import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive';
+import { unpack } from './zip/unpack';
+
+export interface Relationship {
+  id: string;
+  /** The last word of the relationship's type, such as `worksheet`: the same in both dialects. */
+  type: string;
+  /** The part it leads to, from the package root, without a leading slash. */
+  target: string;
+  external: boolean;
+}
+
+/** An opened package: parts are unpacked when asked for, within the limits, once. */
+export class Package {
+  readonly archive: ZipArchive;
+  private readonly byName = new Map<string, ZipEntry>();
+  private readBytes = 0;
+
+  constructor(bytes: Uint8Array) {
+    this.archive = readArchive(bytes);
+    for (const entry of this.archive.entries)
+      this.byName.set(entry.name.replace(/\\/g, '/').toLowerCase(), entry);
+  }
+
+  entry(part: string): ZipEntry | undefined {
+    return this.byName.get(part.toLowerCase());
+  }
+
+  /** A part's XML with one character per byte, or undefined when the package lacks it. */
+  xml(part: string): string | undefined {
+    const entry = this.entry(part);
+    if (!entry) return undefined;
+    this.readBytes += entry.size;
+    if (this.readBytes > limits.read)
+      refuseWorkbook('The file is refused: unpacked its sheets would be larger than 512 MB.');
+    const bytes = unpack(this.archive, entry);
+    if (bytes[0] === 0 || bytes[1] === 0 || bytes[0] === 0xfe || bytes[0] === 0xff) {
+      refuseWorkbook(`The file is refused: part ${JSON.stringify(part)} is not written in UTF-8.`);
+    }
+    return strFromU8(bytes, true);
+  }
+
+  /** The relationships of a part; of the package itself when the part is ''. */
+  relationships(part: string): Relationship[] {
+    const slash = part.lastIndexOf('/') + 1;
+    const xml = this.xml(`${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`);
+    if (xml === undefined) return [];
+    const found: Relationship[] = [];
+    const reader = new XmlReader(xml);
+    while (reader.next()) {
+      if (reader.closing || reader.name !== 'Relationship') continue;
+      const type = reader.attribute('Type') ?? '';
+      found.push({
+        id: reader.attribute('Id') ?? '',
+        type: type.slice(type.lastIndexOf('/') + 1),
+        target: resolveTarget(part.slice(0, slash), reader.attribute('Target') ?? ''),
+        external: reader.attribute('TargetMode') === 'External',
+      });
+    }
+    return found;
+  }
+}
+
+function resolveTarget(folder: string, target: string): string {
+  const path = target.replace(/\\/g, '/');
+  const steps = path.startsWith('/') ? [] : folder.split('/').filter(Boolean);
+  for (const step of path.split('/')) {
+    if (step === '..') steps.pop();
+    else if (step !== '' && step !== '.') steps.push(safeDecode(step));
+  }
+  return steps.join('/');
+}
+
+function safeDecode(step: string): string {
+  try {
+    return decodeURIComponent(step);
+  } catch {
+    return step;
+  }
+}

@@ -1,0 +1,18 @@
+import type { CellValue } from './cellValue';
+import { refuseWorkbook } from './refusal';
+import { openWorkbook } from './workbook';
+
+/** The stored values of a sheet, row by row from A1; blank cells are null, each row ends at its last cell. */
+export function readSheetValues(bytes: Uint8Array, sheetName: string): CellValue[][] {
+  const sheet = openWorkbook(bytes).sheets.find(({ name }) => name.toLowerCase() === sheetName.toLowerCase());
+  if (!sheet?.cells)
+    return refuseWorkbook(`The workbook has no sheet ${JSON.stringify(sheetName)} with cells.`);
+  const { cells } = sheet;
+  const rows = Array.from({ length: cells.height }, (): CellValue[] => []);
+  cells.values.forEach((value, i) => {
+    const row = rows[cells.rows[i] as number] as CellValue[];
+    while (row.length < (cells.columns[i] as number)) row.push(null);
+    row[cells.columns[i] as number] = value;
+  });
+  return rows;
+}

@@ -1,0 +1,38 @@
+import { parseZone, type Zone } from './address';
+import { XmlReader } from './xml/reader';
+import { unescapeString } from './xml/text';
+
+/** A table of the workbook; its zone includes the header and totals rows. */
+export interface Table {
+  name: string;
+  /** Position of its sheet in the workbook. */
+  sheet: number;
+  zone: Zone;
+  headerRows: number;
+  totalsRows: number;
+  columns: string[];
+}
+
+/** Reads a table part; undefined when it lacks what a table needs. */
+export function readTable(xml: string, sheet: number): Table | undefined {
+  const reader = new XmlReader(xml);
+  let table: Table | undefined;
+  while (reader.next()) {
+    if (reader.closing) continue;
+    if (reader.name === 'table') {
+      const zone = parseZone(reader.attribute('ref') ?? '');
+      const name = reader.attribute('displayName') ?? reader.attribute('name');
+      if (!zone || !name) return undefined;
+      table = {
+        name,
+        sheet,
+        zone,
+        headerRows: Number(reader.attribute('headerRowCount') ?? 1),
+        totalsRows: Number(reader.attribute('totalsRowCount') ?? 0),
+        columns: [],
+      };
+    } else if (reader.name === 'tableColumn')
+      table?.columns.push(unescapeString(reader.attribute('name') ?? ''));
+  }
+  return table;
+}
