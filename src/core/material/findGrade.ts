@@ -1,0 +1,70 @@
+import { distance } from 'fastest-levenshtein';
+import { refuseUnknown } from '../inputError.js';
+import { quoted } from '../quantity/cellValue.js';
+import { memo } from '../quantity/memo.js';
+import type { Grade } from './grade.js';
+import { gradeKey, plainKey } from './gradeKey.js';
+import { builtInGrades } from './gradeTable.js';
+
+const longestName = 60;
+const nearNames = 3;
+const rememberedKey = memo<string>();
+const builtInByKey = new Map(builtInGrades.map((grade) => [gradeKey(grade.name), grade]));
+/** The index of each list of own grades, held as long as the list itself. */
+const ownIndexes = new WeakMap<readonly Grade[], Map<string, Grade>>();
+
+/**
+ * The grade of a name: the shop's own first, then the built-in ones. Names are read loosely (`A36`,
+ * `astm a572 gr 50`, `S355J2`); an unknown name is refused with near names and never read as another grade.
+ *
+ * @param text the name as typed
+ * @param argument what the name came from, for the refusal
+ * @param own the shop's own grades
+ * @returns the grade
+ * Throws `unknown` for a name in neither list.
+ * @example findGrade('a572 gr 50', 'Grade').name // 'A572-50'
+ * Source: the names of the product standards; loose spellings: common practice.
+ */
+export function findGrade(text: string, argument: string, own: readonly Grade[] = []): Grade {
+  if (text.length > longestName) return unknownGrade(text, argument, own);
+  const ownIndex = indexOf(own);
+  const key = rememberedKey(text, () => gradeKey(text));
+  return (
+    ownIndex.get(plainKey(text)) ??
+    ownIndex.get(key) ??
+    builtInByKey.get(key) ??
+    unknownGrade(text, argument, own)
+  );
+}
+
+function indexOf(own: readonly Grade[]): Map<string, Grade> {
+  let index = ownIndexes.get(own);
+  if (!index) {
+    index = new Map();
+    // The name as written wins over a loose reading of another entry.
+    for (const grade of own) index.set(gradeKey(grade.name), grade);
+    for (const grade of own) index.set(plainKey(grade.name), grade);
+    ownIndexes.set(own, index);
+  }
+  return index;
+}
+
+function unknownGrade(text: string, argument: string, own: readonly Grade[]): never {
+  const key = gradeKey(text.slice(0, longestName));
+  const near = [...own, ...builtInGrades]
+    .map(({ name }) => ({ name, apart: apart(key, gradeKey(name)) }))
+    .sort((a, b) => a.apart - b.apart)
+    .slice(0, nearNames)
+    .map(({ name }) => name);
+  return refuseUnknown(
+    argument,
+    text,
+    `${quoted(text)} is not a known grade.`,
+    `Near names: ${near.join(', ')}. Or write a strength such as "tensile 65 ksi", or add the grade to the shop's own.`,
+  );
+}
+
+/** Edits between two keys; a name that begins with what was typed (`A572`) is nearer than any other. */
+function apart(key: string, name: string): number {
+  return key !== '' && name.startsWith(key) ? 0 : distance(key, name);
+}

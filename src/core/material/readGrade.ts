@@ -1,0 +1,67 @@
+import { refuse } from '../inputError.js';
+import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
+import { digitsValue, refuseBothReadings } from '../quantity/readNumber.js';
+import { megapascalPerKsi } from '../quantity/units.js';
+import { findGrade } from './findGrade.js';
+import type { Grade } from './grade.js';
+
+const longestText = 60;
+const leastMPa = 20;
+const greatestMPa = 2000;
+const megapascalPer: Record<string, number> = {
+  mpa: 1,
+  'n/mm2': 1,
+  'n/mm²': 1,
+  ksi: megapascalPerKsi,
+  psi: megapascalPerKsi / 1000,
+};
+const allowed = 'Write a grade such as A36, or a strength such as "shear 310 MPa" or "tensile 65 ksi".';
+const strengthPattern =
+  /^(shear|tensile)(?![a-z])(?: strength)? ?[:=]? ?(\d[\d.,]*)?(?: ?(n\/mm[2²]|[a-z]+))?$/;
+
+/**
+ * A grade from a cell: a name, or a strength with its unit (`shear 310 MPa`, `tensile 65 ksi`, also N/mm² and
+ * psi). A tensile strength that is given so counts as lower and upper bound. A number is read as a name (304).
+ *
+ * @param value the cell
+ * @param argument what the cell is, for the refusal
+ * @param own the shop's own grades
+ * @returns the grade; one made of a strength has the density of steel
+ * Valid for strengths from 20 to 2000 MPa. Throws `unknown` for a name in no list, `invalid` for anything else.
+ * @example readGrade('shear 310 MPa', 'Grade').shearMPa // 310
+ * Source: common practice, no source.
+ */
+export function readGrade(value: CellValue, argument: string, own: readonly Grade[] = []): Grade {
+  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', allowed);
+  if (typeof value === 'string') return strengthGrade(value, argument) ?? findGrade(value, argument, own);
+  const isName = typeof value === 'number' && Number.isInteger(value) && value > 0;
+  if (!isName) return refuse(argument, String(value), `${quoted(value)} is not a grade.`, allowed);
+  return findGrade(String(value), argument, own);
+}
+
+function strengthGrade(value: string, argument: string): Grade | undefined {
+  if (value.length > longestText) return undefined;
+  const text = value.replace(/\s+/g, ' ').trim().toLowerCase();
+  const match = strengthPattern.exec(text);
+  if (!match) return undefined;
+  const [, word, digits = '', unit = ''] = match;
+  const number = digitsValue(digits);
+  if (number === 'ambiguous') return refuseBothReadings(argument, value, digits);
+  if (number === undefined)
+    return refuse(argument, value, `${quoted(value)} has no strength in it.`, allowed);
+  const factor = megapascalPer[unit];
+  if (factor === undefined) {
+    const problem = unit === '' ? 'has no unit' : 'has a unit that is not one of strength';
+    return refuse(argument, value, `${quoted(value)} ${problem}.`, 'Write MPa, N/mm2, ksi or psi behind it.');
+  }
+  const strengthMPa = number * factor;
+  if (strengthMPa < leastMPa || strengthMPa > greatestMPa) {
+    const range = `Allowed: ${leastMPa} to ${greatestMPa} MPa (3 to 290 ksi).`;
+    return refuse(argument, value, `${quoted(value)} is out of range.`, range);
+  }
+  const strengths =
+    word === 'shear'
+      ? { shearMPa: strengthMPa }
+      : { tensileMinMPa: strengthMPa, tensileUpperMPa: strengthMPa };
+  return { name: text, family: 'steel', densityKgPerM3: 7850, source: 'strength as typed', ...strengths };
+}

@@ -1,0 +1,63 @@
+import { requirePositive } from '../requireRange.js';
+import type { Working } from '../working/working.js';
+import { boltHole } from './boltHole.js';
+import type { BoltSize } from './boltSize.js';
+import type { EdgeCode } from './edgeDistance.js';
+
+const aisc = {
+  factor: 8 / 3,
+  formula: 'p = 2⅔ · d',
+  source: 'AISC 360-22 J3.3 (held against a reprint)',
+  cautions: ['3 d is preferred.'],
+};
+const byBolt: Record<
+  Exclude<EdgeCode, 'EN'>,
+  { factor: number; formula: string; source: string; cautions?: string[] }
+> = {
+  AISC: aisc,
+  'AISC 360-22': aisc,
+  CSA: { factor: 2.7, formula: 'p = 2.7 · d', source: 'CSA S16, minimum pitch (from memory)' },
+  AS: { factor: 2.5, formula: 'p = 2.5 · d', source: 'AS 4100, minimum pitch (from memory)' },
+};
+const enFactor = 2.2;
+
+/**
+ * The least distance between the centres of two holes in a line of bolts.
+ *
+ * Formula: AISC 2⅔ · d; EN 2.2 · d0 with the normal hole d0; CSA 2.7 · d; AS 2.5 · d
+ * @param input the bolt; the code
+ * @param working collects the steps when given
+ * @returns distance in mm, centre to centre
+ * Valid for every bolt size; EN for the sizes of its hole table, throws `unknown` for others.
+ * @example leastPitchMm({ bolt: readBolt('M20', 'Bolt', 'mm'), code: 'EN' }) // 48.4
+ * Source: AISC 360-22 J3.3; EN 1993-1-8 Table 3.3; CSA S16 and AS 4100 (from memory).
+ */
+export function leastPitchMm(input: { bolt: BoltSize; code: EdgeCode }, working?: Working): number {
+  const { bolt, code } = input;
+  requirePositive('Bolt', bolt.diameterMm);
+  if (code === 'EN') return enPitch(bolt, working);
+  const { factor, formula, source, cautions } = byBolt[code];
+  const leastMm = factor * bolt.diameterMm;
+  working?.step({
+    title: 'Least pitch',
+    formula,
+    values: [{ symbol: 'd', meaning: `bolt ${bolt.name}`, kind: 'length', value: bolt.diameterMm }],
+    result: { symbol: 'p', meaning: 'least pitch, centre to centre', kind: 'length', value: leastMm },
+    source,
+    ...(cautions ? { cautions } : {}),
+  });
+  return leastMm;
+}
+
+function enPitch(bolt: BoltSize, working?: Working): number {
+  const { widthMm } = boltHole({ bolt, fit: 'standard', code: 'EN' }, working);
+  const leastMm = enFactor * widthMm;
+  working?.step({
+    title: 'Least pitch',
+    formula: 'p = 2.2 · d0',
+    values: [{ symbol: 'd0', meaning: 'hole', kind: 'length', value: widthMm }],
+    result: { symbol: 'p', meaning: 'least pitch, centre to centre', kind: 'length', value: leastMm },
+    source: 'EN 1993-1-8 Table 3.3, p1',
+  });
+  return leastMm;
+}

@@ -1,0 +1,122 @@
+import { refuse } from '../inputError.js';
+import { quoted } from '../quantity/cellValue.js';
+import { formatLength } from '../quantity/formatLength.js';
+import { type LengthKind, lengthKinds } from '../quantity/lengthKind.js';
+import { lengthText, type WrittenLength } from '../quantity/lengthText.js';
+import { type LengthUnit, mmPer, mmPerInch } from '../quantity/units.js';
+
+/** Where a section text came from and how its bare numbers are to be read. */
+export interface SectionSource {
+  /** The whole text as typed. */
+  text: string;
+  argument: string;
+  /** The shop's unit. */
+  unit: LengthUnit;
+}
+
+/** The dimensions of a section, and the unit its bare numbers were read in. */
+export interface Dimensions {
+  valuesMm: number[];
+  unit: LengthUnit;
+  lengthMm?: number;
+}
+
+const allowedSections = 'Write PL1/2X6, FB 10x50, L3X3X1/4, L80x80x8, C8X11.5, UPN100, RB 1 or SQ 3/4.';
+const bars: Omit<LengthKind, 'fractionProne'> = { leastMm: mmPerInch / 8, greatestMm: 12 * mmPerInch };
+
+/**
+ * What the dimensions of sections can be, in mm: a reading outside is a mistake in the unit. Common practice, no
+ * source.
+ */
+export const sectionKinds = {
+  thickness: { ...lengthKinds.thickness, word: 'thick' },
+  plateWidth: { leastMm: (3 / 8) * mmPerInch, greatestMm: lengthKinds.width.greatestMm, word: 'wide' },
+  barWidth: { leastMm: (3 / 8) * mmPerInch, greatestMm: 24 * mmPerInch, word: 'wide' },
+  leg: { ...lengthKinds.leg, leastMm: (3 / 8) * mmPerInch, word: 'of leg' },
+  bar: { ...bars, word: 'thick' },
+} as const;
+
+export type SectionKindName = keyof typeof sectionKinds;
+
+export function notASection(source: SectionSource): never {
+  return refuse(source.argument, source.text, `${quoted(source.text)} is not a section.`, allowedSections);
+}
+
+const hasMetricMark = (part: string) => /\d ?(?:mm|cm|m)$/.test(part);
+const hasInchMark = (part: string) => /["'/]|\d ?(?:in\b|inch|ft\b|feet|foot)/.test(part);
+const marksCrossSection = (part: string) => /(?:mm|cm|"|in\.?|inch|inches)$/.test(part) && !/['f]/.test(part);
+
+/**
+ * Reads the parts between the `x`: `count` of cross-section, then a length if one more follows. A unit in the
+ * text holds for all of it, fractions and inch marks mean inches, and a bare number is in the shop's unit.
+ */
+export function readDimensions(parts: string[], count: number, source: SectionSource): Dimensions {
+  if (parts.length < count || parts.length > count + 1 || parts.includes('')) return notASection(source);
+  const unit = unitOf(parts.slice(0, count), parts[count], source);
+  const mm = (part: string) => inMm(lengthIn(part, source), unit);
+  const valuesMm = parts.slice(0, count).map(mm);
+  const trailing = parts[count];
+  if (trailing === undefined) return { valuesMm, unit };
+  return { valuesMm, unit, lengthMm: trailingLength(mm(trailing), trailing, source) };
+}
+
+function unitOf(cross: string[], trailing: string | undefined, source: SectionSource): LengthUnit {
+  const metric = cross.some(hasMetricMark);
+  const inch = cross.some(hasInchMark);
+  if (metric && inch) {
+    const fix = 'Write all its dimensions in one unit.';
+    return refuse(source.argument, source.text, `${quoted(source.text)} mixes inches and mm.`, fix);
+  }
+  if (metric) return 'mm';
+  if (inch) return 'in';
+  if (trailing === undefined || !(hasMetricMark(trailing) || hasInchMark(trailing))) return source.unit;
+  const trailingUnit = hasMetricMark(trailing) ? 'mm' : 'in';
+  if (trailingUnit === source.unit || marksCrossSection(trailing)) return trailingUnit;
+  return refuse(
+    source.argument,
+    source.text,
+    `the length of ${quoted(source.text)} has a unit, its section has none.`,
+    'Write the unit behind the dimensions of the section too.',
+  );
+}
+
+function lengthIn(part: string, source: SectionSource): WrittenLength {
+  return lengthText(part, source.argument);
+}
+
+function inMm(written: WrittenLength, unit: LengthUnit): number {
+  return written.bare === undefined ? written.mm : written.bare * mmPer[unit];
+}
+
+/** A length behind a section, held to what a bar can be. */
+export function trailingLength(mm: number, part: string, source: SectionSource): number {
+  const { leastMm, greatestMm } = lengthKinds.length;
+  if (mm >= leastMm && mm <= greatestMm) return mm;
+  const range = `Allowed: ${formatLength(leastMm, source.unit)} to ${formatLength(greatestMm, source.unit)} ${source.unit}.`;
+  return refuse(source.argument, source.text, `the length ${quoted(part)} is out of range.`, range);
+}
+
+/** A trailing length read by itself, in its own unit or the shop's. */
+export function readTrailingLength(part: string, source: SectionSource): number {
+  return trailingLength(inMm(lengthIn(part, source), source.unit), part, source);
+}
+
+/** Refuses a dimension no section has: most often a number in the other unit. */
+export function requireBelievable(
+  mm: number,
+  kindName: SectionKindName,
+  unit: LengthUnit,
+  source: SectionSource,
+): void {
+  const kind = sectionKinds[kindName];
+  if (mm >= kind.leastMm && mm <= kind.greatestMm) return;
+  const number = formatLength(mm, unit);
+  const [read, other] = unit === 'in' ? ['inches', 'mm'] : ['mm', 'in'];
+  const range = `${formatLength(kind.leastMm, unit)} to ${formatLength(kind.greatestMm, unit)} ${unit}`;
+  refuse(
+    source.argument,
+    source.text,
+    `${number} would be ${number} ${read} ${kind.word}.`,
+    `Allowed: ${range}. Write "${source.text.slice(0, 40).trim()} ${other}", or add the shop cell or "${other}".`,
+  );
+}

@@ -1,0 +1,45 @@
+import { refuse } from '../inputError.js';
+import { quoted } from '../quantity/cellValue.js';
+import { formatLength } from '../quantity/formatLength.js';
+import { angleRootRadiusMm } from './angleRootRadius.js';
+import { readDimensions, requireBelievable, type SectionSource } from './dimension.js';
+import type { AngleSection, SectionText } from './section.js';
+
+/** `L3X3X1/4`, `L80x80x8`: leg, leg, thickness. Metric angles get the root radius of their size. */
+export function readAngleSection(parts: string[], source: SectionSource): SectionText {
+  if (parts.length < 3) {
+    const problem = `${quoted(source.text)} lacks a dimension of the angle.`;
+    return refuse(
+      source.argument,
+      source.text,
+      problem,
+      'Write leg x leg x thickness: L3X3X1/4 or L80x80x8.',
+    );
+  }
+  const { valuesMm, unit, lengthMm } = readDimensions(parts, 3, source);
+  const [first = 0, second = 0, thicknessMm = 0] = valuesMm;
+  const [legAMm, legBMm] = [Math.max(first, second), Math.min(first, second)];
+  requireBelievable(legAMm, 'leg', unit, source);
+  requireBelievable(legBMm, 'leg', unit, source);
+  requireBelievable(thicknessMm, 'thickness', unit, source);
+  if (thicknessMm >= legBMm) {
+    const problem = `${quoted(source.text)} has a thickness that is not less than its leg.`;
+    return refuse(
+      source.argument,
+      source.text,
+      problem,
+      'Write leg x leg x thickness: L3X3X1/4 or L80x80x8.',
+    );
+  }
+  const rootRadiusMm = unit === 'in' ? 0 : angleRootRadiusMm(legAMm, legBMm);
+  const section: AngleSection = {
+    kind: 'angle',
+    designation: `L${[legAMm, legBMm, thicknessMm].map((mm) => formatLength(mm, unit)).join('X')}`,
+    legAMm,
+    legBMm,
+    thicknessMm,
+    rootRadiusMm: rootRadiusMm ?? 0,
+    rootRadiusKnown: rootRadiusMm !== undefined,
+  };
+  return lengthMm === undefined ? { section } : { section, lengthMm };
+}

@@ -1,0 +1,55 @@
+/** A section the library can check. Round and square are solid bars; `designation` is the tidy trade name. */
+export type Section = FlatSection | AngleSection | ChannelSection | RoundSection | SquareSection;
+
+export interface FlatSection {
+  kind: 'flat';
+  designation: string;
+  /** Bars have rolled long edges, plates sheared ones. */
+  form: 'plate' | 'bar';
+  thicknessMm: number;
+  widthMm: number;
+}
+
+export interface AngleSection {
+  kind: 'angle';
+  designation: string;
+  /** The longer leg. */
+  legAMm: number;
+  legBMm: number;
+  thicknessMm: number;
+  rootRadiusMm: number;
+  /** False where the size is in no table: the radius is then taken as 0. */
+  rootRadiusKnown: boolean;
+}
+
+export interface ChannelSection {
+  kind: 'channel';
+  designation: string;
+  name: string;
+  depthMm: number;
+  flangeWidthMm: number;
+  webThicknessMm: number;
+  flangeThicknessMm: number;
+  areaMm2: number;
+  /** Of steel. */
+  massKgPerM: number;
+  taperedFlange: boolean;
+}
+
+export interface RoundSection {
+  kind: 'round';
+  designation: string;
+  diameterMm: number;
+}
+
+export interface SquareSection {
+  kind: 'square';
+  designation: string;
+  sideMm: number;
+}
+
+/** What a section text says: the section, and the length where one trails (`PL1/2X6X1'-0`). */
+export interface SectionText {
+  section: Section;
+  lengthMm?: number;
+}
