@@ -1,5 +1,5 @@
-import { distance } from 'fastest-levenshtein';
 import { refuseUnknown } from '../inputError.js';
+import { nearNames } from '../nearNames.js';
 import { quoted } from '../quantity/cellValue.js';
 import { memo } from '../quantity/memo.js';
 import type { Grade } from './grade.js';
@@ -7,7 +7,6 @@ import { gradeKey, plainKey } from './gradeKey.js';
 import { builtInGrades } from './gradeTable.js';
 
 const longestName = 60;
-const nearNames = 3;
 const rememberedKey = memo<string>();
 const builtInByKey = new Map(builtInGrades.map((grade) => [gradeKey(grade.name), grade]));
 /** The index of each list of own grades, held as long as the list itself. */
@@ -50,21 +49,13 @@ function indexOf(own: readonly Grade[]): Map<string, Grade> {
 }
 
 function unknownGrade(text: string, argument: string, own: readonly Grade[]): never {
-  const key = gradeKey(text.slice(0, longestName));
-  const near = [...own, ...builtInGrades]
-    .map(({ name }) => ({ name, apart: apart(key, gradeKey(name)) }))
-    .sort((a, b) => a.apart - b.apart)
-    .slice(0, nearNames)
-    .map(({ name }) => name);
+  const names = [...own, ...builtInGrades].map((grade) => grade.name);
+  const near = nearNames(text.slice(0, longestName), names, gradeKey);
+  const hint = near.length > 0 ? `Near names: ${near.join(', ')}. Or write` : 'Write a grade such as A36, or';
   return refuseUnknown(
     argument,
     text,
     `${quoted(text)} is not a known grade.`,
-    `Near names: ${near.join(', ')}. Or write a strength such as "tensile 65 ksi", or add the grade to the shop's own.`,
+    `${hint} a strength such as "tensile 65 ksi", or add the grade to the shop's own.`,
   );
-}
-
-/** Edits between two keys; a name that begins with what was typed (`A572`) is nearer than any other. */
-function apart(key: string, name: string): number {
-  return key !== '' && name.startsWith(key) ? 0 : distance(key, name);
 }

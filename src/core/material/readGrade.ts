@@ -16,6 +16,7 @@ const megapascalPer: Record<string, number> = {
   psi: megapascalPerKsi / 1000,
 };
 const allowed = 'Write a grade such as A36, or a strength such as "shear 310 MPa" or "tensile 65 ksi".';
+const bareStrength = /^\d[\d.,]* ?(?:mpa|n\/mm[2²]|ksi|psi)$/;
 const strengthPattern =
   /^(shear|tensile)(?![a-z])(?: strength)? ?[:=]? ?(\d[\d.,]*)?(?: ?(n\/mm[2²]|[a-z]+))?$/;
 
@@ -41,7 +42,12 @@ export function readGrade(value: CellValue, argument: string, own: readonly Grad
 
 function strengthGrade(value: string, argument: string): Grade | undefined {
   if (value.length > longestText) return undefined;
-  const text = value.replace(/\s+/g, ' ').trim().toLowerCase();
+  const name = value.replace(/\s+/g, ' ').trim();
+  const text = name.toLowerCase();
+  if (bareStrength.test(text)) {
+    const fix = `Write "shear ${name}" or "tensile ${name}".`;
+    return refuse(argument, value, `${quoted(value)} may be a shear or a tensile strength.`, fix);
+  }
   const match = strengthPattern.exec(text);
   if (!match) return undefined;
   const [, word, digits = '', unit = ''] = match;
@@ -63,5 +69,5 @@ function strengthGrade(value: string, argument: string): Grade | undefined {
     word === 'shear'
       ? { shearMPa: strengthMPa }
       : { tensileMinMPa: strengthMPa, tensileUpperMPa: strengthMPa };
-  return { name: text, family: 'steel', densityKgPerM3: 7850, source: 'strength as typed', ...strengths };
+  return { name, family: 'steel', densityKgPerM3: 7850, source: 'strength as typed', ...strengths };
 }

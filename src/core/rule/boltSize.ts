@@ -35,11 +35,9 @@ export function readBolt(value: CellValue, argument: string, unit: LengthUnit): 
   if (value.length > longestText)
     return refuse(argument, value, `${quoted(value)} is not a bolt size.`, allowed);
   const text = value.trim();
-  const metric = /^m ?(\d.*)$/i.exec(text);
-  if (metric) {
-    const size = (metric[1] ?? '').replace(/ ?mm$/i, '');
-    return boltSize(readLength(`${size} mm`, argument, 'mm', 'bolt'), 'mm');
-  }
+  const metric = /^m ?(\d[\d.,]*)(?: ?mm)?$/i.exec(text);
+  if (metric) return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm');
+  if (/^m/i.test(text)) return refuse(argument, value, `${quoted(value)} is not a bolt size.`, allowed);
   const system = systemOf(text) ?? unit;
   return boltSize(readLength(text, argument, system, 'bolt'), system);
 }

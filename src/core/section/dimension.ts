@@ -18,6 +18,8 @@ export interface SectionSource {
 export interface Dimensions {
   valuesMm: number[];
   unit: LengthUnit;
+  /** True where the text itself says the unit. */
+  unitWritten: boolean;
   lengthMm?: number;
 }
 
@@ -52,15 +54,20 @@ const marksCrossSection = (part: string) => /(?:mm|cm|"|in\.?|inch|inches)$/.tes
  */
 export function readDimensions(parts: string[], count: number, source: SectionSource): Dimensions {
   if (parts.length < count || parts.length > count + 1 || parts.includes('')) return notASection(source);
-  const unit = unitOf(parts.slice(0, count), parts[count], source);
-  const mm = (part: string) => inMm(lengthIn(part, source), unit);
-  const valuesMm = parts.slice(0, count).map(mm);
   const trailing = parts[count];
-  if (trailing === undefined) return { valuesMm, unit };
-  return { valuesMm, unit, lengthMm: trailingLength(mm(trailing), trailing, source) };
+  const written = writtenUnit(parts.slice(0, count), trailing, source);
+  const unit = written ?? source.unit;
+  const mm = (part: string) => inMm(lengthIn(part, source), unit);
+  const read = { valuesMm: parts.slice(0, count).map(mm), unit, unitWritten: written !== undefined };
+  if (trailing === undefined) return read;
+  return { ...read, lengthMm: trailingLength(mm(trailing), trailing, source) };
 }
 
-function unitOf(cross: string[], trailing: string | undefined, source: SectionSource): LengthUnit {
+function writtenUnit(
+  cross: string[],
+  trailing: string | undefined,
+  source: SectionSource,
+): LengthUnit | undefined {
   const metric = cross.some(hasMetricMark);
   const inch = cross.some(hasInchMark);
   if (metric && inch) {
@@ -69,9 +76,14 @@ function unitOf(cross: string[], trailing: string | undefined, source: SectionSo
   }
   if (metric) return 'mm';
   if (inch) return 'in';
-  if (trailing === undefined || !(hasMetricMark(trailing) || hasInchMark(trailing))) return source.unit;
-  const trailingUnit = hasMetricMark(trailing) ? 'mm' : 'in';
-  if (trailingUnit === source.unit || marksCrossSection(trailing)) return trailingUnit;
+  return trailing === undefined ? undefined : trailingUnit(trailing, source);
+}
+
+/** A unit behind the length alone: it holds for the section too where it can be one of sections. */
+function trailingUnit(trailing: string, source: SectionSource): LengthUnit | undefined {
+  if (!hasMetricMark(trailing) && !hasInchMark(trailing)) return undefined;
+  const unit = hasMetricMark(trailing) ? 'mm' : 'in';
+  if (unit === source.unit || marksCrossSection(trailing)) return unit;
   return refuse(
     source.argument,
     source.text,
@@ -105,18 +117,16 @@ export function readTrailingLength(part: string, source: SectionSource): number 
 export function requireBelievable(
   mm: number,
   kindName: SectionKindName,
-  unit: LengthUnit,
+  { unit, unitWritten }: Dimensions,
   source: SectionSource,
 ): void {
   const kind = sectionKinds[kindName];
   if (mm >= kind.leastMm && mm <= kind.greatestMm) return;
   const number = formatLength(mm, unit);
   const [read, other] = unit === 'in' ? ['inches', 'mm'] : ['mm', 'in'];
-  const range = `${formatLength(kind.leastMm, unit)} to ${formatLength(kind.greatestMm, unit)} ${unit}`;
-  refuse(
-    source.argument,
-    source.text,
-    `${number} would be ${number} ${read} ${kind.word}.`,
-    `Allowed: ${range}. Write "${source.text.slice(0, 40).trim()} ${other}", or add the shop cell or "${other}".`,
-  );
+  const range = `Allowed: ${formatLength(kind.leastMm, unit)} to ${formatLength(kind.greatestMm, unit)} ${unit}.`;
+  const problem = `${number} would be ${number} ${read} ${kind.word}.`;
+  if (unitWritten || mm <= 0) return refuse(source.argument, source.text, problem, range);
+  const fix = `${range} Write "${source.text.slice(0, 40).trim()} ${other}", or add the shop cell or "${other}".`;
+  return refuse(source.argument, source.text, problem, fix);
 }

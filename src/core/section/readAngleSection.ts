@@ -16,12 +16,13 @@ export function readAngleSection(parts: string[], source: SectionSource): Sectio
       'Write leg x leg x thickness: L3X3X1/4 or L80x80x8.',
     );
   }
-  const { valuesMm, unit, lengthMm } = readDimensions(parts, 3, source);
+  const dimensions = readDimensions(parts, 3, source);
+  const { valuesMm, unit, lengthMm } = dimensions;
   const [first = 0, second = 0, thicknessMm = 0] = valuesMm;
   const [legAMm, legBMm] = [Math.max(first, second), Math.min(first, second)];
-  requireBelievable(legAMm, 'leg', unit, source);
-  requireBelievable(legBMm, 'leg', unit, source);
-  requireBelievable(thicknessMm, 'thickness', unit, source);
+  requireBelievable(legAMm, 'leg', dimensions, source);
+  requireBelievable(legBMm, 'leg', dimensions, source);
+  requireBelievable(thicknessMm, 'thickness', dimensions, source);
   if (thicknessMm >= legBMm) {
     const problem = `${quoted(source.text)} has a thickness that is not less than its leg.`;
     return refuse(

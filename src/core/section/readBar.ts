@@ -4,9 +4,10 @@ import type { Section, SectionText } from './section.js';
 
 /** `RB 1`, `RD 25`, `SQ 3/4`: a solid bar by its one dimension. */
 export function readBar(parts: string[], kind: 'round' | 'square', source: SectionSource): SectionText {
-  const { valuesMm, unit, lengthMm } = readDimensions(parts, 1, source);
+  const dimensions = readDimensions(parts, 1, source);
+  const { valuesMm, unit, lengthMm } = dimensions;
   const [sizeMm = 0] = valuesMm;
-  requireBelievable(sizeMm, 'bar', unit, source);
+  requireBelievable(sizeMm, 'bar', dimensions, source);
   const size = formatLength(sizeMm, unit);
   const section: Section =
     kind === 'round'

@@ -1,12 +1,11 @@
-import { distance } from 'fastest-levenshtein';
 import { refuseUnknown } from '../inputError.js';
+import { nearNames } from '../nearNames.js';
 import { quoted } from '../quantity/cellValue.js';
 import { digitsValue } from '../quantity/readNumber.js';
 import { channels } from './channelTable.js';
 import { readTrailingLength, type SectionSource } from './dimension.js';
 import type { SectionText } from './section.js';
 
-const nearNames = 3;
 const byName = new Map(channels.map((channel) => [channel.name, channel]));
 /** Older and shorter spellings of names in the table. */
 const otherNames: Record<string, string> = { 'C8X13.7': 'C8X13.75' };
@@ -29,11 +28,9 @@ function plainNumber(part: string): string {
 }
 
 function unknownChannel(name: string, source: SectionSource): never {
-  const near = channels
-    .map((channel) => ({ name: channel.name, apart: distance(name, channel.name) }))
-    .sort((a, b) => a.apart - b.apart)
-    .slice(0, nearNames)
-    .map((channel) => channel.name);
+  const near = nearNames(name, [...byName.keys()]);
+  const hint =
+    near.length > 0 ? `Near names: ${near.join(', ')}.` : 'Write a name such as C8X11.5 or UPN100.';
   const problem = `${quoted(source.text)} is not a channel in the table.`;
-  return refuseUnknown(source.argument, source.text, problem, `Near names: ${near.join(', ')}.`);
+  return refuseUnknown(source.argument, source.text, problem, hint);
 }

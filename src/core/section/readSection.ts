@@ -58,7 +58,7 @@ function parse(source: SectionSource): SectionText {
   const word = /^(?:flat bar|round bar|square bar|ø|[a-wyz]+)/.exec(text)?.[0] ?? '';
   const parts = text
     .slice(word.length)
-    .replace(/^[. ]+/, '')
+    .replace(/^\. /, '')
     .split('x')
     .map((part) => part.trim());
   switch (word === '' ? bareFamily(parts) : words[word]) {
