@@ -7,7 +7,7 @@ const common = {
   mode: 'production',
   devtool: false,
   performance: { hints: false },
-  resolve: { extensions: ['.ts', '.tsx', '.mjs', '.js'] },
+  resolve: { extensions: ['.ts', '.tsx', '.mjs', '.js'], extensionAlias: { '.js': ['.ts', '.tsx', '.js'] } },
   module: { rules: [{ test: /\.tsx?$/, loader: 'esbuild-loader', options: { target: 'es2022' } }] },
   stats: 'errors-warnings',
 };

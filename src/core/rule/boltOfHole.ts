@@ -4,7 +4,7 @@ import { type BoltSize, readBolt } from './boltSize.js';
 
 const commonBolts: Record<LengthUnit, readonly string[]> = {
   in: ['1/2', '5/8', '3/4', '7/8', '1'],
-  mm: ['M12', 'M16', 'M20', 'M22', 'M24', 'M27', 'M30', 'M36'],
+  mm: ['M16', 'M20', 'M22', 'M24', 'M27', 'M30', 'M36'],
 };
 const toleranceMm = 0.1;
 
@@ -20,7 +20,6 @@ export function boltOfHole(input: {
 }): BoltSize | undefined {
   const bolts = commonBolts[input.unit].map((name) => readBolt(name, 'Bolt', input.unit));
   return bolts.find((bolt) => {
-    if (input.code === 'AISC' && bolt.name === 'M12') return false;
     const { widthMm } = boltHole({ bolt, fit: 'standard', code: input.code });
     return Math.abs(widthMm - input.diameterMm) < toleranceMm;
   });

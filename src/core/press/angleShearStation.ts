@@ -1,0 +1,82 @@
+import { sectionShearForceN } from '../force/sectionShear.js';
+import { formatLength } from '../quantity/formatLength.js';
+import { radianPerDegree } from '../quantity/units.js';
+import { sectionAreaMm2 } from '../section/area.js';
+import type { Section } from '../section/section.js';
+import type { Working } from '../working/working.js';
+import type { Finding } from './finding.js';
+import { limitOf, roundingShare, stationMissing, valueOr, withinLimit } from './limit.js';
+import { plateShareFinding } from './plateShare.js';
+import type { Press } from './press.js';
+import { defaultReferenceShearMPa } from './punchStation.js';
+import type { ShearJob } from './shearStation.js';
+
+type Angle = Extract<Section, { kind: 'angle' }>;
+
+const greatestMiterRad = 45 * radianPerDegree;
+const squareCut = {
+  leg: 'angleShearLegSquare',
+  thickness: 'angleShearThicknessSquare',
+  miterRad: 0,
+  name: 'square',
+} as const;
+const miterCut = {
+  leg: 'angleShearLeg45',
+  thickness: 'angleShearThickness45',
+  miterRad: greatestMiterRad,
+  name: 'at 45°',
+} as const;
+
+/**
+ * One cut of an angle. Any miter up to 45° is held to the plate's size at 45°; the longer leg and the
+ * thickness must be within it, and the force of the oblique cut within that size's own. For the share, the
+ * plate's angle has the part's root radius, so that the plate's size reads exactly 100 %.
+ * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
+ */
+export function angleShearFindings(press: Press, job: ShearJob<Angle>, working?: Working): Finding[] {
+  const missing = stationMissing(press, 'angleShear');
+  if (missing.length > 0) return missing;
+  const { section, unit } = job;
+  if (job.miterRad > greatestMiterRad * (1 + roundingShare)) {
+    return [
+      {
+        verdict: 'Too big',
+        governs: 'miter',
+        note: `a miter over 45° is beyond the angle shear of ${press.name}.`,
+      },
+    ];
+  }
+  const plate = job.miterRad > 0 ? miterCut : squareCut;
+  const legMm = Math.max(section.legAMm, section.legBMm);
+  const leg = { key: plate.leg, sizeMm: legMm, what: `leg ${formatLength(legMm, unit)} ${unit}`, unit };
+  const thickness = {
+    key: plate.thickness,
+    sizeMm: section.thicknessMm,
+    what: `thickness ${formatLength(section.thicknessMm, unit)} ${unit}`,
+    unit,
+  };
+  const sizes = [...withinLimit(press, leg), ...withinLimit(press, thickness)];
+  return [...sizes, ...shareFindings(press, job, plate, working)];
+}
+
+function shareFindings(
+  press: Press,
+  job: ShearJob<Angle>,
+  plate: typeof squareCut | typeof miterCut,
+  working?: Working,
+): Finding[] {
+  const forceN = sectionShearForceN({ ...job, areaMm2: sectionAreaMm2(job.section, working) }, working);
+  const legMm = limitOf(press, plate.leg);
+  const thicknessMm = limitOf(press, plate.thickness);
+  const reference = valueOr(press, 'referenceShear', defaultReferenceShearMPa);
+  if (typeof reference !== 'number') return [reference];
+  // A blank size has its own finding already; without a size there is nothing to hold a force against.
+  if (typeof legMm !== 'number' || typeof thicknessMm !== 'number') return [];
+  if (!Number.isFinite(legMm) || !Number.isFinite(thicknessMm)) {
+    return [{ verdict: 'OK', governs: 'angle shear', note: '', use: 0, forceN }];
+  }
+  const areaMm2 = sectionAreaMm2({ ...job.section, legAMm: legMm, legBMm: legMm, thicknessMm });
+  const plateForceN = sectionShearForceN({ areaMm2, shearStrengthMPa: reference, miterRad: plate.miterRad });
+  const plateSize = `${formatLength(legMm, job.unit)} × ${formatLength(thicknessMm, job.unit)} ${job.unit} ${plate.name}`;
+  return [plateShareFinding(press, { forceN, plateForceN, station: 'angle shear', plateSize }, working)];
+}

@@ -1,0 +1,36 @@
+/** The words a row can show, worst first: one word per row, in this precedence. */
+export const verdicts = [
+  'Check input',
+  'No press',
+  'No station',
+  'Too big',
+  "Can't reach",
+  'Hole too small',
+  'Holes too close',
+  'Edge short',
+  'Over capacity',
+  'No tool',
+  'Not checked',
+  'Near limit',
+  'OK',
+] as const;
+
+export type Verdict = (typeof verdicts)[number];
+
+/** What one check found. */
+export interface Finding {
+  verdict: Verdict;
+  /** What was held against what, in a few words: `punch force`, `end distance`. */
+  governs: string;
+  /** One sentence; empty for a check that passed. */
+  note: string;
+  /** Share of the rating, 1 is full. */
+  use?: number;
+  /** The force behind that share, in N. */
+  forceN?: number;
+}
+
+/** Orders findings worst first; among equals the larger share first. */
+export function bySeverity(a: Finding, b: Finding): number {
+  return verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict) || (b.use ?? 0) - (a.use ?? 0);
+}

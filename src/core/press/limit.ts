@@ -1,0 +1,96 @@
+import { type Press, pressValue } from './press.js';
+import { type PressItemKey, pressItems, type Station } from './pressItem.js';
+import type { Finding, Verdict } from './finding.js';
+import { formatLength } from '../quantity/formatLength.js';
+import type { LengthUnit } from '../quantity/units.js';
+
+/** Unit conversions leave rounding in the last digits; a part at the limit itself is within it. */
+export const roundingShare = 1e-9;
+
+export function itemName(key: PressItemKey): string {
+  return pressItems.find((item) => item.key === key)?.name ?? key;
+}
+
+/** A limit as a number in the core's unit; Infinity for `none`; a finding where it is blank or unreadable. */
+export function limitOf(press: Press, key: PressItemKey): number | Finding {
+  const value = pressValue(press, key);
+  if (value.state === 'value') return value.value;
+  if (value.state === 'none') return Number.POSITIVE_INFINITY;
+  const governs = itemName(key).toLowerCase();
+  if (value.state === 'bad') return { verdict: 'Check input', governs, note: value.message };
+  return {
+    verdict: 'Not checked',
+    governs,
+    note: `${itemName(key)} of ${press.name} is blank, so it was not checked.`,
+  };
+}
+
+/** A value that is a default where the press says nothing; a finding only where the cell is unreadable. */
+export function valueOr(press: Press, key: PressItemKey, standard: number): number | Finding {
+  const value = pressValue(press, key);
+  if (value.state === 'bad')
+    return { verdict: 'Check input', governs: itemName(key).toLowerCase(), note: value.message };
+  return value.state === 'value' ? value.value : standard;
+}
+
+interface SizeCheck {
+  key: PressItemKey;
+  sizeMm: number;
+  /** What has the size: `hole Ø1-1/4`. */
+  what: string;
+  unit: LengthUnit;
+  verdict?: Verdict;
+}
+
+/** Nothing where the size is within the press's limit; else what is wrong or not known. */
+export function withinLimit(
+  press: Press,
+  { key, sizeMm, what, unit, verdict = 'Too big' }: SizeCheck,
+): Finding[] {
+  const limit = limitOf(press, key);
+  if (typeof limit !== 'number') return [limit];
+  if (sizeMm <= limit * (1 + roundingShare)) return [];
+  const note = `${what} is over ${press.name}'s ${itemName(key).toLowerCase()}, ${formatLength(limit, unit)} ${unit}.`;
+  return [{ verdict, governs: itemName(key).toLowerCase(), note }];
+}
+
+/** Nothing where the press has the station; else that it has none, or that the cell is blank. */
+export function stationMissing(
+  press: Press,
+  station: Extract<PressItemKey, 'punch' | 'flatShear' | 'angleShear' | 'barShear'>,
+): Finding[] {
+  const name: Station = stationNames[station];
+  const value = limitOf(press, station);
+  if (typeof value !== 'number') return [value];
+  return value === 0 ? [{ verdict: 'No station', governs: name, note: `${press.name} has no ${name}.` }] : [];
+}
+
+const stationNames = {
+  punch: 'punch',
+  flatShear: 'flat shear',
+  angleShear: 'angle shear',
+  barShear: 'bar shear',
+} as const;
+
+const defaultShareToUse = 0.8;
+
+/** The share of a rating as a finding: over capacity above 1, near limit above the shop's share, else OK. */
+export function shareFinding(press: Press, use: number, forceN: number, governs: string): Finding {
+  const shareToUse = valueOr(press, 'shareToUse', defaultShareToUse);
+  if (typeof shareToUse !== 'number') return shareToUse;
+  const percent = `${(use * 100).toFixed(use < 0.0995 ? 1 : 0)} %`;
+  if (use > 1 + roundingShare) {
+    return {
+      verdict: 'Over capacity',
+      governs,
+      use,
+      forceN,
+      note: `${governs} is ${percent} of ${press.name}'s rating.`,
+    };
+  }
+  if (use > shareToUse * (1 + roundingShare)) {
+    const note = `${governs} is ${percent} of ${press.name}'s rating, above the ${Number((shareToUse * 100).toFixed(1))} % the shop uses.`;
+    return { verdict: 'Near limit', governs, use, forceN, note };
+  }
+  return { verdict: 'OK', governs, use, forceN, note: '' };
+}

@@ -1,0 +1,117 @@
+import { megapascalPerKsi } from '../quantity/units.js';
+import { formatLength } from '../quantity/formatLength.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { punchForceN } from '../force/punch.js';
+import { cutPerimeterMm } from '../tooling/cutPerimeter.js';
+import { describeHole, type Hole, leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
+import { leastHoleMm } from '../tooling/leastHole.js';
+import type { Working } from '../working/working.js';
+import type { Finding } from './finding.js';
+import { limitOf, roundingShare, shareFinding, stationMissing, valueOr, withinLimit } from './limit.js';
+import { type Press, pressValue } from './press.js';
+
+export interface PunchJob {
+  hole: Hole;
+  thicknessMm: number;
+  shearStrengthMPa: number;
+  holeToThickness: number;
+  punchAllowanceMPa: number;
+  /** For the lengths in notes. */
+  unit: LengthUnit;
+}
+
+/** Plate sizes stand for this shear strength where the press says nothing. Common practice, no source. */
+export const defaultReferenceShearMPa = 50 * megapascalPerKsi;
+const defaultWorkingGapMm = 6;
+const dieEntryMm = 2;
+
+/**
+ * One punched hole against a press's punch station: station, largest hole, stroke, least hole, force.
+ *
+ * Share of rating: F / punch force, and F / force of the plate's largest hole at its reference shear
+ * strength, whichever is larger, so that the plate's own hole in mild steel reads exactly 100 %.
+ * @param press the press, its limits in mm and N
+ * @param job hole and thickness in mm, strengths in MPa
+ * @param working collects the steps when given
+ * @returns findings, at least one; `use` is a share, 1 is full
+ * Source: common practice, no source; force and least hole name their own.
+ */
+export function punchFindings(press: Press, job: PunchJob, working?: Working): Finding[] {
+  const missing = stationMissing(press, 'punch');
+  if (missing.length > 0) return missing;
+  const hole = `hole ${describeHole(job.hole, job.unit)}`;
+  const largest = {
+    key: 'punchLargestHole',
+    sizeMm: punchDiagonalMm(job.hole),
+    what: hole,
+    unit: job.unit,
+  } as const;
+  return [
+    ...withinLimit(press, largest),
+    ...strokeFindings(press, job),
+    ...leastHoleFindings(job, working),
+    ...forceFindings(press, job, working),
+  ];
+}
+
+/** The stroke must pass the working gap and the work, and enter the die. */
+function strokeFindings(press: Press, { thicknessMm, unit }: PunchJob): Finding[] {
+  const gapMm = valueOr(press, 'punchWorkingGap', defaultWorkingGapMm);
+  if (typeof gapMm !== 'number') return [gapMm];
+  const sizeMm = gapMm + thicknessMm + dieEntryMm;
+  return withinLimit(press, {
+    key: 'punchStroke',
+    sizeMm,
+    what: `gap, thickness and die entry, ${formatLength(sizeMm, unit)} ${unit},`,
+    unit,
+  });
+}
+
+function leastHoleFindings(job: PunchJob, working?: Working): Finding[] {
+  const leastMm = leastHoleMm(job, working);
+  if (leastDimensionMm(job.hole) >= leastMm * (1 - roundingShare)) return [];
+  const { unit } = job;
+  const note = `hole ${describeHole(job.hole, unit)} in ${formatLength(job.thicknessMm, unit)} ${unit} may burst the punch; least is ${formatLength(leastMm, unit)} ${unit}. Drill it.`;
+  return [{ verdict: 'Hole too small', governs: 'least hole', note }];
+}
+
+function forceFindings(press: Press, job: PunchJob, working?: Working): Finding[] {
+  const forceN = punchForceN({ ...job, cutPerimeterMm: cutPerimeterMm(job.hole, working) }, working);
+  const rated = limitOf(press, 'punchForce');
+  const plate = plateForceN(press);
+  if (typeof rated !== 'number' && rated.verdict === 'Check input') return [rated];
+  if (plate !== undefined && typeof plate !== 'number') return [plate];
+  const ratings = [rated, plate].filter((rating) => typeof rating === 'number');
+  const ratingN = Math.min(...ratings);
+  if (ratings.length === 0 && typeof rated !== 'number') return [rated];
+  if (ratingN === Number.POSITIVE_INFINITY)
+    return [{ verdict: 'OK', governs: 'punch force', note: '', use: 0, forceN }];
+  const use = forceN / ratingN;
+  working?.step({
+    title: 'Share of rating',
+    formula: 'use = F / R',
+    values: [
+      { symbol: 'F', meaning: 'punching force', kind: 'force', value: forceN },
+      { symbol: 'R', meaning: `rating of ${press.name}, punch`, kind: 'force', value: ratingN },
+    ],
+    result: { symbol: 'use', meaning: 'share of rating', kind: 'ratio', value: use },
+    source: 'the plate and manual of the press, as given in the Presses table',
+  });
+  return [shareFinding(press, use, forceN, 'punch force')];
+}
+
+/** The force of the plate's own hole at its reference strength; undefined where the plate gives none. */
+function plateForceN(press: Press): number | Finding | undefined {
+  const hole = pressValue(press, 'punchLargestHole');
+  const thickness = pressValue(press, 'punchLargestHoleThickness');
+  if (thickness.state === 'bad') return limitOf(press, 'punchLargestHoleThickness') as Finding;
+  if (hole.state !== 'value' || thickness.state !== 'value') return undefined;
+  const reference = valueOr(press, 'referenceShear', defaultReferenceShearMPa);
+  if (typeof reference !== 'number') return reference;
+  const cutPerimeter = cutPerimeterMm({ shape: 'round', diameterMm: hole.value });
+  return punchForceN({
+    cutPerimeterMm: cutPerimeter,
+    thicknessMm: thickness.value,
+    shearStrengthMPa: reference,
+  });
+}

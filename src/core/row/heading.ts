@@ -1,0 +1,35 @@
+/** The columns a row check reads. Those of a hole group may stand again as `Hole 2`, `Edge 2` … */
+export const rowFields = [
+  { key: 'mark', name: 'Mark', synonyms: ['piece mark', 'part mark', 'part', 'piece', 'item'] },
+  { key: 'drawing', name: 'Drawing', synonyms: ['dwg', 'drawing no'] },
+  { key: 'qty', name: 'Qty', synonyms: ['quantity', 'pcs', 'pieces', 'no of pieces'] },
+  { key: 'section', name: 'Section', synonyms: ['profile', 'size', 'shape', 'section size'] },
+  { key: 'grade', name: 'Grade', synonyms: ['material', 'steel', 'steel grade', 'material grade'] },
+  { key: 'length', name: 'Length', synonyms: ['cut length', 'len'] },
+  { key: 'miterLeft', name: 'Miter left', synonyms: ['mitre left', 'miter l', 'left miter'] },
+  { key: 'miterRight', name: 'Miter right', synonyms: ['mitre right', 'miter r', 'right miter'] },
+  { key: 'cornerClip', name: 'Corner clip', synonyms: ['clip size'] },
+  { key: 'corners', name: 'Corners', synonyms: ['clipped corners'] },
+  { key: 'notchWidth', name: 'Notch width', synonyms: [] },
+  { key: 'notchDepth', name: 'Notch depth', synonyms: [] },
+  { key: 'notches', name: 'Notches', synonyms: ['no of notches'] },
+  { key: 'bendLength', name: 'Bend length', synonyms: [] },
+  { key: 'bends', name: 'Bends', synonyms: ['no of bends'] },
+  { key: 'finish', name: 'Finish', synonyms: ['coating'] },
+  { key: 'press', name: 'Press', synonyms: ['machine'] },
+] as const;
+
+export const groupFields = [
+  { key: 'hole', name: 'Hole', synonyms: ['hole size', 'hole dia', 'hole diameter'] },
+  { key: 'holes', name: 'Holes', synonyms: ['hole qty', 'no of holes', 'number of holes', 'hole count'] },
+  { key: 'bolt', name: 'Bolt', synonyms: ['bolt size', 'bolt dia', 'bolt diameter'] },
+  { key: 'edge', name: 'Edge', synonyms: ['edge distance', 'side distance'] },
+  { key: 'end', name: 'End', synonyms: ['end distance'] },
+  { key: 'edgeKind', name: 'Edge kind', synonyms: ['edge type'] },
+  { key: 'pitch', name: 'Pitch', synonyms: ['spacing', 'hole spacing'] },
+  { key: 'gage', name: 'Gage', synonyms: ['gauge', 'gage line'] },
+  { key: 'leg', name: 'Leg', synonyms: ['face'] },
+] as const;
+
+export type RowField = (typeof rowFields)[number]['key'];
+export type GroupField = (typeof groupFields)[number]['key'];

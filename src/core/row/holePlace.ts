@@ -1,0 +1,98 @@
+import { formatLength } from '../quantity/formatLength.js';
+import { readLength } from '../quantity/readLength.js';
+import { InputError } from '../inputError.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { flangeThicknessMm } from '../section/flangeThickness.js';
+import type { Section } from '../section/section.js';
+import type { HoleGroup } from './rowJob.js';
+
+/** The element of the section a hole group is in, and where across it the holes lie. */
+export interface HolePlace {
+  element: 'plate' | 'leg' | 'web' | 'flange';
+  thicknessMm: number;
+  /** Across the element: width of the plate, leg, depth of the web, flange. */
+  widthMm: number;
+  /** From the heel of an angle or the back of a channel to the hole line; undefined where not given. */
+  gageMm?: number;
+  /** From the hole line to the nearer long edge or toe; undefined where not given. */
+  edgeMm?: number;
+  /** For the note. */
+  assumed?: string;
+}
+
+/** Where a hole group lies in its section; a sentence where the row contradicts the section. */
+export function holePlace(section: Section, group: HoleGroup, unit: LengthUnit): HolePlace | string {
+  switch (section.kind) {
+    case 'flat':
+      return {
+        element: 'plate',
+        thicknessMm: section.thicknessMm,
+        widthMm: section.widthMm,
+        ...given(group.edgeMm, group.gageMm),
+      };
+    case 'angle':
+      return anglePlace(section, group, unit);
+    case 'channel':
+      return channelPlace(section, group);
+    default:
+      return `${group.title}: holes in round and square bars are drilled; no press station punches them.`;
+  }
+}
+
+function given(edgeMm: number | undefined, gageMm: number | undefined) {
+  return { ...(edgeMm === undefined ? {} : { edgeMm }), ...(gageMm === undefined ? {} : { gageMm }) };
+}
+
+/** In a leg or flange the gage and the edge distance add up to its width, so one gives the other. */
+function fromHeel(widthMm: number, group: HoleGroup) {
+  const gageMm = group.gageMm ?? (group.edgeMm === undefined ? undefined : widthMm - group.edgeMm);
+  const edgeMm = group.edgeMm ?? (group.gageMm === undefined ? undefined : widthMm - group.gageMm);
+  return given(edgeMm, gageMm);
+}
+
+function anglePlace(
+  section: Extract<Section, { kind: 'angle' }>,
+  group: HoleGroup,
+  unit: LengthUnit,
+): HolePlace | string {
+  const { legAMm, legBMm, thicknessMm } = section;
+  const equal = legAMm === legBMm;
+  const word = group.leg?.toLowerCase();
+  const place = (widthMm: number) => ({
+    element: 'leg' as const,
+    thicknessMm,
+    widthMm,
+    ...fromHeel(widthMm, group),
+  });
+  if (word === undefined) {
+    const assumed = `holes taken in the longer leg, ${formatLength(legAMm, unit)}`;
+    return equal ? place(legAMm) : { ...place(legAMm), assumed };
+  }
+  if (word === 'long' || word === 'short') return place(word === 'long' ? legAMm : legBMm);
+  try {
+    const legMm = readLength(group.leg ?? null, 'Leg', unit, 'leg');
+    const match = [legAMm, legBMm].find((each) => Math.abs(each - legMm) < 0.5);
+    if (match !== undefined) return place(match);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+  }
+  return `Leg: '${group.leg}' is not a leg of ${section.designation}. Write long, short or the leg's size.`;
+}
+
+function channelPlace(section: Extract<Section, { kind: 'channel' }>, group: HoleGroup): HolePlace | string {
+  const word = group.leg?.toLowerCase() ?? 'web';
+  if (word === 'web') {
+    const assumed = group.leg === undefined ? { assumed: 'holes taken in the web' } : {};
+    return {
+      element: 'web',
+      thicknessMm: section.webThicknessMm,
+      widthMm: section.depthMm,
+      ...given(group.edgeMm, group.gageMm),
+      ...assumed,
+    };
+  }
+  if (word !== 'flange') return `Leg: '${group.leg}' is not part of a channel. Write web or flange.`;
+  const across = fromHeel(section.flangeWidthMm, group);
+  const thicknessMm = flangeThicknessMm({ section, gageMm: across.gageMm ?? section.webThicknessMm });
+  return { element: 'flange', thicknessMm, widthMm: section.flangeWidthMm, ...across };
+}

@@ -1,0 +1,158 @@
+import { InputError } from '../inputError.js';
+import type { Finding, Verdict } from '../press/finding.js';
+import { roundingShare } from '../press/limit.js';
+import { formatLength } from '../quantity/formatLength.js';
+import { boltOfHole } from '../rule/boltOfHole.js';
+import { boltHole } from '../rule/boltHole.js';
+import type { BoltSize } from '../rule/boltSize.js';
+import { type EdgeFit, type EdgeKind, leastEdgeDistanceMm } from '../rule/edgeDistance.js';
+import { leastPitchMm } from '../rule/pitch.js';
+import { leastWebMm } from '../rule/pressWeb.js';
+import type { Section } from '../section/section.js';
+import type { Shop } from '../shop/readShop.js';
+import { setting } from '../shop/setting.js';
+import { leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
+import type { HolePlace } from './holePlace.js';
+import type { HoleGroup } from './rowJob.js';
+
+export interface Makeable {
+  findings: Finding[];
+  understood: string[];
+}
+
+/**
+ * Whether a hole group may be made as drawn, whatever the press: distance to edges and ends, and between
+ * holes, by the shop's code for the bolt, and by press practice for the steel left over.
+ */
+export function makeableFindings(section: Section, group: HoleGroup, place: HolePlace, shop: Shop): Makeable {
+  const check = new GroupCheck(section, group, place, shop);
+  try {
+    check.run();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    check.findings.push({ verdict: 'Check input', governs: group.title, note: error.message });
+  }
+  return { findings: check.findings, understood: check.understood };
+}
+
+class GroupCheck {
+  readonly findings: Finding[] = [];
+  readonly understood: string[] = [];
+
+  constructor(
+    private readonly section: Section,
+    private readonly group: HoleGroup,
+    private readonly place: HolePlace,
+    private readonly shop: Shop,
+  ) {}
+
+  private get code() {
+    return setting(this.shop, 'edgeCode');
+  }
+
+  run(): void {
+    const bolt = this.bolt();
+    const fit = bolt ? this.fit(bolt) : undefined;
+    const edgeKind = this.group.edgeKind ?? this.longEdge();
+    const edges = this.edgeDistances();
+    for (const edgeMm of edges) this.edge('edge distance', edgeMm, edgeKind, bolt, fit);
+    const endKind: EdgeKind = this.section.kind === 'channel' ? 'machine cut' : 'sheared';
+    if (this.group.endMm !== undefined) this.edge('end distance', this.group.endMm, endKind, bolt, fit);
+    const read = [
+      edges.length > 0 ? `edge ${edgeKind}` : '',
+      this.group.endMm === undefined ? '' : `end ${endKind}`,
+    ];
+    const kinds = read.filter((text) => text !== '').join(', ');
+    this.understood.push(kinds === '' ? 'no edge or end distance given, so none was checked' : kinds);
+    if (this.group.pitchMm !== undefined) this.spacing('pitch', this.group.pitchMm, bolt);
+    if (this.place.element === 'plate' && this.group.gageMm !== undefined)
+      this.spacing('gage', this.group.gageMm, bolt);
+  }
+
+  /** The bolt of the row, or the one whose standard hole this is. */
+  private bolt(): BoltSize | undefined {
+    const { bolt, hole } = this.group;
+    if (bolt && leastDimensionMm(hole) < bolt.diameterMm * (1 - roundingShare)) {
+      const size = formatLength(leastDimensionMm(hole), this.shop.unit);
+      const note = `${this.group.title}: a hole of ${size} ${this.shop.unit} does not take bolt ${bolt.name}. Correct one of them.`;
+      this.findings.push({ verdict: 'Check input', governs: this.group.title, note });
+    }
+    if (bolt || hole.shape !== 'round') return bolt;
+    const code = this.code === 'EN' ? 'EN' : 'AISC';
+    const assumed = boltOfHole({ diameterMm: hole.diameterMm, unit: this.shop.unit, code });
+    this.understood.push(
+      assumed
+        ? `bolt ${assumed.name} taken from the hole`
+        : 'no bolt given, so only press practice was checked at edges',
+    );
+    return assumed;
+  }
+
+  /** A hole between two kinds counts as the larger kind; a slot is taken with its length towards the edge. */
+  private fit(bolt: BoltSize): EdgeFit {
+    const { hole } = this.group;
+    const code = this.code === 'EN' ? 'EN' : 'AISC';
+    if (hole.shape === 'slot') {
+      const short = boltHole({ bolt, fit: 'short slot', code }).lengthMm ?? 0;
+      this.understood.push('slot taken with its length towards the edge');
+      return hole.lengthMm <= short * (1 + roundingShare) ? 'short slot' : 'long slot';
+    }
+    const standard = boltHole({ bolt, fit: 'standard', code }).widthMm;
+    return punchDiagonalMm(hole) <= standard * (1 + roundingShare) ? 'standard' : 'oversize';
+  }
+
+  private longEdge(): EdgeKind {
+    return this.section.kind === 'flat' && this.section.form === 'plate' ? 'sheared' : 'rolled';
+  }
+
+  /** The given edge distance and, with a gage between two lines of a plate, what is left on the far side. */
+  private edgeDistances(): number[] {
+    const { edgeMm, gageMm, widthMm, element } = this.place;
+    if (edgeMm === undefined) return [];
+    if (element !== 'plate' || gageMm === undefined) return [edgeMm];
+    return [edgeMm, widthMm - edgeMm - gageMm];
+  }
+
+  private edge(
+    what: string,
+    distanceMm: number,
+    kind: EdgeKind,
+    bolt: BoltSize | undefined,
+    fit: EdgeFit | undefined,
+  ) {
+    const byCode = bolt && fit ? leastEdgeDistanceMm({ bolt, edge: kind, code: this.code, fit }) : 0;
+    const rule = bolt ? `${this.code}, ${kind} edge, bolt ${bolt.name}` : '';
+    this.least('Edge short', what, distanceMm, byCode, rule, 1 / 2);
+  }
+
+  private spacing(what: string, distanceMm: number, bolt: BoltSize | undefined) {
+    const byCode = bolt ? leastPitchMm({ bolt, code: this.code }) : 0;
+    this.least('Holes too close', what, distanceMm, byCode, bolt ? `${this.code}, bolt ${bolt.name}` : '', 1);
+  }
+
+  /** The larger of the code's distance and what press practice needs; `share` of the hole lies within it. */
+  private least(
+    verdict: Verdict,
+    what: string,
+    distanceMm: number,
+    byCodeMm: number,
+    rule: string,
+    share: number,
+  ) {
+    const holeMm = punchDiagonalMm(this.group.hole);
+    const webMm = leastWebMm({
+      thicknessMm: this.place.thicknessMm,
+      holeDimensionMm: leastDimensionMm(this.group.hole),
+    });
+    const byPracticeMm = webMm + holeMm * share;
+    const leastMm = Math.max(byCodeMm, byPracticeMm);
+    if (distanceMm >= leastMm * (1 - roundingShare)) return;
+    const reason =
+      byCodeMm >= byPracticeMm
+        ? rule
+        : 'press practice: the steel left must be at least the thickness and half the hole';
+    const size = (mm: number) => formatLength(mm, this.shop.unit);
+    const note = `${this.group.title}: ${what} ${size(distanceMm)} ${this.shop.unit} is under ${size(leastMm)} (${reason}).`;
+    this.findings.push({ verdict, governs: what, note });
+  }
+}

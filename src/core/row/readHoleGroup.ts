@@ -1,0 +1,99 @@
+import { refuse } from '../inputError.js';
+import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
+import { readNumber } from '../quantity/readNumber.js';
+import { boltHole } from '../rule/boltHole.js';
+import { readBolt } from '../rule/boltSize.js';
+import { type EdgeKind } from '../rule/edgeDistance.js';
+import { setting } from '../shop/setting.js';
+import type { Shop } from '../shop/readShop.js';
+import { nameKey } from '../shop/table.js';
+import { describeHole } from '../tooling/hole.js';
+import { readHole } from '../tooling/readHole.js';
+import type { GroupField } from './heading.js';
+import type { Column } from './readHeadings.js';
+import type { HoleGroup } from './rowJob.js';
+import type { RowReader } from './rowReader.js';
+
+type Columns = Partial<Record<GroupField, Column>>;
+
+const edgeKindWords: Record<string, EdgeKind> = {
+  sheared: 'sheared',
+  'machine cut': 'machine cut',
+  sawn: 'machine cut',
+  'gas cut': 'machine cut',
+  rolled: 'rolled',
+};
+
+/**
+ * One hole group of a row; undefined where it has neither hole nor bolt. With a bolt and no hole, the hole is
+ * the standard one for that bolt.
+ */
+export function readHoleGroup(
+  reader: RowReader,
+  columns: Columns,
+  index: number,
+  shop: Shop,
+  understood: string[],
+): HoleGroup | undefined {
+  const title = index === 0 ? 'Hole' : `Hole ${index + 1}`;
+  const bolt = reader.read(columns.bolt, (value, argument) => readBolt(value, argument, shop.unit));
+  const text = reader.read(columns.hole, (value, argument) => readHole(value, argument, shop.unit));
+  const hole =
+    text?.hole ??
+    (bolt && isBlank(reader.cell(columns.hole)) ? standardHole(reader, bolt, columns, shop) : undefined);
+  const given = reader.read(columns.holes, readCount);
+  if (!hole) {
+    if (given !== undefined && isBlank(reader.cell(columns.hole)) && isBlank(reader.cell(columns.bolt))) {
+      reader.problem(
+        title,
+        `${title}: ${given} holes are asked for but the hole's size is blank. Fill it in.`,
+      );
+    }
+    return undefined;
+  }
+  if (text?.count !== undefined && given !== undefined && text.count !== given) {
+    reader.problem(
+      title,
+      `${title}: the hole says ${text.count}, the Holes cell says ${given}. Make them agree.`,
+    );
+  }
+  const count = text?.count ?? given ?? 1;
+  const assumed = text?.count === undefined && given === undefined ? ' (one assumed)' : '';
+  understood.push(
+    `${count} × ${describeHole(hole, shop.unit)}${assumed}${text ? '' : `, standard for bolt ${bolt?.name}`}`,
+  );
+  return { title, hole, count, ...(bolt ? { bolt } : {}), ...distances(reader, columns) };
+}
+
+function standardHole(reader: RowReader, bolt: NonNullable<HoleGroup['bolt']>, columns: Columns, shop: Shop) {
+  const code = setting(shop, 'edgeCode') === 'EN' ? 'EN' : 'AISC';
+  const size = reader.read(columns.bolt, () => boltHole({ bolt, fit: 'standard', code }));
+  return size ? ({ shape: 'round', diameterMm: size.widthMm } as const) : undefined;
+}
+
+function distances(reader: RowReader, columns: Columns): Partial<HoleGroup> {
+  const read = {
+    edgeMm: reader.length(columns.edge, 'distance'),
+    endMm: reader.length(columns.end, 'distance'),
+    pitchMm: reader.length(columns.pitch, 'distance'),
+    gageMm: reader.length(columns.gage, 'distance'),
+    edgeKind: reader.read(columns.edgeKind, readEdgeKind),
+    leg: reader.read(columns.leg, (value) => plainText(String(value))),
+  };
+  return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
+}
+
+function readCount(value: CellValue, argument: string): number {
+  const allowed = 'Write a whole number of holes.';
+  const count = readNumber(value, argument, allowed);
+  if (Number.isInteger(count) && count >= 1 && count <= 999) return count;
+  return refuse(argument, String(value), `${quoted(value)} is not a number of holes.`, allowed);
+}
+
+function readEdgeKind(value: CellValue, argument: string): EdgeKind {
+  const allowed = `Write ${Object.keys(edgeKindWords).join(', ')}.`;
+  return (
+    edgeKindWords[nameKey(value)] ??
+    refuse(argument, String(value), `${quoted(value)} is not a kind of edge.`, allowed)
+  );
+}

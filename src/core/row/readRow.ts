@@ -1,0 +1,89 @@
+import { refuse } from '../inputError.js';
+import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
+import { formatLength, formatNumber } from '../quantity/formatLength.js';
+import { readAngle } from '../quantity/readAngle.js';
+import { readNumber } from '../quantity/readNumber.js';
+import { radianPerDegree } from '../quantity/units.js';
+import { readSection } from '../section/readSection.js';
+import { gradeOfShop } from '../shop/gradeOfShop.js';
+import type { Shop } from '../shop/readShop.js';
+import type { Headings } from './readHeadings.js';
+import { readHoleGroup } from './readHoleGroup.js';
+import type { RowJob } from './rowJob.js';
+import { RowReader } from './rowReader.js';
+
+const greatestMiterDegree = 60;
+const greatestQty = 1_000_000;
+
+/** Work named in the list that this edition does not check: it keeps the row from being OK. */
+const unchecked = [
+  ['notch', ['notchWidth', 'notchDepth', 'notches']],
+  ['corner clip', ['cornerClip', 'corners']],
+  ['bend', ['bendLength', 'bends']],
+] as const;
+
+/** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
+export function readRow(cells: readonly CellValue[], { fields, groups }: Headings, shop: Shop): RowJob {
+  const reader = new RowReader(cells, shop.unit);
+  const understood: string[] = [];
+  const read = reader.read(fields.section, (value, argument) => readSection(value, argument, shop.unit));
+  const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
+  const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
+  const qty = reader.read(fields.qty, readQty);
+  if (qty === undefined) understood.push('quantity 1 assumed');
+  const left = reader.read(fields.miterLeft, readMiter) ?? 0;
+  const right = reader.read(fields.miterRight, readMiter) ?? 0;
+  const miterRad = Math.max(left, right);
+  if (miterRad > 0) understood.push(`miter ${formatNumber(miterRad / radianPerDegree, 1)}° from square`);
+  for (const [field, name] of [
+    ['section', 'Section'],
+    ['grade', 'Grade'],
+  ] as const) {
+    if (isBlank(reader.cell(fields[field]))) reader.problem(name, `${name}: the cell is blank. Fill it in.`);
+  }
+  const holes = groups.flatMap(
+    (columns, index) => readHoleGroup(reader, columns, index, shop, understood) ?? [],
+  );
+  for (const [name, keys] of unchecked) {
+    if (keys.every((key) => isBlank(reader.cell(fields[key])))) continue;
+    reader.problems.push({
+      verdict: 'Not checked',
+      governs: name,
+      note: `The ${name} was not checked: this edition has no rule for it.`,
+    });
+  }
+  const press = reader.cell(fields.press);
+  if (
+    read?.lengthMm !== undefined &&
+    !isBlank(reader.cell(fields.length)) &&
+    Math.abs(read.lengthMm - (lengthMm ?? 0)) > 0.5
+  ) {
+    const unit = shop.unit;
+    reader.problem(
+      'Length',
+      `Length: the section says ${formatLength(read.lengthMm, unit)} ${unit}, the Length cell ${formatLength(lengthMm ?? 0, unit)} ${unit}. Make them agree.`,
+    );
+  }
+  return {
+    qty: qty ?? 1,
+    ...(read ? { section: read.section } : {}),
+    ...(grade ? { grade } : {}),
+    ...(lengthMm === undefined ? {} : { lengthMm }),
+    groups: holes,
+    miterRad,
+    ...(isBlank(press) ? {} : { press: plainText(String(press)) }),
+    problems: reader.problems,
+    understood,
+  };
+}
+
+function readQty(value: CellValue, argument: string): number {
+  const allowed = 'Write a whole number of pieces.';
+  const qty = readNumber(value, argument, allowed);
+  if (Number.isInteger(qty) && qty >= 0 && qty <= greatestQty) return qty;
+  return refuse(argument, String(value), `${quoted(value)} is not a number of pieces.`, allowed);
+}
+
+function readMiter(value: CellValue, argument: string): number {
+  return readAngle(value, argument, 0, greatestMiterDegree);
+}

@@ -1,0 +1,37 @@
+import type { Grade } from '../material/grade.js';
+import type { EdgeKind } from '../rule/edgeDistance.js';
+import type { BoltSize } from '../rule/boltSize.js';
+import type { Section } from '../section/section.js';
+import type { Hole } from '../tooling/hole.js';
+import type { Finding } from '../press/finding.js';
+
+/** A set of like holes in a part. Distances are in mm and undefined where the row gives none. */
+export interface HoleGroup {
+  /** `Hole`, or `Hole 2` for a further group. */
+  title: string;
+  hole: Hole;
+  count: number;
+  bolt?: BoltSize;
+  edgeMm?: number;
+  endMm?: number;
+  edgeKind?: EdgeKind;
+  pitchMm?: number;
+  gageMm?: number;
+  leg?: string;
+}
+
+/** A row of a parts list as understood, in the core's units. */
+export interface RowJob {
+  qty: number;
+  section?: Section;
+  grade?: Grade;
+  lengthMm?: number;
+  groups: HoleGroup[];
+  /** The steeper of the two miters, from square. */
+  miterRad: number;
+  press?: string;
+  /** Cells that could not be read, and work this edition does not check. */
+  problems: Finding[];
+  /** What was understood and assumed, for the note. */
+  understood: string[];
+}

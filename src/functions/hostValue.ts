@@ -1,0 +1,35 @@
+import type { CellValue } from '../core/quantity/cellValue.js';
+
+/** A single value as a host hands it over: a plain value, an error, or a data type with a basic value. */
+export type HostValue = CellValue | undefined | { readonly [key: string]: unknown };
+/** What a parameter receives: one value, or a matrix of values by rows. */
+export type HostInput = HostValue | readonly (readonly HostValue[])[];
+
+/** An error cell, by its code: `#N/A`. */
+export class ErrorCell {
+  constructor(readonly code: string) {}
+}
+
+/**
+ * The plain value of what the host sent. Omitted arguments and blanks become null; data types give their
+ * basic value; errors are marked as such.
+ */
+export function plainValue(value: HostValue): CellValue | ErrorCell {
+  if (value === undefined || value === null) return null;
+  if (typeof value !== 'object') return value;
+  if (typeof value['code'] === 'string') return new ErrorCell(value['code']);
+  const basic = value['basicValue'];
+  if (value['type'] === 'Error') return new ErrorCell(typeof basic === 'string' ? basic : '#VALUE!');
+  return typeof basic === 'string' || typeof basic === 'number' || typeof basic === 'boolean' ? basic : null;
+}
+
+/** A matrix of plain values; an error inside it stays readable as its code. */
+export function plainMatrix(input: HostInput): CellValue[][] {
+  const rows: readonly (readonly HostValue[])[] = Array.isArray(input) ? input : [[input as HostValue]];
+  return rows.map((row) =>
+    row.map((value) => {
+      const plain = plainValue(value);
+      return plain instanceof ErrorCell ? plain.code : plain;
+    }),
+  );
+}

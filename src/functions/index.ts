@@ -1,0 +1,19 @@
+import { catalogue } from './catalogue.js';
+import { ColdStart } from './shop/coldStart.js';
+import { readShopFromWorkbook } from './shop/readShopFromWorkbook.js';
+import { ShopRegistry } from './shop/registry.js';
+import { type Runtime, type SheetErrorCode, wrap } from './wrapper.js';
+
+// The one classic script the host loads: every function is associated before the script ends.
+const shops = new ShopRegistry();
+
+const runtime: Runtime = {
+  shops,
+  coldStart: new ColdStart(shops, readShopFromWorkbook),
+  error: (code: SheetErrorCode, message: string) => {
+    const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
+    return new CustomFunctions.Error(code === '#N/A' ? notAvailable : invalidValue, message);
+  },
+};
+
+for (const descriptor of catalogue) CustomFunctions.associate(descriptor.name, wrap(descriptor, runtime));

@@ -1,0 +1,45 @@
+import { checkRow } from '../../core/row/checkRow.js';
+import { isBlank } from '../../core/quantity/cellValue.js';
+import { readHeadings } from '../../core/row/readHeadings.js';
+import { defaultRowItems, readRowItems, rowItems, rowItemValue } from '../../core/row/rowItem.js';
+import type { ScalarArgument } from '../argument/argument.js';
+import { shopArgument } from '../argument/shop.js';
+import { rangeArgument } from '../argument/text.js';
+import { define } from '../descriptor.js';
+
+const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
+  kind: 'items',
+  meaning: 'What to show, with commas: verdict, use, governs, note, force, hits, mass',
+  dimensionality: 'scalar',
+  optional: true,
+  omitted: 'verdict, use, note',
+  read: (value, { argument }) =>
+    isBlank(value) ? [...defaultRowItems] : readRowItems(String(value), argument),
+};
+
+export const listCheck = define({
+  name: 'LISTCHECK',
+  purpose: 'Checks a whole parts list against the presses of the shop',
+  arguments: {
+    list: rangeArgument('The parts list with its headings in the first row'),
+    shop: shopArgument,
+    items: itemsArgument,
+  },
+  result: 'cells',
+  gives:
+    'A heading row, then one row for each row of the list, in its order; blank for blank and subtotal rows.',
+  errors: '#VALUE! when the first row has no Section column.',
+  source: 'each check names its own; see the functions of force, holes and edges',
+  example:
+    '=TONROW.LISTCHECK({"Mark","Section","Grade","Length";"C1","FB 3/8x4","A36",6},ShopStamp,"verdict")',
+  compute({ list, shop, items }, { unit }) {
+    const [titles = [], ...rows] = list;
+    const headings = readHeadings(titles);
+    const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
+    const checked = rows.map((cells) => {
+      const result = checkRow(cells, headings, shop);
+      return items.map((item) => rowItemValue(result, item, unit));
+    });
+    return [title, ...checked];
+  },
+});

@@ -1,0 +1,58 @@
+import { refuse } from '../../core/inputError.js';
+import { isBlank } from '../../core/quantity/cellValue.js';
+import { memo } from '../../core/quantity/memo.js';
+import { checkRow } from '../../core/row/checkRow.js';
+import { readHeadings } from '../../core/row/readHeadings.js';
+import { defaultRowItems, readRowItems, rowItems, rowItemValue } from '../../core/row/rowItem.js';
+import type { RowResult } from '../../core/row/rowResult.js';
+import type { ScalarArgument } from '../argument/argument.js';
+import { shopArgument } from '../argument/shop.js';
+import { rangeArgument } from '../argument/text.js';
+import { define } from '../descriptor.js';
+
+/** A row is asked for several items by several cells; it is checked once. */
+const remembered = memo<RowResult>();
+
+const itemArgument: ScalarArgument<ReturnType<typeof readRowItems> | undefined> = {
+  kind: 'choice',
+  meaning: 'What to show; verdict, use and note side by side when left out',
+  dimensionality: 'scalar',
+  optional: true,
+  omitted: 'verdict, use, note',
+  choices: rowItems.map(({ item, meaning }) => ({ value: item, meaning })),
+  read: (value, { argument }) => (isBlank(value) ? undefined : readRowItems(String(value), argument)),
+};
+
+export const rowCheck = define({
+  name: 'ROWCHECK',
+  purpose: 'Checks one row of a parts list against the presses of the shop',
+  arguments: {
+    headings: rangeArgument('The row of headings: Mark, Qty, Section, Grade, Length, Hole …'),
+    row: rangeArgument('The row of the part, the same columns'),
+    shop: shopArgument,
+    item: itemArgument,
+  },
+  result: 'cells',
+  gives:
+    'The item asked for, or verdict, share of rating and note side by side; blank for blank and subtotal rows.',
+  errors: '#VALUE! when the headings have no Section column or do not fit the row.',
+  source: 'each check names its own; see the functions of force, holes and edges',
+  example:
+    '=TONROW.ROWCHECK({"Mark","Section","Grade","Length"},{"C1","FB 3/8x4","A36",6},ShopStamp,"verdict")',
+  compute({ headings, row, shop, item }, { unit }) {
+    const [titles] = headings;
+    const [cells] = row;
+    if (headings.length !== 1 || row.length !== 1 || !titles || titles.length !== cells?.length) {
+      const read = `${headings.length} × ${titles?.length ?? 0} and ${row.length} × ${cells?.length ?? 0}`;
+      return refuse(
+        'Row',
+        read,
+        `headings and row must be one row each, of the same columns (read: ${read}).`,
+        'Give both over the same columns.',
+      );
+    }
+    const key = `${shop.hash}${JSON.stringify([titles, cells])}`;
+    const result = remembered(key, () => checkRow(cells, readHeadings(titles), shop));
+    return [(item ?? defaultRowItems).map((each) => rowItemValue(result, each, unit))];
+  },
+});

@@ -1,0 +1,122 @@
+import { InputError, refuse } from '../core/inputError.js';
+import type { CellValue } from '../core/quantity/cellValue.js';
+import type { Working } from '../core/working/working.js';
+import { type Argument, argumentLabel, type ReadContext } from './argument/argument.js';
+import { readShopReference } from './argument/shop.js';
+import type { Descriptor, Result } from './descriptor.js';
+import { ErrorCell, type HostInput, type HostValue, plainMatrix, plainValue } from './hostValue.js';
+import { toSheet } from './result.js';
+import type { ColdStart } from './shop/coldStart.js';
+import { ShopNotRegistered, type ShopRegistry } from './shop/registry.js';
+
+/** The two errors that show a message in the sheet. */
+export type SheetErrorCode = '#VALUE!' | '#N/A';
+export type SheetResult = number | string | CellValue[][];
+
+/** What the wrapper needs of the runtime it lives in. */
+export interface Runtime {
+  shops: ShopRegistry;
+  coldStart: ColdStart;
+  /** The host's own error object; not every host derives it from Error. */
+  error(code: SheetErrorCode, message: string): unknown;
+}
+
+/** A workbook function as the host calls it: reads, computes, converts, checks, and maps every failure. */
+export function wrap(descriptor: Descriptor, runtime: Runtime) {
+  return (...inputs: HostInput[]): SheetResult | Promise<SheetResult> => {
+    try {
+      return call(descriptor, inputs, runtime);
+    } catch (error) {
+      if (error instanceof ShopNotRegistered)
+        return callWhenShopIsRead(descriptor, inputs, runtime, error.hash);
+      throw sheetError(error, descriptor, runtime);
+    }
+  };
+}
+
+async function callWhenShopIsRead(
+  descriptor: Descriptor,
+  inputs: HostInput[],
+  runtime: Runtime,
+  hash: string,
+) {
+  await runtime.coldStart.await(hash);
+  try {
+    return call(descriptor, inputs, runtime);
+  } catch (error) {
+    throw sheetError(error, descriptor, runtime);
+  }
+}
+
+function call(descriptor: Descriptor, inputs: HostInput[], runtime: Runtime, working?: Working): SheetResult {
+  const entries = Object.entries(descriptor.arguments);
+  const { unit, shop } = shopOf(entries, inputs, runtime.shops);
+  const grades = shop?.grades ?? [];
+  const values = entries.map(([name, argument], position) => [
+    name,
+    readArgument(argument, inputs[position], { argument: argumentLabel(name), unit, shop, grades }),
+  ]);
+  const register = runtime.shops.register.bind(runtime.shops);
+  const result = descriptor.compute(Object.fromEntries(values), { unit, register }, working);
+  return scanned(
+    typeof result === 'number' ? toSheet(result, descriptor.result, unit) : result,
+    descriptor.name,
+  );
+}
+
+type Entry = [string, Argument<unknown>];
+
+function shopOf(entries: Entry[], inputs: HostInput[], shops: ShopRegistry) {
+  const position = entries.findIndex(
+    ([, argument]) => argument.kind === 'shop' || argument.kind === 'shop or unit',
+  );
+  const [name] = entries[position] ?? ['shop'];
+  const argument = argumentLabel(name);
+  return readShopReference(position < 0 ? null : single(inputs[position], argument), argument, shops);
+}
+
+function readArgument(argument: Argument<unknown>, input: HostInput, context: ReadContext): unknown {
+  if (argument.dimensionality === 'scalar') return argument.read(single(input, context.argument), context);
+  const omitted = input === undefined || input === null;
+  return argument.read(omitted ? null : plainMatrix(input), context);
+}
+
+/** The one value of a scalar argument; a range of several cells and an error cell are refused. */
+function single(input: HostInput, argument: string): CellValue {
+  const rows = Array.isArray(input) ? (input as readonly (readonly HostValue[])[]) : undefined;
+  const cells = rows ? rows.reduce((count, row) => count + row.length, 0) : 1;
+  if (cells !== 1) {
+    return refuse(argument, '', `a range of ${cells} cells was given.`, 'Give one cell.');
+  }
+  const value = plainValue(rows ? rows[0]?.[0] : (input as HostValue));
+  if (value instanceof ErrorCell) {
+    return refuse(argument, value.code, `the cell shows the error ${value.code}.`, 'Mend that cell first.');
+  }
+  return value;
+}
+
+/** Every failure as an error the sheet shows with one sentence. */
+function sheetError(error: unknown, descriptor: Descriptor, runtime: Runtime): unknown {
+  if (error instanceof InputError) {
+    return runtime.error(error.failure.code === 'unknown' ? '#N/A' : '#VALUE!', error.message);
+  }
+  if (error instanceof ShopNotRegistered) {
+    return runtime.error('#N/A', 'The shop data is newer than this sheet: press F9.');
+  }
+  const reason = error instanceof Error ? error.message : String(error);
+  return runtime.error(
+    '#VALUE!',
+    `${descriptor.name} failed (${reason}). This is a fault of Tonrow: please report it.`,
+  );
+}
+
+/** The result as the host may have it: finite numbers and text; nothing a host would turn into a zero. */
+function scanned(result: Result, name: string): Result {
+  const sound = (value: unknown) =>
+    typeof value === 'number'
+      ? Number.isFinite(value)
+      : typeof value === 'string' || typeof value === 'boolean';
+  const rows = Array.isArray(result) ? result : [[result]];
+  if (rows.length > 0 && rows.every((row) => row.length > 0 && row.every(sound))) return result;
+  throw new Error(`${name} gave a value that is no number and no text`);
+}
