@@ -81,7 +81,10 @@ function readFormula(
     formula.kind = type === 'array' ? 'array' : 'table';
     formula.ref = ref ?? { top: row, bottom: row, left: column, right: column };
   } else if (type === 'shared' && id !== undefined) {
-    if (text !== '') shared.set(id, formula);
+    if (text !== '') {
+      formula.shares = true;
+      shared.set(id, formula);
+    }
     const master = shared.get(id);
     if (master)
       Object.assign(formula, { text: master.text, baseRow: master.baseRow, baseColumn: master.baseColumn });

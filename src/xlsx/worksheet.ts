@@ -18,6 +18,8 @@ export interface StoredFormula {
   /** The cell whose point of view the text is written from. */
   baseRow: number;
   baseColumn: number;
+  /** Other cells' formulas are stored with this one. */
+  shares?: boolean;
   /** Whether the file holds a value for it. */
   cached: boolean;
 }

@@ -32,19 +32,30 @@ export function unescapeString(text: string): string {
 
 const encoder = new TextEncoder();
 
+/** Characters XML 1.0 has no place for, halves of surrogate pairs included. */
+function isForbidden(code: number): boolean {
+  return (
+    (code < 32 && code !== 9 && code !== 10) ||
+    (code >= 0xd800 && code <= 0xdfff) ||
+    code === 0xfffe ||
+    code === 0xffff
+  );
+}
+
+function escapeCharacter(character: string): string {
+  if (character === '&') return '&amp;';
+  if (character === '<') return '&lt;';
+  if (character === '>') return '&gt;';
+  const code = character.codePointAt(0) as number;
+  return isForbidden(code) ? `_x${code.toString(16).toUpperCase().padStart(4, '0')}_` : character;
+}
+
 /** Text to raw bytes-as-characters for an element's content, with the spreadsheet's own escapes. */
 export function encodeString(text: string): string {
-  const escaped = text
-    .replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_')
-    // eslint-disable-next-line no-control-regex
-    .replace(
-      /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
-      (c) => `_x${c.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`,
-    )
-    .replace(/[&<>]/g, (c) => (c === '&' ? '&amp;' : c === '<' ? '&lt;' : '&gt;'));
-  // eslint-disable-next-line no-control-regex
-  if (!/[^\u0000-\u007f]/.test(escaped)) return escaped;
+  if (/^[\w .,;:!?/()'"@#%=+*~-]*$/.test(text) && !text.includes('_x')) return text;
+  const guarded = text.replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_');
   let raw = '';
-  for (const byte of encoder.encode(escaped)) raw += String.fromCharCode(byte);
+  for (const byte of encoder.encode([...guarded].map(escapeCharacter).join('')))
+    raw += String.fromCharCode(byte);
   return raw;
 }

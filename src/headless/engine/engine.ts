@@ -1,0 +1,131 @@
+import { overrides } from './overrides';
+import { readEngineArguments } from './arguments';
+import { CannotCompute, errorCodes, isMatrix, OurError, type Operand, type Scalar } from './values';
+
+/** How the engine describes an argument of a function. */
+export interface EngineArgument {
+  type?: string[];
+  optional?: boolean;
+  default?: boolean;
+  repeating?: boolean;
+  acceptMatrix?: boolean;
+  acceptMatrixOnly?: boolean;
+}
+
+/** How the engine describes a function. */
+export interface EngineFunction {
+  args: EngineArgument[];
+  minArgRequired: number;
+  maxArgPossible: number;
+  nbrArgRepeating: number;
+}
+
+/** A row of what the engine's registry takes to define a function. */
+export interface EngineDefinition {
+  description: string;
+  args: (EngineArgument & { name: string; description: string })[];
+  compute: (...args: (Operand | undefined)[]) => Operand;
+}
+
+type Compute = (this: unknown, ...args: (Operand | undefined)[]) => Operand;
+
+interface Registry {
+  content: Record<string, EngineFunction>;
+  mapping: Record<string, Compute>;
+  replace(name: string, definition: EngineDefinition): void;
+}
+
+interface EngineModule {
+  registries: { functionRegistry: Registry; errorTypes: Set<string> };
+  DEFAULT_LOCALE: unknown;
+}
+
+/** Caches of one state of the cells, keyed by the ranges searched. */
+export interface SearchCaches {
+  forwardSearch: Map<unknown, unknown>;
+  reverseSearch: Map<unknown, unknown>;
+}
+
+export const newSearchCaches = (): SearchCaches => ({ forwardSearch: new Map(), reverseSearch: new Map() });
+
+const codes: Record<string, string> = { '#ERROR': '#VALUE!', '#REF': '#REF!' };
+
+/** The functions of the spreadsheet engine, called one by one over our own cells. */
+export class Engine {
+  private readonly registry: Registry;
+  private readonly context: Record<string, unknown>;
+
+  constructor(module: EngineModule) {
+    this.registry = module.registries.functionRegistry;
+    for (const code of errorCodes) module.registries.errorTypes.add(code);
+    for (const [name, definition] of Object.entries(overrides)) this.registry.replace(name, definition);
+    this.context = Object.assign(Object.create(this.registry.mapping) as object, {
+      locale: module.DEFAULT_LOCALE,
+    });
+  }
+
+  /** The description of a function, undefined when the engine lacks it. */
+  describe(name: string): EngineFunction | undefined {
+    return Object.hasOwn(this.registry.content, name) ? this.registry.content[name] : undefined;
+  }
+
+  /** Calls a function; errors are values. */
+  call(name: string, args: (Operand | undefined)[], caches: SearchCaches): Operand {
+    const description = this.describe(name);
+    const compute = this.registry.mapping[name];
+    if (!description || !compute) throw new CannotCompute(`It uses ${name}, which is not evaluated here.`);
+    if (args.length < description.minArgRequired || args.length > description.maxArgPossible) {
+      throw new CannotCompute(`It calls ${name} with a number of arguments that is not evaluated here.`);
+    }
+    this.context['lookupCaches'] = caches;
+    const speak = silenceErrors();
+    try {
+      return readResult(name, compute.apply(this.context, readEngineArguments(description, args)));
+    } catch (error) {
+      if (error instanceof CannotCompute) throw error;
+      throw new CannotCompute(`${name} cannot be evaluated here with these arguments.`);
+    } finally {
+      speak();
+    }
+  }
+}
+
+/** The engine prints what goes wrong inside it; here that only means a cell keeps its value. */
+function silenceErrors(): () => void {
+  const original = console.error;
+  console.error = () => undefined;
+  return () => (console.error = original);
+}
+
+function readResult(name: string, result: Operand): Operand {
+  if (!isMatrix(result)) return readScalar(name, result);
+  if (result.length === 0 || result[0]?.length === 0)
+    throw new CannotCompute(`${name} gives an empty array.`);
+  return result.map((column) => Array.from(column, (scalar) => readScalar(name, scalar)));
+}
+
+function readScalar(name: string, scalar: Scalar | undefined): Scalar {
+  const value = scalar?.value ?? null;
+  if (typeof value === 'number' && !Number.isFinite(value)) return { value: '#NUM!' };
+  if (typeof value !== 'string' || !value.startsWith('#')) return scalar ?? { value: null };
+  const unexpected = String(scalar?.message ?? '').startsWith('An unexpected error');
+  if (value === '#BAD_EXPR' || value === '#CYCLE' || (value === '#ERROR' && unexpected)) {
+    throw new CannotCompute(`${name} cannot be evaluated here with these arguments.`);
+  }
+  // The engine's own messages speak of its own functions and types: the code says enough.
+  if (scalar instanceof OurError || !(codes[value] || errorCodes.has(value))) return scalar as Scalar;
+  return { value: codes[value] ?? value };
+}
+
+/** The engine is large: it is loaded when a workbook needs it. */
+export async function loadEngine(): Promise<Engine> {
+  const original = console.debug;
+  console.debug = () => undefined;
+  try {
+    const module: unknown = await import('@odoo/o-spreadsheet');
+    const whole = module as EngineModule & { default?: EngineModule };
+    return new Engine(whole.registries ? whole : (whole.default as EngineModule));
+  } finally {
+    console.debug = original;
+  }
+}

@@ -1,0 +1,143 @@
+import type { Zone } from '../../xlsx';
+import type { Node } from '../formula/nodes';
+import { argumentAt, takesRange } from './arguments';
+import { newSearchCaches, type Engine, type SearchCaches } from './engine';
+import { applyOperator, applySign, broadcast } from './operators';
+import type { OurFunctions } from './ourFunctions';
+import { referenceFunctions } from './referenceFunctions';
+import { CannotCompute, failure, isMatrix, topLeft, type Matrix, type Operand, type Values } from './values';
+
+/** Where and how a formula is evaluated. */
+export interface Setting {
+  sheet: number;
+  row: number;
+  column: number;
+  /** The cell holds one value: a range used as a value means its crossing with the cell's row or column. */
+  plain: boolean;
+  /** The formula is one of ours; others are not evaluated where they need that crossing. */
+  ours: boolean;
+}
+
+/** Functions whose arguments are arrays even in a cell that holds one value. */
+const arrayFunctions = new Set([
+  'SUMPRODUCT',
+  'MMULT',
+  'MDETERM',
+  'MINVERSE',
+  'SUMX2MY2',
+  'SUMX2PY2',
+  'SUMXMY2',
+]);
+
+/** Evaluates formulas over one state of the cells. */
+export class Evaluator {
+  private caches: SearchCaches = newSearchCaches();
+
+  constructor(
+    private readonly engine: Engine,
+    private readonly functions: OurFunctions,
+    readonly values: Values,
+  ) {}
+
+  /** Forgets what was remembered of ranges; call it when cells changed that were read before. */
+  forget(): void {
+    this.caches = newSearchCaches();
+  }
+
+  evaluate(node: Node, setting: Setting): Operand {
+    return this.value(node, setting, false);
+  }
+
+  /** An operand; `asRange` when the place takes a whole range. */
+  value(node: Node, setting: Setting, asRange: boolean): Operand {
+    switch (node.kind) {
+      case 'number':
+      case 'text':
+      case 'boolean':
+        return { value: node.value };
+      case 'error':
+        return failure(node.code);
+      case 'missing':
+        return { value: null };
+      case 'reference':
+        return this.reference(node.sheet, node.zone, setting, asRange);
+      case 'spill':
+        return this.reference(
+          node.sheet,
+          this.values.spillZone(node.sheet, node.row, node.column),
+          setting,
+          asRange,
+        );
+      case 'intersection':
+        return this.intersection(node.operand, setting);
+      case 'binary':
+        return broadcast(
+          this.value(node.left, setting, false),
+          this.value(node.right, setting, false),
+          (a, b) => applyOperator(node.operator, a, b),
+        );
+      case 'unary':
+        return broadcast(this.value(node.operand, setting, false), failure(''), (a) =>
+          applySign(node.operator, a),
+        );
+      case 'array':
+        return this.array(node.rows, setting);
+      case 'call':
+        return this.call(node.name, node.args, setting);
+    }
+  }
+
+  private reference(sheet: number, zone: Zone, setting: Setting, asRange: boolean): Operand {
+    if (asRange) return this.values.range(sheet, zone);
+    if (zone.top === zone.bottom && zone.left === zone.right)
+      return this.values.cell(sheet, zone.top, zone.left);
+    if (!setting.plain) return this.values.range(sheet, zone);
+    if (!setting.ours) throw new CannotCompute('It uses the crossing of a range with its own row or column.');
+    return this.crossing(sheet, zone, setting);
+  }
+
+  private crossing(sheet: number, zone: Zone, { row, column }: Setting): Operand {
+    if (zone.left === zone.right && row >= zone.top && row <= zone.bottom)
+      return this.values.cell(sheet, row, zone.left);
+    if (zone.top === zone.bottom && column >= zone.left && column <= zone.right) {
+      return this.values.cell(sheet, zone.top, column);
+    }
+    return failure('#VALUE!');
+  }
+
+  private intersection(operand: Node, setting: Setting): Operand {
+    if (operand.kind === 'reference')
+      return this.reference(operand.sheet, operand.zone, { ...setting, plain: true }, false);
+    return topLeft(this.value(operand, setting, false));
+  }
+
+  private array(rows: Node[][], setting: Setting): Matrix {
+    const width = rows[0]?.length ?? 0;
+    return Array.from({ length: width }, (_, column) =>
+      rows.map((row) => topLeft(this.value(row[column] ?? { kind: 'missing' }, setting, false))),
+    );
+  }
+
+  private call(name: string, args: Node[], setting: Setting): Operand {
+    const ours = this.functions.find(name);
+    if (ours) {
+      const operands = args.map((arg, i) =>
+        arg.kind === 'missing' ? undefined : this.value(arg, setting, this.functions.takesRange(ours, i)),
+      );
+      return this.functions.call(ours, operands);
+    }
+    const special = referenceFunctions[name];
+    const direct = special?.(args, setting);
+    if (direct) return direct;
+    const description = this.engine.describe(name);
+    if (!description) throw new CannotCompute(`It uses ${name}, which is not evaluated here.`);
+    const inner = setting.plain && arrayFunctions.has(name) ? { ...setting, plain: false } : setting;
+    const operands = args.map((arg, i) =>
+      arg.kind === 'missing'
+        ? undefined
+        : this.value(arg, inner, takesRange(argumentAt(description, i, args.length))),
+    );
+    const result = this.engine.call(name, operands, this.caches);
+    return isMatrix(result) && result.length === 1 && result[0]?.length === 1 ? topLeft(result) : result;
+  }
+}

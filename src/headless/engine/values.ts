@@ -1,0 +1,59 @@
+import type { Zone } from '../../xlsx';
+
+/** A value inside a calculation; an error is its code as text, known by {@link isErrorCode}. */
+export interface Scalar {
+  value: number | string | boolean | null;
+  message?: string;
+}
+
+/** Columns of cells: `matrix[column][row]`, as the engine has them. */
+export type Matrix = Scalar[][];
+
+export type Operand = Scalar | Matrix;
+
+/** The cells a calculation reads. */
+export interface Values {
+  cell(sheet: number, row: number, column: number): Scalar;
+  range(sheet: number, zone: Zone): Matrix;
+  /** Where the formula in a cell spilled to. */
+  spillZone(sheet: number, row: number, column: number): Zone;
+}
+
+/** Thrown when a formula cannot be computed faithfully here: the cell keeps its value. */
+export class CannotCompute extends Error {}
+
+/** Thrown when a formula waits for a result that comes later. */
+export class Waiting extends Error {}
+
+export const isMatrix = (operand: Operand | undefined): operand is Matrix => Array.isArray(operand);
+
+/** The errors that formulas can give. */
+export const errorCodes = new Set([
+  '#DIV/0!',
+  '#N/A',
+  '#NAME?',
+  '#NULL!',
+  '#NUM!',
+  '#REF!',
+  '#VALUE!',
+  '#SPILL!',
+  '#CALC!',
+  '#GETTING_DATA',
+]);
+
+export const isErrorCode = (value: unknown): value is string =>
+  typeof value === 'string' && errorCodes.has(value);
+
+export const failure = (value: string): Scalar => ({ value });
+
+/** The single value of an operand in a cell that holds one. */
+export const topLeft = (operand: Operand): Scalar =>
+  isMatrix(operand) ? (operand[0]?.[0] ?? { value: null }) : operand;
+
+/** An error that one of our functions gave, with its sentence: it keeps it on its way through formulas. */
+export class OurError implements Scalar {
+  constructor(
+    readonly value: string,
+    readonly message: string,
+  ) {}
+}

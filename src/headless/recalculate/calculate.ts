@@ -1,0 +1,147 @@
+import { cellKey, MAX_COLUMNS, WorkbookRefused, zoneHolds, type Workbook, type Zone } from '../../xlsx';
+import { loadEngine, type Engine } from '../engine/engine';
+import { Evaluator } from '../engine/evaluate';
+import { OurFunctions } from '../engine/ourFunctions';
+import { supportedFunctions } from '../engine/supportedFunctions';
+import { workbookScope, type Scope } from '../formula/scope';
+import type { LoadedFunctions } from '../functions/loadFunctions';
+import { Calculation } from './calculation';
+import { applyChanges, type PlacedChange } from './changes';
+import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells';
+import { Graph } from './graph';
+import { openGrids, type Grids } from './grid';
+import { Layer } from './layer';
+import { calculationOrder } from './order';
+import { Owners } from './owners';
+import type { Outcome } from './report';
+import { zoneOfCell } from './spill';
+
+/** A calculated workbook, ready to report on, to write, or to evaluate more formulas over. */
+export interface Calculated extends Outcome {
+  scope: Scope;
+  evaluator: Evaluator;
+  functions: OurFunctions;
+  /** Where each formula spills to now. */
+  zones: (Zone | undefined)[];
+}
+
+const mostWalks = 12;
+
+/** Calculates what hangs on our functions, on the changes, or has no value yet. */
+export async function calculateWorkbook(
+  workbook: Workbook,
+  loaded: LoadedFunctions,
+  changes: PlacedChange[],
+): Promise<Calculated> {
+  const scope = workbookScope(workbook, loaded.namespace, new Set(loaded.byName.keys()));
+  const cells = allCells(workbook, scope, changes);
+  const shared = {
+    workbook,
+    scope,
+    cells,
+    changes,
+    engine: await loadEngine(),
+    functions: new OurFunctions(loaded),
+  };
+  let covers = cells.map(({ stored }) => (stored.kind === 'plain' ? undefined : stored.ref));
+  let anythingChanged = false;
+  const readsAnything = cells.some(({ formula }) => formula.dynamic);
+  for (let walk = 0; walk < mostWalks; walk++) {
+    const { calculation, calculated } = await calculateOnce(shared, covers, anythingChanged);
+    if (calculation.outgrown) covers = covers.map((cover, id) => union(cover, calculated.zones[id]));
+    else if (readsAnything && !anythingChanged && calculation.changed) anythingChanged = true;
+    else return calculated;
+  }
+  throw new WorkbookRefused(
+    'The results that spill over cells do not settle: each depends on where another ends.',
+  );
+}
+
+function allCells(workbook: Workbook, scope: Scope, changes: PlacedChange[]): FormulaCell[] {
+  const replaced = new Set(changes.map(({ sheet, row, column }) => `${sheet}:${cellKey(row, column)}`));
+  const cells = readFormulaCells(workbook, scope, supportedFunctions, (sheet, key) =>
+    replaced.has(`${sheet}:${key}`),
+  );
+  for (const { sheet, row, column } of changes) cells.push(replacedCell(sheet, row, column));
+  return cells;
+}
+
+interface Shared {
+  workbook: Workbook;
+  scope: Scope;
+  cells: FormulaCell[];
+  changes: PlacedChange[];
+  engine: Engine;
+  functions: OurFunctions;
+}
+
+async function calculateOnce(
+  shared: Shared,
+  covers: (Zone | undefined)[],
+  anythingChanged: boolean,
+): Promise<{ calculation: Calculation; calculated: Calculated }> {
+  const { workbook, cells, engine, functions, scope } = shared;
+  const grids = openGrids(workbook);
+  applyChanges(grids, shared.changes);
+  const owners = new Owners(workbook.sheets.length, cells, covers);
+  const graph = new Graph(cells, owners);
+  const zones = cells.map(({ stored }) => stored.ref);
+  const evaluator = new Evaluator(
+    engine,
+    functions,
+    new Layer(grids, 'now', spillZones(cells, owners, zones)),
+  );
+  const fileZones = cells.map(({ stored }) => stored.ref);
+  const file = new Evaluator(
+    engine,
+    functions,
+    new Layer(grids, 'file', spillZones(cells, owners, fileZones)),
+  );
+  const calculation = new Calculation({
+    cells,
+    sheetNames: workbook.sheets.map(({ name }) => name),
+    graph,
+    order: calculationOrder(graph.reads),
+    grids,
+    now: evaluator,
+    file,
+    zones,
+    covers,
+    owns: ownership(cells, owners),
+    anythingChanged,
+  });
+  calculation.run(false);
+  while (calculation.waits && (await functions.settle())) calculation.run(true);
+  const { calculated, pinned, stale } = calculation;
+  const outcome = { workbook, cells, grids: grids as Grids, calculated, pinned, stale };
+  return { calculation, calculated: { ...outcome, scope, evaluator, functions, zones } };
+}
+
+/** Whether the file's value in a cell belongs to the spill of a formula. */
+function ownership(cells: FormulaCell[], owners: Owners): (id: number, key: number) => boolean {
+  return (id, key) => {
+    const { sheet, stored } = cells[id] as FormulaCell;
+    const [row, column] = [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS];
+    return (
+      stored.ref !== undefined && zoneHolds(stored.ref, row, column) && owners.of(sheet, row, column) === id
+    );
+  };
+}
+
+function spillZones(cells: FormulaCell[], owners: Owners, zones: (Zone | undefined)[]) {
+  return (sheet: number, row: number, column: number): Zone => {
+    const id = owners.of(sheet, row, column);
+    const cell = { top: row, bottom: row, left: column, right: column };
+    return id === undefined ? cell : (zones[id] ?? zoneOfCell(cells[id] as FormulaCell));
+  };
+}
+
+function union(a: Zone | undefined, b: Zone | undefined): Zone | undefined {
+  if (!a || !b) return a ?? b;
+  return {
+    top: Math.min(a.top, b.top),
+    left: Math.min(a.left, b.left),
+    bottom: Math.max(a.bottom, b.bottom),
+    right: Math.max(a.right, b.right),
+  };
+}

@@ -1,0 +1,42 @@
+import { cellAddress, cellKey, parseZone, WorkbookRefused, type CellValue, type Workbook } from '../../xlsx';
+import type { Grids } from './grid';
+
+/** A cell the caller changes before the recalculation. */
+export interface InputChange {
+  sheet: string;
+  /** `B4`. */
+  cell: string;
+  value: CellValue;
+}
+
+export interface PlacedChange {
+  sheet: number;
+  row: number;
+  column: number;
+  value: CellValue;
+}
+
+/** Finds the cells to change, or refuses in one sentence. */
+export function placeChanges(workbook: Workbook, changes: InputChange[]): PlacedChange[] {
+  return changes.map(({ sheet: name, cell, value }) => {
+    const sheet = workbook.sheets.findIndex((one) => one.name.toLowerCase() === name.toLowerCase());
+    const cells = workbook.sheets[sheet]?.cells;
+    const zone = parseZone(cell);
+    if (!cells)
+      throw new WorkbookRefused(`The workbook has no sheet ${JSON.stringify(name)} to change a cell on.`);
+    if (!zone) throw new WorkbookRefused(`${JSON.stringify(cell)} is not the address of a cell, such as B4.`);
+    const { top: row, left: column } = zone;
+    const formula = cells.formulas[cells.index.get(cellKey(row, column)) ?? -1];
+    if (formula?.shares || (formula && formula.kind !== 'plain')) {
+      throw new WorkbookRefused(
+        `${name}!${cellAddress(row, column)} holds a formula that fills other cells too.`,
+      );
+    }
+    return { sheet, row, column, value };
+  });
+}
+
+/** Writes the changes into fresh grids. */
+export function applyChanges(grids: Grids, changes: PlacedChange[]): void {
+  for (const { sheet, row, column, value } of changes) grids[sheet]?.set(row, column, value);
+}

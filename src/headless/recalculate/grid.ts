@@ -1,0 +1,51 @@
+import { cellKey, MAX_COLUMNS, type CellValue, type Workbook, type Worksheet } from '../../xlsx';
+
+/** The cells of a sheet: what the file holds, and what they hold now. */
+export class SheetGrid {
+  readonly now: CellValue[];
+  /** Cells the file does not have. */
+  readonly extra = new Map<number, CellValue>();
+
+  constructor(readonly file: Worksheet) {
+    this.now = file.values.slice();
+  }
+
+  fileValue(row: number, column: number): CellValue {
+    const i = this.file.index.get(cellKey(row, column));
+    return i === undefined ? null : (this.file.values[i] as CellValue);
+  }
+
+  value(row: number, column: number): CellValue {
+    const key = cellKey(row, column);
+    const i = this.file.index.get(key);
+    return i === undefined ? (this.extra.get(key) ?? null) : (this.now[i] as CellValue);
+  }
+
+  /** One past the last row and column used. */
+  size(): { height: number; width: number } {
+    let { height, width } = this.file;
+    for (const key of this.extra.keys()) {
+      height = Math.max(height, Math.floor(key / MAX_COLUMNS) + 1);
+      width = Math.max(width, (key % MAX_COLUMNS) + 1);
+    }
+    return { height, width };
+  }
+
+  /** The cells the file does not have, with their values. */
+  *extraCells(): Generator<[number, number, CellValue]> {
+    for (const [key, value] of this.extra) yield [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS, value];
+  }
+
+  set(row: number, column: number, value: CellValue): void {
+    const key = cellKey(row, column);
+    const i = this.file.index.get(key);
+    if (i !== undefined) this.now[i] = value;
+    else if (value !== null || this.extra.has(key)) this.extra.set(key, value);
+  }
+}
+
+/** One grid per sheet; undefined for sheets without cells. */
+export type Grids = (SheetGrid | undefined)[];
+
+export const openGrids = (workbook: Workbook): Grids =>
+  workbook.sheets.map(({ cells }) => cells && new SheetGrid(cells));

@@ -1,0 +1,93 @@
+import { cellKey, MAX_COLUMNS, MAX_ROWS, isCellError, type CellValue, type Zone } from '../../xlsx';
+import {
+  CannotCompute,
+  isErrorCode,
+  OurError,
+  type Matrix,
+  type Scalar,
+  type Values,
+} from '../engine/values';
+import type { Grids, SheetGrid } from './grid';
+
+const largestRange = 4_000_000;
+const blank: Scalar = { value: null };
+
+/** One state of the cells as calculations read it: as the file has them, or as they are now. */
+export class Layer implements Values {
+  private scalars: Map<number, Scalar>[] = [];
+  private ranges = new Map<string, Matrix>();
+
+  constructor(
+    private readonly grids: Grids,
+    private readonly state: 'file' | 'now',
+    readonly spillZone: (sheet: number, row: number, column: number) => Zone,
+  ) {
+    this.forget();
+  }
+
+  /** Forgets what was read; cells may have changed. */
+  forget(): void {
+    this.scalars = this.grids.map(() => new Map());
+    this.ranges = new Map();
+  }
+
+  cell(sheet: number, row: number, column: number): Scalar {
+    const grid = this.grids[sheet];
+    if (!grid) return blank;
+    const known = this.scalars[sheet] as Map<number, Scalar>;
+    const key = cellKey(row, column);
+    let scalar = known.get(key);
+    if (!scalar) {
+      const value = this.state === 'file' ? grid.fileValue(row, column) : grid.value(row, column);
+      if (value === null) return blank;
+      scalar = toScalar(value);
+      known.set(key, scalar);
+    }
+    return scalar;
+  }
+
+  range(sheet: number, zone: Zone): Matrix {
+    const key = `${sheet}:${zone.top}:${zone.left}:${zone.bottom}:${zone.right}`;
+    let matrix = this.ranges.get(key);
+    if (!matrix) {
+      matrix = this.readRange(sheet, zone);
+      this.ranges.set(key, matrix);
+    }
+    return matrix;
+  }
+
+  private readRange(sheet: number, zone: Zone): Matrix {
+    const grid = this.grids[sheet];
+    const { bottom, right } = grid ? usedPart(grid, zone) : zone;
+    const [height, width] = [bottom - zone.top + 1, right - zone.left + 1];
+    if (height * width > largestRange)
+      throw new CannotCompute('It reads a range of more than four million cells.');
+    return Array.from({ length: width }, (_, column) => {
+      const cells = new Array<Scalar>(height);
+      for (let row = 0; row < height; row++)
+        cells[row] = this.cell(sheet, zone.top + row, zone.left + column);
+      return cells;
+    });
+  }
+}
+
+/** Whole columns and rows end where the sheet's cells end. */
+function usedPart(grid: SheetGrid, zone: Zone): { bottom: number; right: number } {
+  const [endless, wide] = [zone.bottom === MAX_ROWS - 1, zone.right === MAX_COLUMNS - 1];
+  if (!endless && !wide) return zone;
+  const { height, width } = grid.size();
+  return {
+    bottom: endless ? Math.max(zone.top, height - 1) : zone.bottom,
+    right: wide ? Math.max(zone.left, width - 1) : zone.right,
+  };
+}
+
+function toScalar(value: Exclude<CellValue, null>): Scalar {
+  if (isCellError(value)) {
+    if (!isErrorCode(value.error)) return { value: '#VALUE!' };
+    return value.message === undefined ? { value: value.error } : new OurError(value.error, value.message);
+  }
+  if (isErrorCode(value))
+    throw new CannotCompute(`It reads a cell with the text ${value}, which looks like an error.`);
+  return { value };
+}
