@@ -74,8 +74,8 @@ export function boltRow<Row extends { diameter: number }>(
   const sizes = rows.map(({ diameter }) =>
     bolt.system === 'in' ? formatLength(diameter * mmPer.in, 'in') : `M${diameter}`,
   );
-  const inches = bolt.system === 'in' ? ' in' : '';
-  const list = `Allowed: ${sizes.join(', ')}${inches}${andAbove}.`;
+  const inches = bolt.system === 'in' ? ' (in)' : '';
+  const list = `Allowed: ${sizes.join(', ')}${andAbove}${inches}.`;
   return refuseUnknown('Bolt', bolt.name, `${bolt.name} is not a size of ${table}.`, list);
 }
 

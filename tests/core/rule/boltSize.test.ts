@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import type { LengthUnit } from '../../../src/core/quantity/units.js';
+import { boltRow, isSize, ownDiameter, readBolt, requireSystem } from '../../../src/core/rule/boltSize.js';
+import { refusal } from '../../support/refusal.js';
+
+describe('readBolt: arguments', () => {
+  it.each([null, '', ' '])('refuses the blank cell %j', (value) => {
+    expect(refusal(() => readBolt(value, 'Bolt', 'in')).problem).toBe('the cell is blank.');
+  });
+
+  it.each([true, Number.NaN, 'M', 'M20x2.5', 'big', 'M-20', '3/0', '9'.repeat(1000), 'M'.repeat(61)])(
+    'refuses %j',
+    (value) => {
+      expect(refusal(() => readBolt(value, 'Bolt', 'in')).code).toBe('invalid');
+    },
+  );
+
+  it.each([45_721, '45721'])('refuses %j in inches: a fraction that became a date', (value) => {
+    expect(refusal(() => readBolt(value, 'Bolt', 'in')).problem).toContain('turned into a date');
+  });
+});
+
+describe('readBolt: limits', () => {
+  it.each([
+    ['1/8', 'in'],
+    [4, 'in'],
+    [4, 'mm'],
+    ['M100', 'mm'],
+  ] as const)('reads %j in a shop of %s', (value, unit) => {
+    expect(readBolt(value, 'Bolt', unit).diameterMm).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ['7/64', 'in'],
+    [20, 'in'],
+    [4.1, 'in'],
+    [3, 'mm'],
+    [0.75, 'mm'],
+    ['M102', 'mm'],
+  ] as const)('refuses %j in a shop of %s', (value, unit) => {
+    expect(refusal(() => readBolt(value, 'Bolt', unit)).code).toBe('invalid');
+  });
+});
+
+describe('readBolt: values', () => {
+  it.each<[string | number, LengthUnit, string, number]>([
+    ['3/4', 'in', '3/4 in', 19.05],
+    ['3/4"', 'mm', '3/4 in', 19.05],
+    ['3/4', 'mm', '3/4 in', 19.05],
+    ['¾', 'mm', '3/4 in', 19.05],
+    ['3/4 in', 'mm', '3/4 in', 19.05],
+    [0.75, 'in', '3/4 in', 19.05],
+    ['1-1/8', 'in', '1-1/8 in', 28.575],
+    [1, 'in', '1 in', 25.4],
+    ['M20', 'in', 'M20', 20],
+    ['m 20', 'in', 'M20', 20],
+    ['M20 mm', 'mm', 'M20', 20],
+    ['20 mm', 'in', 'M20', 20],
+    [20, 'mm', 'M20', 20],
+    ['20', 'mm', 'M20', 20],
+  ])('reads %j in a shop of %s as %s', (value, unit, name, diameterMm) => {
+    const bolt = readBolt(value, 'Bolt', unit);
+    expect(bolt.name).toBe(name);
+    expect(bolt.diameterMm).toBeCloseTo(diameterMm, 9);
+    expect(bolt.system).toBe(name.startsWith('M') ? 'mm' : 'in');
+    expect(ownDiameter(bolt)).toBeCloseTo(bolt.system === 'in' ? diameterMm / 25.4 : diameterMm, 9);
+  });
+});
+
+describe('boltRow', () => {
+  const rows = [{ diameter: 0.75 }, { diameter: 1 }];
+
+  it('finds a size that differs by less than 0.02 mm and no other', () => {
+    expect(boltRow(readBolt(0.7505, 'Bolt', 'in'), rows, 'Table').diameter).toBe(0.75);
+    expect(isSize(readBolt(0.752, 'Bolt', 'in'), 0.75)).toBe(false);
+  });
+
+  it('refuses a size between the rows with the sizes there are', () => {
+    const failure = refusal(() => boltRow(readBolt('7/8', 'Bolt', 'in'), rows, 'Table 1', ' and above'));
+    expect(failure).toMatchObject({
+      code: 'unknown',
+      problem: '7/8 in is not a size of Table 1.',
+      allowed: 'Allowed: 3/4, 1 and above (in).',
+    });
+  });
+
+  it('refuses a bolt of the other system', () => {
+    const bolt = readBolt('M20', 'Bolt', 'mm');
+    requireSystem(bolt, 'mm', 'Table 1');
+    expect(refusal(() => requireSystem(bolt, 'in', 'Table 1')).allowed).toContain('3/4');
+    expect(refusal(() => requireSystem(readBolt('1', 'Bolt', 'in'), 'mm', 'Table 1')).allowed).toContain(
+      'M20',
+    );
+  });
+});
