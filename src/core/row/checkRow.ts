@@ -1,11 +1,10 @@
-import { bySeverity, type Finding, verdicts } from '../press/finding.js';
-import type { Press } from '../press/press.js';
+import { bySeverity, type Finding } from '../press/finding.js';
 import { type CellValue, isBlank } from '../quantity/cellValue.js';
 import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
-import { nameKey } from '../shop/table.js';
 import type { Working } from '../working/working.js';
-import { checkOnPress, type ReadyRow } from './checkOnPress.js';
+import type { ReadyRow } from './checkOnPress.js';
+import { findingsOnPress, type OnPress } from './findingsOnPress.js';
 import { holePlace } from './holePlace.js';
 import { makeableFindings } from './makeable.js';
 import type { Headings } from './readHeadings.js';
@@ -34,9 +33,9 @@ export function checkRow(
   const read = section && grade ? prepare({ ...job, section, grade }, shop) : undefined;
   const common = read?.findings ?? job.problems;
   const understood = read?.understood ?? job.understood;
-  const onPress = pressFindings(job, read?.row, shop, working);
+  const onPress = findingsOnPress(job, read?.row, shop, working);
   const findings = [...common, ...onPress.findings].sort(bySeverity);
-  return summary(findings, [...onPress.understood, ...understood], job, read?.row, onPress.press);
+  return summary(findings, understood, job, read?.row, onPress);
 }
 
 /** Blank: nothing in any read column, or a subtotal: a row of totals without a section. */
@@ -83,74 +82,12 @@ function prepare(job: RowJob & Pick<ReadyRow, 'section' | 'grade'>, shop: Shop):
   return { row, findings, understood };
 }
 
-interface OnPress {
-  findings: Finding[];
-  understood: string[];
-  press?: string;
-}
-
-function pressFindings(job: RowJob, row: ReadyRow | undefined, shop: Shop, working?: Working): OnPress {
-  if (shop.presses.length === 0) {
-    return {
-      findings: [
-        { verdict: 'No press', governs: 'press', note: 'The shop has no press. Add one on the Shop sheet.' },
-      ],
-      understood: [],
-    };
-  }
-  const { press: name } = job;
-  if (name === undefined) return row ? bestPress(row, shop, working) : { findings: [], understood: [] };
-  const press = shop.presses.find((each) => nameKey(each.name) === nameKey(name));
-  if (!press) {
-    const names = shop.presses.map((each) => each.name).join(', ');
-    return {
-      findings: [
-        {
-          verdict: 'No press',
-          governs: 'press',
-          note: `'${name}' is not a press of the shop. Presses: ${names}.`,
-        },
-      ],
-      understood: [],
-    };
-  }
-  return { findings: row ? checkOnPress(press, row, shop, working) : [], understood: [], press: press.name };
-}
-
-/** Without a press in the row all are tried; the best verdict wins, then the smaller share. */
-function bestPress(row: ReadyRow, shop: Shop, working?: Working): OnPress {
-  const tried = shop.presses.map((press) => ({ press, findings: checkOnPress(press, row, shop) }));
-  const [best] = tried.sort(
-    (a, b) => rank(a.findings) - rank(b.findings) || largestUse(a.findings) - largestUse(b.findings),
-  );
-  const press = best?.press as Press;
-  const runs = rank(best?.findings ?? []) >= verdicts.indexOf('Near limit');
-  const understood = [
-    runs
-      ? `no press given: ${press.name} chosen of ${tried.length}`
-      : `no press runs it; ${press.name} comes nearest`,
-  ];
-  return {
-    findings: working ? checkOnPress(press, row, shop, working) : (best?.findings ?? []),
-    understood,
-    press: press.name,
-  };
-}
-
-function rank(findings: readonly Finding[]): number {
-  return Math.min(verdicts.length - 1, ...findings.map((finding) => verdicts.indexOf(finding.verdict)));
-}
-
-function largestUse(findings: readonly Finding[]): number {
-  return Math.max(0, ...findings.map((finding) => finding.use ?? 0));
-}
-
 function summary(
   findings: Finding[],
   understood: string[],
   job: RowJob,
   row: ReadyRow | undefined,
-  press: string | undefined,
+  { press, choice }: OnPress,
 ): RowResult {
   const worst = findings[0];
   const hardest = findings.reduce<Finding | undefined>(
@@ -166,7 +103,7 @@ function summary(
     verdict,
     ...(hardest?.use === undefined ? {} : { use: hardest.use }),
     governs: (passed ? hardest?.governs : worst?.governs) ?? '',
-    note: [...new Set([...failures, ...echo])].join(' '),
+    note: [...new Set([...failures, ...(choice === undefined ? [] : [choice]), ...echo])].join(' '),
     ...(hardest?.forceN === undefined ? {} : { forceN: hardest.forceN }),
     hits: job.qty * job.groups.reduce((sum, group) => sum + group.count, 0),
     ...(row?.massKg === undefined ? {} : { massKg: row.massKg * job.qty }),
