@@ -1,0 +1,28 @@
+// npm start: installs what is missing, builds, recalculates the example quote through the built functions,
+// and prints what became of each row. `--once` never waits for anything; nothing here waits yet.
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { ensure, root } from './ensure.mjs';
+import { verdictCounts, verdictTable } from './verdictTable.mjs';
+
+const widthOfFile = 160;
+
+ensure();
+const { loadFunctions, readSheetValues, recalculateWorkbook } = await import('../dist/headless.mjs');
+
+const source = path.join(root, 'examples', 'quote.xlsx');
+const copy = path.join(root, 'out', 'quote.recalculated.xlsx');
+const functions = await loadFunctions();
+const { bytes, report } = await recalculateWorkbook(readFileSync(source), functions);
+mkdirSync(path.dirname(copy), { recursive: true });
+writeFileSync(copy, bytes);
+
+const rows = readSheetValues(bytes, 'Quote');
+console.log(verdictTable(rows, process.stdout.columns ?? widthOfFile));
+console.log(`\nRows: ${verdictCounts(rows)}.`);
+if (report.errors?.length > 0) console.log(`Cells that show an error: ${report.errors.length}.`);
+console.log(`Recalculated copy: ${path.relative(process.cwd(), copy)} (the example itself is unchanged).`);
+console.log(
+  '\nPlanning estimates from invented presses. The plate on the press, its manual and the tool maker govern;\n' +
+    'codes, the job and a licensed engineer govern connections. Replace the presses before quoting.',
+);
