@@ -32,7 +32,9 @@ const NO_ROOM = 0xffffffff;
 const cutOff = 'The file is cut off or damaged: get a fresh copy, or open and save it again.';
 
 /** Reads the directory of a zip archive, nothing of its contents, and checks it against the limits. */
-export function readArchive(bytes: Uint8Array): ZipArchive {
+export function readArchive(file: Uint8Array): ZipArchive {
+  // A Node Buffer's slice shares memory where a Uint8Array's copies; the writer counts on copies.
+  const bytes = new Uint8Array(file.buffer, file.byteOffset, file.byteLength);
   if (bytes.length > limits.file)
     refuseWorkbook('The file is larger than 512 MB, more than a workbook may be here.');
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
