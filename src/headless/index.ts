@@ -1,3 +1,9 @@
+export { calc } from './command/calc';
+export { recalc } from './command/recalc';
+export type { CommandSetting } from './command/output';
+export { builtFunctions } from './functions/builtFunctions';
+export { writeFileWhole } from './files/writeFile';
+export { FormulaDesk, type FormulaResult } from './recalculate/formulaDesk';
 export { loadFunctions, type LoadedFunctions } from './functions/loadFunctions';
 export type { FunctionMetadata, FunctionsMetadata } from './functions/metadata';
 export type { InputChange } from './recalculate/changes';

@@ -1,4 +1,4 @@
-import { cellKey, MAX_COLUMNS, WorkbookRefused, zoneHolds, type Workbook, type Zone } from '../../xlsx';
+import { cellKey, MAX_COLUMNS, WorkbookRefused, zoneHolds, type Zone } from '../../xlsx';
 import { loadEngine, type Engine } from '../engine/engine';
 import { Evaluator } from '../engine/evaluate';
 import { OurFunctions } from '../engine/ourFunctions';
@@ -13,7 +13,7 @@ import { openGrids, type Grids } from './grid';
 import { Layer } from './layer';
 import { calculationOrder } from './order';
 import { Owners } from './owners';
-import type { Outcome } from './report';
+import type { CalculatedWorkbook, Outcome } from './report';
 import { zoneOfCell } from './spill';
 
 /** A calculated workbook, ready to report on, to write, or to evaluate more formulas over. */
@@ -29,7 +29,7 @@ const mostWalks = 12;
 
 /** Calculates what hangs on our functions, on the changes, or has no value yet. */
 export async function calculateWorkbook(
-  workbook: Workbook,
+  workbook: CalculatedWorkbook,
   loaded: LoadedFunctions,
   changes: PlacedChange[],
 ): Promise<Calculated> {
@@ -57,7 +57,7 @@ export async function calculateWorkbook(
   );
 }
 
-function allCells(workbook: Workbook, scope: Scope, changes: PlacedChange[]): FormulaCell[] {
+function allCells(workbook: CalculatedWorkbook, scope: Scope, changes: PlacedChange[]): FormulaCell[] {
   const replaced = new Set(changes.map(({ sheet, row, column }) => `${sheet}:${cellKey(row, column)}`));
   const cells = readFormulaCells(workbook, scope, supportedFunctions, (sheet, key) =>
     replaced.has(`${sheet}:${key}`),
@@ -67,7 +67,7 @@ function allCells(workbook: Workbook, scope: Scope, changes: PlacedChange[]): Fo
 }
 
 interface Shared {
-  workbook: Workbook;
+  workbook: CalculatedWorkbook;
   scope: Scope;
   cells: FormulaCell[];
   changes: PlacedChange[];

@@ -1,8 +1,9 @@
-import { cellKey, type StoredFormula, type Workbook } from '../../xlsx';
+import { cellKey, type StoredFormula } from '../../xlsx';
 import type { Formula } from '../formula/nodes';
 import { parseFormula } from '../formula/parse';
 import type { Scope } from '../formula/scope';
 import { whyPinned } from './pins';
+import type { CalculatedWorkbook } from './report';
 
 /** A cell with a formula, or one whose content the caller replaced. */
 export interface FormulaCell {
@@ -19,7 +20,7 @@ export interface FormulaCell {
 
 /** Reads every formula of a workbook, except those in cells the caller replaces. */
 export function readFormulaCells(
-  workbook: Workbook,
+  workbook: CalculatedWorkbook,
   scope: Scope,
   supported: ReadonlySet<string>,
   isReplaced: (sheet: number, key: number) => boolean,

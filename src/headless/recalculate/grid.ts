@@ -1,4 +1,4 @@
-import { cellKey, MAX_COLUMNS, type CellValue, type Workbook, type Worksheet } from '../../xlsx';
+import { cellKey, MAX_COLUMNS, type CellValue, type Sheet, type Worksheet } from '../../xlsx';
 
 /** The cells of a sheet: what the file holds, and what they hold now. */
 export class SheetGrid {
@@ -47,5 +47,5 @@ export class SheetGrid {
 /** One grid per sheet; undefined for sheets without cells. */
 export type Grids = (SheetGrid | undefined)[];
 
-export const openGrids = (workbook: Workbook): Grids =>
+export const openGrids = (workbook: { sheets: Sheet[] }): Grids =>
   workbook.sheets.map(({ cells }) => cells && new SheetGrid(cells));

@@ -29,9 +29,12 @@ export interface RecalcReport {
   milliseconds: { read: number; calculate: number; write: number; total: number };
 }
 
+/** What a calculation needs of a workbook: all but its package. */
+export type CalculatedWorkbook = Omit<Workbook, 'package'>;
+
 /** What the report is made from. */
 export interface Outcome {
-  workbook: Workbook;
+  workbook: CalculatedWorkbook;
   cells: FormulaCell[];
   grids: Grids;
   calculated: ReadonlySet<number>;
@@ -91,7 +94,7 @@ function changedIn(grid: SheetGrid | undefined): number {
 
 const plainName = /^[\p{L}_][\p{L}\p{N}_.]*$/u;
 
-function nameOf(workbook: Workbook, { sheet, row, column }: FormulaCell): string {
+function nameOf(workbook: CalculatedWorkbook, { sheet, row, column }: FormulaCell): string {
   const name = workbook.sheets[sheet]?.name ?? '';
   return `${plainName.test(name) ? name : `'${name.replace(/'/g, "''")}'`}!${cellAddress(row, column)}`;
 }

@@ -1,0 +1,65 @@
+import { parseArgs } from 'node:util';
+import { openWorkbook, WorkbookRefused } from '../../xlsx';
+import { readWorkbookFile } from '../files/readFile';
+import { builtFunctions } from '../functions/builtFunctions';
+import { FormulaDesk, type FormulaResult } from '../recalculate/formulaDesk';
+import { standard, wrongCall, type CommandSetting } from './output';
+
+const usage =
+  "Usage: npm run --silent calc -- [--json] [--workbook FILE] ['=TONROW.…' …]\n" +
+  'Without formulas as arguments, they are read from standard input, one per line.\n';
+
+interface Call {
+  json: boolean;
+  workbook: string | undefined;
+  formulas: string[];
+}
+
+/** Evaluates formulas. 0: done, 1: the workbook is unreadable or refused, 2: wrong call. */
+export async function calc(argv: string[], setting: CommandSetting = standard): Promise<number> {
+  const call = await readCall(argv, setting);
+  if (typeof call === 'string') {
+    setting.err(`${call}\n${usage}`);
+    return 2;
+  }
+  try {
+    const functions = await builtFunctions(setting.folder);
+    const workbook =
+      call.workbook === undefined ? undefined : openWorkbook(await readWorkbookFile(call.workbook));
+    const desk = await FormulaDesk.over(workbook, functions);
+    for (const formula of call.formulas) {
+      const result = await desk.evaluate(formula);
+      setting.out(`${call.json ? JSON.stringify({ formula, ...result }) : readable(result)}\n`);
+    }
+    return 0;
+  } catch (error) {
+    if (!(error instanceof WorkbookRefused)) throw error;
+    setting.err(`${error.message}\n`);
+    return 1;
+  }
+}
+
+async function readCall(argv: string[], setting: CommandSetting): Promise<Call | string> {
+  try {
+    const options = { json: { type: 'boolean' }, workbook: { type: 'string' } } as const;
+    const { values, positionals } = parseArgs({ args: argv, options, allowPositionals: true });
+    const given = positionals.length > 0 ? positionals : ((await setting.input()) ?? '').split(/\r?\n/);
+    const formulas = given.map((line) => line.trim()).filter((line) => line !== '');
+    if (formulas.length === 0) return 'Which formula? Give at least one, such as =1+1.';
+    return { json: values.json ?? false, workbook: values.workbook, formulas };
+  } catch (error) {
+    return wrongCall(error);
+  }
+}
+
+function readable(result: FormulaResult): string {
+  if ('error' in result) return `${result.error.code} ${result.error.message ?? ''}`.trimEnd();
+  if (!Array.isArray(result.value)) return shown(result.value);
+  return result.value.map((row) => row.map(shown).join('\t')).join('\n');
+}
+
+function shown(value: unknown): string {
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (typeof value === 'object' && value !== null && 'code' in value) return String(value.code);
+  return String(value);
+}

@@ -1,0 +1,113 @@
+import { stat } from 'node:fs/promises';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { WorkbookRefused } from '../../xlsx';
+import { isSameFile, writeFileWhole } from '../files/writeFile';
+import { readWorkbookFile, typedPath } from '../files/readFile';
+import { builtFunctions } from '../functions/builtFunctions';
+import { recalculateWorkbook } from '../recalculate/recalculate';
+import type { RecalcReport } from '../recalculate/report';
+import { standard, wrongCall, type CommandSetting } from './output';
+
+const usage = 'Usage: npm run --silent recalc -- IN.xlsx [OUT.xlsx] [--json]\n';
+
+interface Call {
+  source: string;
+  target: string;
+  json: boolean;
+}
+
+/** Recalculates a workbook file. 0: done, 1: unreadable or refused, 2: wrong call, 3: done, some cells are stale. */
+export async function recalc(argv: string[], setting: CommandSetting = standard): Promise<number> {
+  const call = readCall(argv);
+  if (typeof call === 'string') {
+    setting.err(`${call}\n${usage}`);
+    return 2;
+  }
+  try {
+    const bytes = await readWorkbookFile(call.source);
+    await checkTarget(call);
+    const functions = await builtFunctions(setting.folder);
+    const { bytes: written, report } = await recalculateWorkbook(bytes, functions);
+    await write(call.target, written);
+    setting.out(
+      call.json
+        ? `${JSON.stringify({ in: call.source, out: call.target, ...report }, null, 2)}\n`
+        : summary(call, report),
+    );
+    return report.stale.length > 0 ? 3 : 0;
+  } catch (error) {
+    if (!(error instanceof WorkbookRefused)) throw error;
+    setting.err(`${error.message}\n`);
+    if (call.json) setting.out(`${JSON.stringify({ in: call.source, error: error.message })}\n`);
+    return 1;
+  }
+}
+
+function readCall(argv: string[]): Call | string {
+  try {
+    const { values, positionals } = parseArgs({
+      args: argv,
+      options: { json: { type: 'boolean' } },
+      allowPositionals: true,
+    });
+    const [source, target] = positionals;
+    if (source === undefined) return 'Which workbook? Name the file to recalculate.';
+    if (positionals.length > 2) return 'Name one workbook to recalculate, and at most one file to write.';
+    return { source, target: target ?? beside(source), json: values.json ?? false };
+  } catch (error) {
+    return wrongCall(error);
+  }
+}
+
+/** `quote.xlsx` becomes `quote.recalculated.xlsx`, in the same folder. */
+function beside(source: string): string {
+  const { dir, name, ext } = path.parse(source);
+  return path.join(dir, `${name}.recalculated${ext || '.xlsx'}`);
+}
+
+async function checkTarget({ source, target }: Call): Promise<void> {
+  if (await isSameFile(typedPath(source), typedPath(target))) {
+    throw new WorkbookRefused(
+      `${target} is the workbook itself: name another file to write, the source is never changed.`,
+    );
+  }
+  const found = await stat(typedPath(target)).catch(() => undefined);
+  if (found?.isDirectory()) throw new WorkbookRefused(`${target} is a folder: name a file to write.`);
+}
+
+async function write(target: string, bytes: Uint8Array): Promise<void> {
+  try {
+    await writeFileWhole(typedPath(target), bytes);
+  } catch (error) {
+    const { code = '', message } = error as NodeJS.ErrnoException;
+    const why = code === 'ENOENT' ? 'its folder does not exist' : code || message;
+    throw new WorkbookRefused(`${target} cannot be written: ${why}.`);
+  }
+}
+
+const most = 20;
+
+function summary({ target }: Call, report: RecalcReport): string {
+  const { calculated, changed, pinned, stale, errors, milliseconds } = report;
+  const lines = [
+    `${calculated} formulas calculated, ${changed} stored values changed, in ${milliseconds.total} ms.`,
+    ...listed('cells show an error', errors, ({ cell, code, message }) =>
+      `${cell}  ${code}  ${message ?? ''}`.trimEnd(),
+    ),
+    ...listed('formulas are not evaluated here', pinned, ({ cell, why }) => `${cell}  ${why}`),
+    ...listed(
+      'cells may be stale: let the spreadsheet program calculate them',
+      stale,
+      ({ cell, why }) => `${cell}  ${why}`,
+    ),
+    `Written to ${target}.`,
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function listed<T>(title: string, items: T[], show: (item: T) => string): string[] {
+  if (items.length === 0) return [];
+  const rest = items.length > most ? [`  and ${items.length - most} more (--json lists all)`] : [];
+  return [`${items.length} ${title}:`, ...items.slice(0, most).map((item) => `  ${show(item)}`), ...rest];
+}

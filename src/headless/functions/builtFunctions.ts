@@ -1,0 +1,12 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { loadFunctions, type LoadedFunctions } from './loadFunctions';
+import type { FunctionsMetadata } from './metadata';
+
+/** Loads the built functions; they lie beside this file's own bundle. */
+export async function builtFunctions(folder: string = import.meta.dirname): Promise<LoadedFunctions> {
+  const [bundle, metadata] = await Promise.all(
+    ['functions.js', 'functions.json'].map((name) => readFile(path.join(folder, name), 'utf8')),
+  );
+  return loadFunctions(bundle as string, JSON.parse(metadata as string) as FunctionsMetadata);
+}
