@@ -12,7 +12,8 @@ const { loadFunctions, readSheetValues, recalculateWorkbook } = await import('..
 
 const source = path.join(root, 'examples', 'quote.xlsx');
 const copy = path.join(root, 'out', 'quote.recalculated.xlsx');
-const functions = await loadFunctions();
+const dist = (file) => readFileSync(path.join(root, 'dist', file), 'utf8');
+const functions = loadFunctions(dist('functions.js'), JSON.parse(dist('functions.json')));
 const { bytes, report } = await recalculateWorkbook(readFileSync(source), functions);
 mkdirSync(path.dirname(copy), { recursive: true });
 writeFileSync(copy, bytes);

@@ -2,13 +2,15 @@
 
 const columns = ['Mark', 'Verdict', 'Share of rating', 'Governs', 'Note'];
 
-/** The cells of the asked columns by the headings in the first row; rows without a verdict are left out. */
+/** The cells of the asked columns below the row that heads them; rows without a verdict are left out. */
 export function verdictRows(rows) {
-  const [headings = [], ...body] = rows;
-  const at = columns.map((name) => headings.indexOf(name));
-  const missing = columns.filter((_, index) => at[index] < 0);
-  if (missing.length > 0) throw new Error(`The sheet has no column ${missing.join(', ')}.`);
-  return body.map((row) => at.map((column) => row[column])).filter(([, verdict]) => shown(verdict) !== '');
+  const top = rows.findIndex((row) => columns.every((name) => row.includes(name)));
+  if (top < 0) throw new Error(`The sheet has no row with the headings ${columns.join(', ')}.`);
+  const at = columns.map((name) => rows[top].indexOf(name));
+  return rows
+    .slice(top + 1)
+    .map((row) => at.map((column) => row[column]))
+    .filter(([, verdict]) => shown(verdict) !== '');
 }
 
 function shown(cell) {
