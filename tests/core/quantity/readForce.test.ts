@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { readForce } from '../../../src/core/quantity/readForce.js';
+import { refusal } from '../../support/refusal.js';
+
+describe('readForce: arguments', () => {
+  it.each(['65 ton', '65 tons', '65 t'])('refuses %j, which is three different units', (value) => {
+    expect(refusal(() => readForce(value, 'Punch force')).problem).toContain('is three different units');
+  });
+
+  it.each([65, '65'])('refuses %j without a unit', (value) => {
+    expect(refusal(() => readForce(value, 'Punch force')).problem).toContain('has no unit');
+  });
+
+  it.each([null, '', true, 'strong', 'kN 65', Number.NaN])('refuses %j', (value) => {
+    expect(refusal(() => readForce(value, 'Punch force', 'kN')).code).toBe('invalid');
+  });
+
+  it('refuses a unit that is none of force', () => {
+    expect(refusal(() => readForce('65 kg', 'Punch force')).problem).toBe('"kg" is not a unit of force.');
+  });
+});
+
+describe('readForce: limits', () => {
+  it('accepts up to 50,000 kN and nothing above or at zero', () => {
+    expect(readForce('50000 kN', 'Force')).toBe(50e6);
+    expect(refusal(() => readForce('50001 kN', 'Force')).problem).toContain('out of range');
+    expect(refusal(() => readForce('0 kN', 'Force')).problem).toContain('out of range');
+    expect(refusal(() => readForce(-5, 'Force', 'kN')).problem).toContain('out of range');
+  });
+});
+
+describe('readForce: values', () => {
+  it.each([
+    ['100 kN', null, 100_000],
+    [100, 'kN', 100_000],
+    ['1 US ton', null, 8896.443],
+    ['1 U.S. ton', null, 8896.443],
+    [1, 'us tons', 8896.443],
+    ['1 tonne', null, 9806.65],
+    [1, 'metric ton', 9806.65],
+  ])('reads %j with the unit %j', (value, unit, forceN) => {
+    expect(readForce(value, 'Force', unit)).toBeCloseTo(forceN, 3);
+  });
+
+  it('takes the unit in the text before the one beside it', () => {
+    expect(readForce('1 kN', 'Force', 'US ton')).toBe(1000);
+  });
+});

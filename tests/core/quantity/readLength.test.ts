@@ -1,0 +1,217 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { InputError } from '../../../src/core/inputError.js';
+import { type LengthKindName, lengthKinds } from '../../../src/core/quantity/lengthKind.js';
+import { readLength } from '../../../src/core/quantity/readLength.js';
+import type { LengthUnit } from '../../../src/core/quantity/units.js';
+import { refusal, refusalText } from '../../support/refusal.js';
+
+const kinds = Object.keys(lengthKinds) as LengthKindName[];
+const anyUnit = fc.constantFrom<LengthUnit>('in', 'mm');
+const anyKind = fc.constantFrom(...kinds);
+
+/** The length, or undefined where it is refused; anything else fails the test. */
+function lengthOrRefusal(value: string | number | boolean | null, unit: LengthUnit, kind: LengthKindName) {
+  try {
+    return readLength(value, 'Length', unit, kind);
+  } catch (error) {
+    expect(error).toBeInstanceOf(InputError);
+    return undefined;
+  }
+}
+
+describe('readLength: arguments', () => {
+  it.each([null, '', '   ', '\t\n'])('refuses the blank cell %j', (value) => {
+    expect(refusalText(() => readLength(value, 'Thickness', 'in', 'thickness'))).toBe(
+      'Thickness: the cell is blank. Write 3/8, 9.5 mm or 0.375.',
+    );
+  });
+
+  it.each([true, false, Number.NaN, Infinity, -Infinity])('refuses %j', (value) => {
+    expect(refusal(() => readLength(value, 'Length', 'in')).problem).toContain('is not a length');
+  });
+
+  it('says in one sentence what was read and how to fix it', () => {
+    expect(refusalText(() => readLength('3/8 inc', 'Thickness', 'in', 'thickness'))).toBe(
+      "Thickness: '3/8 inc' is not a length. Write 3/8, 9.5 mm or 0.375.",
+    );
+  });
+
+  it('refuses text and number of zero and below', () => {
+    for (const value of [0, -1, '0', '0 mm']) {
+      expect(refusal(() => readLength(value, 'Length', 'mm')).problem).toContain('is not above zero');
+    }
+  });
+
+  it('gives a length above zero or a refusal for any text', () => {
+    const piece = fc.constantFrom(
+      '1',
+      '3/8',
+      '0',
+      '9',
+      ' ',
+      '-',
+      "'",
+      '"',
+      'mm',
+      'in',
+      'ft',
+      'm',
+      '.',
+      ',',
+      '/',
+      '½',
+    );
+    const text = fc.oneof(
+      fc.string(),
+      fc.string({ unit: 'binary' }),
+      fc.array(piece, { maxLength: 12 }).map((pieces) => pieces.join('')),
+    );
+    fc.assert(
+      fc.property(text, anyUnit, anyKind, (written, unit, kind) => {
+        const lengthMm = lengthOrRefusal(written, unit, kind);
+        if (lengthMm === undefined) return;
+        expect(lengthMm).toBeGreaterThanOrEqual(lengthKinds[kind].leastMm);
+        expect(lengthMm).toBeLessThanOrEqual(lengthKinds[kind].greatestMm);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('gives a length within its kind or a refusal for any number', () => {
+    fc.assert(
+      fc.property(fc.double(), anyUnit, anyKind, (value, unit, kind) => {
+        const lengthMm = lengthOrRefusal(value, unit, kind);
+        if (lengthMm !== undefined) expect(lengthMm).toBeGreaterThanOrEqual(lengthKinds[kind].leastMm);
+      }),
+    );
+  });
+
+  it('reads a number and the same number as text alike', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 4_000_000 }), anyUnit, anyKind, (thousandths, unit, kind) => {
+        const value = thousandths / 1000;
+        expect(lengthOrRefusal(String(value), unit, kind)).toBe(lengthOrRefusal(value, unit, kind));
+      }),
+    );
+  });
+});
+
+describe('readLength: limits', () => {
+  it.each(['1', ' ', '-', '1/', '1-', "1'", '1,', '.'])('refuses 100,000 times %j by its length', (piece) => {
+    const text = `1${piece.repeat(100_000)}1`;
+    const failure = refusal(() => readLength(text, 'Length', 'in'));
+    expect(failure.problem).toContain('is not a length');
+    expect(failure.problem.length).toBeLessThan(80);
+  });
+
+  it('reads a text of 60 characters and refuses one of 61', () => {
+    const text = `1${' '.repeat(56)}mm`;
+    expect(readLength(`${text} `, 'Length', 'in', 'distance')).toBe(1);
+    expect(refusal(() => readLength(`${text}  `, 'Length', 'in', 'distance')).problem).toContain(
+      'is not a length',
+    );
+  });
+
+  it.each(kinds)('reads a %s on both ends of its range and refuses what lies past them', (kind) => {
+    const { leastMm, greatestMm } = lengthKinds[kind];
+    expect(readLength(leastMm, 'Length', 'mm', kind)).toBe(leastMm);
+    expect(readLength(greatestMm, 'Length', 'mm', kind)).toBe(greatestMm);
+    expect(refusal(() => readLength(leastMm * 0.999, 'Length', 'mm', kind)).problem).toContain('would be');
+    expect(refusal(() => readLength(greatestMm * 1.001, 'Length', 'mm', kind)).problem).toContain('would be');
+    expect(refusal(() => readLength(`${greatestMm * 1.001} mm`, 'Length', 'mm', kind)).problem).toContain(
+      'out of range',
+    );
+  });
+
+  it('refuses a number that is absurd in the unit of the shop and offers the other', () => {
+    const failure = refusal(() => readLength(22, 'Hole', 'in', 'hole'));
+    expect(failure.problem).toBe('22 would be 22 inches.');
+    expect(failure.allowed).toContain('Write "22 mm", or add the shop cell or "mm".');
+  });
+});
+
+describe('readLength: the date trap', () => {
+  it.each(['thickness', 'hole', 'leg', 'bolt'] as const)('holds for a %s in inches', (kind) => {
+    for (const value of [10_959, 45_721, 47_482, '45721']) {
+      const failure = refusal(() => readLength(value, 'Cell', 'in', kind));
+      expect(failure.problem).toContain('turned into a date');
+    }
+  });
+
+  it('names the fraction that was typed', () => {
+    const { problem, allowed } = refusal(() => readLength(45_721, 'Thickness', 'in', 'thickness'));
+    expect(problem).toContain('looks like 3/5');
+    expect(allowed).toBe('Format the cell as text and type 3/5 again.');
+  });
+
+  it('ends at both ends of its range', () => {
+    for (const value of [10_958, 47_483, 45_721.5]) {
+      expect(refusal(() => readLength(value, 'Cell', 'in', 'hole')).problem).not.toContain('date');
+    }
+  });
+
+  it('never holds for lengths, and never in mm', () => {
+    expect(readLength(12_000, 'Length', 'mm')).toBe(12_000);
+    expect(refusal(() => readLength(12_000, 'Length', 'in')).problem).toBe('12000 would be 12000 inches.');
+    expect(refusal(() => readLength(12_000, 'Hole', 'mm', 'hole')).problem).toContain('would be');
+  });
+});
+
+describe('readLength: values', () => {
+  it.each<[string | number, LengthUnit, number]>([
+    ['3/8', 'in', 9.525],
+    [0.375, 'in', 9.525],
+    ['.375', 'in', 9.525],
+    ['1-3/16', 'in', 30.1625],
+    ['1 3/16"', 'mm', 30.1625],
+    ['1 3/16 in', 'mm', 30.1625],
+    ['2\'-6 1/2"', 'mm', 774.7],
+    ["2'6", 'mm', 762],
+    ["2'", 'mm', 609.6],
+    ['2 ft 6 in', 'mm', 762],
+    ['1-0 3/8', 'in', 314.325],
+    ['1-0-3/8', 'in', 314.325],
+    ['0-6"', 'in', 152.4],
+    ['12 mm', 'in', 12],
+    ['12mm', 'in', 12],
+    ['1.2 cm', 'in', 12],
+    ['6 m', 'in', 6000],
+    ['1,5', 'in', 38.1],
+    ['12,000.5', 'mm', 12_000.5],
+    ['1.234.567,5 mm', 'mm', Number.NaN],
+    ['½', 'in', 12.7],
+    ['1½', 'in', 38.1],
+    ['1 ½″', 'mm', 38.1],
+    [40, 'mm', 40],
+  ])('reads %j in a shop of %s', (value, unit, lengthMm) => {
+    const read = lengthOrRefusal(value, unit, 'length');
+    if (Number.isNaN(lengthMm)) expect(read).toBeUndefined();
+    else expect(read).toBeCloseTo(lengthMm, 9);
+  });
+
+  it.each([
+    ['1,500', "'1,500' may be 1.5 or 1500.", 'Write 1.5 or 1500.'],
+    ['2-6', "'2-6' may be 2 ft 6 in or a fraction cut short.", 'Write 2\'-6" or the whole fraction.'],
+  ])('refuses %s with both readings', (text, problem, allowed) => {
+    expect(refusal(() => readLength(text, 'Length', 'in'))).toMatchObject({ problem, allowed });
+  });
+
+  it.each([
+    "2'-13",
+    '3/0',
+    '1/2/3',
+    '5 mm 3',
+    '--3',
+    '3 4',
+    '1..2',
+    '1e3',
+    '0x10',
+    "6''6''",
+    '3/8/',
+    'mm',
+    '1-',
+  ])('refuses %j', (text) => {
+    expect(refusal(() => readLength(text, 'Length', 'in')).code).toBe('invalid');
+  });
+});
