@@ -1,8 +1,9 @@
 import type { CellValue } from '../core/quantity/cellValue.js';
 import type { LengthUnit } from '../core/quantity/units.js';
 import type { Shop } from '../core/shop/readShop.js';
-import type { Working } from '../core/working/working.js';
+import type { Step, Working } from '../core/working/working.js';
 import type { Argument } from './argument/argument.js';
+import type { HostInput } from './hostValue.js';
 import type { ResultKind } from './result.js';
 
 // Arguments of many value types stand in one record; only `define` knows each one's type.
@@ -16,6 +17,14 @@ export type Values<Given extends Arguments> = {
 export interface CallContext {
   unit: LengthUnit;
   register(shop: Shop): void;
+  /** The steps of another function's call with these arguments. */
+  workingOf(name: string, inputs: readonly HostInput[]): WorkedCall;
+}
+
+/** The steps of a call, and the unit of the shop it named. */
+export interface WorkedCall {
+  steps: readonly Step[];
+  unit: LengthUnit;
 }
 
 /** A number in the core's unit, text, or cells that spill. */

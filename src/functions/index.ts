@@ -8,6 +8,7 @@ import { type Runtime, type SheetErrorCode, wrap } from './wrapper.js';
 const shops = new ShopRegistry();
 
 const runtime: Runtime = {
+  catalogue,
   shops,
   coldStart: new ColdStart(shops, readShopFromWorkbook),
   error: (code: SheetErrorCode, message: string) => {

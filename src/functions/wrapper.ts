@@ -1,11 +1,11 @@
 import { InputError, refuse } from '../core/inputError.js';
 import type { CellValue } from '../core/quantity/cellValue.js';
-import type { Working } from '../core/working/working.js';
+import { Working } from '../core/working/working.js';
 import { type Argument, argumentLabel, type ReadContext } from './argument/argument.js';
 import { readShopReference } from './argument/shop.js';
-import type { Descriptor, Result } from './descriptor.js';
+import type { CallContext, Descriptor, Result, WorkedCall } from './descriptor.js';
 import { ErrorCell, type HostInput, type HostValue, plainMatrix, plainValue } from './hostValue.js';
-import { toSheet } from './result.js';
+import { inShopUnit } from './shopUnit.js';
 import type { ColdStart } from './shop/coldStart.js';
 import { ShopNotRegistered, type ShopRegistry } from './shop/registry.js';
 
@@ -15,6 +15,8 @@ export type SheetResult = number | string | CellValue[][];
 
 /** What the wrapper needs of the runtime it lives in. */
 export interface Runtime {
+  /** Every function, for the one that shows another's working. */
+  catalogue: readonly Descriptor[];
   shops: ShopRegistry;
   coldStart: ColdStart;
   /** The host's own error object; not every host derives it from Error. */
@@ -48,7 +50,12 @@ async function callWhenShopIsRead(
   }
 }
 
-function call(descriptor: Descriptor, inputs: HostInput[], runtime: Runtime, working?: Working): SheetResult {
+function call(
+  descriptor: Descriptor,
+  inputs: readonly HostInput[],
+  runtime: Runtime,
+  working?: Working,
+): SheetResult {
   const entries = Object.entries(descriptor.arguments);
   const { unit, shop } = shopOf(entries, inputs, runtime.shops);
   const grades = shop?.grades ?? [];
@@ -56,17 +63,30 @@ function call(descriptor: Descriptor, inputs: HostInput[], runtime: Runtime, wor
     name,
     readArgument(argument, inputs[position], { argument: argumentLabel(name), unit, shop, grades }),
   ]);
-  const register = runtime.shops.register.bind(runtime.shops);
-  const result = descriptor.compute(Object.fromEntries(values), { unit, register }, working);
-  return scanned(
-    typeof result === 'number' ? toSheet(result, descriptor.result, unit) : result,
-    descriptor.name,
-  );
+  const context: CallContext = {
+    unit,
+    register: (read) => runtime.shops.register(read),
+    workingOf: (name, given) => workingOf(name, given, runtime),
+  };
+  const result = descriptor.compute(Object.fromEntries(values), context, working);
+  const kind = descriptor.result;
+  const converts = typeof result === 'number' && kind !== 'cells' && kind !== 'text';
+  return scanned(converts ? inShopUnit(result, kind, unit) : result, descriptor.name);
+}
+
+/** Runs another function for its steps: the same code with the same arguments, not a second implementation. */
+function workingOf(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {
+  const descriptor = runtime.catalogue.find((each) => each.name === name);
+  if (!descriptor) throw new Error(`there is no function ${name}`);
+  const working = new Working();
+  call(descriptor, inputs, runtime, working);
+  const { unit } = shopOf(Object.entries(descriptor.arguments), inputs, runtime.shops);
+  return { steps: working.steps, unit };
 }
 
 type Entry = [string, Argument<unknown>];
 
-function shopOf(entries: Entry[], inputs: HostInput[], shops: ShopRegistry) {
+function shopOf(entries: Entry[], inputs: readonly HostInput[], shops: ShopRegistry) {
   const position = entries.findIndex(
     ([, argument]) => argument.kind === 'shop' || argument.kind === 'shop or unit',
   );

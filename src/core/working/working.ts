@@ -2,10 +2,12 @@
 export type QuantityKind =
   | 'length'
   | 'area'
+  | 'surface'
   | 'force'
   | 'stress'
   | 'mass'
   | 'massPerLength'
+  | 'density'
   | 'angle'
   | 'ratio'
   | 'count'
