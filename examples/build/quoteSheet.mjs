@@ -1,0 +1,94 @@
+import { readSource, sourceCell } from './source.mjs';
+import { pageSettings, Sheet } from './sheet.mjs';
+import { verdictColours } from './styles.mjs';
+import { addTable } from './table.mjs';
+import { address, columnName, escapeText } from './xml.mjs';
+
+/** Row of the headings; the parts follow. */
+export const headingRow = 5;
+
+const numberColumns = ['Qty', 'Holes'];
+const checks = [
+  { name: 'Verdict', item: 'verdict', style: 'bold', width: 15 },
+  { name: 'Share of rating', item: 'use', style: 'share', width: 9 },
+  { name: 'Governs', item: 'governs', width: 24 },
+  { name: 'Note', item: 'note', style: 'wrapped', width: 70 },
+  { name: 'Force', item: 'force', style: 'one', width: 9 },
+  { name: 'Hits', item: 'hits', style: 'whole', width: 7 },
+  { name: 'Mass', item: 'mass', style: 'one', width: 10 },
+];
+const inputWidths = [9, 10, 6, 18, 12, 13, 13, 7, 7, 8, 8, 13, 9, 8, 8, 8, 9];
+
+const check = (item) =>
+  `_xldudf_TONROW_ROWCHECK(Parts[[#Headers],[Mark]:[Press]],Parts[[#This Row],[Mark]:[Press]],ShopStamp,"${item}")`;
+
+export function quoteSheet(folder, strings) {
+  const [headings, ...parts] = readSource(folder, 'parts');
+  const sheet = new Sheet('Quote', strings);
+  sheet.set(1, 1, { value: 'Catwalk and handrail package, grain-handling tower', style: 'title' });
+  sheet.set(1, 2, {
+    value: 'An invented job. Input columns are text, left of the checks; every check is one formula per row.',
+    style: 'note',
+  });
+  sheet.set(1, 3, { value: 'Checked with', style: 'bold' });
+  sheet.set(2, 3, { formula: 'ShopStamp', style: 'stamp' });
+  const rows = parts.map((cells, index) => [
+    ...inputCells(headings, cells, parts.slice(0, index)),
+    ...checkCells(),
+  ]);
+  const columns = [
+    ...headings.map((name) => ({ name })),
+    ...checks.map(({ name, item }) => ({ name, formula: check(item) })),
+  ];
+  addTable(sheet, { id: 1, name: 'Parts', column: 1, row: headingRow, columns, rows });
+  return { sheet, headings, parts, xml: sheet.part(layout(headings.length, parts.length)) };
+}
+
+function inputCells(headings, cells, above) {
+  return cells.map((text, column) => {
+    if (text === 'sum') return sumOf(above, column);
+    const numeric = numberColumns.includes(headings[column]);
+    return sourceCell(text, { numeric, style: numeric ? 'general' : 'text' });
+  });
+}
+
+/** A subtotal: the sheet's own sum of the rows above. */
+function sumOf(above, column) {
+  const name = columnName(column + 1);
+  return {
+    formula: `SUM(${name}${headingRow + 1}:${name}${headingRow + above.length})`,
+    value: above.reduce((sum, cells) => sum + Number(cells[column]), 0),
+  };
+}
+
+function checkCells() {
+  return checks.map(({ item, style }) => ({ formula: check(item), style }));
+}
+
+function layout(inputs, count) {
+  const last = headingRow + count;
+  const verdict = columnName(inputs + 1);
+  const area = `${verdict}${headingRow + 1}:${verdict}${last}`;
+  const at = `$${verdict}${headingRow + 1}`;
+  const rules = [
+    [`${at}="OK"`, verdictColours.good],
+    [`${at}="Near limit"`, verdictColours.near],
+    [`${at}="Not checked"`, verdictColours.notChecked],
+    [`LEN(${at})>0`, verdictColours.bad],
+  ].map(
+    ([formula, colour], index) =>
+      `<cfRule type="expression" dxfId="${colour}" priority="${index + 1}" stopIfTrue="1"><formula>${escapeText(formula)}</formula></cfRule>`,
+  );
+  const frozen = address(2, headingRow + 1);
+  return {
+    views:
+      '<sheetView tabSelected="1" workbookViewId="0">' +
+      `<pane xSplit="1" ySplit="${headingRow}" topLeftCell="${frozen}" activePane="bottomRight" state="frozen"/>` +
+      `<selection pane="bottomRight" activeCell="${frozen}" sqref="${frozen}"/></sheetView>`,
+    columns: [...inputWidths, ...checks.map(({ width }) => width)],
+    after:
+      `<conditionalFormatting sqref="${area}">${rules.join('')}</conditionalFormatting>` +
+      pageSettings +
+      `<ignoredErrors><ignoredError sqref="A${headingRow + 1}:${columnName(inputs)}${last}" numberStoredAsText="1"/></ignoredErrors>`,
+  };
+}

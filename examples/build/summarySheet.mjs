@@ -1,0 +1,98 @@
+import { readSource } from './source.mjs';
+import { pageSettings, Sheet } from './sheet.mjs';
+
+/** In the order in which one of them is chosen for a row. */
+export const verdictWords = [
+  'Check input',
+  'No press',
+  'No station',
+  'Too big',
+  "Can't reach",
+  'Hole too small',
+  'Holes too close',
+  'Edge short',
+  'Over capacity',
+  'No tool',
+  'Not checked',
+  'Near limit',
+  'OK',
+];
+
+const firstVerdictRow = 4;
+const totalRow = firstVerdictRow + verdictWords.length;
+const ratesRow = totalRow + 6;
+
+/** Press hours estimated for the job; rates come from the Presses table. */
+const pressHours = [
+  { press: 'Bay A', hours: 9.5 },
+  { press: 'Bay B', hours: 12.25 },
+];
+
+export function summarySheet(folder, strings) {
+  const sheet = new Sheet('Summary', strings);
+  sheet.set(1, 1, { value: 'Summary', style: 'title' });
+  sheet.setRow(3, [
+    { value: 'Verdict', style: 'heading' },
+    { value: 'Rows', style: 'heading' },
+  ]);
+  verdictWords.forEach((word, index) => {
+    const row = firstVerdictRow + index;
+    sheet.setRow(row, [{ value: word }, { formula: `COUNTIF(Parts[Verdict],A${row})` }]);
+  });
+  const lastVerdictRow = totalRow - 1;
+  const total = (row, label, formula, style) =>
+    sheet.setRow(row, [
+      { value: label, style: 'bold' },
+      { formula, style },
+    ]);
+  total(totalRow, 'Rows checked', `SUM(B${firstVerdictRow}:B${lastVerdictRow})`, 'boldWhole');
+  total(totalRow + 1, 'Share of rows OK', `B${lastVerdictRow}/B${totalRow}`, 'boldShare');
+  total(totalRow + 2, 'Total mass, lb', 'SUM(Parts[Mass])', 'boldOne');
+  total(totalRow + 3, 'Greatest share of rating', 'MAX(Parts[Share of rating])', 'boldShare');
+  pressCost(sheet, folder);
+  return { sheet, xml: sheet.part(layout) };
+}
+
+/** Hours × rate: formulas of the sheet's own that no check feeds, with their values. */
+function pressCost(sheet, folder) {
+  const [headings, ...rows] = readSource(folder, 'presses');
+  const rates = rows.find(([item]) => item === 'Hourly rate');
+  sheet.setRow(
+    ratesRow,
+    ['Press time', 'Hours', 'Rate', 'Cost'].map((value) => ({ value, style: 'heading' })),
+  );
+  const costs = pressHours.map(({ press, hours }, index) => {
+    const row = ratesRow + 1 + index;
+    const rate = Number(rates[headings.indexOf(press)]);
+    sheet.setRow(row, [
+      { value: press },
+      { value: hours, style: 'money' },
+      {
+        formula: `INDEX(Presses[${press}],MATCH("Hourly rate",Presses[Item],0))`,
+        value: rate,
+        style: 'money',
+      },
+      { formula: `B${row}*C${row}`, value: hours * rate, style: 'money' },
+    ]);
+    return hours * rate;
+  });
+  const first = ratesRow + 1;
+  const last = ratesRow + pressHours.length;
+  const sum = (numbers) => numbers.reduce((a, b) => a + b, 0);
+  sheet.setRow(last + 1, [
+    { value: 'Press cost', style: 'bold' },
+    {
+      formula: `SUM(B${first}:B${last})`,
+      value: sum(pressHours.map(({ hours }) => hours)),
+      style: 'boldMoney',
+    },
+    {},
+    { formula: `SUM(D${first}:D${last})`, value: sum(costs), style: 'boldMoney' },
+  ]);
+}
+
+const layout = {
+  views: '<sheetView workbookViewId="0"/>',
+  columns: [28, 12, 12, 12],
+  after: pageSettings,
+};
