@@ -12,11 +12,12 @@ import { edgeMin } from './rule/edgeMin.js';
 import { sectionMass } from './section/sectionMass.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { holeMin } from './tooling/holeMin.js';
+import { workingOf } from './working/working.js';
 
 export const namespace = 'TONROW';
 
-/** Every workbook function, in the order of the reference. */
-export const catalogue: readonly Descriptor[] = [
+/** The functions that calculate, in the order of the reference. */
+const calculations: readonly Descriptor[] = [
   punchForce,
   shearForce,
   holeMin,
@@ -31,3 +32,6 @@ export const catalogue: readonly Descriptor[] = [
   rowCheck,
   listCheck,
 ];
+
+/** Every workbook function. */
+export const catalogue: readonly Descriptor[] = [...calculations, workingOf(calculations)];
