@@ -16,6 +16,8 @@ export interface Patience {
  */
 export class ColdStart {
   private reading: Promise<void> | undefined;
+  /** When the outcome of the last reading no longer answers, in milliseconds of the clock. */
+  private staleAt = Number.POSITIVE_INFINITY;
 
   constructor(
     private readonly shops: ShopRegistry,
@@ -26,20 +28,25 @@ export class ColdStart {
   /** Settles when the shop of this hash is registered, or will not be. Never rejects. */
   async await(hash: string): Promise<void> {
     if (!this.readTables || this.shops.find(hash)) return;
+    if (Date.now() >= this.staleAt) this.reading = undefined;
     this.reading ??= this.start(this.readTables);
-    const registered = new Promise<void>((resolve) => this.shops.whenRegistered(hash, resolve));
-    await Promise.race([registered, this.reading]);
+    await Promise.race([this.shops.whenRegistered(hash), this.reading]);
   }
 
-  private start(readTables: ReadShopTables): Promise<void> {
-    const { wait, remember } = this.patience;
-    const outcome = readTables().then(
-      (tables) => this.shops.register(readShop(tables)),
-      // The calls that wait say what to do; why the workbook could not be read is of no use in their cells.
-      () => undefined,
-    );
-    const reading = Promise.race([outcome, new Promise<void>((resolve) => setTimeout(resolve, wait))]);
-    void reading.finally(() => setTimeout(() => (this.reading = undefined), remember));
-    return reading;
+  private async start(readTables: ReadShopTables): Promise<void> {
+    this.staleAt = Number.POSITIVE_INFINITY;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const limit = new Promise<void>((resolve) => (timer = setTimeout(resolve, this.patience.wait)));
+    await Promise.race([this.readAndRegister(readTables), limit]);
+    clearTimeout(timer);
+    this.staleAt = Date.now() + this.patience.remember;
+  }
+
+  private async readAndRegister(readTables: ReadShopTables): Promise<void> {
+    try {
+      this.shops.register(readShop(await readTables()));
+    } catch {
+      // The calls that wait say what to do; why the shop could not be read is shown by its own cell.
+    }
   }
 }

@@ -10,21 +10,26 @@ export class ShopNotRegistered extends Error {
 /** The shops this runtime has parsed, by hash. Several workbooks may be open, so several may be held. */
 export class ShopRegistry {
   private readonly shops = new Map<string, Shop>();
-  private readonly waiting = new Map<string, (() => void)[]>();
+  private readonly waiting = new Map<string, { promise: Promise<void>; settle: () => void }>();
 
   register(shop: Shop): void {
     if (!this.shops.has(shop.hash)) this.shops.set(shop.hash, shop);
-    const callbacks = this.waiting.get(shop.hash) ?? [];
+    this.waiting.get(shop.hash)?.settle();
     this.waiting.delete(shop.hash);
-    for (const callback of callbacks) callback();
   }
 
   find(hash: string): Shop | undefined {
     return this.shops.get(hash);
   }
 
-  /** Calls back once when the shop of this hash is registered. */
-  whenRegistered(hash: string, callback: () => void): void {
-    this.waiting.set(hash, [...(this.waiting.get(hash) ?? []), callback]);
+  /** Settles when the shop of this hash is registered: one promise, however many calls wait for it. */
+  whenRegistered(hash: string): Promise<void> {
+    if (this.shops.has(hash)) return Promise.resolve();
+    const known = this.waiting.get(hash);
+    if (known) return known.promise;
+    let settle = () => {};
+    const promise = new Promise<void>((resolve) => (settle = resolve));
+    this.waiting.set(hash, { promise, settle });
+    return promise;
   }
 }
