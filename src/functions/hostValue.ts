@@ -16,11 +16,17 @@ export class ErrorCell {
  */
 export function plainValue(value: HostValue): CellValue | ErrorCell {
   if (value === undefined || value === null) return null;
-  if (typeof value !== 'object') return value;
+  if (typeof value !== 'object') return finite(value);
   if (typeof value['code'] === 'string') return new ErrorCell(value['code']);
   const basic = value['basicValue'];
   if (value['type'] === 'Error') return new ErrorCell(typeof basic === 'string' ? basic : '#VALUE!');
-  return typeof basic === 'string' || typeof basic === 'number' || typeof basic === 'boolean' ? basic : null;
+  const plain = typeof basic === 'string' || typeof basic === 'number' || typeof basic === 'boolean';
+  return plain ? finite(basic) : null;
+}
+
+/** A number that is none shows as an error in a sheet, and is one here. */
+function finite(value: string | number | boolean): CellValue | ErrorCell {
+  return typeof value !== 'number' || Number.isFinite(value) ? value : new ErrorCell('#NUM!');
 }
 
 /** A matrix of plain values; an error inside it stays readable as its code. */
