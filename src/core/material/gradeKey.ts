@@ -3,20 +3,20 @@ const standardMark =
   /^(?:astm|aisi|sae|csa|din|uns|type|stainlesssteel|stainless|ss|aluminium|aluminum|al|g4021m?|en10025[2-6]?|en|a240m?|b209m?)/;
 
 /** Other names of the grades in the table, by key. */
-const otherNames: Record<string, string> = {
-  mildsteel: 'mild',
-  ms: 'mild',
-  a572345: 'a57250',
-  a529345: 'a52950',
-  '44w': '300w',
-  '50w': '350w',
-  '300w44w': '300w',
-  '350w50w': '350w',
-  c260: 'brassc260',
-  brassc260halfhard: 'brassc260',
-  c110: 'copperc110',
-  copperc110halfhard: 'copperc110',
-};
+const otherNames = new Map<string, string>([
+  ['mildsteel', 'mild'],
+  ['ms', 'mild'],
+  ['a572345', 'a57250'],
+  ['a529345', 'a52950'],
+  ['44w', '300w'],
+  ['50w', '350w'],
+  ['300w44w', '300w'],
+  ['350w50w', '350w'],
+  ['c260', 'brassc260'],
+  ['brassc260halfhard', 'brassc260'],
+  ['c110', 'copperc110'],
+  ['copperc110halfhard', 'copperc110'],
+]);
 
 /** Letters and digits only, lower case: enough to compare names that were copied. */
 export function plainKey(name: string): string {
@@ -34,5 +34,5 @@ export function gradeKey(name: string): string {
   key = key
     .replace(/^(s(?:235|275|355))(?:jr|j0|j2|k2)(?:n|ar|m)?$/, '$1')
     .replace(/^(s460)(?:nl?|ml?)$/, '$1');
-  return otherNames[key] ?? key;
+  return otherNames.get(key) ?? key;
 }

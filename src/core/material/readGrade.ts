@@ -8,13 +8,13 @@ import type { Grade } from './grade.js';
 const longestText = 60;
 const leastMPa = 20;
 const greatestMPa = 2000;
-const megapascalPer: Record<string, number> = {
-  mpa: 1,
-  'n/mm2': 1,
-  'n/mm²': 1,
-  ksi: megapascalPerKsi,
-  psi: megapascalPerKsi / 1000,
-};
+const megapascalPer = new Map<string, number>([
+  ['mpa', 1],
+  ['n/mm2', 1],
+  ['n/mm²', 1],
+  ['ksi', megapascalPerKsi],
+  ['psi', megapascalPerKsi / 1000],
+]);
 const allowed = 'Write a grade such as A36, or a strength such as "shear 310 MPa" or "tensile 65 ksi".';
 const bareStrength = /^\d[\d.,]* ?(?:mpa|n\/mm[2²]|ksi|psi)$/;
 const strengthPattern =
@@ -55,7 +55,7 @@ function strengthGrade(value: string, argument: string): Grade | undefined {
   if (number === 'ambiguous') return refuseBothReadings(argument, value, digits);
   if (number === undefined)
     return refuse(argument, value, `${quoted(value)} has no strength in it.`, allowed);
-  const factor = megapascalPer[unit];
+  const factor = megapascalPer.get(unit);
   if (factor === undefined) {
     const problem = unit === '' ? 'has no unit' : 'has a unit that is not one of strength';
     return refuse(argument, value, `${quoted(value)} ${problem}.`, 'Write MPa, N/mm2, ksi or psi behind it.');

@@ -3,7 +3,11 @@ import { type CellValue, quoted } from './cellValue.js';
 import { readNumber } from './readNumber.js';
 import { kilogramPerPound, type LengthUnit } from './units.js';
 
-const kilogramPer: Record<string, number> = { kg: 1, lb: kilogramPerPound, lbs: kilogramPerPound };
+const kilogramPer = new Map<string, number>([
+  ['kg', 1],
+  ['lb', kilogramPerPound],
+  ['lbs', kilogramPerPound],
+]);
 const greatestKg = 100_000;
 const allowed = 'Write a mass above zero with its unit, such as 500 lb or 230 kg.';
 
@@ -12,7 +16,7 @@ export function readMass(value: CellValue, argument: string, unit: LengthUnit): 
   const text = typeof value === 'string' ? value.trim() : '';
   const digits = /^[\d.,]+/.exec(text)?.[0] ?? '';
   const word = text.slice(digits.length).trim().toLowerCase() || (unit === 'in' ? 'lb' : 'kg');
-  const factor = kilogramPer[word];
+  const factor = kilogramPer.get(word);
   if (factor === undefined || (typeof value !== 'number' && digits === '')) {
     return refuse(argument, String(value), `${quoted(value)} is not a mass.`, allowed);
   }

@@ -3,13 +3,13 @@ import { type CellValue, quoted } from './cellValue.js';
 import { readNumber } from './readNumber.js';
 import { type LengthUnit, megapascalPerKsi } from './units.js';
 
-const megapascalPer: Record<string, number> = {
-  mpa: 1,
-  'n/mm2': 1,
-  'n/mm²': 1,
-  ksi: megapascalPerKsi,
-  psi: megapascalPerKsi / 1000,
-};
+const megapascalPer = new Map<string, number>([
+  ['mpa', 1],
+  ['n/mm2', 1],
+  ['n/mm²', 1],
+  ['ksi', megapascalPerKsi],
+  ['psi', megapascalPerKsi / 1000],
+]);
 const leastMPa = 20;
 const greatestMPa = 3000;
 const allowed = 'Write a strength from 20 to 3000 MPa, such as 310 MPa or 45 ksi.';
@@ -19,7 +19,7 @@ export function readStress(value: CellValue, argument: string, unit: LengthUnit)
   const text = typeof value === 'string' ? value.trim() : '';
   const digits = /^[\d.,]+/.exec(text)?.[0] ?? '';
   const word = text.slice(digits.length).trim().toLowerCase() || (unit === 'in' ? 'ksi' : 'mpa');
-  const factor = megapascalPer[word];
+  const factor = megapascalPer.get(word);
   if (factor === undefined || (typeof value !== 'number' && digits === '')) {
     return refuse(argument, String(value), `${quoted(value)} is not a strength.`, allowed);
   }

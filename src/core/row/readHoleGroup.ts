@@ -16,13 +16,13 @@ import type { RowReader } from './rowReader.js';
 
 type Columns = Partial<Record<GroupField, Column>>;
 
-const edgeKindWords: Record<string, EdgeKind> = {
-  sheared: 'sheared',
-  'machine cut': 'machine cut',
-  sawn: 'machine cut',
-  'gas cut': 'machine cut',
-  rolled: 'rolled',
-};
+const edgeKindWords = new Map<string, EdgeKind>([
+  ['sheared', 'sheared'],
+  ['machine cut', 'machine cut'],
+  ['sawn', 'machine cut'],
+  ['gas cut', 'machine cut'],
+  ['rolled', 'rolled'],
+]);
 
 /**
  * One hole group of a row; undefined where it has neither hole nor bolt. With a bolt and no hole, the hole is
@@ -91,9 +91,9 @@ function readCount(value: CellValue, argument: string): number {
 }
 
 function readEdgeKind(value: CellValue, argument: string): EdgeKind {
-  const allowed = `Write ${Object.keys(edgeKindWords).join(', ')}.`;
+  const allowed = `Write ${[...edgeKindWords.keys()].join(', ')}.`;
   return (
-    edgeKindWords[nameKey(value)] ??
+    edgeKindWords.get(nameKey(value)) ??
     refuse(argument, String(value), `${quoted(value)} is not a kind of edge.`, allowed)
   );
 }

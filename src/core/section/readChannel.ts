@@ -8,14 +8,14 @@ import type { SectionText } from './section.js';
 
 const byName = new Map(channels.map((channel) => [channel.name, channel]));
 /** Older and shorter spellings of names in the table. */
-const otherNames: Record<string, string> = { 'C8X13.7': 'C8X13.75' };
+const otherNames = new Map<string, string>([['C8X13.7', 'C8X13.75']]);
 
 /** `C8X11.5`, `UPN 100`, found by name whatever the unit; a length may trail. */
 export function readChannel(word: string, parts: string[], source: SectionSource): SectionText {
   const family = word === 'unp' ? 'UPN' : word === 'channel' ? 'C' : word.toUpperCase();
   const nameParts = family === 'C' || family === 'MC' ? 2 : 1;
   const name = family + parts.slice(0, nameParts).map(plainNumber).join('X');
-  const section = byName.get(otherNames[name] ?? name) ?? unknownChannel(name, source);
+  const section = byName.get(otherNames.get(name) ?? name) ?? unknownChannel(name, source);
   const [trailing, ...more] = parts.slice(nameParts);
   if (more.length > 0) return unknownChannel(name, source);
   return trailing === undefined ? { section } : { section, lengthMm: readTrailingLength(trailing, source) };

@@ -21,14 +21,14 @@ export interface ToolsRead {
   problems: string[];
 }
 
-const shapePrefix: Record<string, string> = {
-  round: 'ø ',
-  square: 'sq ',
-  rectangle: 'rect ',
-  slot: 'slot ',
-  hexagon: 'hex ',
-};
-const shapes = Object.keys(shapePrefix).join(', ');
+const shapePrefix = new Map<string, string>([
+  ['round', 'ø '],
+  ['square', 'sq '],
+  ['rectangle', 'rect '],
+  ['slot', 'slot '],
+  ['hexagon', 'hex '],
+]);
+const shapes = [...shapePrefix.keys()].join(', ');
 
 /** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Count. A blank count is one. */
 export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead | undefined {
@@ -70,7 +70,7 @@ function readTool(row: readonly CellValue[], table: Table, argument: string, uni
 
 function toolSize(row: readonly CellValue[], table: Table, argument: string, unit: LengthUnit): Hole {
   const shape = nameKey(table.cell(row, 'Shape')) || 'round';
-  const prefix = shapePrefix[shape];
+  const prefix = shapePrefix.get(shape);
   if (prefix === undefined) {
     return refuse(
       `${argument}, Shape`,
