@@ -1,5 +1,6 @@
 import { type Finding, verdicts } from '../press/finding.js';
 import type { Press } from '../press/press.js';
+import { quoted } from '../quantity/cellValue.js';
 import type { Shop } from '../shop/readShop.js';
 import { nameKey } from '../shop/table.js';
 import type { Working } from '../working/working.js';
@@ -30,7 +31,7 @@ export function findingsOnPress(
   const press = shop.presses.find((each) => nameKey(each.name) === nameKey(name));
   if (!press) {
     const names = shop.presses.map((each) => each.name).join(', ');
-    return noPress(`'${name}' is not a press of the shop. Presses: ${names}.`);
+    return noPress(`${quoted(name)} is not a press of the shop. Presses: ${names}.`);
   }
   return { findings: row ? checkOnPress(press, row, shop, working) : [], press: press.name };
 }

@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
-import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
 import { memo } from '../quantity/memo.js';
-import { nameKey } from '../shop/table.js';
+import { nameKey, shortNames } from '../shop/table.js';
 import { groupFields, type GroupField, type RowField, rowFields } from './heading.js';
 
 /** A column of the list: where it is, its heading as typed, and the unit its heading states. */
@@ -60,7 +60,7 @@ function parse(cells: readonly CellValue[]): Headings {
       refuse(
         'Headings',
         column.heading,
-        `'${before.column.heading}' and '${column.heading}' both mean ${entry.name}.`,
+        `${quoted(before.column.heading)} and ${quoted(column.heading)} both mean ${entry.name}.`,
         fix,
       );
     }
@@ -69,14 +69,11 @@ function parse(cells: readonly CellValue[]): Headings {
     place(headings, entry, group, column);
   });
   if (!headings.fields.section) {
-    const read = cells
-      .filter((cell) => !isBlank(cell))
-      .slice(0, 8)
-      .map((cell) => plainText(String(cell)).slice(0, 30));
+    const read = shortNames(cells.filter((cell) => !isBlank(cell)).map(String));
     refuse(
       'Headings',
-      read.join(', '),
-      `there is no Section column (read: ${read.join(', ') || 'nothing'}).`,
+      read,
+      `there is no Section column (read: ${read || 'nothing'}).`,
       'Give the row of headings; one must be Section.',
     );
   }

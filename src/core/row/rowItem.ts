@@ -1,4 +1,5 @@
 import { refuse } from '../inputError.js';
+import { quoted } from '../quantity/cellValue.js';
 import { kilogramPerPound, type LengthUnit, newtonPerKilonewton, newtonPerUsTon } from '../quantity/units.js';
 import { nameKey } from '../shop/table.js';
 import type { RowResult } from './rowResult.js';
@@ -29,12 +30,7 @@ export function readRowItems(text: string, argument: string): RowItem[] {
     const names = rowItems.map(({ item }) => item).join(', ');
     return (
       found?.item ??
-      refuse(
-        argument,
-        text,
-        `'${word.trim().slice(0, 30)}' is not an item.`,
-        `Write ${names}, or several with commas.`,
-      )
+      refuse(argument, text, `${quoted(word)} is not an item.`, `Write ${names}, or several with commas.`)
     );
   });
 }

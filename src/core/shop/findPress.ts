@@ -1,5 +1,6 @@
 import { refuse, refuseUnknown } from '../inputError.js';
 import type { Press } from '../press/press.js';
+import { quoted } from '../quantity/cellValue.js';
 import type { Shop } from './readShop.js';
 import { nameKey } from './table.js';
 
@@ -8,7 +9,7 @@ export function findPress(name: string, argument: string, shop: Shop): Press {
   const press = shop.presses.find((each) => nameKey(each.name) === nameKey(name));
   if (!press) {
     const names = shop.presses.map((each) => each.name).join(', ') || 'none';
-    return refuseUnknown(argument, name, `'${name}' is not a press of the shop.`, `Presses: ${names}.`);
+    return refuseUnknown(argument, name, `${quoted(name)} is not a press of the shop.`, `Presses: ${names}.`);
   }
   return press.problem === undefined ? press : refuse(argument, name, press.problem, '');
 }

@@ -14,6 +14,14 @@ export function nameKey(text: CellValue | undefined): string {
         .trim();
 }
 
+const longestName = 30;
+
+/** The first few names read, each shortened, for a refusal. */
+export function shortNames(names: readonly string[]): string {
+  const short = names.slice(0, 8).map((name) => plainText(name).slice(0, longestName));
+  return short.join(', ');
+}
+
 export interface Table {
   rows: Cells;
   /** The column under a heading; undefined where the table has no such column. */
@@ -30,7 +38,7 @@ export function readTable(cells: Cells, tableName: string, needed: readonly stri
   });
   const missing = needed.find((heading) => !columns.has(nameKey(heading)));
   if (missing !== undefined) {
-    const read = [...columns.keys()].slice(0, 8).join(', ') || 'nothing';
+    const read = shortNames([...columns.keys()]) || 'nothing';
     refuse(
       tableName,
       read,

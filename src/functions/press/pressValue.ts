@@ -1,6 +1,8 @@
 import { refuse, refuseUnknown } from '../../core/inputError.js';
+import { nearNames } from '../../core/nearNames.js';
 import { pressValue as valueOf } from '../../core/press/press.js';
 import { type PressItem, pressItems } from '../../core/press/pressItem.js';
+import { quoted } from '../../core/quantity/cellValue.js';
 import {
   kilogramPerPound,
   type LengthUnit,
@@ -15,6 +17,8 @@ import { nameKey } from '../../core/shop/table.js';
 import { shopArgument } from '../argument/shop.js';
 import { textArgument } from '../argument/text.js';
 import { define } from '../descriptor.js';
+
+const itemNames = pressItems.map((each) => each.name);
 
 export const pressValue = define({
   name: 'PRESSVALUE',
@@ -37,8 +41,9 @@ export const pressValue = define({
   compute({ press, item, shop }, { unit }) {
     const found: PressItem | undefined = pressItems.find((each) => nameKey(each.name) === nameKey(item));
     if (!found) {
-      const names = pressItems.map((each) => each.name).join(', ');
-      return refuseUnknown('Item', item, `'${item}' is not an item of a press.`, `Items: ${names}.`);
+      const near = nearNames(nameKey(item), itemNames, nameKey);
+      const hint = near.length > 0 ? `Near names: ${near.join(', ')}.` : 'Write a name of the Item column.';
+      return refuseUnknown('Item', item, `${quoted(item)} is not an item of a press.`, hint);
     }
     const value = valueOf(findPress(press, 'Press', shop), found.key as (typeof pressItems)[number]['key']);
     if (value.state === 'bad') return refuse('Item', item, value.message, '');
