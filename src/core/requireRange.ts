@@ -3,7 +3,12 @@ import { refuse } from './inputError.js';
 /** Refuses a number that is not above zero or not finite: what every size, strength and force must be. */
 export function requirePositive(argument: string, value: number): void {
   if (value > 0 && Number.isFinite(value)) return;
-  refuse(argument, String(value), `${value} is not above zero.`, 'Give a number above zero.');
+  refuse(
+    argument,
+    String(value),
+    `${value} is not above zero${value === Infinity ? ' and finite' : ''}.`,
+    'Give a number above zero.',
+  );
 }
 
 /** Refuses a number outside `least` to `greatest`, both allowed. */

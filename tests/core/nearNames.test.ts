@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { nearNames } from '../../src/core/nearNames.js';
+
+const names = ['A572-50', 'A588', 'A992', 'Mild', 'S355'];
+
+describe('nearNames', () => {
+  it('puts a name that begins with what was typed first', () => {
+    expect(nearNames('A572', names)[0]).toBe('A572-50');
+  });
+
+  it('gives at most three names', () => {
+    expect(nearNames('A5', ['A51', 'A52', 'A53', 'A54'])).toHaveLength(3);
+  });
+
+  it('leaves out names that share too little: more than 0.6 of the longer text to edit', () => {
+    expect(nearNames('ab', ['abcde'])).toEqual(['abcde']);
+    expect(nearNames('bc', ['abcde'])).toEqual(['abcde']);
+    expect(nearNames('bc', ['abcdef'])).toEqual([]);
+    expect(nearNames('', names)).toEqual([]);
+  });
+
+  it('compares by a key where one is given', () => {
+    expect(nearNames('s355', names, (name) => name.toLowerCase())[0]).toBe('S355');
+  });
+});
