@@ -1,5 +1,5 @@
 import { refuseUnknown } from '../../core/inputError.js';
-import type { CellValue } from '../../core/quantity/cellValue.js';
+import { type CellValue, quoted } from '../../core/quantity/cellValue.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { MatrixArgument, ScalarArgument } from '../argument/argument.js';
 import { define, type Descriptor } from '../descriptor.js';
@@ -32,7 +32,7 @@ export function workingOf(functions: readonly Descriptor[]): Descriptor {
         refuseUnknown(
           argument,
           String(value),
-          `'${String(value).slice(0, 40)}' is not a function.`,
+          `${quoted(value)} is not a function.`,
           `Functions: ${names.join(', ')}.`,
         )
       );
