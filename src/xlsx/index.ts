@@ -9,3 +9,4 @@ export type { Table } from './tables';
 export { openWorkbook, type DefinedName, type Sheet, type Workbook } from './workbook';
 export type { StoredFormula, Worksheet } from './worksheet';
 export { writeWorkbook } from './writeWorkbook';
+export type { Codec } from './zip/codec';

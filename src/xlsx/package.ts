@@ -1,7 +1,7 @@
-import { strFromU8 } from 'fflate';
 import { limits } from './limits';
 import { refuseWorkbook } from './refusal';
 import { XmlReader } from './xml/reader';
+import type { Codec } from './zip/codec';
 import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive';
 import { unpack } from './zip/unpack';
 
@@ -20,7 +20,10 @@ export class Package {
   private readonly byName = new Map<string, ZipEntry>();
   private readBytes = 0;
 
-  constructor(bytes: Uint8Array) {
+  constructor(
+    bytes: Uint8Array,
+    readonly codec: Codec,
+  ) {
     this.archive = readArchive(bytes);
     for (const entry of this.archive.entries)
       this.byName.set(entry.name.replace(/\\/g, '/').toLowerCase(), entry);
@@ -37,11 +40,11 @@ export class Package {
     this.readBytes += entry.size;
     if (this.readBytes > limits.read)
       refuseWorkbook('The file is refused: unpacked its sheets would be larger than 512 MB.');
-    const bytes = unpack(this.archive, entry);
+    const bytes = unpack(this.archive, entry, this.codec);
     if (bytes[0] === 0 || bytes[1] === 0 || bytes[0] === 0xfe || bytes[0] === 0xff) {
       refuseWorkbook(`The file is refused: part ${JSON.stringify(part)} is not written in UTF-8.`);
     }
-    return strFromU8(bytes, true);
+    return this.codec.toCharacters(bytes);
   }
 
   /** The relationships of a part; of the package itself when the part is ''. */

@@ -4,6 +4,7 @@ import { refuseWorkbook } from './refusal';
 import { readSharedStrings } from './sharedStrings';
 import { readTable, type Table } from './tables';
 import { scanWorksheet, type Worksheet } from './worksheet';
+import { portableCodec, type Codec } from './zip/codec';
 import { XmlReader } from './xml/reader';
 
 export interface Sheet {
@@ -42,8 +43,8 @@ interface WorkbookPart {
 }
 
 /** Opens an .xlsx workbook, or refuses it in one sentence. */
-export function openWorkbook(bytes: Uint8Array): Workbook {
-  const opened = new Package(bytes);
+export function openWorkbook(bytes: Uint8Array, codec: Codec = portableCodec): Workbook {
+  const opened = new Package(bytes, codec);
   const part = workbookPart(opened);
   const xml = opened.xml(part);
   if (xml === undefined) return refuseWorkbook('The file is damaged: its workbook part is missing.');

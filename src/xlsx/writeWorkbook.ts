@@ -1,4 +1,3 @@
-import { strToU8 } from 'fflate';
 import type { CellChange } from './patchCell';
 import { patchSheet } from './patchSheet';
 import type { Sheet, Workbook } from './workbook';
@@ -11,7 +10,7 @@ export function writeWorkbook(workbook: Workbook, changes: Map<Sheet, CellChange
     const entry = workbook.package.entry(sheet.part);
     if (!sheet.cells || !entry) continue;
     const xml = patchSheet(sheet.cells, cells);
-    if (xml !== sheet.cells.xml) parts.set(entry.name, strToU8(xml, true));
+    if (xml !== sheet.cells.xml) parts.set(entry.name, workbook.package.codec.toBytes(xml));
   }
-  return writeArchive(workbook.package.archive, parts);
+  return writeArchive(workbook.package.archive, parts, workbook.package.codec);
 }

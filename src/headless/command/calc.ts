@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { openWorkbook, WorkbookRefused } from '../../xlsx';
+import { nodeCodec } from '../files/nodeCodec';
 import { readWorkbookFile } from '../files/readFile';
 import { builtFunctions } from '../functions/builtFunctions';
 import { FormulaDesk, type FormulaResult } from '../recalculate/formulaDesk';
@@ -25,7 +26,9 @@ export async function calc(argv: string[], setting: CommandSetting = standard): 
   try {
     const functions = await builtFunctions(setting.folder);
     const workbook =
-      call.workbook === undefined ? undefined : openWorkbook(await readWorkbookFile(call.workbook));
+      call.workbook === undefined
+        ? undefined
+        : openWorkbook(await readWorkbookFile(call.workbook), nodeCodec);
     const desk = await FormulaDesk.over(workbook, functions);
     for (const formula of call.formulas) {
       const result = await desk.evaluate(formula);

@@ -122,9 +122,7 @@ export async function loadEngine(): Promise<Engine> {
   const original = console.debug;
   console.debug = () => undefined;
   try {
-    const module: unknown = await import('@odoo/o-spreadsheet');
-    const whole = module as EngineModule & { default?: EngineModule };
-    return new Engine(whole.registries ? whole : (whole.default as EngineModule));
+    return new Engine((await import('@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js')) as EngineModule);
   } finally {
     console.debug = original;
   }

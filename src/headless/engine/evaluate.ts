@@ -5,6 +5,7 @@ import { newSearchCaches, type Engine, type SearchCaches } from './engine';
 import { applyOperator, applySign, broadcast } from './operators';
 import type { OurFunctions } from './ourFunctions';
 import { referenceFunctions } from './referenceFunctions';
+import { readSubtotal } from './subtotal';
 import { CannotCompute, failure, isMatrix, topLeft, type Matrix, type Operand, type Values } from './values';
 
 /** Where and how a formula is evaluated. */
@@ -129,6 +130,7 @@ export class Evaluator {
     const special = referenceFunctions[name];
     const direct = special?.(args, setting);
     if (direct) return direct;
+    if (name === 'SUBTOTAL') return this.subtotal(args, setting);
     const description = this.engine.describe(name);
     if (!description) throw new CannotCompute(`It uses ${name}, which is not evaluated here.`);
     const inner = setting.plain && arrayFunctions.has(name) ? { ...setting, plain: false } : setting;
@@ -137,7 +139,29 @@ export class Evaluator {
         ? undefined
         : this.value(arg, inner, takesRange(argumentAt(description, i, args.length))),
     );
-    const result = this.engine.call(name, operands, this.caches);
+    const result = this.engine.call(name, completed(name, operands), this.caches);
     return isMatrix(result) && result.length === 1 && result[0]?.length === 1 ? topLeft(result) : result;
   }
+
+  private subtotal([code, ...references]: Node[], setting: Setting): Operand {
+    const read = this.value(code ?? { kind: 'missing' }, setting, false);
+    const { summary, columns } = readSubtotal(topLeft(read), references, this.values);
+    return this.engine.call(summary, columns, this.caches);
+  }
+}
+
+/** The number formats that the engine shows as hosts do. */
+const plainFormat = /^(?:#,##)?0+(?:\.0+)?%?$|^yyyy-mm-dd$/;
+
+/** Arguments that hosts assume and the engine does not. */
+function completed(name: string, operands: (Operand | undefined)[]): (Operand | undefined)[] {
+  if (name === 'IF' && operands.length === 2) return [...operands, { value: false }];
+  if (name === 'TEXT' && !plainFormat.test(String(topLeft(operands[1] ?? failure('')).value))) {
+    throw new CannotCompute('It uses TEXT with a format that is not evaluated here.');
+  }
+  if (name === 'IFS') return [...operands, { value: true }, failure('#N/A')];
+  const [range, position] = operands;
+  // Of a single row, the second argument is the column.
+  const isRow = isMatrix(range) && range.length > 1 && range[0]?.length === 1;
+  return name === 'INDEX' && operands.length === 2 && isRow ? [range, { value: 1 }, position] : operands;
 }

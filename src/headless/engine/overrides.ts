@@ -1,6 +1,7 @@
 import type { EngineDefinition } from './engine';
-import { toNumber } from './operators';
-import { isMatrix, type Operand, type Scalar } from './values';
+import { additions } from './additions';
+import { toNumber, toText } from './operators';
+import { CannotCompute, failure, isErrorCode, isMatrix, single, type Operand, type Scalar } from './values';
 
 /** Rounds at decimal places the way decimal digits say, not their binary neighbours: 1.005 gives 1.01. */
 export function roundDecimal(number: number, places: number, round: (size: number) => number): number {
@@ -11,13 +12,6 @@ export function roundDecimal(number: number, places: number, round: (size: numbe
   const size = Number(`${round(shifted)}e${-places}`);
   return number < 0 ? 0 - size : size;
 }
-
-const single = (operand: Operand | undefined): Scalar =>
-  operand === undefined
-    ? { value: null }
-    : isMatrix(operand)
-      ? (operand[0]?.[0] ?? { value: null })
-      : operand;
 
 function rounding(description: string, round: (size: number) => number): EngineDefinition {
   return {
@@ -35,8 +29,67 @@ function rounding(description: string, round: (size: number) => number): EngineD
   };
 }
 
+const joining: EngineDefinition = {
+  description: 'Joins texts',
+  args: [
+    {
+      name: 'text',
+      description: 'texts or ranges',
+      type: ['STRING', 'RANGE<STRING>'],
+      repeating: true,
+      acceptMatrix: true,
+    },
+  ],
+  compute: (...operands) => {
+    let text = '';
+    for (const scalar of operands.flatMap(rowByRow)) {
+      if (isErrorCode(scalar.value)) return scalar;
+      text += toText(scalar);
+    }
+    return { value: text };
+  },
+};
+
+function rowByRow(operand: Operand | undefined): Scalar[] {
+  if (!isMatrix(operand)) return operand ? [operand] : [];
+  const height = operand[0]?.length ?? 0;
+  return Array.from({ length: height }, (_, row) => operand.map((column) => column[row] as Scalar)).flat();
+}
+
+const searching: EngineDefinition = {
+  description: 'Finds text in text, capitals or not',
+  args: [
+    { name: 'wanted', description: 'what to find', type: ['STRING'] },
+    { name: 'text', description: 'where', type: ['STRING'] },
+    { name: 'start', description: 'from which character', type: ['NUMBER'], default: true },
+  ],
+  compute: (wanted, text, start) => {
+    const from = start === undefined ? 1 : toNumber(single(start));
+    if (typeof from !== 'number') return from;
+    const [sought, whole] = [toText(single(wanted)).toLowerCase(), toText(single(text)).toLowerCase()];
+    if (/[?*~]/.test(sought)) throw new CannotCompute('It searches with wildcards.');
+    const first = Math.trunc(from) - 1;
+    const at = first < 0 || first > whole.length ? -1 : whole.indexOf(sought, first);
+    return at < 0 ? failure('#VALUE!') : { value: at + 1 };
+  },
+};
+
+const valueOfText: EngineDefinition = {
+  description: 'The number a text stands for',
+  args: [{ name: 'text', description: 'the text', type: ['ANY'] }],
+  compute: (text) => {
+    const number = toNumber(single(text));
+    return typeof number === 'number' ? { value: number } : number;
+  },
+};
+
 /** Functions of the engine that round or read differently from spreadsheet programs, done here instead. */
 export const overrides: Record<string, EngineDefinition> = {
+  ...additions,
+  CONCAT: joining,
+  CONCATENATE: joining,
+  SEARCH: searching,
+  VALUE: valueOfText,
   ROUND: rounding('Rounds half away from zero', Math.round),
   ROUNDUP: rounding('Rounds away from zero', Math.ceil),
   ROUNDDOWN: rounding('Rounds towards zero', Math.floor),

@@ -17,6 +17,9 @@ export interface Values {
   range(sheet: number, zone: Zone): Matrix;
   /** Where the formula in a cell spilled to. */
   spillZone(sheet: number, row: number, column: number): Zone;
+  isHidden(sheet: number, row: number): boolean;
+  /** The cell holds a subtotal, which subtotals over it leave out. */
+  isSubtotal(sheet: number, row: number, column: number): boolean;
 }
 
 /** Thrown when a formula cannot be computed faithfully here: the cell keeps its value. */
@@ -57,3 +60,7 @@ export class OurError implements Scalar {
     readonly message: string,
   ) {}
 }
+
+/** An argument as one value; blank when it was left out. */
+export const single = (operand: Operand | undefined): Scalar =>
+  operand === undefined ? { value: null } : topLeft(operand);

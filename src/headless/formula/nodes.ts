@@ -23,7 +23,7 @@ export interface Formula {
   /** The cells whose spills it reads. */
   spills: { sheet: number; row: number; column: number }[];
   /** Native functions it calls, upper case. */
-  functions: Set<string>;
+  functions: ReadonlySet<string>;
   /** It calls one of our functions. */
   ours: boolean;
   /** In plain words, when something in it cannot be evaluated here. */

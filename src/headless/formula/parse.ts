@@ -21,6 +21,18 @@ const precedence: Record<string, number> = {
   '^': 5,
 };
 
+const noFunctions: ReadonlySet<string> = new Set();
+const singles = new Map<string, ReadonlySet<string>>();
+
+/** Most formulas use one function at most: those share their sets. */
+function withFunction(functions: ReadonlySet<string>, name: string): ReadonlySet<string> {
+  if (functions.has(name)) return functions;
+  if (functions.size > 0) return new Set([...functions, name]);
+  const single = singles.get(name) ?? new Set([name]);
+  singles.set(name, single);
+  return single;
+}
+
 const deepest = 120;
 const dynamicFunctions = new Set(['INDIRECT', 'OFFSET']);
 
@@ -30,7 +42,7 @@ export function parseFormula(text: string, place: Place, scope: Scope): Formula 
     node: { kind: 'error', code: '#NAME?' },
     references: [],
     spills: [],
-    functions: new Set(),
+    functions: noFunctions,
     ours: false,
     unsupported: undefined,
     dynamic: false,
@@ -205,7 +217,7 @@ class Parser {
     const { formula, scope } = this;
     if (name === 'SINGLE' || name === 'ANCHORARRAY') return;
     if (!name.startsWith(`${scope.namespace}.`)) {
-      formula.functions.add(name);
+      formula.functions = withFunction(formula.functions, name);
       if (dynamicFunctions.has(name)) formula.dynamic = true;
     } else if (scope.ours.has(name.slice(scope.namespace.length + 1))) formula.ours = true;
     else formula.unsupported ??= `It uses ${name}, which this edition of ${scope.namespace} does not have.`;

@@ -10,7 +10,7 @@ import { applyChanges, type PlacedChange } from './changes';
 import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells';
 import { Graph } from './graph';
 import { openGrids, type Grids } from './grid';
-import { Layer } from './layer';
+import { Layer, type FormulaFacts } from './layer';
 import { calculationOrder } from './order';
 import { Owners } from './owners';
 import type { CalculatedWorkbook, Outcome } from './report';
@@ -89,13 +89,13 @@ async function calculateOnce(
   const evaluator = new Evaluator(
     engine,
     functions,
-    new Layer(grids, 'now', spillZones(cells, owners, zones)),
+    new Layer(grids, 'now', formulaFacts(cells, owners, zones)),
   );
   const fileZones = cells.map(({ stored }) => stored.ref);
   const file = new Evaluator(
     engine,
     functions,
-    new Layer(grids, 'file', spillZones(cells, owners, fileZones)),
+    new Layer(grids, 'file', formulaFacts(cells, owners, fileZones)),
   );
   const calculation = new Calculation({
     cells,
@@ -128,11 +128,17 @@ function ownership(cells: FormulaCell[], owners: Owners): (id: number, key: numb
   };
 }
 
-function spillZones(cells: FormulaCell[], owners: Owners, zones: (Zone | undefined)[]) {
-  return (sheet: number, row: number, column: number): Zone => {
-    const id = owners.of(sheet, row, column);
-    const cell = { top: row, bottom: row, left: column, right: column };
-    return id === undefined ? cell : (zones[id] ?? zoneOfCell(cells[id] as FormulaCell));
+function formulaFacts(cells: FormulaCell[], owners: Owners, zones: (Zone | undefined)[]): FormulaFacts {
+  return {
+    spillZone(sheet, row, column) {
+      const id = owners.of(sheet, row, column);
+      const cell = { top: row, bottom: row, left: column, right: column };
+      return id === undefined ? cell : (zones[id] ?? zoneOfCell(cells[id] as FormulaCell));
+    },
+    isSubtotal(sheet, row, column) {
+      const functions = cells[owners.of(sheet, row, column) ?? -1]?.formula.functions;
+      return functions !== undefined && (functions.has('SUBTOTAL') || functions.has('AGGREGATE'));
+    },
   };
 }
 

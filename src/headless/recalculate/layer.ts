@@ -9,41 +9,51 @@ import {
 } from '../engine/values';
 import type { Grids, SheetGrid } from './grid';
 
+/** What a layer asks of the formulas. */
+export type FormulaFacts = Pick<Values, 'spillZone' | 'isSubtotal'>;
+
 const largestRange = 4_000_000;
 const blank: Scalar = { value: null };
 
 /** One state of the cells as calculations read it: as the file has them, or as they are now. */
 export class Layer implements Values {
-  private scalars: Map<number, Scalar>[] = [];
+  /** By position in the file's cells. */
+  private scalars: (Scalar | undefined)[][] = [];
   private ranges = new Map<string, Matrix>();
 
   constructor(
     private readonly grids: Grids,
     private readonly state: 'file' | 'now',
-    readonly spillZone: (sheet: number, row: number, column: number) => Zone,
+    private readonly facts: FormulaFacts,
   ) {
     this.forget();
   }
 
   /** Forgets what was read; cells may have changed. */
   forget(): void {
-    this.scalars = this.grids.map(() => new Map());
+    this.scalars = this.grids.map(() => []);
     this.ranges = new Map();
+  }
+
+  spillZone(sheet: number, row: number, column: number): Zone {
+    return this.facts.spillZone(sheet, row, column);
+  }
+
+  isSubtotal(sheet: number, row: number, column: number): boolean {
+    return this.facts.isSubtotal(sheet, row, column);
+  }
+
+  isHidden(sheet: number, row: number): boolean {
+    return this.grids[sheet]?.file.hiddenRows.has(row) ?? false;
   }
 
   cell(sheet: number, row: number, column: number): Scalar {
     const grid = this.grids[sheet];
     if (!grid) return blank;
-    const known = this.scalars[sheet] as Map<number, Scalar>;
-    const key = cellKey(row, column);
-    let scalar = known.get(key);
-    if (!scalar) {
-      const value = this.state === 'file' ? grid.fileValue(row, column) : grid.value(row, column);
-      if (value === null) return blank;
-      scalar = toScalar(value);
-      known.set(key, scalar);
-    }
-    return scalar;
+    const i = grid.file.index.get(cellKey(row, column));
+    if (i === undefined) return this.state === 'file' ? blank : toScalar(grid.value(row, column));
+    const known = this.scalars[sheet] as (Scalar | undefined)[];
+    return (known[i] ??= toScalar((this.state === 'file' ? grid.file.values : grid.now)[i] ?? null));
   }
 
   range(sheet: number, zone: Zone): Matrix {
@@ -82,7 +92,8 @@ function usedPart(grid: SheetGrid, zone: Zone): { bottom: number; right: number 
   };
 }
 
-function toScalar(value: Exclude<CellValue, null>): Scalar {
+function toScalar(value: CellValue): Scalar {
+  if (value === null) return blank;
   if (isCellError(value)) {
     if (!isErrorCode(value.error)) return { value: '#VALUE!' };
     return value.message === undefined ? { value: value.error } : new OurError(value.error, value.message);

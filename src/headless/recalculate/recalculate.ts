@@ -1,4 +1,5 @@
 import { openWorkbook, sameStored, sameZone, writeWorkbook, type CellChange, type Sheet } from '../../xlsx';
+import { nodeCodec } from '../files/nodeCodec';
 import type { LoadedFunctions } from '../functions/loadFunctions';
 import { calculateWorkbook, type Calculated } from './calculate';
 import { placeChanges, type InputChange } from './changes';
@@ -17,7 +18,7 @@ export async function recalculateWorkbook(
   options: RecalculateOptions = {},
 ): Promise<{ bytes: Uint8Array; report: RecalcReport }> {
   const times = [performance.now()];
-  const workbook = openWorkbook(bytes);
+  const workbook = openWorkbook(bytes, nodeCodec);
   times.push(performance.now());
   const calculated = await calculateWorkbook(
     workbook,

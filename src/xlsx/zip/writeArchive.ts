@@ -1,5 +1,4 @@
-import { deflateSync } from 'fflate';
-import { crc32 } from './crc32';
+import type { Codec } from './codec';
 import type { ZipArchive, ZipEntry } from './readArchive';
 
 interface Piece {
@@ -11,7 +10,11 @@ interface Piece {
  * The archive with some entries' contents replaced. Every other entry keeps its packed bytes, header
  * and place; so do names, dates, attributes and the archive comment.
  */
-export function writeArchive(archive: ZipArchive, replaced: Map<string, Uint8Array>): Uint8Array {
+export function writeArchive(
+  archive: ZipArchive,
+  replaced: Map<string, Uint8Array>,
+  codec: Codec,
+): Uint8Array {
   if (replaced.size === 0) return archive.bytes.slice();
   const byPlace = [...archive.entries].sort((a, b) => a.headerStart - b.headerStart);
   const pieces = new Map<ZipEntry, Piece>();
@@ -19,7 +22,7 @@ export function writeArchive(archive: ZipArchive, replaced: Map<string, Uint8Arr
   byPlace.forEach((entry, i) => {
     const content = replaced.get(entry.name);
     const next = byPlace[i + 1]?.headerStart ?? archive.directoryStart;
-    const piece = content ? rewritten(archive, entry, content) : kept(archive, entry, next);
+    const piece = content ? rewritten(archive, entry, content, codec) : kept(archive, entry, next);
     new DataView(piece.central.buffer).setUint32(42, offset, true);
     pieces.set(entry, piece);
     offset += piece.bytes.length;
@@ -36,9 +39,9 @@ function kept(archive: ZipArchive, entry: ZipEntry, end: number): Piece {
   };
 }
 
-function rewritten(archive: ZipArchive, entry: ZipEntry, content: Uint8Array): Piece {
-  const packed = entry.method === 0 ? content : deflateSync(content, { level: 6 });
-  const sizes = { packedSize: packed.length, size: content.length, crc: crc32(content) };
+function rewritten(archive: ZipArchive, entry: ZipEntry, content: Uint8Array, codec: Codec): Piece {
+  const packed = entry.method === 0 ? content : codec.deflate(content);
+  const sizes = { packedSize: packed.length, size: content.length, crc: codec.crc32(content) };
   const nameLength = archive.view.getUint16(entry.headerStart + 26, true);
   const header = archive.bytes.slice(entry.headerStart, entry.headerStart + 30 + nameLength);
   const view = new DataView(header.buffer);

@@ -1,0 +1,36 @@
+import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
+import { crc32 } from './crc32';
+
+/** Packs and unpacks the contents of zip entries. */
+export interface Codec {
+  deflate(bytes: Uint8Array): Uint8Array;
+  /** Unpacks at most `limit` bytes; undefined when there are more, throws when the data is damaged. */
+  inflate(packed: Uint8Array, limit: number): Uint8Array | undefined;
+  crc32(bytes: Uint8Array): number;
+  /** Bytes to a string with one character per byte, and back. */
+  toCharacters(bytes: Uint8Array): string;
+  toBytes(characters: string): Uint8Array;
+}
+
+const step = 16 * 1024;
+
+/** The codec that works everywhere; a program may bring a faster one. */
+export const portableCodec: Codec = {
+  deflate: (bytes) => deflateSync(bytes, { level: 6 }),
+  inflate(packed, limit) {
+    const out = new Uint8Array(limit);
+    let length = 0;
+    const stream = new Inflate((chunk) => {
+      if (length + chunk.length <= limit) out.set(chunk, length);
+      length += chunk.length;
+    });
+    for (let at = 0; at < packed.length && length <= limit; at += step) {
+      stream.push(packed.subarray(at, at + step), at + step >= packed.length);
+    }
+    if (length > limit) return undefined;
+    return length === limit ? out : out.subarray(0, length);
+  },
+  crc32,
+  toCharacters: (bytes) => strFromU8(bytes, true),
+  toBytes: (characters) => strToU8(characters, true),
+};
