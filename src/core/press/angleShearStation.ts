@@ -5,7 +5,7 @@ import { sectionAreaMm2 } from '../section/area.js';
 import type { Section } from '../section/section.js';
 import type { Working } from '../working/working.js';
 import type { Finding } from './finding.js';
-import { limitOf, roundingShare, stationMissing, valueOr, withinLimit } from './limit.js';
+import { limitOf, limitStep, roundingShare, stationOf, valueOr, withinLimit } from './limit.js';
 import { plateShareFinding } from './plateShare.js';
 import type { Press } from './press.js';
 import { defaultReferenceShearMPa } from './punchStation.js';
@@ -34,9 +34,11 @@ const miterCut = {
  * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
  */
 export function angleShearFindings(press: Press, job: ShearJob<Angle>, working?: Working): Finding[] {
-  const missing = stationMissing(press, 'angleShear');
-  if (missing.length > 0) return missing;
+  const station = stationOf(press, 'angleShear', working);
+  if (station.missing) return station.findings;
   const { section, unit } = job;
+  const miters = job.miterRad > 0 ? miterFindings(press, working) : [];
+  if (miters.some((finding) => finding.verdict === 'No station')) return [...station.findings, ...miters];
   if (job.miterRad > greatestMiterRad * (1 + roundingShare)) {
     return [
       {
@@ -55,8 +57,24 @@ export function angleShearFindings(press: Press, job: ShearJob<Angle>, working?:
     what: `thickness ${formatLength(section.thicknessMm, unit)} ${unit}`,
     unit,
   };
-  const sizes = [...withinLimit(press, leg), ...withinLimit(press, thickness)];
-  return [...sizes, ...shareFindings(press, job, plate, working)];
+  const sizes = [...withinLimit(press, leg, working), ...withinLimit(press, thickness, working)];
+  return [...station.findings, ...miters, ...sizes, ...shareFindings(press, job, plate, working)];
+}
+
+/** Whether the angle shear miters at all: one leg, both, or neither. */
+function miterFindings(press: Press, working?: Working): Finding[] {
+  const legs = limitOf(press, 'angleShearLegsMitered');
+  if (typeof legs !== 'number') return [legs];
+  limitStep(
+    working,
+    press,
+    'angleShearLegsMitered',
+    { kind: 'count', value: 1, meaning: 'legs to miter' },
+    '≤',
+    legs === 0 ? 'No station' : 'OK',
+  );
+  const note = `the angle shear of ${press.name} cuts square only; saw the miter.`;
+  return legs === 0 ? [{ verdict: 'No station', governs: 'miter', note }] : [];
 }
 
 function shareFindings(

@@ -4,7 +4,7 @@ import { sectionAreaMm2 } from '../section/area.js';
 import type { Section } from '../section/section.js';
 import type { Working } from '../working/working.js';
 import type { Finding } from './finding.js';
-import { limitOf, stationMissing, valueOr, withinLimit } from './limit.js';
+import { limitOf, stationOf, valueOr, withinLimit } from './limit.js';
 import { plateShareFinding } from './plateShare.js';
 import type { Press } from './press.js';
 import { defaultReferenceShearMPa } from './punchStation.js';
@@ -17,8 +17,8 @@ type Bar = Extract<Section, { kind: 'round' | 'square' }>;
  * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
  */
 export function barShearFindings(press: Press, job: ShearJob<Bar>, working?: Working): Finding[] {
-  const missing = stationMissing(press, 'barShear');
-  if (missing.length > 0) return missing;
+  const station = stationOf(press, 'barShear', working);
+  if (station.missing) return station.findings;
   if (job.miterRad > 0) {
     return [
       { verdict: 'No station', governs: 'miter', note: 'the bar shear cuts square only; saw the miter.' },
@@ -29,7 +29,11 @@ export function barShearFindings(press: Press, job: ShearJob<Bar>, working?: Wor
   const key = round ? 'barShearRound' : 'barShearSquare';
   const sizeMm = round ? section.diameterMm : section.sideMm;
   const what = `${section.kind} ${formatLength(sizeMm, unit)} ${unit}`;
-  return [...withinLimit(press, { key, sizeMm, what, unit }), ...shareFindings(press, job, key, working)];
+  return [
+    ...station.findings,
+    ...withinLimit(press, { key, sizeMm, what, unit }, working),
+    ...shareFindings(press, job, key, working),
+  ];
 }
 
 function shareFindings(

@@ -3,9 +3,9 @@ import { formatLength } from '../quantity/formatLength.js';
 import type { Section } from '../section/section.js';
 import type { Working } from '../working/working.js';
 import type { Finding } from './finding.js';
-import { limitOf, roundingShare, shareFinding, stationMissing, valueOr, withinLimit } from './limit.js';
+import { limitOf, roundingShare, shareFinding, stationOf, valueOr, withinLimit } from './limit.js';
 import { plateShareFinding } from './plateShare.js';
-import { type Press, pressValue } from './press.js';
+import type { Press } from './press.js';
 import type { PressItemKey } from './pressItem.js';
 import { defaultReferenceShearMPa } from './punchStation.js';
 import type { ShearJob } from './shearStation.js';
@@ -27,12 +27,13 @@ interface PlatePoint {
  * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
  */
 export function flatShearFindings(press: Press, job: FlatJob, working?: Working): Finding[] {
-  const missing = stationMissing(press, 'flatShear');
-  if (missing.length > 0) return missing;
+  const station = stationOf(press, 'flatShear', working);
+  if (station.missing) return station.findings;
   const widthMm = job.section.widthMm / Math.cos(job.miterRad);
   const what = `a cut ${formatLength(widthMm, job.unit)} ${job.unit} wide`;
   return [
-    ...withinLimit(press, { key: 'flatShearBladeLength', sizeMm: widthMm, what, unit: job.unit }),
+    ...station.findings,
+    ...withinLimit(press, { key: 'flatShearBladeLength', sizeMm: widthMm, what, unit: job.unit }, working),
     ...capacityFindings(press, job, widthMm, what, working),
   ];
 }
@@ -78,7 +79,7 @@ function tooBig(press: Press, note: string): Finding {
   return { verdict: 'Too big', governs: `flat shear size of ${press.name}`, note };
 }
 
-/** The sizes on the plate; none where both are blank or `none`; a finding where one is half filled. */
+/** The sizes on the plate; none where all are `none`; a finding where one is blank or unreadable. */
 function platePoints(press: Press): PlatePoint[] | Finding {
   const pairs: [PressItemKey, PressItemKey][] = [
     ['flatShearWidestBar', 'flatShearWidestBarThickness'],
@@ -86,8 +87,6 @@ function platePoints(press: Press): PlatePoint[] | Finding {
   ];
   const points: PlatePoint[] = [];
   for (const [widthKey, thicknessKey] of pairs) {
-    const states = [widthKey, thicknessKey].map((key) => pressValue(press, key).state);
-    if (states.every((state) => state === 'unknown' || state === 'none')) continue;
     const widthMm = limitOf(press, widthKey);
     const thicknessMm = limitOf(press, thicknessKey);
     if (typeof widthMm !== 'number') return widthMm;
@@ -97,12 +96,14 @@ function platePoints(press: Press): PlatePoint[] | Finding {
   return points;
 }
 
+/** Without sizes on the plate, the force with the dull-blade allowance against the rated force. */
 function ratedForceFindings(press: Press, forceN: number): Finding[] {
   const rated = limitOf(press, 'shearForce');
-  if (typeof rated !== 'number')
-    return [{ ...rated, note: `${rated.note} No plate sizes of the flat shear are given either.` }];
+  if (typeof rated !== 'number') return [rated];
   const dull = valueOr(press, 'flatShearDullBlade', defaultDullBlade);
   if (typeof dull !== 'number') return [dull];
-  if (!Number.isFinite(rated)) return [{ verdict: 'OK', governs: 'shear force', note: '', use: 0, forceN }];
-  return [shareFinding(press, (forceN * dull) / rated, forceN * dull, 'shear force')];
+  if (Number.isFinite(rated))
+    return [shareFinding(press, (forceN * dull) / rated, forceN * dull, 'shear force')];
+  const note = `${press.name} states neither sizes nor a force for its flat shear, so the cut was not checked.`;
+  return [{ verdict: 'Not checked', governs: 'flat shear', note }];
 }

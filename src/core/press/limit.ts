@@ -3,6 +3,7 @@ import { type PressItemKey, pressItems, type Station } from './pressItem.js';
 import type { Finding, Verdict } from './finding.js';
 import { formatLength } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
+import type { NamedValue, QuantityKind, Working } from '../working/working.js';
 
 /** Unit conversions leave rounding in the last digits; a part at the limit itself is within it. */
 export const roundingShare = 1e-9;
@@ -42,27 +43,81 @@ interface SizeCheck {
   verdict?: Verdict;
 }
 
+/** Where press values come from, for workings. */
+export const pressSource = 'the plate and manual of the press, as given in the Presses table';
+
+/** Reports one value held against a limit of the press. */
+export function limitStep(
+  working: Working | undefined,
+  press: Press,
+  key: PressItemKey,
+  size: { kind: QuantityKind; value: number; meaning: string },
+  relation: '≤' | '≥',
+  outcome: Verdict,
+): void {
+  if (!working) return;
+  const limit = pressValue(press, key);
+  const value: number | string = limit.state === 'value' ? limit.value : limit.state;
+  const bound: NamedValue = {
+    symbol: 'limit',
+    meaning: `${itemName(key)} of ${press.name}`,
+    kind: size.kind,
+    value,
+  };
+  working.step({
+    title: itemName(key),
+    formula: `size ${relation} limit`,
+    values: [{ symbol: 'size', ...size }, bound],
+    result: { symbol: 'verdict', meaning: 'outcome of the check', kind: 'text', value: outcome },
+    source: pressSource,
+  });
+}
+
 /** Nothing where the size is within the press's limit; else what is wrong or not known. */
 export function withinLimit(
   press: Press,
   { key, sizeMm, what, unit, verdict = 'Too big' }: SizeCheck,
+  working?: Working,
 ): Finding[] {
   const limit = limitOf(press, key);
+  const within = typeof limit === 'number' && sizeMm <= limit * (1 + roundingShare);
+  const outcome = typeof limit !== 'number' ? limit.verdict : within ? 'OK' : verdict;
+  limitStep(working, press, key, { kind: 'length', value: sizeMm, meaning: what }, '≤', outcome);
   if (typeof limit !== 'number') return [limit];
-  if (sizeMm <= limit * (1 + roundingShare)) return [];
+  if (within) return [];
   const note = `${what} is over ${press.name}'s ${itemName(key).toLowerCase()}, ${formatLength(limit, unit)} ${unit}.`;
   return [{ verdict, governs: itemName(key).toLowerCase(), note }];
 }
 
-/** Nothing where the press has the station; else that it has none, or that the cell is blank. */
-export function stationMissing(
+/** The stations a row of work may need. */
+export type StationKey = Extract<PressItemKey, keyof typeof stationNames>;
+
+/**
+ * Whether the press has a station: `missing` ends the check; a blank or unreadable cell is a finding beside
+ * the others, since the limits may still be known.
+ */
+export function stationOf(
   press: Press,
-  station: Extract<PressItemKey, 'punch' | 'flatShear' | 'angleShear' | 'barShear'>,
-): Finding[] {
+  station: StationKey,
+  working?: Working,
+): { findings: Finding[]; missing: boolean } {
   const name: Station = stationNames[station];
   const value = limitOf(press, station);
-  if (typeof value !== 'number') return [value];
-  return value === 0 ? [{ verdict: 'No station', governs: name, note: `${press.name} has no ${name}.` }] : [];
+  const missing: Finding = { verdict: 'No station', governs: name, note: `${press.name} has no ${name}.` };
+  const findings = typeof value !== 'number' ? [value] : value === 0 ? [missing] : [];
+  working?.step({
+    title: `Station: ${name}`,
+    formula: 'the press has the station',
+    values: [{ symbol: 'press', meaning: 'press', kind: 'text', value: press.name }],
+    result: {
+      symbol: 'verdict',
+      meaning: 'outcome of the check',
+      kind: 'text',
+      value: findings[0]?.verdict ?? 'OK',
+    },
+    source: pressSource,
+  });
+  return { findings, missing: value === 0 };
 }
 
 const stationNames = {
@@ -70,6 +125,8 @@ const stationNames = {
   flatShear: 'flat shear',
   angleShear: 'angle shear',
   barShear: 'bar shear',
+  notcher: 'notcher',
+  bend: 'bend',
 } as const;
 
 const defaultShareToUse = 0.8;

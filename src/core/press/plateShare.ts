@@ -1,6 +1,6 @@
 import type { Working } from '../working/working.js';
 import type { Finding } from './finding.js';
-import { shareFinding } from './limit.js';
+import { pressSource, shareFinding } from './limit.js';
 import type { Press } from './press.js';
 
 interface PlateShare {
@@ -33,7 +33,7 @@ export function plateShareFinding(press: Press, share: PlateShare, working?: Wor
       },
     ],
     result: { symbol: 'use', meaning: 'share of rating', kind: 'ratio', value: use },
-    source: 'the plate and manual of the press, as given in the Presses table',
+    source: pressSource,
   });
   return shareFinding(press, use, forceN, station);
 }

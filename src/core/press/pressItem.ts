@@ -1,6 +1,7 @@
 /** What a press value is: how its cell is read and in which unit the core holds it. */
 export type PressItemKind =
   | 'station'
+  | 'legs'
   | 'force'
   | 'length'
   | 'stress'
@@ -160,6 +161,12 @@ export const pressItems = [
     name: 'Angle shear thickness at 45°',
     kind: 'length',
     meaning: 'thickness of that angle',
+  },
+  {
+    key: 'angleShearLegsMitered',
+    name: 'Angle shear legs mitered',
+    kind: 'legs',
+    meaning: 'legs that can be mitered: one, both or no',
   },
   {
     key: 'barShear',

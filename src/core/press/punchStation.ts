@@ -7,8 +7,16 @@ import { describeHole, type Hole, leastDimensionMm, punchDiagonalMm } from '../t
 import { leastHoleMm } from '../tooling/leastHole.js';
 import type { Working } from '../working/working.js';
 import type { Finding } from './finding.js';
-import { limitOf, roundingShare, shareFinding, stationMissing, valueOr, withinLimit } from './limit.js';
-import { type Press, pressValue } from './press.js';
+import {
+  limitOf,
+  pressSource,
+  roundingShare,
+  shareFinding,
+  stationOf,
+  valueOr,
+  withinLimit,
+} from './limit.js';
+import type { Press } from './press.js';
 
 export interface PunchJob {
   hole: Hole;
@@ -37,8 +45,8 @@ const dieEntryMm = 2;
  * Source: common practice, no source; force and least hole name their own.
  */
 export function punchFindings(press: Press, job: PunchJob, working?: Working): Finding[] {
-  const missing = stationMissing(press, 'punch');
-  if (missing.length > 0) return missing;
+  const station = stationOf(press, 'punch', working);
+  if (station.missing) return station.findings;
   const hole = `hole ${describeHole(job.hole, job.unit)}`;
   const largest = {
     key: 'punchLargestHole',
@@ -47,24 +55,26 @@ export function punchFindings(press: Press, job: PunchJob, working?: Working): F
     unit: job.unit,
   } as const;
   return [
-    ...withinLimit(press, largest),
-    ...strokeFindings(press, job),
+    ...station.findings,
+    ...withinLimit(press, largest, working),
+    ...strokeFindings(press, job, working),
     ...leastHoleFindings(job, working),
     ...forceFindings(press, job, working),
   ];
 }
 
 /** The stroke must pass the working gap and the work, and enter the die. */
-function strokeFindings(press: Press, { thicknessMm, unit }: PunchJob): Finding[] {
+function strokeFindings(press: Press, { thicknessMm, unit }: PunchJob, working?: Working): Finding[] {
   const gapMm = valueOr(press, 'punchWorkingGap', defaultWorkingGapMm);
   if (typeof gapMm !== 'number') return [gapMm];
   const sizeMm = gapMm + thicknessMm + dieEntryMm;
-  return withinLimit(press, {
+  const stroke = {
     key: 'punchStroke',
     sizeMm,
     what: `gap, thickness and die entry, ${formatLength(sizeMm, unit)} ${unit},`,
     unit,
-  });
+  } as const;
+  return withinLimit(press, stroke, working);
 }
 
 function leastHoleFindings(job: PunchJob, working?: Working): Finding[] {
@@ -79,13 +89,13 @@ function forceFindings(press: Press, job: PunchJob, working?: Working): Finding[
   const forceN = punchForceN({ ...job, cutPerimeterMm: cutPerimeterMm(job.hole, working) }, working);
   const rated = limitOf(press, 'punchForce');
   const plate = plateForceN(press);
-  if (typeof rated !== 'number' && rated.verdict === 'Check input') return [rated];
-  if (plate !== undefined && typeof plate !== 'number') return [plate];
-  const ratings = [rated, plate].filter((rating) => typeof rating === 'number');
-  const ratingN = Math.min(...ratings);
-  if (ratings.length === 0 && typeof rated !== 'number') return [rated];
-  if (ratingN === Number.POSITIVE_INFINITY)
-    return [{ verdict: 'OK', governs: 'punch force', note: '', use: 0, forceN }];
+  const unknown = [rated, plate].filter((rating) => typeof rating !== 'number');
+  const known = [rated, plate].filter((rating) => typeof rating === 'number');
+  if (known.length === 0) return unknown;
+  const ratingN = Math.min(...known);
+  if (ratingN === Number.POSITIVE_INFINITY) {
+    return [...unknown, { verdict: 'OK', governs: 'punch force', note: '', use: 0, forceN }];
+  }
   const use = forceN / ratingN;
   working?.step({
     title: 'Share of rating',
@@ -95,23 +105,23 @@ function forceFindings(press: Press, job: PunchJob, working?: Working): Finding[
       { symbol: 'R', meaning: `rating of ${press.name}, punch`, kind: 'force', value: ratingN },
     ],
     result: { symbol: 'use', meaning: 'share of rating', kind: 'ratio', value: use },
-    source: 'the plate and manual of the press, as given in the Presses table',
+    source: pressSource,
   });
-  return [shareFinding(press, use, forceN, 'punch force')];
+  return [...unknown, shareFinding(press, use, forceN, 'punch force')];
 }
 
-/** The force of the plate's own hole at its reference strength; undefined where the plate gives none. */
-function plateForceN(press: Press): number | Finding | undefined {
-  const hole = pressValue(press, 'punchLargestHole');
-  const thickness = pressValue(press, 'punchLargestHoleThickness');
-  if (thickness.state === 'bad') return limitOf(press, 'punchLargestHoleThickness') as Finding;
-  if (hole.state !== 'value' || thickness.state !== 'value') return undefined;
+/** The force of the plate's own hole at its reference strength; no limit where the plate states none. */
+function plateForceN(press: Press): number | Finding {
+  const diameterMm = limitOf(press, 'punchLargestHole');
+  const thicknessMm = limitOf(press, 'punchLargestHoleThickness');
   const reference = valueOr(press, 'referenceShear', defaultReferenceShearMPa);
   if (typeof reference !== 'number') return reference;
-  const cutPerimeter = cutPerimeterMm({ shape: 'round', diameterMm: hole.value });
+  if (typeof thicknessMm !== 'number') return thicknessMm;
+  if (typeof diameterMm !== 'number') return diameterMm;
+  if (!Number.isFinite(diameterMm) || !Number.isFinite(thicknessMm)) return Number.POSITIVE_INFINITY;
   return punchForceN({
-    cutPerimeterMm: cutPerimeter,
-    thicknessMm: thickness.value,
+    cutPerimeterMm: cutPerimeterMm({ shape: 'round', diameterMm }),
+    thicknessMm,
     shearStrengthMPa: reference,
   });
 }

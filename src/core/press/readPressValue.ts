@@ -23,7 +23,7 @@ export function readPressValue(
 ): PressValue {
   const text = typeof cell === 'string' ? cell.trim().toLowerCase() : cell;
   if (isBlank(text)) return { state: 'unknown' };
-  if (text === 'none' && item.kind !== 'station') return { state: 'none' };
+  if (text === 'none' && item.kind !== 'station' && item.kind !== 'legs') return { state: 'none' };
   const argument = `Presses, ${pressName}, ${item.name}`;
   try {
     return { state: 'value', value: readValue(cell, unitCell, item, argument, unit) };
@@ -43,6 +43,8 @@ function readValue(
   switch (item.kind) {
     case 'station':
       return readYesNo(cell, argument);
+    case 'legs':
+      return readLegs(cell, argument);
     case 'force':
       return readForce(cell, argument, unitCell);
     case 'length':
@@ -78,6 +80,14 @@ function readYesNo(cell: CellValue, argument: string): number {
   if (word === 'yes' || word === 'y') return 1;
   if (word === 'no' || word === 'n' || word === 'none') return 0;
   return refuse(argument, String(cell), `${quoted(cell)} is not yes or no.`, 'Write yes or no.');
+}
+
+function readLegs(cell: CellValue, argument: string): number {
+  const word = String(cell).trim().toLowerCase();
+  if (word === 'no' || word === 'none' || cell === false) return 0;
+  if (word === 'one' || word === '1') return 1;
+  if (word === 'both' || word === '2') return 2;
+  return refuse(argument, String(cell), `${quoted(cell)} is not one, both or no.`, 'Write one, both or no.');
 }
 
 const ranges = {

@@ -1,17 +1,18 @@
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import type { Finding } from '../press/finding.js';
-import { limitOf, withinLimit } from '../press/limit.js';
+import { limitOf, limitStep, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { punchFindings } from '../press/punchStation.js';
 import { shearFindings } from '../press/shearStation.js';
 import { formatLength } from '../quantity/formatLength.js';
-import { kilogramPerPound } from '../quantity/units.js';
+import { formatMass } from '../quantity/formatMass.js';
 import { leastThicknessMm } from '../section/leastThickness.js';
 import type { Section } from '../section/section.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { describeHole } from '../tooling/hole.js';
+import { check, type Check } from './check.js';
 import type { HolePlace } from './holePlace.js';
 import { reachFindings } from './reach.js';
 import type { HoleGroup, RowJob } from './rowJob.js';
@@ -26,13 +27,17 @@ export interface ReadyRow extends RowJob {
 }
 
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
-export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
-  if (press.problem !== undefined)
-    return [{ verdict: 'Check input', governs: press.name, note: press.problem }];
+export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, asked: boolean): Check[] {
+  const { problem } = press;
+  if (problem !== undefined) {
+    return [check(asked, press.name, () => [{ verdict: 'Check input', governs: press.name, note: problem }])];
+  }
   return [
-    ...cutFindings(press, row, shop, working),
-    ...row.places.flatMap(({ group, place }) => holeFindings(press, row, group, place, shop, working)),
-    ...supportFindings(press, row, shop),
+    check(asked, 'cut', (working) => cutFindings(press, row, shop, working)),
+    ...row.places.map(({ group, place }) =>
+      check(asked, group.title, (working) => holeFindings(press, row, group, place, shop, working)),
+    ),
+    check(asked, 'supports', (working) => supportFindings(press, row, shop, working)),
   ];
 }
 
@@ -44,15 +49,31 @@ function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working)
   const findings = shearFindings(press, { section, shearStrengthMPa: strength, miterRad, unit }, working);
   const stationMissing = findings.some((finding) => finding.verdict === 'No station');
   if (section.kind !== 'flat' || lengthMm === undefined || stationMissing) return findings;
-  return [...findings, ...shortestPieceFindings(press, lengthMm, unit)];
+  return [...findings, ...shortestPieceFindings(press, lengthMm, unit, working)];
 }
 
 /** The hold-down cannot grip a piece shorter than its own width. */
-function shortestPieceFindings(press: Press, lengthMm: number, unit: Shop['unit']): Finding[] {
-  const shortest = limitOf(press, 'flatShearShortestPiece');
-  if (typeof shortest !== 'number') return [shortest];
+function shortestPieceFindings(
+  press: Press,
+  lengthMm: number,
+  unit: Shop['unit'],
+  working?: Working,
+): Finding[] {
+  const key = 'flatShearShortestPiece';
+  const shortest = limitOf(press, key);
   // `none` reads as no limit, which for a least length is any length.
-  if (!Number.isFinite(shortest) || lengthMm >= shortest) return [];
+  const held = typeof shortest === 'number' && (!Number.isFinite(shortest) || lengthMm >= shortest);
+  const outcome = typeof shortest !== 'number' ? shortest.verdict : held ? 'OK' : "Can't reach";
+  limitStep(
+    working,
+    press,
+    key,
+    { kind: 'length', value: lengthMm, meaning: 'length of the piece' },
+    '≥',
+    outcome,
+  );
+  if (typeof shortest !== 'number') return [shortest];
+  if (held) return [];
   const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
   const note = `a piece ${size(lengthMm)} long is shorter than ${press.name} can hold, ${size(shortest)}.`;
   return [{ verdict: "Can't reach", governs: 'flat shear shortest piece', note }];
@@ -87,32 +108,36 @@ function holeFindings(
   }));
   return [
     ...named,
-    ...reachFindings(press, row.section, group, place, shop.unit),
-    ...toolFindings(press, group.hole, thicknessMm, grade, shop),
+    ...reachFindings({ press, section: row.section, group, place, unit: shop.unit }, working),
+    ...toolFindings(press, group.hole, thicknessMm, grade, shop, working),
   ];
 }
 
-function supportFindings(press: Press, { lengthMm, massKg }: ReadyRow, { unit }: Shop): Finding[] {
-  const findings: Finding[] = [];
-  if (lengthMm !== undefined) {
-    findings.push(
-      ...withinLimit(press, {
-        key: 'longestBar',
-        sizeMm: lengthMm,
-        what: `a part ${formatLength(lengthMm, unit)} ${unit} long`,
-        unit,
-      }),
-    );
-  }
-  return massKg === undefined ? findings : [...findings, ...heaviestFindings(press, massKg, unit)];
+function supportFindings(
+  press: Press,
+  { lengthMm, massKg }: ReadyRow,
+  { unit }: Shop,
+  working?: Working,
+): Finding[] {
+  if (lengthMm === undefined) return [];
+  const what = `a part ${formatLength(lengthMm, unit)} ${unit} long`;
+  const length = withinLimit(press, { key: 'longestBar', sizeMm: lengthMm, what, unit }, working);
+  return massKg === undefined ? length : [...length, ...heaviestFindings(press, massKg, unit, working)];
 }
 
-function heaviestFindings(press: Press, massKg: number, unit: Shop['unit']): Finding[] {
+function heaviestFindings(press: Press, massKg: number, unit: Shop['unit'], working?: Working): Finding[] {
   const limit = limitOf(press, 'heaviestBar');
+  const outcome = typeof limit !== 'number' ? limit.verdict : massKg <= limit ? 'OK' : 'Too big';
+  limitStep(
+    working,
+    press,
+    'heaviestBar',
+    { kind: 'mass', value: massKg, meaning: 'mass of the part' },
+    '≤',
+    outcome,
+  );
   if (typeof limit !== 'number') return [limit];
   if (massKg <= limit) return [];
-  const mass = (kg: number) =>
-    unit === 'in' ? `${(kg / kilogramPerPound).toFixed(0)} lb` : `${kg.toFixed(0)} kg`;
-  const note = `a part of ${mass(massKg)} is over ${press.name}'s heaviest bar, ${mass(limit)}.`;
+  const note = `a part of ${formatMass(massKg, unit)} is over ${press.name}'s heaviest bar, ${formatMass(limit, unit)}.`;
   return [{ verdict: 'Too big', governs: 'heaviest bar', note }];
 }

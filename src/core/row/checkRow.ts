@@ -3,10 +3,11 @@ import { type CellValue, isBlank } from '../quantity/cellValue.js';
 import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Working } from '../working/working.js';
+import type { Check } from './check.js';
 import type { ReadyRow } from './checkOnPress.js';
-import { findingsOnPress, type OnPress } from './findingsOnPress.js';
+import { checksOnPress, type OnPress } from './checksOnPress.js';
 import { holePlace } from './holePlace.js';
-import { makeableFindings } from './makeable.js';
+import { makeableCheck } from './makeable.js';
 import type { Headings } from './readHeadings.js';
 import { readRow } from './readRow.js';
 import type { RowJob } from './rowJob.js';
@@ -18,6 +19,7 @@ import type { RowResult } from './rowResult.js';
  * @param cells the row's cells, in the order of the headings
  * @param headings where each input stands
  * @param shop the shop's presses, tools, grades and settings
+ * @param working collects the steps of all checks when given, the governing check first
  * @returns the result; never throws for what a cell of the row holds
  * Source: each check names its own.
  */
@@ -30,12 +32,20 @@ export function checkRow(
   if (isBlankRow(cells, headings)) return { blank: true };
   const job = readRow(cells, headings, shop);
   const { section, grade } = job;
-  const read = section && grade ? prepare({ ...job, section, grade }, shop) : undefined;
-  const common = read?.findings ?? job.problems;
-  const understood = read?.understood ?? job.understood;
-  const onPress = findingsOnPress(job, read?.row, shop, working);
-  const findings = [...common, ...onPress.findings].sort(bySeverity);
-  return summary(findings, understood, job, read?.row, onPress);
+  const asked = working !== undefined;
+  const ready = section && grade ? prepare({ ...job, section, grade }, shop, asked) : undefined;
+  const onPress = checksOnPress(job, ready?.row, shop, asked);
+  const checks = [{ findings: job.problems, steps: [] }, ...(ready?.checks ?? []), ...onPress.checks];
+  if (working) reportGoverningFirst(checks, working);
+  const findings = checks.flatMap((each) => each.findings).sort(bySeverity);
+  return summary(findings, ready?.understood ?? job.understood, job, ready?.row, onPress);
+}
+
+function reportGoverningFirst(checks: readonly Check[], working: Working): void {
+  const severity = (each: Check) => [...each.findings].sort(bySeverity)[0];
+  const passed: Finding = { verdict: 'OK', governs: '', note: '' };
+  const sorted = [...checks].sort((a, b) => bySeverity(severity(a) ?? passed, severity(b) ?? passed));
+  for (const { steps } of sorted) steps.forEach((step) => working.step(step));
 }
 
 /** Blank: nothing in any read column, or a subtotal: a row of totals without a section. */
@@ -50,17 +60,17 @@ function isBlankRow(cells: readonly CellValue[], { fields, groups }: Headings): 
 
 interface Prepared {
   row: ReadyRow;
-  findings: Finding[];
+  checks: Check[];
   understood: string[];
 }
 
 /** What does not depend on the press: mass, the place of the holes, what is makeable as drawn. */
-function prepare(job: RowJob & Pick<ReadyRow, 'section' | 'grade'>, shop: Shop): Prepared {
+function prepare(job: RowJob & Pick<ReadyRow, 'section' | 'grade'>, shop: Shop, asked: boolean): Prepared {
   const { section, grade, lengthMm } = job;
   const row: ReadyRow = { ...job, places: [] };
   if (lengthMm !== undefined)
     row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
-  const findings = [...job.problems];
+  const checks: Check[] = [];
   const understood = [...job.understood];
   if (section.kind === 'channel') understood.push('cut by saw: no press station cuts channels');
   if (lengthMm === undefined) understood.push('no length given, so no mass');
@@ -68,18 +78,20 @@ function prepare(job: RowJob & Pick<ReadyRow, 'section' | 'grade'>, shop: Shop):
     const place = holePlace(section, group, shop.unit);
     if (typeof place === 'string') {
       const inBar = section.kind === 'round' || section.kind === 'square';
-      findings.push({ verdict: inBar ? 'No station' : 'Check input', governs: group.title, note: place });
+      const verdict = inBar ? 'No station' : 'Check input';
+      checks.push({ findings: [{ verdict, governs: group.title, note: place }], steps: [] });
       continue;
     }
     row.places.push({ group, place });
     if (place.assumed) understood.push(place.assumed);
-    const makeable = makeableFindings(section, group, place, shop);
-    findings.push(...makeable.findings);
+    const makeable = makeableCheck(section, group, place, shop, asked);
+    checks.push(makeable.check);
     understood.push(...makeable.understood);
   }
-  if (row.places.length > 0 && !shop.tools)
+  if (row.places.length > 0 && !shop.tools) {
     understood.push('the shop has no list of tools, so none were checked');
-  return { row, findings, understood };
+  }
+  return { row, checks, understood };
 }
 
 function summary(

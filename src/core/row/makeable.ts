@@ -1,4 +1,3 @@
-import { InputError } from '../inputError.js';
 import type { Finding, Verdict } from '../press/finding.js';
 import { roundingShare } from '../press/limit.js';
 import { formatLength } from '../quantity/formatLength.js';
@@ -12,11 +11,13 @@ import type { Section } from '../section/section.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import { leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
+import type { Working } from '../working/working.js';
+import { check, type Check } from './check.js';
 import type { HolePlace } from './holePlace.js';
 import type { HoleGroup } from './rowJob.js';
 
 export interface Makeable {
-  findings: Finding[];
+  check: Check;
   understood: string[];
 }
 
@@ -24,26 +25,32 @@ export interface Makeable {
  * Whether a hole group may be made as drawn, whatever the press: distance to edges and ends, and between
  * holes, by the shop's code for the bolt, and by press practice for the steel left over.
  */
-export function makeableFindings(section: Section, group: HoleGroup, place: HolePlace, shop: Shop): Makeable {
-  const check = new GroupCheck(section, group, place, shop);
-  try {
-    check.run();
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    check.findings.push({ verdict: 'Check input', governs: group.title, note: error.message });
-  }
-  return { findings: check.findings, understood: check.understood };
+export function makeableCheck(
+  section: Section,
+  group: HoleGroup,
+  place: HolePlace,
+  shop: Shop,
+  asked: boolean,
+): Makeable {
+  const understood: string[] = [];
+  const made = check(asked, group.title, (working) => {
+    const groupCheck = new GroupCheck(section, group, place, shop, understood, working);
+    groupCheck.run();
+    return groupCheck.findings;
+  });
+  return { check: made, understood };
 }
 
 class GroupCheck {
   readonly findings: Finding[] = [];
-  readonly understood: string[] = [];
 
   constructor(
     private readonly section: Section,
     private readonly group: HoleGroup,
     private readonly place: HolePlace,
     private readonly shop: Shop,
+    private readonly understood: string[],
+    private readonly working: Working | undefined,
   ) {}
 
   private get code() {
@@ -98,6 +105,9 @@ class GroupCheck {
       return hole.lengthMm <= short * (1 + roundingShare) ? 'short slot' : 'long slot';
     }
     const standard = boltHole({ bolt, fit: 'standard', code }).widthMm;
+    if (punchDiagonalMm(hole) > boltHole({ bolt, fit: 'oversize', code }).widthMm * (1 + roundingShare)) {
+      this.understood.push(`hole larger than oversize for bolt ${bolt.name}, its edges taken as oversize`);
+    }
     return punchDiagonalMm(hole) <= standard * (1 + roundingShare) ? 'standard' : 'oversize';
   }
 
@@ -120,13 +130,14 @@ class GroupCheck {
     bolt: BoltSize | undefined,
     fit: EdgeFit | undefined,
   ) {
-    const byCode = bolt && fit ? leastEdgeDistanceMm({ bolt, edge: kind, code: this.code, fit }) : 0;
+    const byCode =
+      bolt && fit ? leastEdgeDistanceMm({ bolt, edge: kind, code: this.code, fit }, this.working) : 0;
     const rule = bolt ? `${this.code}, ${kind} edge, bolt ${bolt.name}` : '';
     this.least('Edge short', what, distanceMm, byCode, rule, 1 / 2);
   }
 
   private spacing(what: string, distanceMm: number, bolt: BoltSize | undefined) {
-    const byCode = bolt ? leastPitchMm({ bolt, code: this.code }) : 0;
+    const byCode = bolt ? leastPitchMm({ bolt, code: this.code }, this.working) : 0;
     this.least('Holes too close', what, distanceMm, byCode, bolt ? `${this.code}, bolt ${bolt.name}` : '', 1);
   }
 
@@ -140,19 +151,36 @@ class GroupCheck {
     share: number,
   ) {
     const holeMm = punchDiagonalMm(this.group.hole);
-    const webMm = leastWebMm({
-      thicknessMm: this.place.thicknessMm,
-      holeDimensionMm: leastDimensionMm(this.group.hole),
-    });
+    const { thicknessMm } = this.place;
+    const webMm = leastWebMm(
+      { thicknessMm, holeDimensionMm: leastDimensionMm(this.group.hole) },
+      this.working,
+    );
     const byPracticeMm = webMm + holeMm * share;
     const leastMm = Math.max(byCodeMm, byPracticeMm);
-    if (distanceMm >= leastMm * (1 - roundingShare)) return;
-    const reason =
-      byCodeMm >= byPracticeMm
-        ? rule
-        : 'press practice: the steel left must be at least the thickness and half the hole';
+    const enough = distanceMm >= leastMm * (1 - roundingShare);
+    const byCode = byCodeMm >= byPracticeMm;
+    this.working?.step({
+      title: `${this.group.title}: ${what}`,
+      formula: share === 1 ? 'p ≥ max(code, w + d)' : 'e ≥ max(code, w + d / 2)',
+      values: [
+        { symbol: share === 1 ? 'p' : 'e', meaning: what, kind: 'length', value: distanceMm },
+        { symbol: 'code', meaning: 'least by the code', kind: 'length', value: byCodeMm },
+        { symbol: 'w', meaning: 'least steel left', kind: 'length', value: webMm },
+        { symbol: 'd', meaning: 'hole, its largest dimension', kind: 'length', value: holeMm },
+      ],
+      result: {
+        symbol: 'verdict',
+        meaning: 'outcome of the check',
+        kind: 'text',
+        value: enough ? 'OK' : verdict,
+      },
+      source: byCode ? rule : 'common practice, no source',
+    });
+    if (enough) return;
+    const practice = 'press practice: the steel left must be at least the thickness and half the hole';
     const size = (mm: number) => formatLength(mm, this.shop.unit);
-    const note = `${this.group.title}: ${what} ${size(distanceMm)} ${this.shop.unit} is under ${size(leastMm)} (${reason}).`;
+    const note = `${this.group.title}: ${what} ${size(distanceMm)} ${this.shop.unit} is under ${size(leastMm)} (${byCode ? rule : practice}).`;
     this.findings.push({ verdict, governs: what, note });
   }
 }

@@ -1,9 +1,10 @@
 import type { Finding } from '../press/finding.js';
-import { limitOf, roundingShare, withinLimit } from '../press/limit.js';
+import { limitOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { formatLength } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { Section } from '../section/section.js';
+import type { Working } from '../working/working.js';
 import type { HolePlace } from './holePlace.js';
 import type { HoleGroup } from './rowJob.js';
 
@@ -11,21 +12,24 @@ const unreachable = "Can't reach";
 /** Room between the fillet and the die holder. Common practice, no source. */
 const fitClearanceMm = 25.4 / 16;
 
+/** A hole group on a press. */
+export interface HoleOnPress {
+  press: Press;
+  section: Section;
+  group: HoleGroup;
+  place: HolePlace;
+  unit: LengthUnit;
+}
+
 /** Whether the punch gets to the holes: throat, standing legs and flanges, die holder against the fillet. */
-export function reachFindings(
-  press: Press,
-  section: Section,
-  group: HoleGroup,
-  place: HolePlace,
-  unit: LengthUnit,
-): Finding[] {
-  switch (place.element) {
+export function reachFindings(hole: HoleOnPress, working?: Working): Finding[] {
+  switch (hole.place.element) {
     case 'plate':
-      return throatFindings(press, plateReachMm(place), group, place, unit);
+      return throatFindings(hole, plateReachMm(hole.place), working);
     case 'web':
-      return webFindings(press, section, group, place, unit);
+      return webFindings(hole, working);
     default:
-      return legFindings(press, section, group, place, unit);
+      return legFindings(hole, working);
   }
 }
 
@@ -37,80 +41,54 @@ function plateReachMm({ edgeMm, gageMm, widthMm }: HolePlace): number | undefine
 }
 
 /** Work goes in from either side, so half its width is the farthest a hole can lie. */
-function throatFindings(
-  press: Press,
-  reachMm: number | undefined,
-  group: HoleGroup,
-  place: HolePlace,
-  unit: LengthUnit,
-): Finding[] {
+function throatFindings(hole: HoleOnPress, givenMm: number | undefined, working?: Working): Finding[] {
+  const { press, group, place, unit } = hole;
   const farthestMm = place.widthMm / 2;
   const throat = limitOf(press, 'punchThroat');
-  if (typeof throat !== 'number' || farthestMm <= throat) return typeof throat === 'number' ? [] : [throat];
-  if (reachMm === undefined) {
-    return [
-      {
-        verdict: 'Not checked',
-        governs: 'punch throat',
-        note: `${group.title}: the throat was not checked, because Edge is blank.`,
-      },
-    ];
+  if (typeof throat === 'number' && farthestMm > throat && givenMm === undefined) {
+    const note = `${group.title}: the throat was not checked, because Edge is blank.`;
+    return [{ verdict: 'Not checked', governs: 'punch throat', note }];
   }
+  const reachMm = Math.min(givenMm ?? farthestMm, farthestMm);
   const what = `${group.title} at ${formatLength(reachMm, unit)} ${unit} from the nearer edge`;
-  return withinLimit(press, { key: 'punchThroat', sizeMm: reachMm, what, unit, verdict: unreachable });
+  const check = { key: 'punchThroat', sizeMm: reachMm, what, unit, verdict: unreachable } as const;
+  return withinLimit(press, check, working);
 }
 
 /** Webs are punched flanges up or down: the die holder must clear the flange beside it. */
-function webFindings(
-  press: Press,
-  section: Section,
-  group: HoleGroup,
-  place: HolePlace,
-  unit: LengthUnit,
-): Finding[] {
+function webFindings(hole: HoleOnPress, working?: Working): Finding[] {
+  const { place, section } = hole;
   const edgeMm = place.edgeMm ?? place.widthMm / 2;
   const flangeMm = section.kind === 'channel' ? section.flangeThicknessMm : 0;
   return [
-    ...throatFindings(press, plateReachMm({ ...place, edgeMm }), group, place, unit),
-    ...holderFindings(press, edgeMm - flangeMm, `${group.title}: from the hole to the flange`, unit),
+    ...throatFindings(hole, plateReachMm({ ...place, edgeMm }), working),
+    ...holderFindings(hole, edgeMm - flangeMm, 'from the hole to the flange', working),
   ];
 }
 
 /** Legs and flanges lie on the die, the other leg or the web hanging down; the far side goes into the throat. */
-function legFindings(
-  press: Press,
-  section: Section,
-  group: HoleGroup,
-  place: HolePlace,
-  unit: LengthUnit,
-): Finding[] {
-  const hanging = hangingMm(section, place);
-  const clear = withinLimit(press, {
-    key: 'punchClearUnderDie',
-    sizeMm: hanging,
-    what: `the part hanging below the die, ${formatLength(hanging, unit)} ${unit},`,
-    unit,
-    verdict: unreachable,
-  });
+function legFindings(hole: HoleOnPress, working?: Working): Finding[] {
+  const { press, section, group, place, unit } = hole;
+  const sizeMm = hangingMm(section, place);
+  const what = `the part hanging below the die, ${formatLength(sizeMm, unit)} ${unit},`;
+  const hanging = { key: 'punchClearUnderDie', sizeMm, what, unit, verdict: unreachable } as const;
+  const clear = withinLimit(press, hanging, working);
   if (place.gageMm === undefined) {
     const note = `${group.title}: reach was not checked, because Gage is blank.`;
     return [...clear, { verdict: 'Not checked', governs: 'gage', note }];
   }
+  const toToe = {
+    key: 'punchThroat',
+    sizeMm: place.widthMm - place.gageMm,
+    what: `${group.title}: from the hole to the toe`,
+    unit,
+    verdict: unreachable,
+  } as const;
+  const roomMm = place.gageMm - filletMm(section) - fitClearanceMm;
   return [
     ...clear,
-    ...withinLimit(press, {
-      key: 'punchThroat',
-      sizeMm: place.widthMm - place.gageMm,
-      what: `${group.title}: from the hole to the toe`,
-      unit,
-      verdict: unreachable,
-    }),
-    ...holderFindings(
-      press,
-      place.gageMm - filletMm(section) - fitClearanceMm,
-      `${group.title}: from the hole to the fillet`,
-      unit,
-    ),
+    ...withinLimit(press, toToe, working),
+    ...holderFindings(hole, roomMm, 'from the hole to the fillet', working),
   ];
 }
 
@@ -127,10 +105,21 @@ function filletMm(section: Section): number {
   return section.thicknessMm + (section.rootRadiusMm > 0 ? section.rootRadiusMm : section.thicknessMm);
 }
 
-function holderFindings(press: Press, roomMm: number, what: string, unit: LengthUnit): Finding[] {
-  const half = limitOf(press, 'punchDieHalfWidth');
+/** Whether the die holder fits between the hole and the fillet or flange beside it. */
+function holderFindings(
+  { press, group, unit }: HoleOnPress,
+  roomMm: number,
+  where: string,
+  working?: Working,
+): Finding[] {
+  const key = 'punchDieHalfWidth';
+  const half = limitOf(press, key);
+  const fits = typeof half === 'number' && (!Number.isFinite(half) || roomMm >= half * (1 - roundingShare));
+  const outcome = typeof half !== 'number' ? half.verdict : fits ? 'OK' : unreachable;
+  limitStep(working, press, key, { kind: 'length', value: roomMm, meaning: where }, '≥', outcome);
   if (typeof half !== 'number') return [half];
-  if (!Number.isFinite(half) || roomMm >= half * (1 - roundingShare)) return [];
-  const note = `${what} there are ${formatLength(Math.max(roomMm, 0), unit)} ${unit}; ${press.name}'s die holder needs ${formatLength(half, unit)}.`;
+  if (fits) return [];
+  const room = formatLength(Math.max(roomMm, 0), unit);
+  const note = `${group.title}: ${where} there are ${room} ${unit}; ${press.name}'s die holder needs ${formatLength(half, unit)}.`;
   return [{ verdict: unreachable, governs: 'punch die half width', note }];
 }

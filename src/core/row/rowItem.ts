@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { quoted } from '../quantity/cellValue.js';
-import { kilogramPerPound, type LengthUnit, newtonPerKilonewton, newtonPerUsTon } from '../quantity/units.js';
 import { nameKey } from '../shop/table.js';
+import type { NamedValue, QuantityKind } from '../working/working.js';
 import type { RowResult } from './rowResult.js';
 
 /** What a row check can show, with the heading each has in a list. */
@@ -20,9 +20,6 @@ export type RowItem = (typeof rowItems)[number]['item'];
 /** The items shown where none are asked for. */
 export const defaultRowItems: readonly RowItem[] = ['verdict', 'use', 'note'];
 
-const force: Record<LengthUnit, number> = { in: newtonPerUsTon, mm: newtonPerKilonewton };
-const mass: Record<LengthUnit, number> = { in: kilogramPerPound, mm: 1 };
-
 /** Items from text such as `verdict, use`, in that order. Throws for a word that is no item. */
 export function readRowItems(text: string, argument: string): RowItem[] {
   return text.split(/[,;]/).map((word) => {
@@ -35,17 +32,21 @@ export function readRowItems(text: string, argument: string): RowItem[] {
   });
 }
 
-/** One item of a row as the sheet shows it; empty text where there is nothing to show, never a zero. */
-export function rowItemValue(row: RowResult, item: RowItem, unit: LengthUnit): string | number {
-  if (row.blank) return '';
+/** One item of a row, numbers in the core's unit; empty text where there is nothing to show, never a zero. */
+export function rowItemQuantity(row: RowResult, item: RowItem): Pick<NamedValue, 'kind' | 'value'> {
+  if (row.blank) return { kind: 'text', value: '' };
+  const quantity = (kind: QuantityKind, value: number | undefined) =>
+    value === undefined ? { kind: 'text' as const, value: '' } : { kind, value };
   switch (item) {
     case 'use':
-      return row.use ?? '';
+      return quantity('ratio', row.use);
     case 'force':
-      return row.forceN === undefined ? '' : row.forceN / force[unit];
+      return quantity('force', row.forceN);
     case 'mass':
-      return row.massKg === undefined ? '' : row.massKg / mass[unit];
+      return quantity('mass', row.massKg);
+    case 'hits':
+      return quantity('count', row.hits);
     default:
-      return row[item];
+      return { kind: 'text', value: row[item] };
   }
 }

@@ -7,6 +7,7 @@ import type { Tool } from '../shop/readTools.js';
 import { setting } from '../shop/setting.js';
 import { nameKey } from '../shop/table.js';
 import { totalDieClearanceMm } from '../tooling/dieClearance.js';
+import type { Working } from '../working/working.js';
 import { describeHole, type Hole, leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
 
 const sameSizeMm = 0.1;
@@ -21,27 +22,48 @@ export function toolFindings(
   thicknessMm: number,
   grade: Grade,
   shop: Shop,
+  working?: Working,
 ): Finding[] {
   if (!shop.tools) return [];
-  const fits = (tool: Tool) =>
-    tool.count > 0 && (tool.press === undefined || nameKey(tool.press) === nameKey(press.name));
-  const onHand = shop.tools.tools.filter(fits);
-  const unread =
-    shop.tools.problems.length > 0
-      ? ` ${shop.tools.problems.length} rows of the Tools table could not be read.`
-      : '';
-  const size = describeHole(hole, shop.unit);
+  const { tools, problems } = shop.tools;
+  const onHand = tools.filter((tool) => tool.count > 0 && fitsPress(tool, press));
+  const method = setting(shop, 'clearanceMethod');
+  const clearanceMm = totalDieClearanceMm({ thicknessMm, method, grade }, working);
   const punches = onHand.filter((tool) => tool.kind === 'punch' && tool.size.shape === hole.shape);
-  if (!punches.some((tool) => sameSize(tool.size, hole))) {
-    const note = `no punch ${size} for ${press.name}; ${nearest(punches, hole, shop)}.${unread}`;
-    return [{ verdict: 'No tool', governs: 'punch', note }];
-  }
-  const clearanceMm = totalDieClearanceMm({ thicknessMm, method: setting(shop, 'clearanceMethod'), grade });
   const dies = onHand.filter((tool) => tool.kind === 'die' && tool.size.shape === hole.shape);
-  if (dies.some((tool) => suits(tool.size, hole, clearanceMm))) return [];
-  const opening = formatLength(leastDimensionMm(hole) + clearanceMm, shop.unit);
-  const note = `no die for punch ${size} on ${press.name}: opening ${opening} ${shop.unit} is needed; ${nearest(dies, hole, shop)}.${unread}`;
-  return [{ verdict: 'No tool', governs: 'die', note }];
+  const missing = !punches.some((tool) => sameSize(tool.size, hole))
+    ? 'punch'
+    : dies.some((tool) => suits(tool.size, hole, clearanceMm))
+      ? undefined
+      : 'die';
+  working?.step({
+    title: 'Tool on hand',
+    formula: 'a punch of the size; a die of hole + c / 2 to hole + 2 c',
+    values: [
+      { symbol: 'hole', meaning: 'hole', kind: 'text', value: describeHole(hole, shop.unit) },
+      { symbol: 'c', meaning: 'total die clearance', kind: 'length', value: clearanceMm },
+    ],
+    result: {
+      symbol: 'verdict',
+      meaning: 'outcome of the check',
+      kind: 'text',
+      value: missing ? 'No tool' : 'OK',
+    },
+    source: 'the Tools table of the shop; common practice, no source',
+  });
+  if (!missing) return [];
+  const size = describeHole(hole, shop.unit);
+  const unread = problems.length > 0 ? ` ${problems.length} rows of the Tools table could not be read.` : '';
+  const opening = `opening ${formatLength(leastDimensionMm(hole) + clearanceMm, shop.unit)} ${shop.unit} is needed`;
+  const note =
+    missing === 'punch'
+      ? `no punch ${size} for ${press.name}; ${nearest(punches, hole, shop)}.${unread}`
+      : `no die for punch ${size} on ${press.name}: ${opening}; ${nearest(dies, hole, shop)}.${unread}`;
+  return [{ verdict: 'No tool', governs: missing, note }];
+}
+
+function fitsPress(tool: Tool, press: Press): boolean {
+  return tool.press === undefined || nameKey(tool.press) === nameKey(press.name);
 }
 
 function sameSize(tool: Hole, hole: Hole): boolean {

@@ -38,6 +38,6 @@ export const punchUse = define({
       punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
       unit,
     };
-    return stationUse(punchFindings(findPress(press, 'Press', shop), job, working));
+    return stationUse(punchFindings(findPress(press, 'Press', shop), job, working), working);
   },
 });

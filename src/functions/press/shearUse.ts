@@ -36,6 +36,6 @@ export const shearUse = define({
       shearRatio: setting(shop, 'shearRatio'),
     };
     const job = { section, shearStrengthMPa: shearStrengthMPa(strength, working), miterRad: miter, unit };
-    return stationUse(shearFindings(found, job, working));
+    return stationUse(shearFindings(found, job, working), working);
   },
 });

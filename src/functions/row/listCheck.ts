@@ -1,11 +1,12 @@
 import { checkRow } from '../../core/row/checkRow.js';
 import { isBlank } from '../../core/quantity/cellValue.js';
 import { readHeadings } from '../../core/row/readHeadings.js';
-import { defaultRowItems, readRowItems, rowItems, rowItemValue } from '../../core/row/rowItem.js';
+import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
 import { define } from '../descriptor.js';
+import { shownItem } from './shownItem.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
   kind: 'items',
@@ -38,7 +39,7 @@ export const listCheck = define({
     const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
     const checked = rows.map((cells) => {
       const result = checkRow(cells, headings, shop);
-      return items.map((item) => rowItemValue(result, item, unit));
+      return items.map((item) => shownItem(result, item, unit));
     });
     return [title, ...checked];
   },

@@ -3,12 +3,13 @@ import { isBlank } from '../../core/quantity/cellValue.js';
 import { memo } from '../../core/quantity/memo.js';
 import { checkRow } from '../../core/row/checkRow.js';
 import { readHeadings } from '../../core/row/readHeadings.js';
-import { defaultRowItems, readRowItems, rowItems, rowItemValue } from '../../core/row/rowItem.js';
+import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
 import type { RowResult } from '../../core/row/rowResult.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
 import { define } from '../descriptor.js';
+import { reportItem, shownItem } from './shownItem.js';
 
 /** A row is asked for several items by several cells; it is checked once. */
 const remembered = memo<RowResult>();
@@ -39,7 +40,7 @@ export const rowCheck = define({
   source: 'each check names its own; see the functions of force, holes and edges',
   example:
     '=TONROW.ROWCHECK({"Mark","Section","Grade","Length"},{"C1","FB 3/8x4","A36",6},ShopStamp,"verdict")',
-  compute({ headings, row, shop, item }, { unit }) {
+  compute({ headings, row, shop, item }, { unit }, working) {
     const [titles] = headings;
     const [cells] = row;
     if (headings.length !== 1 || row.length !== 1 || !titles || titles.length !== cells?.length) {
@@ -51,8 +52,10 @@ export const rowCheck = define({
         'Give both over the same columns.',
       );
     }
-    const key = `${shop.hash}${JSON.stringify([titles, cells])}`;
-    const result = remembered(key, () => checkRow(cells, readHeadings(titles), shop));
-    return [(item ?? defaultRowItems).map((each) => rowItemValue(result, each, unit))];
+    const items = item ?? defaultRowItems;
+    const check = () => checkRow(cells, readHeadings(titles), shop, working);
+    const result = working ? check() : remembered(`${shop.hash}${JSON.stringify([titles, cells])}`, check);
+    for (const each of [...items].reverse()) reportItem(result, each, working);
+    return [items.map((each) => shownItem(result, each, unit))];
   },
 });

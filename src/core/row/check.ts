@@ -1,0 +1,24 @@
+import { InputError } from '../inputError.js';
+import type { Finding } from '../press/finding.js';
+import { type Step, Working } from '../working/working.js';
+
+/** One check of a row: what it found, and its steps where they were asked for. */
+export interface Check {
+  findings: Finding[];
+  steps: readonly Step[];
+}
+
+/** Runs a check; what it refuses, such as a setting that cannot be read, becomes a finding of the row. */
+export function check(asked: boolean, governs: string, run: (working?: Working) => Finding[]): Check {
+  const working = asked ? new Working() : undefined;
+  return { findings: found(governs, () => run(working)), steps: working?.steps ?? [] };
+}
+
+function found(governs: string, run: () => Finding[]): Finding[] {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return [{ verdict: 'Check input', governs, note: error.message }];
+  }
+}

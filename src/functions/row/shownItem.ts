@@ -1,0 +1,24 @@
+import type { LengthUnit } from '../../core/quantity/units.js';
+import { type RowItem, rowItemQuantity, rowItems } from '../../core/row/rowItem.js';
+import type { RowResult } from '../../core/row/rowResult.js';
+import type { Working } from '../../core/working/working.js';
+import { inShopUnit } from '../shopUnit.js';
+
+/** One item of a row as the sheet shows it, in the units of the shop. */
+export function shownItem(row: RowResult, item: RowItem, unit: LengthUnit): string | number {
+  const { kind, value } = rowItemQuantity(row, item);
+  return typeof value === 'string' || kind === 'text' ? value : inShopUnit(value, kind, unit);
+}
+
+/** The item as the last step of a row's working. */
+export function reportItem(row: RowResult, item: RowItem, working: Working | undefined): void {
+  if (!working) return;
+  const described = rowItems.find((each) => each.item === item);
+  working.step({
+    title: described?.heading ?? item,
+    formula: item === 'verdict' ? 'the worst of all checks' : (described?.meaning ?? item),
+    values: [],
+    result: { symbol: item, meaning: described?.meaning ?? item, ...rowItemQuantity(row, item) },
+    source: 'the checks above',
+  });
+}
