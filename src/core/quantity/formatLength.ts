@@ -2,6 +2,7 @@ import { type LengthUnit, mmPerInch } from './units.js';
 
 const finestDenominator = 64;
 const fractionToleranceInch = 0.0005;
+const wholeMmTolerance = 0.005;
 
 /** A number without needless zeros, at most `decimals` behind the point. */
 export function formatNumber(value: number, decimals: number): string {
@@ -17,6 +18,13 @@ export function formatLength(lengthMm: number, unit: LengthUnit): string {
     return formatNumber(inches, 3);
   }
   return inchFraction(parts, finestDenominator);
+}
+
+/** A size as it was most likely written: a whole number of mm stays in mm where it is no inch fraction. */
+export function formatSize(lengthMm: number, unit: LengthUnit): string {
+  const text = formatLength(lengthMm, unit);
+  const wholeMm = Math.abs(lengthMm - Math.round(lengthMm)) < wholeMmTolerance;
+  return unit === 'in' && text.includes('.') && wholeMm ? `${Math.round(lengthMm)} mm` : text;
 }
 
 function inchFraction(parts: number, denominator: number): string {

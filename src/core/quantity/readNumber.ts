@@ -42,7 +42,7 @@ export function readNumber(value: CellValue, argument: string, allowed = 'Write 
     const negative = /^[-−]/.test(run);
     const read = digitsValue(negative ? run.slice(1) : run);
     if (read === 'ambiguous') refuseBothReadings(argument, value, negative ? run.slice(1) : run);
-    if (read !== undefined) return negative ? -read : read;
+    if (read !== undefined && Number.isFinite(read)) return negative ? -read : read;
   }
   return refuse(argument, String(value), `${quoted(value)} is not a number.`, allowed);
 }

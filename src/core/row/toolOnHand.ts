@@ -2,6 +2,7 @@ import type { Grade } from '../material/grade.js';
 import type { Finding } from '../press/finding.js';
 import type { Press } from '../press/press.js';
 import { formatLength } from '../quantity/formatLength.js';
+import { greatestClearance } from '../shop/greatestClearance.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Tool } from '../shop/readTools.js';
 import { setting } from '../shop/setting.js';
@@ -28,7 +29,10 @@ export function toolFindings(
   const { tools, problems } = shop.tools;
   const onHand = tools.filter((tool) => tool.count > 0 && fitsPress(tool, press));
   const method = setting(shop, 'clearanceMethod');
-  const clearanceMm = totalDieClearanceMm({ thicknessMm, method, grade }, working);
+  const clearanceMm = totalDieClearanceMm(
+    { thicknessMm, method, grade, ...greatestClearance(shop) },
+    working,
+  );
   const punches = onHand.filter((tool) => tool.kind === 'punch' && tool.size.shape === hole.shape);
   const dies = onHand.filter((tool) => tool.kind === 'die' && tool.size.shape === hole.shape);
   const missing = !punches.some((tool) => sameSize(tool.size, hole))

@@ -76,6 +76,10 @@ const upnRows: readonly UpnRow[] = [
   { depthMm: 300, flangeWidthMm: 100, webMm: 10, flangeMm: 16, areaCm2: 58.8, kilogramPerMetre: 46.2 },
 ];
 
+/** Flanges of US channels gain 2 in 12 toward the web; of UPN 8 % (EN 10279, from memory). */
+const usSlope = 1 / 6;
+const upnSlope = 0.08;
+
 function inchChannel(row: InchRow): ChannelSection {
   const name = `C${row.depthIn}X${row.poundPerFoot}`;
   return {
@@ -88,7 +92,8 @@ function inchChannel(row: InchRow): ChannelSection {
     flangeThicknessMm: row.flangeIn * mmPerInch,
     areaMm2: row.areaIn2 * mmPerInch ** 2,
     massKgPerM: (row.poundPerFoot * kilogramPerPound) / (mmPerFoot / 1000),
-    taperedFlange: true,
+    flangeSlope: usSlope,
+    flangeNominalAtMm: ((row.flangeWidthIn + row.webIn) / 2) * mmPerInch,
   };
 }
 
@@ -104,7 +109,8 @@ function upnChannel(row: UpnRow): ChannelSection {
     flangeThicknessMm: row.flangeMm,
     areaMm2: row.areaCm2 * 100,
     massKgPerM: row.kilogramPerMetre,
-    taperedFlange: true,
+    flangeSlope: upnSlope,
+    flangeNominalAtMm: row.flangeWidthMm / 2,
   };
 }
 

@@ -33,7 +33,10 @@ export interface ChannelSection {
   areaMm2: number;
   /** Of steel. */
   massKgPerM: number;
-  taperedFlange: boolean;
+  /** How much the flange gains toward the web: 1/6 for US channels, 0.08 for UPN. */
+  flangeSlope: number;
+  /** Where the flange has its nominal thickness, from the back of the web. */
+  flangeNominalAtMm: number;
 }
 
 export interface RoundSection {

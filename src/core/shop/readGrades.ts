@@ -47,10 +47,11 @@ function ownGrade(name: string, row: readonly CellValue[], table: Table, unit: L
       refuse(`Grades, ${name}`, '', 'Tensile upper and Shear are both blank.', fix);
     }
     const source = table.cell(row, 'Source');
+    const densityKgPerM3 = density(table.cell(row, 'Density'), argument('Density'), unit);
     const grade: Grade = {
       name,
-      family: 'steel',
-      densityKgPerM3: density(table.cell(row, 'Density'), argument('Density'), unit),
+      family: familyOf(densityKgPerM3),
+      densityKgPerM3,
       source: isBlank(source)
         ? "the shop's Grades table"
         : `the shop's Grades table: ${plainText(String(source))}`,
@@ -63,6 +64,13 @@ function ownGrade(name: string, row: readonly CellValue[], table: Table, unit: L
     if (error instanceof InputError) return { name, problem: error.message };
     throw error;
   }
+}
+
+/** The metal is told by its density: the table has no column for it. */
+function familyOf(densityKgPerM3: number): Grade['family'] {
+  if (densityKgPerM3 < 4000) return 'aluminium';
+  if (densityKgPerM3 < 8200) return 'steel';
+  return densityKgPerM3 < 8800 ? 'brass' : 'copper';
 }
 
 function density(cell: CellValue, argument: string, unit: LengthUnit): number {

@@ -1,6 +1,7 @@
 import type { Grade } from '../material/grade.js';
 import { mmPerInch } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
+import type { EdgeCode } from '../rule/edgeDistance.js';
 import type { Working } from '../working/working.js';
 
 /** Total clearance by thickness, plate and structural practice, in inches. */
@@ -26,7 +27,9 @@ const usualShare = { least: 0.05, greatest: 0.25 };
  *
  * Formula: plate: 1/64 in to t = 1/8 in, 1/32 in to 1/2 in, 1/16 in above; sheet: c = 2 · a · t with a = 0.045 soft
  * aluminium, 0.060 hard aluminium, brass, copper, soft steel, soft stainless; 0.075 harder steel
- * @param input thickness t in mm, method, grade (it selects a in the sheet method)
+ * With `greatestMm` the total is cut to it: under EN 1090-2 the mean of entry and exit diameter must stay within
+ * 0.5 mm of the nominal, so 1.0 mm.
+ * @param input thickness t in mm, method, grade (it selects a in the sheet method), greatest total in mm
  * @param working collects the step when given
  * @returns total clearance in mm
  * Valid for thicknesses above zero; throws `invalid` otherwise.
@@ -35,14 +38,27 @@ const usualShare = { least: 0.05, greatest: 0.25 };
  *   material groups (from memory); which structural grades count as hard: common practice.
  */
 export function totalDieClearanceMm(
-  input: { thicknessMm: number; method: 'plate' | 'sheet'; grade: Grade },
+  input: { thicknessMm: number; method: 'plate' | 'sheet'; grade: Grade; greatestMm?: number },
   working?: Working,
 ): number {
-  const { thicknessMm, method, grade } = input;
+  const { thicknessMm, method, grade, greatestMm } = input;
   requirePositive('Thickness', thicknessMm);
-  return method === 'sheet'
-    ? sheetClearance(thicknessMm, grade, working)
-    : plateClearance(thicknessMm, working);
+  const totalMm =
+    method === 'sheet' ? sheetClearance(thicknessMm, grade, working) : plateClearance(thicknessMm, working);
+  if (greatestMm === undefined || totalMm <= greatestMm) return totalMm;
+  working?.step({
+    title: 'Greatest clearance',
+    formula: 'c ≤ greatest',
+    values: [{ symbol: 'c', meaning: 'total die clearance by practice', kind: 'length', value: totalMm }],
+    result: { symbol: 'c', meaning: 'total die clearance, both sides', kind: 'length', value: greatestMm },
+    source: 'EN 1090-2, tolerance of punched holes (from memory)',
+  });
+  return greatestMm;
+}
+
+/** Greatest total clearance by a code, mm; undefined where the code says nothing. */
+export function greatestClearanceMm(code: EdgeCode): number | undefined {
+  return code === 'EN' ? 1 : undefined;
 }
 
 function plateClearance(thicknessMm: number, working?: Working): number {

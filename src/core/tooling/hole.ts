@@ -1,4 +1,4 @@
-import { formatLength } from '../quantity/formatLength.js';
+import { formatSize } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
 
 /** A punched hole. A slot has round ends; its length is measured over all. */
@@ -41,7 +41,7 @@ export function punchDiagonalMm(hole: Hole): number {
 
 /** The hole as it is echoed in notes: `Ø13/16`, `slot 13/16 × 1-7/8`, `square 3/4`. */
 export function describeHole(hole: Hole, unit: LengthUnit): string {
-  const size = (mm: number) => formatLength(mm, unit);
+  const size = (mm: number) => formatSize(mm, unit);
   switch (hole.shape) {
     case 'round':
       return `Ø${size(hole.diameterMm)}`;

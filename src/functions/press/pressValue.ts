@@ -1,22 +1,16 @@
 import { refuse, refuseUnknown } from '../../core/inputError.js';
 import { nearNames } from '../../core/nearNames.js';
-import { pressValue as valueOf } from '../../core/press/press.js';
+import { pressSource } from '../../core/press/limit.js';
+import { type PressValue, pressValue as valueOf } from '../../core/press/press.js';
 import { type PressItem, pressItems } from '../../core/press/pressItem.js';
 import { quoted } from '../../core/quantity/cellValue.js';
-import {
-  kilogramPerPound,
-  type LengthUnit,
-  megapascalPerKsi,
-  mmPer,
-  newtonPerKilonewton,
-  newtonPerUsTon,
-  radianPerDegree,
-} from '../../core/quantity/units.js';
 import { findPress } from '../../core/shop/findPress.js';
 import { nameKey } from '../../core/shop/table.js';
+import type { NamedValue } from '../../core/working/working.js';
 import { shopArgument } from '../argument/shop.js';
 import { textArgument } from '../argument/text.js';
 import { define } from '../descriptor.js';
+import { inShopUnit, shopUnits } from '../shopUnit.js';
 
 const itemNames = pressItems.map((each) => each.name);
 
@@ -38,7 +32,7 @@ export const pressValue = define({
     '#N/A for a press or item that is not there; #VALUE! with the reason for a cell that cannot be read.',
   source: 'the plate and manual of the press, as given in the Presses table',
   example: '=TONROW.PRESSVALUE("Bay A","Punch throat",ShopStamp)',
-  compute({ press, item, shop }, { unit }) {
+  compute({ press, item, shop }, { unit }, working) {
     const found: PressItem | undefined = pressItems.find((each) => nameKey(each.name) === nameKey(item));
     if (!found) {
       const near = nearNames(nameKey(item), itemNames, nameKey);
@@ -47,19 +41,27 @@ export const pressValue = define({
     }
     const value = valueOf(findPress(press, 'Press', shop), found.key as (typeof pressItems)[number]['key']);
     if (value.state === 'bad') return refuse('Item', item, value.message, '');
-    return value.state === 'value' ? shown(value.value, found, unit) : value.state;
+    const read = quantity(value, found);
+    working?.step({
+      title: found.name,
+      formula: 'as given',
+      values: [{ symbol: 'press', meaning: 'press', kind: 'text', value: press }],
+      result: { symbol: 'value', meaning: found.meaning, ...read },
+      source: pressSource,
+    });
+    const { kind } = read;
+    return typeof read.value === 'string' || kind === 'text'
+      ? read.value
+      : inShopUnit(read.value, kind, unit);
   },
 });
 
-const perShopUnit: Partial<Record<PressItem['kind'], Record<LengthUnit, number>>> = {
-  force: { in: newtonPerUsTon, mm: newtonPerKilonewton },
-  length: mmPer,
-  stress: { in: megapascalPerKsi, mm: 1 },
-  mass: { in: kilogramPerPound, mm: 1 },
-  angle: { in: radianPerDegree, mm: radianPerDegree },
-};
+const legWords = ['no', 'one', 'both'];
 
-function shown(value: number, item: PressItem, unit: LengthUnit): number | string {
-  if (item.kind === 'station') return value === 0 ? 'no' : 'yes';
-  return value / (perShopUnit[item.kind]?.[unit] ?? 1);
+/** A press value as it is shown: a quantity, or the words of a station or of mitered legs. */
+function quantity(value: PressValue, { kind }: PressItem): Pick<NamedValue, 'kind' | 'value'> {
+  if (value.state !== 'value') return { kind: 'text', value: value.state };
+  if (kind === 'station') return { kind: 'text', value: value.value === 0 ? 'no' : 'yes' };
+  if (kind === 'legs') return { kind: 'text', value: legWords[value.value] ?? '' };
+  return { kind: kind in shopUnits ? (kind as keyof typeof shopUnits) : 'ratio', value: value.value };
 }

@@ -20,9 +20,16 @@ export const shop = define({
   errors: '#VALUE! when a table has no headings that can be read, or Units is neither in nor mm.',
   source: 'FIPS 180-4 (SHA-256) for the hash',
   example: '=TONROW.SHOP({"Item","Unit","Bay A";"Punch force","US ton",60;"Punch","","yes"})',
-  compute(tables, { register }) {
+  compute(tables, { register }, working) {
     const read = readShop(tables);
     register(read);
+    working?.step({
+      title: 'Stamp of the shop',
+      formula: 'units · presses · edition of the rules · hash of the content',
+      values: [{ symbol: 'presses', meaning: 'presses', kind: 'count', value: read.presses.length }],
+      result: { symbol: 'stamp', meaning: 'stamp of the shop', kind: 'text', value: read.stamp },
+      source: 'FIPS 180-4 (SHA-256) for the hash',
+    });
     return read.stamp;
   },
 });

@@ -1,12 +1,12 @@
 import { checkRow } from '../../core/row/checkRow.js';
-import { isBlank } from '../../core/quantity/cellValue.js';
+import { isBlank, plainText } from '../../core/quantity/cellValue.js';
 import { readHeadings } from '../../core/row/readHeadings.js';
 import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
 import { define } from '../descriptor.js';
-import { shownItem } from './shownItem.js';
+import { reportItem, shownItem } from './shownItem.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
   kind: 'items',
@@ -33,12 +33,15 @@ export const listCheck = define({
   source: 'each check names its own; see the functions of force, holes and edges',
   example:
     '=TONROW.LISTCHECK({"Mark","Section","Grade","Length";"C1","FB 3/8x4","A36",6},ShopStamp,"verdict")',
-  compute({ list, shop, items }, { unit }) {
+  compute({ list, shop, items }, { unit }, working) {
     const [titles = [], ...rows] = list;
     const headings = readHeadings(titles);
+    const markAt = headings.fields.mark?.at ?? -1;
     const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
     const checked = rows.map((cells) => {
       const result = checkRow(cells, headings, shop);
+      const [first] = items;
+      if (first) reportItem(result, first, working, plainText(String(cells[markAt] ?? '')));
       return items.map((item) => shownItem(result, item, unit));
     });
     return [title, ...checked];

@@ -10,12 +10,12 @@ export function shownItem(row: RowResult, item: RowItem, unit: LengthUnit): stri
   return typeof value === 'string' || kind === 'text' ? value : inShopUnit(value, kind, unit);
 }
 
-/** The item as the last step of a row's working. */
-export function reportItem(row: RowResult, item: RowItem, working: Working | undefined): void {
+/** An item as the last step of a row's working; in a list the mark says whose. */
+export function reportItem(row: RowResult, item: RowItem, working: Working | undefined, mark = ''): void {
   if (!working) return;
   const described = rowItems.find((each) => each.item === item);
   working.step({
-    title: described?.heading ?? item,
+    title: [mark, described?.heading ?? item].filter((text) => text !== '').join(': '),
     formula: item === 'verdict' ? 'the worst of all checks' : (described?.meaning ?? item),
     values: [],
     result: { symbol: item, meaning: described?.meaning ?? item, ...rowItemQuantity(row, item) },

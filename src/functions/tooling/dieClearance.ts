@@ -1,4 +1,5 @@
 import { setting } from '../../core/shop/setting.js';
+import { greatestClearance } from '../../core/shop/greatestClearance.js';
 import { totalDieClearanceMm } from '../../core/tooling/dieClearance.js';
 import { optionalChoiceArgument } from '../argument/choice.js';
 import { lengthArgument } from '../argument/length.js';
@@ -28,7 +29,10 @@ export const dieClearance = define({
   source: 'plate: common practice, no source; sheet: Groover, allowance table (from memory)',
   example: '=TONROW.DIECLEARANCE("3/8","A36")',
   compute({ thickness, grade, shop, method }, _context, working) {
-    const input = { thicknessMm: thickness, grade, method: method ?? setting(shop, 'clearanceMethod') };
-    return totalDieClearanceMm(input, working);
+    const chosen = method ?? setting(shop, 'clearanceMethod');
+    return totalDieClearanceMm(
+      { thicknessMm: thickness, grade, method: chosen, ...greatestClearance(shop) },
+      working,
+    );
   },
 });
