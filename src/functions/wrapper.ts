@@ -2,7 +2,7 @@ import { InputError, refuse } from '../core/inputError.js';
 import type { CellValue } from '../core/quantity/cellValue.js';
 import { Working } from '../core/working/working.js';
 import { type Argument, argumentLabel, type ReadContext } from './argument/argument.js';
-import { readShopReference } from './argument/shop.js';
+import { readShopReference, type ShopReference } from './argument/shop.js';
 import type { CallContext, Descriptor, Result, WorkedCall } from './descriptor.js';
 import { ErrorCell, type HostInput, type HostValue, plainMatrix, plainValue } from './hostValue.js';
 import { inShopUnit } from './shopUnit.js';
@@ -86,13 +86,18 @@ function workingOf(name: string, inputs: readonly HostInput[], runtime: Runtime)
 
 type Entry = [string, Argument<unknown>];
 
-function shopOf(entries: Entry[], inputs: readonly HostInput[], shops: ShopRegistry) {
-  const position = entries.findIndex(
-    ([, argument]) => argument.kind === 'shop' || argument.kind === 'shop or unit',
-  );
-  const [name] = entries[position] ?? ['shop'];
+/** The shop a call names. A function that needs one refuses a mere unit before it reads anything in that unit. */
+function shopOf(entries: Entry[], inputs: readonly HostInput[], shops: ShopRegistry): ShopReference {
+  const position = entries.findIndex(([, { kind }]) => kind === 'shop' || kind === 'shop or unit');
+  const entry = entries[position];
+  if (!entry) return { unit: 'in', shop: undefined };
+  const [name, shopArgument] = entry;
   const argument = argumentLabel(name);
-  return readShopReference(position < 0 ? null : single(inputs[position], argument), argument, shops);
+  const value = single(inputs[position], argument);
+  const reference = readShopReference(value, argument, shops);
+  if (shopArgument.dimensionality === 'scalar')
+    shopArgument.read(value, { argument, ...reference, grades: [] });
+  return reference;
 }
 
 function readArgument(argument: Argument<unknown>, input: HostInput, context: ReadContext): unknown {
