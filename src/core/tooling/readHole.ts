@@ -87,7 +87,7 @@ function parseShape(text: string, argument: string, value: string, unit: LengthU
   const sides = size.split('x').map((side) => side.trim());
   const [first = '', second] = sides;
   const shape = word === undefined ? (second === undefined ? 'round' : 'slot') : shapeWords[word];
-  if (sides.length > 2 || first === '' || second === '') return notAHole(argument, value);
+  if (sides.length > 2 || !sides.every(startsWithDigits)) return notAHole(argument, value);
   const read = (side: string) => readLength(side, argument, unit, 'hole');
   if (second === undefined) {
     if (shape === 'round') return { shape, diameterMm: read(first) };
@@ -105,6 +105,8 @@ function parseShape(text: string, argument: string, value: string, unit: LengthU
   }
   return { shape, widthMm, lengthMm };
 }
+
+const startsWithDigits = (side: string) => /^[\d.,]/.test(side);
 
 /** `10x40 mm`: the unit behind the last dimension holds for both. */
 function withUnitOf(second: string, first: string): string {
