@@ -1,0 +1,186 @@
+import type { HostArgument } from '../../../src/headless/functions/hostCall.js';
+import { bayA, bayB, pressTable, settingTable } from '../../support/sampleShop.js';
+
+export const presses = pressTable({ 'Bay A': bayA, 'Bay B': bayB });
+export const tools = [
+  ['Press', 'Kind', 'Shape', 'Size', 'Length', 'Count'],
+  ['any', 'punch', 'round', '13/16', null, 2],
+  ['any', 'die', 'round', '27/32', null, 1],
+];
+export const grades = [
+  ['Grade', 'Tensile min', 'Tensile upper', 'Shear', 'Density', 'Source'],
+  ['Bay plate', '60 ksi', '75 ksi', null, null, 'mill certificate'],
+];
+export const settings = settingTable({ Units: 'in', 'Edge code': 'AISC' });
+/** The shop as its own cell gives it: all four tables. */
+export const shopArguments: HostArgument[] = [presses, tools, grades, settings];
+
+const headings = ['Mark', 'Qty', 'Section', 'Grade', 'Length', 'Hole', 'Edge', 'End', 'Press'];
+const row = ['C1', 4, 'FB 3/8x4', 'A36', 12, '2 @ 13/16', '1-1/2', '1-1/2', 'Bay A'];
+
+/** A call that must be answered with a value: its required arguments, options left out. */
+export interface GoodCall {
+  name: string;
+  /** Stands for the stamp of the sample shop. */
+  given: (stamp: string) => HostArgument[];
+  /** A number to two digits, or what the answer must hold as text; where it comes from stands in the checks. */
+  value: number | RegExp;
+  /** The same call written in other ways: text with units, numbers, other spellings. */
+  same: (stamp: string) => HostArgument[][];
+}
+
+export const goodCalls: readonly GoodCall[] = [
+  {
+    name: 'PUNCHFORCE',
+    given: () => ['13/16', '3/8', 'A36'],
+    value: 28.716,
+    same: () => [
+      [0.8125, 0.375, 'astm a36'],
+      ['20.6375 mm', '9.525 mm', 'A 36', 'in'],
+      ['Ø 13/16"', '3/8 in', 'tensile 80 ksi', 'IN', 1],
+    ],
+  },
+  {
+    name: 'SHEARFORCE',
+    given: () => ['FB 1/2x4', 'A36'],
+    value: 60,
+    same: () => [['FB 12.7x101.6 mm', 'shear 60 ksi', 'in', 0, 0]],
+  },
+  { name: 'HOLEMIN', given: () => ['1/2', 'A36'], value: 0.5, same: () => [['12.7 mm', 'a36', 'in']] },
+  {
+    name: 'DIECLEARANCE',
+    given: () => ['3/8', 'A36'],
+    value: 1 / 32,
+    same: () => [[0.375, 'A36', 'in', 'PLATE']],
+  },
+  {
+    name: 'EDGEMIN',
+    given: () => ['3/4'],
+    value: 1.25,
+    same: () => [[0.75, 'in', 'sheared', 'AISC', 'standard']],
+  },
+  {
+    name: 'SECTIONMASS',
+    given: () => ['PL1/2X6', 12],
+    value: 10.21,
+    same: () => [['PL12.7x152.4 mm', `1'-0"`, 'in', 'A36']],
+  },
+  {
+    name: 'LENGTH',
+    given: () => [`2'-6 1/2"`],
+    value: 30.5,
+    same: () => [['30 1/2'], [30.5, 'in'], ['774.7 mm']],
+  },
+  {
+    name: 'SHOP',
+    given: () => [presses],
+    value: /^"in · 2 presses · rules 1 · [A-Z2-9-]{14}"$/,
+    same: () => [[presses, [[null]]]],
+  },
+  {
+    name: 'PRESSVALUE',
+    given: (stamp) => ['Bay A', 'Punch throat', stamp],
+    value: 12,
+    same: (stamp) => [['bay a', 'PUNCH THROAT', ` ${stamp} `]],
+  },
+  {
+    name: 'PUNCHUSE',
+    given: (stamp) => ['Bay A', '1-1/2', '1/2', 'Mild', stamp],
+    value: 1,
+    same: (stamp) => [['BAY A', 1.5, '12.7 mm', 'shear 50 ksi', stamp]],
+  },
+  {
+    name: 'SHEARUSE',
+    given: (stamp) => ['Bay A', 'FB 3/4x8', 'Mild', stamp],
+    value: 1,
+    same: (stamp) => [['Bay A', '3/4 x 8', 'mild', stamp, 0]],
+  },
+  {
+    name: 'ROWCHECK',
+    given: (stamp) => [[headings], [row], stamp],
+    value: /^\[\["OK",0\.\d+,"Read: 2 × Ø13\/16/,
+    same: (stamp) => [[[[...headings].reverse()], [[...row].reverse()], stamp]],
+  },
+  {
+    name: 'LISTCHECK',
+    given: (stamp) => [[headings, row], stamp],
+    value: /^\[\["Verdict","Share of rating","Note"\],\["OK",0\.\d+,"Read: /,
+    same: (stamp) => [[[headings, row], stamp, 'verdict, use, note']],
+  },
+  {
+    name: 'WORKING',
+    given: () => ['PUNCHFORCE', '13/16', '3/8', 'A36'],
+    value: /^\[\["Step",.*"Punching force",/,
+    same: () => [['tonrow.punchforce', 0.8125, '3/8', 'A36']],
+  },
+];
+
+/** What is wrong with one argument: what stands in it, what the message quotes, and with which error. */
+export interface BadValue {
+  given: HostArgument;
+  /** How the message says what was read. */
+  received: string | RegExp;
+  code: '#VALUE!' | '#N/A';
+  /** Bad only where the argument must be given. */
+  blank?: true;
+}
+
+const unreadable = (given: HostArgument, received: string | RegExp = `'${String(given)}'`): BadValue => ({
+  given,
+  received,
+  code: '#VALUE!',
+});
+const notFound = (given: string): BadValue => ({ given, received: `'${given}'`, code: '#N/A' });
+const errorCell = { given: { error: '#DIV/0!' }, received: 'error #DIV/0!', code: '#VALUE!' } as const;
+const blanks = ['', null].map((given) => ({
+  ...unreadable(given, 'the cell is blank'),
+  blank: true as const,
+}));
+const sizes = [
+  unreadable('3/8 inc'),
+  unreadable(-1, '-1'),
+  unreadable(1e9, '1000000000'),
+  unreadable(true, 'TRUE'),
+];
+
+/** Bad input by the kind of an argument. A kind that is missing here fails the test of its functions. */
+export const badValues: Record<string, readonly BadValue[]> = {
+  hole: [...sizes, ...blanks, errorCell, unreadable('2-1/4'), unreadable('4-13/16Ø'), unreadable('oval 1x2')],
+  length: [
+    ...sizes,
+    ...blanks,
+    errorCell,
+    unreadable('1,500', /1\.5 or 1500/),
+    unreadable('2-6', /2 ft 6 in/),
+  ],
+  grade: [
+    ...blanks,
+    errorCell,
+    notFound('A3x6'),
+    unreadable('310 MPa'),
+    unreadable(-3, '-3'),
+    unreadable(true, 'TRUE'),
+  ],
+  section: [
+    ...blanks,
+    errorCell,
+    unreadable('abc'),
+    unreadable('HSS4X4X1/4'),
+    notFound('C9X99'),
+    unreadable(12, '12'),
+  ],
+  bolt: [...blanks, errorCell, unreadable('M'), unreadable('abc'), unreadable(-1, '-1')],
+  text: [...blanks, errorCell],
+  count: [errorCell, unreadable('two'), unreadable(0, '0'), unreadable(1.5, '1.5'), unreadable(100, '100')],
+  angle: [errorCell, unreadable('steep'), unreadable(-1, '-1'), unreadable(89, '89')],
+  choice: [unreadable('purple')],
+  items: [errorCell, unreadable('colour', `'colour'`), unreadable('verdict, colour', `'colour'`)],
+  shop: [
+    errorCell,
+    unreadable('mm', `'mm'`),
+    unreadable('my shop'),
+    unreadable(null, 'a blank cell'),
+    unreadable(7, '7'),
+  ],
+  'shop or unit': [errorCell, unreadable('cm'), unreadable('my shop'), unreadable(7, '7')],
+};

@@ -1,0 +1,150 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readShop } from '../../../src/core/shop/readShop.js';
+import type { Argument } from '../../../src/functions/argument/argument.js';
+import { catalogue } from '../../../src/functions/catalogue.js';
+import type { HostInput } from '../../../src/functions/hostValue.js';
+import type { SheetResult } from '../../../src/functions/wrapper.js';
+import { bayA, pressTable, shopTables } from '../../support/sampleShop.js';
+import { SheetError, SheetRuntime } from '../../support/sheetRuntime.js';
+
+const inches = readShop(shopTables());
+const millimetres = readShop(
+  shopTables({
+    settings: [
+      ['Setting', 'Value'],
+      ['Units', 'mm'],
+    ],
+  }),
+);
+const sheet = new SheetRuntime(inches, millimetres);
+const calculations = catalogue.filter(({ name }) => name !== 'WORKING');
+const [stepAt, resultAt, sourceAt] = [0, 3, 5];
+
+const headings = [
+  ['Mark', 'Qty', 'Section', 'Grade', 'Length', 'Hole', 'Bolt', 'Edge', 'End', 'Pitch', 'Gage', 'Press'],
+];
+const rows = [
+  ['C1', 4, 'FB 3/8x4', 'A36', 6, '2 @ 13/16', '3/4', 2, 1.5, 3, null, 'Bay A'],
+  ['L1', 2, 'L3X3X1/4', 'A572-50', 8, '13/16', null, null, 1.25, null, 1.75, null],
+  ['R1', 9, 'RB 3/4', 'A36', 20, null, null, null, null, null, null, 'Bay B'],
+  ['S1', 1, 'C8X11.5', 'A36', 120, null, null, null, null, null, null, null],
+];
+
+const inchLengths = fc.integer({ min: 1, max: 96 }).map((parts) => `${parts}/64"`);
+const mmLengths = fc.integer({ min: 1, max: 40 }).map((mm) => `${mm} mm`);
+
+/** Readable input of an argument, by its kind, or by its name where the kind does not say enough. */
+function readable(name: string, argument: Argument<unknown>): fc.Arbitrary<HostInput> {
+  const { choices } = argument;
+  if (choices) return fc.constantFrom(...choices.map(({ value }) => value));
+  const named: Record<string, HostInput[]> = {
+    press: ['Bay A', 'Bay B'],
+    presses: [pressTable({ 'Bay A': bayA })],
+    tools: [null],
+    grades: [null],
+    settings: [
+      null,
+      [
+        ['Setting', 'Value'],
+        ['Units', 'mm'],
+      ],
+    ],
+    item: ['Punch throat', 'Punch force', 'Flat shear', 'Heaviest bar', 'Flat shear rake', 'Shear force'],
+    row: rows.map((row) => [row]),
+    list: [[...headings, ...rows]],
+    items: [null, 'verdict', 'use, note', 'force', 'mass, hits'],
+    leg: ['3', '80 mm', '2-1/2"', '65 mm'],
+  };
+  if (name === 'headings') return fc.constant(headings);
+  const own = named[name];
+  if (own) return fc.constantFrom(...own);
+  const kinds: Record<string, HostInput[]> = {
+    hole: ['13/16"', '4 @ 22 mm', 'sq 3/4"', 'rect 1"x2"', 'hex 7/8"', '13/16"x1-7/8"'],
+    grade: ['A36', 'Mild', 'S355', '6061-T6', 'shear 310 MPa', 'A572-50'],
+    section: ['PL1/2"X6"', 'FB 10x50 mm', 'L3X3X1/4"', 'C8X11.5', 'UPN100', 'RB 25 mm', 'SQ 3/4"'],
+    bolt: ['3/4', 'M20', '7/8', 'M24'],
+    shop: [inches.stamp, millimetres.stamp],
+    'shop or unit': [null, 'in', 'mm', inches.stamp, millimetres.stamp],
+    count: [null, 1, 3, 12],
+    angle: [null, 1, 15, 45],
+  };
+  return argument.kind === 'length'
+    ? fc.oneof(inchLengths, mmLengths)
+    : fc.constantFrom(...(kinds[argument.kind] ?? [null]));
+}
+
+function optional(argument: Argument<unknown>, input: fc.Arbitrary<HostInput>): fc.Arbitrary<HostInput> {
+  return argument.optional ? fc.option(input, { nil: null }) : input;
+}
+
+/** The value the last step must carry: the number or word itself, or the first cell of the last row. */
+function shownLast(result: SheetResult) {
+  return Array.isArray(result) ? result.at(-1)?.[0] : result;
+}
+
+/** The result of a call, or the message it is refused with. */
+function outcome(name: string, inputs: HostInput[]) {
+  try {
+    return { result: sheet.call(name, ...inputs) as SheetResult };
+  } catch (error) {
+    if (error instanceof SheetError) return { refused: error.message };
+    throw error;
+  }
+}
+
+describe('the working of a function', () => {
+  it.each(calculations.map((descriptor) => [descriptor.name, descriptor] as const))(
+    '%s ends in the value of the function to the last bit, and every step has a source',
+    (name, descriptor) => {
+      const entries = Object.entries(descriptor.arguments);
+      const inputs = fc.tuple(
+        ...entries.map(([key, argument]) => optional(argument, readable(key, argument))),
+      );
+      let computed = 0;
+      fc.assert(
+        fc.property(inputs, (given) => {
+          const direct = outcome(name, given);
+          const worked = outcome('WORKING', [name, ...given]);
+          if (direct.refused !== undefined) {
+            expect(worked.refused).toBe(direct.refused);
+            return;
+          }
+          const [titles, ...steps] = worked.result as (string | number)[][];
+          expect(titles).toEqual(['Step', 'Formula', 'Values', 'Result', 'Unit', 'Source', 'Caution']);
+          expect(steps.at(-1)?.[resultAt]).toBe(shownLast(direct.result as SheetResult));
+          for (const step of steps) {
+            expect(step[stepAt]).not.toBe('');
+            expect(step[sourceAt]).not.toBe('');
+          }
+          computed += 1;
+        }),
+        { numRuns: 150, seed: 20_261 },
+      );
+      expect(computed).toBeGreaterThan(30);
+    },
+  );
+
+  it('shows values with their units as the trade writes them', () => {
+    const steps = sheet.call('WORKING', 'PUNCHFORCE', '13/16', '3/8', 'A36') as string[][];
+    expect(steps.map((step) => step[2]).join(' | ')).toContain('d = 13/16 in');
+    expect(steps.map((step) => step[2]).join(' | ')).toContain('t = 3/8 in');
+    expect(steps.at(-1)?.[4]).toBe('US ton');
+  });
+
+  it('puts the governing check of a row first', () => {
+    const short = ['C1', 4, 'FB 3/8x4', 'A36', 6, '2 @ 13/16', '3/4', 2, 0.75, 3, null, 'Bay A'];
+    const steps = sheet.call('WORKING', 'ROWCHECK', headings, [short], inches.stamp, 'verdict') as string[][];
+    const firstOutcome = steps.findIndex((step) => step[3] === 'Edge short');
+    const firstShare = steps.findIndex((step) => step[0] === 'Share of rating');
+    expect(firstOutcome).toBeGreaterThan(0);
+    expect(firstShare).toBeGreaterThan(firstOutcome);
+    expect(steps.at(-1)?.[3]).toBe('Edge short');
+  });
+
+  it('refuses a name that is no function, with the names there are', () => {
+    const error = sheet.error('WORKING', 'PUNCHFORCES', '13/16');
+    expect(error.code).toBe('#N/A');
+    expect(error.message).toContain('PUNCHFORCE');
+  });
+});
