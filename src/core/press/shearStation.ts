@@ -15,6 +15,11 @@ export interface ShearJob<Shape extends Section = Section> {
   unit: LengthUnit;
 }
 
+/** Whether no press station cuts the section: it is sawn. Common practice, no source. */
+export function isSawn(section: Section): boolean {
+  return section.kind === 'channel';
+}
+
 /**
  * One cut against the shear station its section needs: flat shear, angle shear, bar shear.
  * A channel has no station on these presses and is sawn: no finding.

@@ -1,4 +1,5 @@
 import { bySeverity, type Finding } from '../press/finding.js';
+import { isSawn } from '../press/shearStation.js';
 import { type CellValue, isBlank } from '../quantity/cellValue.js';
 import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
@@ -72,7 +73,7 @@ function prepare(job: RowJob & Pick<ReadyRow, 'section' | 'grade'>, shop: Shop, 
     row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
   const checks: Check[] = [];
   const understood = [...job.understood];
-  if (section.kind === 'channel') understood.push('cut by saw: no press station cuts channels');
+  if (isSawn(section)) understood.push('cut by saw: no press station cuts this section');
   if (lengthMm === undefined) understood.push('no length given, so no mass');
   for (const group of job.groups) {
     const place = holePlace(section, group, shop.unit);

@@ -1,5 +1,6 @@
 import { shearStrengthMPa } from '../../core/material/shearStrength.js';
-import { shearFindings } from '../../core/press/shearStation.js';
+import type { Finding } from '../../core/press/finding.js';
+import { isSawn, shearFindings } from '../../core/press/shearStation.js';
 import { stationUse } from '../../core/press/stationUse.js';
 import { leastThicknessMm } from '../../core/section/leastThickness.js';
 import { findPress } from '../../core/shop/findPress.js';
@@ -29,13 +30,18 @@ export const shearUse = define({
   example: '=TONROW.SHEARUSE("Bay A","FB 1/2x4","A36",ShopStamp)',
   compute({ press, section, grade, shop, miter }, { unit }, working) {
     const found = findPress(press, 'Press', shop);
-    if (section.kind === 'channel') return 'No station';
     const strength = {
       grade,
       thicknessMm: leastThicknessMm(section),
       shearRatio: setting(shop, 'shearRatio'),
     };
     const job = { section, shearStrengthMPa: shearStrengthMPa(strength, working), miterRad: miter, unit };
-    return stationUse(shearFindings(found, job, working), working);
+    const sawn: Finding = {
+      verdict: 'No station',
+      governs: 'cut',
+      note: 'No press station cuts it; saw it.',
+    };
+    const findings = isSawn(section) ? [sawn] : shearFindings(found, job, working);
+    return stationUse(findings, working);
   },
 });
