@@ -55,7 +55,10 @@ export const shopUnits: Record<Exclude<QuantityKind, 'text'>, Record<LengthUnit,
   count: plain('', 0),
 };
 
+/** The digits a sheet shows; more would be noise of the conversion, and 12 in read and given back would be 11.999…8. */
+const shownDigits = 15;
+
 /** A quantity in the core's unit as a number in the shop's. */
 export function inShopUnit(value: number, kind: Exclude<QuantityKind, 'text'>, unit: LengthUnit): number {
-  return value / shopUnits[kind][unit].per;
+  return Number((value / shopUnits[kind][unit].per).toPrecision(shownDigits));
 }
