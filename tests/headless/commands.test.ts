@@ -179,7 +179,7 @@ describe('calc', () => {
           message: 'It uses TONROW.NOPE, which this edition of TONROW does not have.',
         },
       },
-      { formula: '=1+', error: { code: '#NAME?', message: 'The formula cannot be read at "".' } },
+      { formula: '=1+', error: { code: '#NAME?', message: 'The formula ends too early.' } },
     ]);
   });
 

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { readSheetValues, recalculateWorkbook, type InputChange } from '../../src/headless';
-import { buildWorkbook, formula, spilled, spilling, type BuiltSheet } from '../xlsx/support/buildWorkbook';
+import {
+  buildWorkbook,
+  formula,
+  spilled,
+  spilling,
+  workbookParts,
+  zipParts,
+  type BuiltSheet,
+} from '../xlsx/support/buildWorkbook';
 import { sampleFunctions } from './support/sample';
 
 const ours = (name: string, args: string) => `_xldudf_TONROW_${name}(${args})`;
@@ -154,7 +162,7 @@ describe('what is kept', () => {
     expect(report.stale.map(({ cell }) => cell)).toEqual(['Quote!B1']);
   });
 
-  it('reports what depends on a spill that is read in one step', async () => {
+  it('reports a formula stale that finds out what it reads, when anything changed', async () => {
     const { report } = await recalculated(
       [
         {
@@ -173,6 +181,157 @@ describe('what is kept', () => {
     ]);
     expect(values[0]).toEqual([[7, 8]]);
     expect(report.stale.map(({ why }) => why)).toEqual(Array(2).fill('It is part of a circular reference.'));
+  });
+});
+
+describe('references', () => {
+  const parts = (rows: number) => ({
+    name: 'Parts list',
+    rows: [
+      ['Mark', 'Qty', 'Twice', 'Sum'],
+      ...Array.from({ length: rows }, (_, i) => [
+        `M${i}`,
+        i,
+        formula(ours('DOUBLE', 'Parts[[#This Row],[Qty]]')),
+        formula(`${ours('TOTAL', 'Parts[[#Headers],[#Data],[Qty]]')}+SUM(Parts[[#This Row],[Qty]:[Twice]])`),
+      ]),
+    ],
+    tables: [{ name: 'Parts', ref: `A1:D${rows + 1}`, columns: ['Mark', 'Qty', 'Twice', 'Sum'] }],
+  });
+
+  it('to the row at hand are read in each row', async () => {
+    const { values } = await recalculated([parts(3)]);
+    expect(values[0]?.slice(1)).toEqual([
+      ['M0', 0, 0, 3],
+      ['M1', 1, 2, 6],
+      ['M2', 2, 4, 9],
+    ]);
+  });
+
+  it('in shared formulas move with the cell', async () => {
+    const shared = (inner: string) => ({ inner: `<f t="shared" si="0"${inner}</f>` });
+    const { values } = await recalculated([
+      {
+        name: 'Quote',
+        rows: [
+          [1, 10, shared(' ref="C1:C3">_xldudf_TONROW_DOUBLE(A1)+$B$1')],
+          [2, null, shared('>')],
+          [3, null, shared('>')],
+        ],
+      },
+    ]);
+    expect(values[0]?.map((row) => row[2])).toEqual([12, 14, 16]);
+  });
+
+  it('by a name of the sheet come before those by a name of the workbook', async () => {
+    const parts = workbookParts(
+      [
+        { name: 'One', rows: [[1, formula('rate*2')]] },
+        { name: 'Two', rows: [[5, formula('rate*2')]] },
+      ],
+      {
+        names: { rate: 'One!$A$1' },
+      },
+    );
+    parts['xl/workbook.xml'] = (parts['xl/workbook.xml'] as string).replace(
+      '</definedNames>',
+      '<definedName name="rate" localSheetId="1">Two!$A$1</definedName></definedNames>',
+    );
+    const { bytes } = await recalculateWorkbook(zipParts(parts), sampleFunctions());
+    expect(['One', 'Two'].map((name) => readSheetValues(bytes, name)[0]?.[1])).toEqual([2, 10]);
+  });
+
+  it('in a cell of one value mean the crossing with its row', async () => {
+    const { values } = await recalculated([
+      {
+        name: 'Quote',
+        rows: [[1, formula(ours('DOUBLE', 'A1:A3'))], [2, formula(ours('DOUBLE', 'A$1:A$3'))], [3]],
+      },
+    ]);
+    expect(values[0]?.map((row) => row[1])).toEqual([2, 4, undefined]);
+  });
+
+  it('of whole columns end where the sheet ends', async () => {
+    const { values } = await recalculated([
+      { name: 'Quote', rows: [[1, formula(ours('KINDS', 'A:A'))], [2]] },
+    ]);
+    expect(values[0]?.[0]?.[1]).toBe('number number');
+  });
+});
+
+describe('what functions are given', () => {
+  it('text stays text, blanks are blank, errors are errors', async () => {
+    const { values } = await recalculated([
+      {
+        name: 'Quote',
+        rows: [
+          ['0012', '1e3', '=1+1', 'TRUE', null, true, 1, formula('1/0'), formula(ours('KINDS', 'A1:H1'))],
+        ],
+      },
+    ]);
+    expect(values[0]?.[0]?.[8]).toBe('string string string string null boolean number #DIV/0!');
+  });
+
+  it('texts in cells are never evaluated or changed', async () => {
+    const rows = [['=1+1', '+A1', '@SUM(1)', "='x'!A1", '{=1}', formula(ours('DOUBLE', '1'))]];
+    const { values } = await recalculated([{ name: 'Quote', rows }]);
+    expect(values[0]).toEqual([['=1+1', '+A1', '@SUM(1)', "='x'!A1", '{=1}', 2]]);
+  });
+});
+
+describe('subtotals', () => {
+  const list = (hidden: string) => ({
+    name: 'Quote',
+    sheetData: `<row r="1"><c r="A1"><v>1</v></c><c r="B1"><f>SUBTOTAL(9,A1:A4)</f></c><c r="C1"><f>SUBTOTAL(109,A1:A4)</f></c></row><row r="2"${hidden}><c r="A2"><f>_xldudf_TONROW_DOUBLE(5)</f></c></row><row r="3"><c r="A3"><f>SUBTOTAL(109,A1:A2)</f></c></row><row r="4"><c r="A4"><v>100</v></c></row>`,
+  });
+
+  it('leave out other subtotals', async () => {
+    const { values } = await recalculated([list('')]);
+    expect(values[0]).toEqual([[1, 111, 111], [10], [11], [100]]);
+  });
+
+  it('leave out hidden rows where they say so, and are not evaluated where that is open', async () => {
+    const { values, report } = await recalculated([list(' hidden="1"')]);
+    expect(values[0]?.[0]).toEqual([1, null, 101]);
+    expect(report.stale[0]).toEqual({ cell: 'Quote!B1', why: 'It uses SUBTOTAL over hidden rows.' });
+  });
+});
+
+describe('large and hostile sheets', () => {
+  it('ten thousand running totals over our function take linear space and a few seconds', async () => {
+    const rows = Array.from({ length: 10_000 }, (_, i) => [
+      i,
+      formula(ours('DOUBLE', `A${i + 1}`)),
+      formula(`SUM(B$1:B${i + 1})`),
+    ]);
+    const start = performance.now();
+    const { values } = await recalculated([{ name: 'Quote', rows }]);
+    expect(values[0]?.[9999]).toEqual([9999, 19998, 99_990_000]);
+    expect(performance.now() - start).toBeLessThan(20_000);
+  });
+
+  it('a chain of ten thousand cells, written from the last to the first, is followed', async () => {
+    const rows = Array.from({ length: 10_000 }, (_, i) => [
+      formula(i === 9999 ? ours('DOUBLE', '1') : `A${i + 2}+1`),
+    ]);
+    const { values } = await recalculated([{ name: 'Quote', rows }]);
+    expect(values[0]?.[0]).toEqual([10_001]);
+  });
+
+  it('an array formula over the whole sheet, nested brackets and endless names are kept, not followed', async () => {
+    const names = { a: 'b+1', b: 'a+1' };
+    const rows = [
+      [{ inner: '<f t="array" ref="A1:XFD1048576">_xldudf_TONROW_DOUBLE(1)</f><v>5</v>' }],
+      [
+        undefined,
+        formula(`${'('.repeat(5000)}1${')'.repeat(5000)}+B9`, 1),
+        formula('a', 2),
+        formula(`${'-'.repeat(9000)}B9`, 3),
+      ],
+    ];
+    const { values, report } = await recalculated([{ name: 'Quote', rows }], [], names);
+    expect(values[0]?.[0]).toEqual([5]);
+    expect(report.stale[0]?.why).toBe('It fills more than a million cells.');
   });
 });
 
@@ -243,5 +402,55 @@ describe('spills', () => {
       [null, 'mine'],
     ]);
     expect(report.errors[0]).toMatchObject({ cell: 'Quote!B1', code: '#SPILL!' });
+  });
+
+  it('move when what they read spills further', async () => {
+    const { values } = await recalculated([
+      {
+        name: 'Quote',
+        rows: [
+          [
+            3,
+            spilling(ours('TALL', 'A1'), 'B1'),
+            undefined,
+            undefined,
+            spilling(`${ours('TOTAL', 'B1:B9')}*INDEX(_xlfn.ANCHORARRAY(B1),0,1)`, 'E1'),
+          ],
+        ],
+      },
+    ]);
+    expect(values[0]?.map((row) => row[4])).toEqual([6, 12, 18]);
+  });
+
+  it('into merged cells or beyond the sheet are blocked', async () => {
+    const merged = await recalculated([
+      {
+        name: 'Quote',
+        rows: [[2, spilling(ours('TALL', 'A1'), 'B1')]],
+        after: '<mergeCells><mergeCell ref="C2:D3"/></mergeCells>',
+      },
+    ]);
+    expect(merged.report.errors[0]).toEqual({
+      cell: 'Quote!B1',
+      code: '#SPILL!',
+      message: 'The result would reach into merged cells.',
+    });
+    const sheetData = `<row r="1048576"><c r="A1048576" cm="1"><f t="array" ref="A1048576">${ours('TALL', '2')}</f></c></row>`;
+    const { report } = await recalculateWorkbook(
+      buildWorkbook([{ name: 'Quote', sheetData }]),
+      sampleFunctions(),
+    );
+    expect(report.errors[0]).toMatchObject({
+      code: '#SPILL!',
+      message: 'The result would reach beyond the end of the sheet.',
+    });
+  });
+
+  it('of fixed arrays fill their range: what is missing is #N/A, a single value repeats', async () => {
+    const array = (text: string, ref: string) => ({ inner: `<f t="array" ref="${ref}">${text}</f>` });
+    const { values } = await recalculated([
+      { name: 'Quote', rows: [[array(ours('TALL', '2'), 'A1:A3'), array(ours('DOUBLE', '4'), 'B1:B2')]] },
+    ]);
+    expect(values[0]).toEqual([[1, 8], [2, 8], [{ error: '#N/A' }]]);
   });
 });

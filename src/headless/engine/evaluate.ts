@@ -19,6 +19,9 @@ export interface Setting {
   ours: boolean;
 }
 
+/** Ranges whose search index is kept. */
+const mostSearched = 100;
+
 /** Functions whose arguments are arrays even in a cell that holds one value. */
 const arrayFunctions = new Set([
   'SUMPRODUCT',
@@ -39,11 +42,6 @@ export class Evaluator {
     private readonly functions: OurFunctions,
     readonly values: Values,
   ) {}
-
-  /** Forgets what was remembered of ranges; call it when cells changed that were read before. */
-  forget(): void {
-    this.caches = newSearchCaches();
-  }
 
   evaluate(node: Node, setting: Setting): Operand {
     return this.value(node, setting, false);
@@ -133,6 +131,7 @@ export class Evaluator {
     if (name === 'SUBTOTAL') return this.subtotal(args, setting);
     const description = this.engine.describe(name);
     if (!description) throw new CannotCompute(`It uses ${name}, which is not evaluated here.`);
+    if (this.caches.forwardSearch.size > mostSearched) this.caches = newSearchCaches();
     const inner = setting.plain && arrayFunctions.has(name) ? { ...setting, plain: false } : setting;
     const operands = args.map((arg, i) =>
       arg.kind === 'missing'

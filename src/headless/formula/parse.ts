@@ -91,7 +91,10 @@ class Parser {
   }
 
   private stop(): never {
-    throw new FormulaSyntaxError(`The formula cannot be read at "${this.peek().text}".`);
+    const { kind, text } = this.peek();
+    throw new FormulaSyntaxError(
+      kind === 'end' ? 'The formula ends too early.' : `The formula cannot be read at "${text}".`,
+    );
   }
 
   private expect(kind: Token['kind']): void {

@@ -124,6 +124,7 @@ export class ReferenceReader {
 
   private zone(first: Corner, last: Corner, sheet: number): Node {
     if (this.place.inName && (first.relative || last.relative)) {
+      this.formula.dynamic = true;
       this.cannot('It uses a defined name that is relative to the cell.');
     }
     const zone = zoneBetween(first, last);

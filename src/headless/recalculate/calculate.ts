@@ -1,4 +1,4 @@
-import { cellKey, MAX_COLUMNS, WorkbookRefused, zoneHolds, type Zone } from '../../xlsx';
+import { cellKey, MAX_COLUMNS, sheetPrefix, WorkbookRefused, zoneHolds, type Zone } from '../../xlsx';
 import { loadEngine, type Engine } from '../engine/engine';
 import { Evaluator } from '../engine/evaluate';
 import { OurFunctions } from '../engine/ourFunctions';
@@ -99,7 +99,7 @@ async function calculateOnce(
   );
   const calculation = new Calculation({
     cells,
-    sheetNames: workbook.sheets.map(({ name }) => name),
+    sheetNames: workbook.sheets.map(({ name }) => sheetPrefix(name)),
     graph,
     order: calculationOrder(graph.reads),
     grids,

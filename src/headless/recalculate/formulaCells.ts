@@ -34,6 +34,8 @@ export function readFormulaCells(
       if (isReplaced(sheet, cellKey(row, column))) return;
       const shift = { rows: row - stored.baseRow, columns: column - stored.baseColumn };
       const formula = parseFormula(stored.text, { sheet, row, column, shift }, scope);
+      // Without a text of its own, what a formula reads is not known.
+      if (stored.text === '') formula.dynamic = true;
       const pin = whyPinned(formula, stored, workbook, supported);
       cells.push({ sheet, row, column, stored, formula, pin, replaced: false });
     });

@@ -1,48 +1,45 @@
-import type { Zone } from '../../xlsx';
+import { zoneSize, type Zone } from '../../xlsx';
 import type { FormulaCell } from './formulaCells';
 import type { Owners } from './owners';
 
 /** References of at most this many cells are followed cell by cell, larger ones are shared. */
 const small = 24;
+/** Rows of the smallest block of a column that ranges share. */
+const blockRows = 64;
 
 /**
- * Who reads whom. Nodes are the formulas (by number) and, after them, the larger ranges they read, each
- * once however many formulas read it.
+ * Who reads whom. Nodes are the formulas (by number) and, after them, the larger ranges they read and the
+ * blocks those are made of. A column is cut into blocks of 64, 128, 256 … rows, so that ten thousand
+ * running totals over one column share a few hundred blocks instead of listing fifty million cells.
  */
 export class Graph {
-  readonly ranges: { sheet: number; zone: Zone }[] = [];
-  private readonly rangeNodes = new Map<string, number>();
-  /** For each formula: the nodes it reads. */
-  readonly reads: number[][];
+  /** For each node: the nodes it reads. */
+  readonly reads: number[][] = [];
+  private readonly shared = new Map<string, number>();
+  private readonly named = new Map<number, { sheet: number; zone: Zone }>();
 
   constructor(
-    private readonly formulas: FormulaCell[],
+    formulas: FormulaCell[],
     private readonly owners: Owners,
   ) {
-    this.reads = formulas.map((cell) => this.readsOf(cell));
-    for (let i = 0; i < this.ranges.length; i++) {
-      const { sheet, zone } = this.ranges[i] as { sheet: number; zone: Zone };
-      this.reads.push(this.owners.within(sheet, zone));
-    }
+    for (let id = 0; id < formulas.length; id++) this.reads.push([]);
+    formulas.forEach((cell, id) => this.readsOf(cell, this.reads[id] as number[]));
   }
 
   /** The range a node stands for; undefined for a formula. */
   rangeOf(node: number): { sheet: number; zone: Zone } | undefined {
-    return this.ranges[node - this.formulas.length];
+    return this.named.get(node);
   }
 
-  private readsOf({ formula }: FormulaCell): number[] {
-    const nodes: number[] = [];
+  private readsOf({ formula }: FormulaCell, nodes: number[]): void {
     for (const { sheet, zone } of formula.references) {
-      const size = (zone.bottom - zone.top + 1) * (zone.right - zone.left + 1);
-      if (size > small) nodes.push(this.rangeNode(sheet, zone));
+      if (zoneSize(zone) > small) nodes.push(this.rangeNode(sheet, zone));
       else this.eachOwner(sheet, zone, nodes);
     }
     for (const { sheet, row, column } of formula.spills) {
       const id = this.owners.of(sheet, row, column);
       if (id !== undefined) nodes.push(id);
     }
-    return nodes;
   }
 
   private eachOwner(sheet: number, zone: Zone, nodes: number[]): void {
@@ -55,13 +52,59 @@ export class Graph {
   }
 
   private rangeNode(sheet: number, zone: Zone): number {
-    const key = `${sheet}:${zone.top}:${zone.left}:${zone.bottom}:${zone.right}`;
-    let node = this.rangeNodes.get(key);
-    if (node === undefined) {
-      node = this.formulas.length + this.ranges.length;
-      this.ranges.push({ sheet, zone });
-      this.rangeNodes.set(key, node);
+    return this.node(
+      `${sheet}:${zone.top}:${zone.left}:${zone.bottom}:${zone.right}`,
+      { sheet, zone },
+      (nodes) => {
+        for (const column of this.owners.columnsWithin(sheet, zone)) {
+          this.columnPart(sheet, column, zone.top, zone.bottom, nodes);
+        }
+        nodes.push(...this.owners.wideWithin(sheet, zone));
+      },
+    );
+  }
+
+  /** Some rows of a column: whole blocks, and the cells before the first and after the last of them. */
+  private columnPart(sheet: number, column: number, top: number, bottom: number, nodes: number[]): void {
+    let row = top;
+    while (row <= bottom) {
+      if (row % blockRows !== 0 || row + blockRows - 1 > bottom) {
+        const end = Math.min(bottom, row - (row % blockRows) + blockRows - 1);
+        for (const id of this.owners.inColumn(sheet, column, row, end)) nodes.push(id);
+        row = end + 1;
+        continue;
+      }
+      let size = blockRows;
+      while (row % (size * 2) === 0 && row + size * 2 - 1 <= bottom) size *= 2;
+      if (this.owners.anyInColumn(sheet, column, row, row + size - 1))
+        nodes.push(this.block(sheet, column, row, size));
+      row += size;
     }
+  }
+
+  private block(sheet: number, column: number, top: number, size: number): number {
+    const zone = { top, bottom: top + size - 1, left: column, right: column };
+    return this.node(`${sheet}:${column}:${top}:${size}`, { sheet, zone }, (nodes) => {
+      if (size === blockRows) {
+        for (const id of this.owners.inColumn(sheet, column, top, zone.bottom)) nodes.push(id);
+        return;
+      }
+      const half = size / 2;
+      for (const start of [top, top + half]) {
+        if (this.owners.anyInColumn(sheet, column, start, start + half - 1))
+          nodes.push(this.block(sheet, column, start, half));
+      }
+    });
+  }
+
+  private node(key: string, range: { sheet: number; zone: Zone }, fill: (nodes: number[]) => void): number {
+    const known = this.shared.get(key);
+    if (known !== undefined) return known;
+    const nodes: number[] = [];
+    const node = this.reads.push(nodes) - 1;
+    this.shared.set(key, node);
+    this.named.set(node, range);
+    fill(nodes);
     return node;
   }
 }

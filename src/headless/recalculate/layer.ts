@@ -1,4 +1,4 @@
-import { cellKey, MAX_COLUMNS, MAX_ROWS, isCellError, type CellValue, type Zone } from '../../xlsx';
+import { MAX_COLUMNS, MAX_ROWS, isCellError, type CellValue, type Zone } from '../../xlsx';
 import {
   CannotCompute,
   isErrorCode,
@@ -13,26 +13,23 @@ import type { Grids, SheetGrid } from './grid';
 export type FormulaFacts = Pick<Values, 'spillZone' | 'isSubtotal'>;
 
 const largestRange = 4_000_000;
+/** Cells of ranges kept at hand for the next formula that reads the same range. */
+const mostRemembered = 6_000_000;
 const blank: Scalar = { value: null };
 
 /** One state of the cells as calculations read it: as the file has them, or as they are now. */
 export class Layer implements Values {
-  /** By position in the file's cells. */
-  private scalars: (Scalar | undefined)[][] = [];
+  /** What was read, by sheet, column and row. */
+  private columns: Map<number, Scalar[]>[] = [];
   private ranges = new Map<string, Matrix>();
+  private rememberedCells = 0;
 
   constructor(
     private readonly grids: Grids,
     private readonly state: 'file' | 'now',
     private readonly facts: FormulaFacts,
   ) {
-    this.forget();
-  }
-
-  /** Forgets what was read; cells may have changed. */
-  forget(): void {
-    this.scalars = this.grids.map(() => []);
-    this.ranges = new Map();
+    this.columns = grids.map(() => new Map());
   }
 
   spillZone(sheet: number, row: number, column: number): Zone {
@@ -50,19 +47,32 @@ export class Layer implements Values {
   cell(sheet: number, row: number, column: number): Scalar {
     const grid = this.grids[sheet];
     if (!grid) return blank;
-    const i = grid.file.index.get(cellKey(row, column));
-    if (i === undefined) return this.state === 'file' ? blank : toScalar(grid.value(row, column));
-    const known = this.scalars[sheet] as (Scalar | undefined)[];
-    return (known[i] ??= toScalar((this.state === 'file' ? grid.file.values : grid.now)[i] ?? null));
+    const known = this.column(sheet, column);
+    return (known[row] ??= this.read(grid, row, column));
+  }
+
+  private column(sheet: number, column: number): Scalar[] {
+    const columns = this.columns[sheet] as Map<number, Scalar[]>;
+    let known = columns.get(column);
+    if (!known) columns.set(column, (known = []));
+    return known;
+  }
+
+  private read(grid: SheetGrid, row: number, column: number): Scalar {
+    return toScalar(this.state === 'file' ? grid.fileValue(row, column) : grid.value(row, column));
   }
 
   range(sheet: number, zone: Zone): Matrix {
     const key = `${sheet}:${zone.top}:${zone.left}:${zone.bottom}:${zone.right}`;
-    let matrix = this.ranges.get(key);
-    if (!matrix) {
-      matrix = this.readRange(sheet, zone);
-      this.ranges.set(key, matrix);
+    const known = this.ranges.get(key);
+    if (known) return known;
+    const matrix = this.readRange(sheet, zone);
+    this.rememberedCells += matrix.length * (matrix[0]?.length ?? 0);
+    if (this.rememberedCells > mostRemembered) {
+      this.ranges.clear();
+      this.rememberedCells = 0;
     }
+    this.ranges.set(key, matrix);
     return matrix;
   }
 
@@ -72,10 +82,13 @@ export class Layer implements Values {
     const [height, width] = [bottom - zone.top + 1, right - zone.left + 1];
     if (height * width > largestRange)
       throw new CannotCompute('It reads a range of more than four million cells.');
-    return Array.from({ length: width }, (_, column) => {
-      const cells = new Array<Scalar>(height);
-      for (let row = 0; row < height; row++)
-        cells[row] = this.cell(sheet, zone.top + row, zone.left + column);
+    return Array.from({ length: width }, (_, i) => {
+      const cells = new Array<Scalar>(height).fill(blank);
+      if (!grid) return cells;
+      const known = this.column(sheet, zone.left + i);
+      for (let row = 0; row < height; row++) {
+        cells[row] = known[zone.top + row] ??= this.read(grid, zone.top + row, zone.left + i);
+      }
       return cells;
     });
   }

@@ -1,7 +1,8 @@
-import { cellKey, zonesMeet, type Zone } from '../../xlsx';
+import { cellKey, zoneSize, zonesMeet, type Zone } from '../../xlsx';
 import type { FormulaCell } from './formulaCells';
 
-const widest = 200_000;
+const widest = 1_000_000;
+const mostCovered = 4_000_000;
 
 interface Column {
   rows: number[];
@@ -13,6 +14,7 @@ export class Owners {
   private readonly cells: Map<number, number>[] = [];
   private readonly columns: Map<number, Column>[] = [];
   /** Arrays too large to list cell by cell. */
+  private covered = 0;
   private readonly wide: { sheet: number; zone: Zone; id: number }[] = [];
 
   constructor(sheets: number, formulas: FormulaCell[], covers: (Zone | undefined)[]) {
@@ -29,8 +31,8 @@ export class Owners {
   }
 
   private cover(sheet: number, zone: Zone, id: number): void {
-    const size = (zone.bottom - zone.top + 1) * (zone.right - zone.left + 1);
-    if (size > widest) {
+    this.covered += zoneSize(zone);
+    if (zoneSize(zone) > widest || this.covered > mostCovered) {
       this.wide.push({ sheet, zone, id });
       return;
     }
@@ -58,29 +60,42 @@ export class Owners {
     return this.wide.find((one) => one.sheet === sheet && zonesMeet(one.zone, zone))?.id;
   }
 
-  /** The formulas behind the cells of a zone. */
-  within(sheet: number, zone: Zone): number[] {
-    const found = new Set<number>();
+  /** The columns of a zone that hold any formulas. */
+  columnsWithin(sheet: number, { left, right }: Zone): number[] {
     const columns = this.columns[sheet];
-    const take = (column: Column) => {
-      for (
-        let i = firstAt(column.rows, zone.top);
-        i < column.rows.length && (column.rows[i] as number) <= zone.bottom;
-        i++
-      ) {
-        found.add(column.ids[i] as number);
-      }
-    };
-    if (columns && columns.size < zone.right - zone.left + 1) {
-      for (const [at, column] of columns) if (at >= zone.left && at <= zone.right) take(column);
-    } else {
-      for (let at = zone.left; at <= zone.right; at++) {
-        const column = columns?.get(at);
-        if (column) take(column);
-      }
+    if (!columns) return [];
+    if (columns.size < right - left + 1)
+      return [...columns.keys()].filter((column) => column >= left && column <= right);
+    return Array.from({ length: right - left + 1 }, (_, i) => left + i).filter((column) =>
+      columns.has(column),
+    );
+  }
+
+  /** The formulas whose arrays are too large to list cell by cell and reach into a zone. */
+  wideWithin(sheet: number, zone: Zone): number[] {
+    return this.wide.filter((one) => one.sheet === sheet && zonesMeet(one.zone, zone)).map(({ id }) => id);
+  }
+
+  /** The formulas behind some rows of a column. */
+  inColumn(sheet: number, at: number, top: number, bottom: number): number[] {
+    const column = this.columns[sheet]?.get(at);
+    const found: number[] = [];
+    if (!column) return found;
+    for (
+      let i = firstAt(column.rows, top);
+      i < column.rows.length && (column.rows[i] as number) <= bottom;
+      i++
+    ) {
+      const id = column.ids[i] as number;
+      if (found.at(-1) !== id) found.push(id);
     }
-    for (const one of this.wide) if (one.sheet === sheet && zonesMeet(one.zone, zone)) found.add(one.id);
-    return [...found];
+    return found;
+  }
+
+  /** Whether any formula stands behind some rows of a column. */
+  anyInColumn(sheet: number, at: number, top: number, bottom: number): boolean {
+    const rows = this.columns[sheet]?.get(at)?.rows ?? [];
+    return (rows[firstAt(rows, top)] ?? Infinity) <= bottom;
   }
 }
 

@@ -1,6 +1,7 @@
-import type { StoredFormula } from '../../xlsx';
+import { zoneSize, type StoredFormula } from '../../xlsx';
 import type { Formula } from '../formula/nodes';
 
+const mostFilled = 1_000_000;
 const volatile = new Set(['NOW', 'TODAY', 'RAND', 'RANDBETWEEN', 'RANDARRAY']);
 const atCalculation = new Set(['INDIRECT', 'OFFSET', 'CELL', 'INFO']);
 const ofDates =
@@ -13,6 +14,7 @@ export function whyPinned(
   workbook: { date1904: boolean; iterates: boolean },
   supported: ReadonlySet<string>,
 ): string | undefined {
+  if (stored.ref && zoneSize(stored.ref) > mostFilled) return 'It fills more than a million cells.';
   if (stored.kind === 'table') return 'It belongs to a what-if data table.';
   for (const name of formula.functions) {
     const why = whyNot(name, supported);

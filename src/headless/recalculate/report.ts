@@ -1,4 +1,4 @@
-import { cellAddress, isCellError, sameStored, type Workbook } from '../../xlsx';
+import { cellAddress, isCellError, sameStored, sheetPrefix, type Workbook } from '../../xlsx';
 import type { FormulaCell } from './formulaCells';
 import type { Grids, SheetGrid } from './grid';
 
@@ -92,9 +92,6 @@ function changedIn(grid: SheetGrid | undefined): number {
   return changed;
 }
 
-const plainName = /^[\p{L}_][\p{L}\p{N}_.]*$/u;
-
 function nameOf(workbook: CalculatedWorkbook, { sheet, row, column }: FormulaCell): string {
-  const name = workbook.sheets[sheet]?.name ?? '';
-  return `${plainName.test(name) ? name : `'${name.replace(/'/g, "''")}'`}!${cellAddress(row, column)}`;
+  return `${sheetPrefix(workbook.sheets[sheet]?.name ?? '')}!${cellAddress(row, column)}`;
 }
