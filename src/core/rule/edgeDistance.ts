@@ -3,7 +3,7 @@ import { mmPer } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
 import type { NamedValue, Working } from '../working/working.js';
 import { boltHole } from './boltHole.js';
-import { type BoltSize, boltRow, ownDiameter, requireSystem } from './boltSize.js';
+import { type BoltSize, boltRow, isSize, ownDiameter, requireSystem } from './boltSize.js';
 import {
   edgeTables,
   type EdgeTable,
@@ -12,8 +12,11 @@ import {
   longSlotIncrementFactor,
 } from './edgeDistanceTables.js';
 
-/** How the edge was made. Machine cut is sawn, machined or machine gas-cut. */
-export const edgeKinds = ['sheared', 'machine cut', 'rolled'] as const;
+/**
+ * How the edge was made. Machine cut is sawn, machined or machine gas-cut. A sheared connection end is that of a beam
+ * connection angle or shear end plate, where 7/8 and 1 in bolts (M22, M24) may be nearer.
+ */
+export const edgeKinds = ['sheared', 'machine cut', 'rolled', 'sheared connection end'] as const;
 export type EdgeKind = (typeof edgeKinds)[number];
 
 /** `AISC` takes the withdrawn, larger values of AISC 360-05 at sheared edges; `AISC 360-22` makes no difference. */
@@ -39,10 +42,16 @@ export interface EdgeInput {
 }
 
 /** AS 4100 clause 9.5.2 (in newer editions 9.6.2), as factors on the diameter (from memory). */
-const asFactor: Record<EdgeKind, number> = { sheared: 1.75, 'machine cut': 1.5, rolled: 1.25 };
+const asFactor: Record<EdgeKind, number> = {
+  sheared: 1.75,
+  'machine cut': 1.5,
+  rolled: 1.25,
+  'sheared connection end': 1.75,
+};
 const enRoundFactor = 1.2;
 const enSlotFactor = 1.5;
 const sameSize = 0.001;
+const connectionEnd: EdgeKind = 'sheared connection end';
 
 /**
  * The least distance from the centre of a hole to an edge.
@@ -73,7 +82,7 @@ export function leastEdgeDistanceMm(input: EdgeInput, working?: Working): number
 
 function aiscEdge({ bolt, edge, code, fit }: EdgeInput, working?: Working): number {
   const inch = bolt.system === 'in';
-  const withdrawn = code === 'AISC' && edge === 'sheared';
+  const withdrawn = code === 'AISC' && isSheared(edge);
   const table = withdrawn
     ? edgeTables[inch ? 'shearedInch' : 'shearedMetric']
     : edgeTables[inch ? 'aiscInch' : 'aiscMetric'];
@@ -95,6 +104,10 @@ function aiscEdge({ bolt, edge, code, fit }: EdgeInput, working?: Working): numb
 }
 
 function tableEdgeMm(bolt: BoltSize, edge: EdgeKind, table: EdgeTable, working?: Working): number {
+  const end = edge === connectionEnd ? table.connectionEnd : undefined;
+  if (end?.diameters.some((diameter) => isSize(bolt, diameter))) {
+    return connectionEndMm(bolt, end.edge * mmPer[bolt.system], table, working);
+  }
   const d = ownDiameter(bolt);
   const last = table.rows.at(-1)?.diameter ?? 0;
   const above = d > last + sameSize;
@@ -109,6 +122,22 @@ function tableEdgeMm(bolt: BoltSize, edge: EdgeKind, table: EdgeTable, working?:
     ...(table.note === undefined ? {} : { cautions: [table.note] }),
   });
   return leastMm;
+}
+
+function connectionEndMm(bolt: BoltSize, leastMm: number, table: EdgeTable, working?: Working): number {
+  working?.step({
+    title: 'Least edge distance',
+    formula: 'e of the exception below the table',
+    values: [boltValue(bolt), { symbol: '', meaning: 'edge', kind: 'text', value: connectionEnd }],
+    result: edgeResult(leastMm),
+    source: table.source,
+    cautions: ['Only at the ends of beam connection angles and shear end plates.'],
+  });
+  return leastMm;
+}
+
+function isSheared(edge: EdgeKind): boolean {
+  return edge === 'sheared' || edge === connectionEnd;
 }
 
 /** C2 of AISC Table J3.5 in the bolt's own unit. */
@@ -138,7 +167,7 @@ function enEdge({ bolt, fit }: EdgeInput, working?: Working): number {
 
 function csaEdge({ bolt, edge, fit }: EdgeInput, working?: Working): number {
   requireStandard('CSA S16', fit);
-  const table = edge === 'sheared' ? edgeTables.csaSheared : edgeTables.csaRolled;
+  const table = isSheared(edge) ? edgeTables.csaSheared : edgeTables.csaRolled;
   requireSystem(bolt, 'mm', table.source);
   return tableEdgeMm(bolt, edge, table, working);
 }

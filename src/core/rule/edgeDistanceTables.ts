@@ -4,6 +4,8 @@ export interface EdgeTable {
   rows: readonly { diameter: number; edge: number }[];
   aboveFactor: number;
   note?: string;
+  /** The one smaller distance allowed at the ends of beam connection angles and shear end plates. */
+  connectionEnd?: { diameters: readonly number[]; edge: number };
 }
 
 /** Source: AISC 360-22 Table J3.4, inches (held against a reprint). */
@@ -50,6 +52,7 @@ const shearedInch: EdgeTable = {
   ],
   aboveFactor: 1.75,
   note: '7/8 and 1 in bolts may be at 1-1/4 in at the ends of beam connection angles and shear end plates.',
+  connectionEnd: { diameters: [7 / 8, 1], edge: 1 + 1 / 4 },
 };
 
 /** Source: AISC 360-05 Table J3.4M, at sheared edges, mm (held against a reprint); withdrawn in 2010. */
@@ -66,6 +69,7 @@ const shearedMetric: EdgeTable = {
   ],
   aboveFactor: 1.75,
   note: 'M22 and M24 bolts may be at 32 mm at the ends of beam connection angles and shear end plates.',
+  connectionEnd: { diameters: [22, 24], edge: 32 },
 };
 
 /** Source: CSA S16, minimum edge distance, at sheared edges, mm (from memory). */

@@ -5,6 +5,7 @@ import { readStress } from '../quantity/readStress.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { megapascalPerKsi } from '../quantity/units.js';
 import { type EdgeCode, edgeCodes } from '../rule/edgeDistance.js';
+import { type JobSpec, jobSpecs } from '../rule/jobSpec.js';
 import { type Cells, nameKey, readTable, type Table } from './table.js';
 
 /** The shop's own rules. Defaults are common practice of the trade where nothing else is said. */
@@ -17,7 +18,17 @@ export interface Settings {
   punchAllowanceMPa: number;
   edgeCode: EdgeCode;
   clearanceMethod: 'plate' | 'sheet';
+  /** Stripping force as a share of the punching force. */
+  strippingShare: number;
+  /** The fit of a bolt's hole where none is named. */
+  holeFit: (typeof settableFits)[number];
+  /** The specification that decides whether holes may be punched. */
+  jobSpec: JobSpec;
+  /** V opening of a bend as a multiple of the thickness. */
+  veeRatio: number;
 }
+
+const settableFits = ['standard', 'oversize', 'short slot', 'long slot'] as const;
 
 export const defaultSettings: Settings = {
   shearRatio: 0.75,
@@ -25,6 +36,10 @@ export const defaultSettings: Settings = {
   punchAllowanceMPa: 240 * megapascalPerKsi,
   edgeCode: 'AISC',
   clearanceMethod: 'plate',
+  strippingShare: 0.15,
+  holeFit: 'standard',
+  jobSpec: 'none',
+  veeRatio: 10,
 };
 
 type Reader<Value> = (cell: CellValue, argument: string, unit: LengthUnit) => Value;
@@ -56,6 +71,10 @@ export const settingRows: { [Key in keyof Settings]: { name: string; read: Reade
   punchAllowanceMPa: { name: 'Punch allowance', read: readStress },
   edgeCode: { name: 'Edge code', read: oneOf(edgeCodes) },
   clearanceMethod: { name: 'Die clearance method', read: oneOf(['plate', 'sheet']) },
+  strippingShare: { name: 'Stripping share', read: between(0.05, 0.5) },
+  holeFit: { name: 'Hole fit', read: oneOf(settableFits) },
+  jobSpec: { name: 'Job spec', read: oneOf(jobSpecs) },
+  veeRatio: { name: 'V opening ratio', read: between(4, 20) },
 };
 
 export type SettingsRead = {

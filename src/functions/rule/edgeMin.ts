@@ -15,6 +15,10 @@ const edges: readonly (Choice & { value: EdgeKind })[] = [
   { value: 'sheared', meaning: 'cut by a shear: ends of parts, edges of sheared plate' },
   { value: 'machine cut', meaning: 'sawn or machine gas-cut' },
   { value: 'rolled', meaning: 'long edges and toes of rolled bars and shapes' },
+  {
+    value: 'sheared connection end',
+    meaning: 'sheared end of a beam connection angle or shear end plate: 1-1/4 in for 7/8 and 1 in bolts',
+  },
 ];
 
 const codes: readonly (Choice & { value: EdgeCode })[] = [

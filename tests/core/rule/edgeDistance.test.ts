@@ -59,6 +59,21 @@ describe('leastEdgeDistanceMm: limits', () => {
     expect(least('M42', 'CSA', 'rolled')).toBeCloseTo(52.5, 9);
   });
 
+  it('lets only 7/8 and 1 in, M22 and M24, nearer to a sheared connection end', () => {
+    const apart = (size: string) => least(size, 'AISC') - least(size, 'AISC', 'sheared connection end');
+    for (const size of ['7/8', '1', 'M22', 'M24']) expect(apart(size), size).toBeGreaterThan(1);
+    for (const size of ['3/4', '1-1/8', 'M20', 'M27']) expect(apart(size), size).toBe(0);
+    for (const code of ['AISC 360-22', 'CSA', 'AS', 'EN'] as const) {
+      expect(least('M22', code, 'sheared connection end')).toBe(least('M22', code));
+    }
+  });
+
+  it('adds the increment of the fit at a connection end too', () => {
+    const end = 'sheared connection end';
+    const more = least('7/8', 'AISC', end, 'oversize') - least('7/8', 'AISC', end);
+    expect(more / 25.4).toBeCloseTo(1 / 16, 9);
+  });
+
   it.each([
     ['7/8', 'oversize', 1 / 16],
     ['1', 'oversize', 1 / 8],
@@ -109,7 +124,7 @@ describe('leastEdgeDistanceMm: values', () => {
 
   it('under AS takes inch bolts by the same factors', () => {
     const inches = edgeKinds.map((edge) => Number((least('1', 'AS', edge) / 25.4).toFixed(9)));
-    expect(inches).toEqual([1.75, 1.5, 1.25]);
+    expect(inches).toEqual([1.75, 1.5, 1.25, 1.75]);
   });
 
   it('never lets a rolled edge need more than a sheared one', () => {
