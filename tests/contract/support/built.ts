@@ -1,7 +1,11 @@
 import { mkdirSync, readFileSync, rmdirSync } from 'node:fs';
 import path from 'node:path';
 import { ensureBuild, root } from '../../../scripts/ensure.mjs';
-import type { FunctionMetadata, FunctionsMetadata } from '../../../src/headless/functions/metadata.js';
+import type {
+  FunctionMetadata,
+  FunctionsMetadata,
+  ParameterMetadata,
+} from '../../../src/headless/functions/metadata.js';
 
 export interface EnumMetadata {
   id: string;
@@ -9,9 +13,13 @@ export interface EnumMetadata {
   values: { name: string; stringValue: string; tooltip: string }[];
 }
 
-export interface BuiltMetadata extends FunctionsMetadata {
+type BuiltFunction = Omit<FunctionMetadata, 'parameters'> & {
+  parameters: (ParameterMetadata & { customEnumId?: string })[];
+};
+
+export interface BuiltMetadata extends Omit<FunctionsMetadata, 'functions'> {
   enums: EnumMetadata[];
-  functions: (FunctionMetadata & { parameters: { customEnumId?: string }[] })[];
+  functions: BuiltFunction[];
 }
 
 const longestWaitMs = 100_000;
