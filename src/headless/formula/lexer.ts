@@ -48,53 +48,92 @@ export class FormulaSyntaxError extends Error {}
 
 /** Splits a stored formula (commas, US form) into tokens, in one pass. */
 export function tokenize(formula: string): Token[] {
-  const tokens: Token[] = [];
-  let at = 0;
-  const match = (pattern: RegExp): string | undefined => {
-    pattern.lastIndex = at;
-    return pattern.exec(formula)?.[0];
-  };
-  while (at < formula.length) {
-    const spaces = match(space);
-    if (spaces !== undefined) at += spaces.length;
-    if (at >= formula.length) break;
-    const c = formula[at] as string;
-    const kind = single[c];
-    const found = kind ? { kind, whole: c } : nextToken(c, formula, at, match);
-    tokens.push({ kind: found.kind, text: found.whole, spaced: spaces !== undefined });
-    at += found.whole.length;
+  return new Lexer(formula).tokens();
+}
+
+class Lexer {
+  private at = 0;
+  /** The next exclamation mark: without one ahead, no sheet is named. */
+  private bang: number;
+
+  constructor(private readonly formula: string) {
+    this.bang = formula.indexOf('!');
   }
-  tokens.push({ kind: 'end', text: '', spaced: false });
-  return tokens;
-}
 
-type Match = (pattern: RegExp) => string | undefined;
+  tokens(): Token[] {
+    const tokens: Token[] = [];
+    for (;;) {
+      const spaced = this.match(space) !== undefined;
+      if (this.at >= this.formula.length) break;
+      const { kind, text } = this.next();
+      tokens.push({ kind, text, spaced });
+    }
+    tokens.push({ kind: 'end', text: '', spaced: false });
+    return tokens;
+  }
 
-function nextToken(c: string, formula: string, at: number, match: Match): { kind: TokenKind; whole: string } {
-  const take = (kind: TokenKind, whole: string | undefined) => whole !== undefined && { kind, whole };
-  const found =
-    (c === '"' && take('text', match(text))) ||
-    (c === "'" && take('sheet', match(quotedSheet))) ||
-    (c === '#' && take('error', match(error))) ||
-    take('sheet', match(sheetWord)) ||
-    (c === '[' && take('bracket', bracket(formula, at))) ||
-    take('number', match(number)) ||
-    wordToken(formula, at, match) ||
-    take('operator', c === '#' ? '#' : match(operator));
-  return found || refuse(formula, at);
-}
+  /** What a pattern matches here; moves past it. */
+  private match(pattern: RegExp): string | undefined {
+    pattern.lastIndex = this.at;
+    if (!pattern.test(this.formula)) return undefined;
+    const found = this.formula.slice(this.at, pattern.lastIndex);
+    this.at = pattern.lastIndex;
+    return found;
+  }
 
-function wordToken(formula: string, at: number, match: Match): { kind: TokenKind; whole: string } | false {
-  const whole = match(word);
-  if (whole === undefined) return false;
-  return { kind: formula[at + whole.length] === '(' ? 'function' : 'word', whole };
-}
+  private next(): { kind: TokenKind; text: string } {
+    const c = this.formula[this.at] as string;
+    const kind = single[c];
+    if (kind) {
+      this.at++;
+      return { kind, text: c };
+    }
+    return (
+      this.take('operator', operator) ??
+      (c === '"' ? this.take('text', text) : undefined) ??
+      (c === "'" ? this.take('sheet', quotedSheet) : undefined) ??
+      (c === '#' ? this.hash() : undefined) ??
+      this.sheet() ??
+      (c === '[' ? this.bracket() : undefined) ??
+      this.take('number', number) ??
+      this.word() ??
+      this.refuse()
+    );
+  }
 
-function bracket(formula: string, at: number): string {
-  const end = bracketEnd(formula, at);
-  return end < 0 ? refuse(formula, at) : formula.slice(at, end + 1);
-}
+  private take(kind: TokenKind, pattern: RegExp): { kind: TokenKind; text: string } | undefined {
+    const found = this.match(pattern);
+    return found === undefined ? undefined : { kind, text: found };
+  }
 
-function refuse(formula: string, at: number): never {
-  throw new FormulaSyntaxError(`The formula cannot be read from "${formula.slice(at, at + 12)}" on.`);
+  private hash(): { kind: TokenKind; text: string } {
+    const found = this.take('error', error);
+    if (!found) this.at++;
+    return found ?? { kind: 'operator', text: '#' };
+  }
+
+  private sheet(): { kind: TokenKind; text: string } | undefined {
+    if (this.bang >= 0 && this.bang < this.at) this.bang = this.formula.indexOf('!', this.at);
+    return this.bang < 0 ? undefined : this.take('sheet', sheetWord);
+  }
+
+  private word(): { kind: TokenKind; text: string } | undefined {
+    const found = this.match(word);
+    if (found === undefined) return undefined;
+    return { kind: this.formula[this.at] === '(' ? 'function' : 'word', text: found };
+  }
+
+  private bracket(): { kind: TokenKind; text: string } {
+    const end = bracketEnd(this.formula, this.at);
+    if (end < 0) this.refuse();
+    const found = this.formula.slice(this.at, end + 1);
+    this.at = end + 1;
+    return { kind: 'bracket', text: found };
+  }
+
+  private refuse(): never {
+    throw new FormulaSyntaxError(
+      `The formula cannot be read from "${this.formula.slice(this.at, this.at + 12)}" on.`,
+    );
+  }
 }

@@ -1,14 +1,10 @@
-import { columnNumber, MAX_COLUMNS, MAX_ROWS, type Zone } from '../../xlsx';
+import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../xlsx';
 
 /** How far a formula stands from the cell its text was written for. */
 export interface Shift {
   rows: number;
   columns: number;
 }
-
-const cell = /^(\$?)([A-Z]{1,3})(\$?)(\d{1,7})$/i;
-const column = /^(\$?)([A-Z]{1,3})$/i;
-const row = /^(\$?)(\d{1,7})$/;
 
 /** One corner of a reference; an open side is undefined. */
 export interface Corner {
@@ -18,31 +14,38 @@ export interface Corner {
   relative: boolean;
 }
 
+const DOLLAR = 36;
+
 /** Reads `$B3`, `B` or `3` as a corner, shifted where it is relative; undefined when it is no such word. */
 export function readCorner(word: string, shift: Shift): Corner | undefined {
-  const asCell = cell.exec(word);
-  if (asCell) {
-    const [, fixedColumn, letters, fixedRow, digits] = asCell as unknown as [
-      string,
-      string,
-      string,
-      string,
-      string,
-    ];
-    return {
-      column: columnNumber(letters) + (fixedColumn ? 0 : shift.columns),
-      row: Number(digits) - 1 + (fixedRow ? 0 : shift.rows),
-      relative: !fixedColumn || !fixedRow,
-    };
+  const { length } = word;
+  let at = word.charCodeAt(0) === DOLLAR ? 1 : 0;
+  const lettersStart = at;
+  let column = 0;
+  for (; at < length; at++) {
+    const letter = word.charCodeAt(at) & ~32;
+    if (letter < 65 || letter > 90 || at - lettersStart === 3) break;
+    column = column * 26 + letter - 64;
   }
-  const asColumn = column.exec(word);
-  if (asColumn) {
-    const at = columnNumber(asColumn[2] as string) + (asColumn[1] ? 0 : shift.columns);
-    return { column: at, row: undefined, relative: !asColumn[1] };
+  const hasColumn = at > lettersStart;
+  const fixedColumn = hasColumn && lettersStart === 1;
+  const dollar = hasColumn && word.charCodeAt(at) === DOLLAR;
+  if (dollar) at++;
+  const fixedRow = dollar || (!hasColumn && lettersStart === 1);
+  const digitsStart = at;
+  let row = 0;
+  for (; at < length; at++) {
+    const digit = word.charCodeAt(at) - 48;
+    if (digit < 0 || digit > 9 || at - digitsStart === 7) return undefined;
+    row = row * 10 + digit;
   }
-  const asRow = row.exec(word);
-  if (!asRow) return undefined;
-  return { row: Number(asRow[2]) - 1 + (asRow[1] ? 0 : shift.rows), column: undefined, relative: !asRow[1] };
+  const hasRow = at > digitsStart;
+  if ((!hasRow && dollar) || (!hasRow && !hasColumn)) return undefined;
+  return {
+    row: hasRow ? row - 1 + (fixedRow ? 0 : shift.rows) : undefined,
+    column: hasColumn ? column - 1 + (fixedColumn ? 0 : shift.columns) : undefined,
+    relative: (hasColumn && !fixedColumn) || (hasRow && !fixedRow),
+  };
 }
 
 /** The zone between two corners of the same kind; undefined when they don't pair or leave the sheet. */
