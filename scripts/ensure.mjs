@@ -26,12 +26,22 @@ function newest(folder) {
   return latest;
 }
 
-export function ensurePackages() {
+/** Only development packages: where it lies, they were installed too. */
+const developmentMark = 'node_modules/vitest';
+
+/**
+ * Installs the packages where they are missing or older than the lock file. What only tests, browsers and
+ * side-loading need is left out unless `development` is set, or it was installed before.
+ */
+export function ensurePackages({ development = false } = {}) {
+  const whole = existsSync(inRoot(developmentMark));
   const installed = modified(inRoot('node_modules/.package-lock.json'));
-  if (installed > 0 && installed >= modified(inRoot('package-lock.json'))) return;
-  console.error('Installing packages (about a minute on a first run) …');
+  const current = installed > 0 && installed >= modified(inRoot('package-lock.json'));
+  if (current && (whole || !development)) return;
+  console.error('Installing packages (up to a minute on a first run) …');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
-  const status = run(npm, ['ci', '--no-audit', '--no-fund', '--loglevel', 'error'], {
+  const omit = development || whole ? [] : ['--omit=dev'];
+  const status = run(npm, ['ci', ...omit, '--no-audit', '--no-fund', '--loglevel', 'error'], {
     shell: process.platform === 'win32',
   });
   if (status !== 0) {
@@ -58,7 +68,7 @@ export function ensureBuild() {
   }
 }
 
-export function ensure() {
-  ensurePackages();
+export function ensure(options) {
+  ensurePackages(options);
   ensureBuild();
 }

@@ -9,7 +9,7 @@ if (spawnSync('soffice', ['--version'], { stdio: 'ignore' }).error) {
   console.error('The referee needs LibreOffice (the command soffice), which is not installed here.');
   process.exit(1);
 }
-ensurePackages();
+ensurePackages({ development: true });
 const folder = mkdtempSync(path.join(os.tmpdir(), 'referee-'));
 const results = path.join(folder, 'results.json');
 const { status } = spawnSync(

@@ -4,7 +4,7 @@ import { existsSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { ensure, root, run } from './ensure.mjs';
 
-ensure();
+ensure({ development: true });
 const bin = (name) => path.join(root, 'node_modules', ...name);
 const node = (script, ...args) => run(process.execPath, [bin(script), ...args], { stdio: ['ignore', 1, 2] });
 
