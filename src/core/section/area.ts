@@ -1,6 +1,8 @@
 import { requirePositive } from '../requireRange.js';
+import { lengthValue as length } from '../working/namedValue.js';
 import type { NamedValue, Working } from '../working/working.js';
-import type { AngleSection, Section } from './section.js';
+import type { AngleSection, AnySection } from './section.js';
+import { sawnAreaStep } from './sawnArea.js';
 
 const geometry = 'plane geometry';
 const cornerShare = 1 - Math.PI / 4;
@@ -9,16 +11,17 @@ const cornerShare = 1 - Math.PI / 4;
  * The area of a section.
  *
  * Formula: flat w · t; round π · d² / 4; square a²; angle t · (a + b − t) + (1 − π/4) · (r1² − 2 · r2²) with the toe
- * radius r2 = r1 / 2; channel by table
+ * radius r2 = r1 / 2; channel by table; tubes and tees by {@link sawnAreaStep}
  * @param section the section, dimensions in mm
  * @param working collects the step when given
  * @returns area in mm²
  * Valid for sections with positive dimensions; throws `invalid` otherwise. An angle whose root radius is not known
  * is taken as sharp, which is a little too small.
  * @example sectionAreaMm2(readSection('L50x50x5', 'Section', 'mm').section) // 480.3
- * Source: plane geometry; angles: EN 10056-1 (from memory); channels: AISC Manual Part 1, EN 10365.
+ * Source: plane geometry; angles: EN 10056-1 (from memory); channels: AISC Manual Part 1, EN 10365;
+ *   tubes: EN 10219-2 (from memory).
  */
-export function sectionAreaMm2(section: Section, working?: Working): number {
+export function sectionAreaMm2(section: AnySection, working?: Working): number {
   const { areaMm2, formula, values, source, cautions } = describe(section);
   for (const each of values) if (each.symbol !== 'r1') requirePositive(each.meaning, Number(each.value));
   requirePositive('Area', areaMm2);
@@ -33,7 +36,7 @@ export function sectionAreaMm2(section: Section, working?: Working): number {
   return areaMm2;
 }
 
-interface AreaStep {
+export interface AreaStep {
   areaMm2: number;
   formula: string;
   values: NamedValue[];
@@ -41,11 +44,7 @@ interface AreaStep {
   cautions?: string[];
 }
 
-function length(symbol: string, meaning: string, value: number): NamedValue {
-  return { symbol, meaning, kind: 'length', value };
-}
-
-function describe(section: Section): AreaStep {
+function describe(section: AnySection): AreaStep {
   switch (section.kind) {
     case 'flat': {
       const { widthMm: w, thicknessMm: t } = section;
@@ -75,6 +74,8 @@ function describe(section: Section): AreaStep {
     }
     case 'angle':
       return angleStep(section);
+    default:
+      return sawnAreaStep(section);
   }
 }
 

@@ -36,6 +36,7 @@ export const sectionKinds = {
   barWidth: { leastMm: (3 / 8) * mmPerInch, greatestMm: 24 * mmPerInch, word: 'wide' },
   leg: { ...lengthKinds.leg, leastMm: (3 / 8) * mmPerInch, word: 'of leg' },
   bar: { ...bars, word: 'thick' },
+  tube: { leastMm: (3 / 8) * mmPerInch, greatestMm: 40 * mmPerInch, word: 'over the outside of a tube' },
 } as const;
 
 export type SectionKindName = keyof typeof sectionKinds;

@@ -1,7 +1,7 @@
 import { requirePositive } from '../requireRange.js';
 import type { Working } from '../working/working.js';
 import { sectionAreaMm2 } from './area.js';
-import type { ChannelSection, Section } from './section.js';
+import type { AnySection, ChannelSection } from './section.js';
 
 const steelDensityKgPerM3 = 7850;
 
@@ -17,7 +17,7 @@ const steelDensityKgPerM3 = 7850;
  * Source: EN 10058 to 10060, EN 10056-1 (density of steel 7850 kg/m³); channels: AISC Manual Part 1, EN 10365.
  */
 export function sectionMassKg(
-  input: { section: Section; lengthMm: number; densityKgPerM3: number },
+  input: { section: AnySection; lengthMm: number; densityKgPerM3: number },
   working?: Working,
 ): number {
   const { section, lengthMm, densityKgPerM3 } = input;

@@ -1,5 +1,13 @@
-/** A section the library can check. Round and square are solid bars; `designation` is the tidy trade name. */
+/**
+ * A section the library can check. Round and square are solid bars; `designation` is the tidy trade name. No press
+ * station cuts channels.
+ */
 export type Section = FlatSection | AngleSection | ChannelSection | RoundSection | SquareSection;
+
+/** Sections no press works: they are sawn, and have area, mass, paint and dimensions only. */
+export type SawnSection = TubeSection | RoundTubeSection | TeeSection;
+
+export type AnySection = Section | SawnSection;
 
 export interface FlatSection {
   kind: 'flat';
@@ -51,8 +59,42 @@ export interface SquareSection {
   sideMm: number;
 }
 
+/** A square or rectangular tube. */
+export interface TubeSection {
+  kind: 'tube';
+  designation: string;
+  /** The longer side. */
+  depthMm: number;
+  widthMm: number;
+  /** Nominal thickness of the wall. */
+  thicknessMm: number;
+}
+
+/** A round tube or a pipe by its outside diameter and wall. */
+export interface RoundTubeSection {
+  kind: 'round tube';
+  designation: string;
+  diameterMm: number;
+  thicknessMm: number;
+}
+
+/** A rolled tee of one thickness. */
+export interface TeeSection {
+  kind: 'tee';
+  designation: string;
+  flangeWidthMm: number;
+  /** Of the stem, with the flange. */
+  depthMm: number;
+  thicknessMm: number;
+}
+
 /** What a section text says: the section, and the length where one trails (`PL1/2X6X1'-0`). */
-export interface SectionText {
-  section: Section;
+export interface SectionText<Kind extends AnySection = Section> {
+  section: Kind;
   lengthMm?: number;
+}
+
+/** True for what is sawn because no press works it: tubes and tees. */
+export function isSawn(section: AnySection): section is SawnSection {
+  return section.kind === 'tube' || section.kind === 'round tube' || section.kind === 'tee';
 }

@@ -16,14 +16,25 @@ describe('readSection: arguments', () => {
     expect(refusal(() => readSection(value, 'Section', 'in')).problem).toContain('is not a section');
   });
 
-  it.each(['HSS4X4X1/4', 'W8X31', 'tube 2x2x1/4', 'WT5x11', 'pipe 3', 'IPE200', 'HEA 100', 'S8x18.4'])(
-    'recognises %s and says it is not checked',
+  it.each(['W8X31', 'WT5x11', 'IPE200', 'HEA 100', 'S8x18.4'])(
+    'recognises %s and says it is not among those read',
     (text) => {
       expect(refusal(() => read(text)).problem).toContain(
-        'is not among the sections checked: plate, flat, angle, channel, round, square',
+        'is not among the sections read: plate, flat, angle, channel, round, square, tube, tee',
       );
     },
   );
+
+  it.each(['HSS4X4X1/4', 'tube 2x2x1/4', 'HSS4.000X0.250', 'PIPE2.375x0.154'])(
+    'says that %s is sawn',
+    (text) => {
+      expect(refusal(() => read(text)).problem).toContain('is sawn: no press station cuts tubes');
+    },
+  );
+
+  it('says that a tee is sawn', () => {
+    expect(refusal(() => read('T3X3X3/8')).problem).toContain('is sawn: no press station cuts tees');
+  });
 
   it.each([
     'x',

@@ -1,0 +1,110 @@
+import { refuse } from '../inputError.js';
+import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
+import { memo } from '../quantity/memo.js';
+import { tradeText } from '../quantity/tradeText.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { notASection, type SectionSource } from './dimension.js';
+import { readAngleSection } from './readAngleSection.js';
+import { readBar } from './readBar.js';
+import { readChannel } from './readChannel.js';
+import { readFlat } from './readFlat.js';
+import { readTee } from './readTee.js';
+import { readTube } from './readTube.js';
+import type { AnySection, SectionText } from './section.js';
+
+const remembered = memo<SectionText<AnySection>>();
+const longestText = 200;
+
+type Family = 'plate' | 'bar' | 'angle' | 'round' | 'square' | 'channel' | 'tube' | 'tee' | 'other';
+
+const words: Record<string, Family> = {
+  ...family('plate', 'pl plt plate'),
+  ...family('bar', 'fb fl flat bar flatbar'),
+  ...family('angle', 'l angle'),
+  ...family('round', 'rb rd round ø dia'),
+  ...family('square', 'sq square'),
+  ...family('channel', 'c mc upn unp upe pfc channel'),
+  ...family('tube', 'hss tube shs rhs chs pipe'),
+  ...family('tee', 't tee'),
+  ...family('other', 'wt st mt w wf s m hp ipe hea heb hem ub uc ubp'),
+  'flat bar': 'bar',
+  'round bar': 'round',
+  'square bar': 'square',
+};
+
+function family(name: Family, spellings: string): Record<string, Family> {
+  return Object.fromEntries(spellings.split(' ').map((spelling) => [spelling, name]));
+}
+
+/**
+ * Reads a section as the trade writes it: `PL1/2X6`, `FB 10x50` or `1/2x4` (flat), `L3X3X1/4`, `L80x80x8`,
+ * `C8X11.5`, `UPN100`, `RB 1`, `SQ 3/4`, `HSS4X4X1/4`, `RHS100x50x5`, `PIPE60.3x3.2`, `T3X3X3/8`, each with a trailing
+ * length if there is one (`PL1/2X6X1'-0`).
+ *
+ * @param value the cell
+ * @param argument what the cell is, for the refusal
+ * @param unit the shop's unit, for numbers without one; fractions and inch marks mean inches whatever the shop
+ * @returns the section, and the length in mm where one trails
+ * Throws `invalid` for text that is no section, a dimension no section has, and families that are not read
+ * (beams, tees cut from beams); `unknown` for a channel that is not in the table.
+ * @example readAnySection("PL1/2X6X1'-0", 'Section', 'in').lengthMm // 304.8
+ * Source: designations as in AISC's naming convention for shapes; the rest is common practice, no source.
+ */
+export function readAnySection(
+  value: CellValue,
+  argument: string,
+  unit: LengthUnit,
+): SectionText<AnySection> {
+  const source = { text: String(value ?? ''), argument, unit };
+  if (isBlank(value))
+    return refuse(argument, '', 'the cell is blank.', 'Write PL1/2X6, L3X3X1/4 or L80x80x8.');
+  if (typeof value !== 'string' || value.length > longestText) return notASection(source);
+  return remembered(`${unit}|${argument}|${value}`, () => parse(source));
+}
+
+function parse(source: SectionSource): SectionText<AnySection> {
+  const text = tradeText(source.text);
+  const word = /^(?:flat bar|round bar|square bar|ø|[a-wyz]+)/.exec(text)?.[0] ?? '';
+  const parts = text
+    .slice(word.length)
+    .replace(/^\. /, '')
+    .split('x')
+    .map((part) => part.trim());
+  switch (word === '' ? bareFamily(parts) : words[word]) {
+    case 'plate':
+      return readFlat(parts, 'plate', source);
+    case 'bar':
+      return readFlat(parts, 'bar', source);
+    case 'angle':
+      return readAngleSection(parts, source);
+    case 'round':
+      return readBar(parts, 'round', source);
+    case 'square':
+      return readBar(parts, 'square', source);
+    case 'channel':
+      return readChannel(word, parts, source);
+    case 'tube':
+      return readTube(word, parts, source);
+    case 'tee':
+      return readTee(parts, source);
+    case 'other':
+      return notChecked(source);
+    default:
+      return notASection(source);
+  }
+}
+
+/** `1/2x4` without a word is a flat bar; anything longer may be several things. */
+function bareFamily(parts: string[]): Family | undefined {
+  return parts.length === 2 ? 'bar' : undefined;
+}
+
+function notChecked({ argument, text }: SectionSource): never {
+  const problem = `${quoted(text)} is not among the sections read: plate, flat, angle, channel, round, square, tube, tee.`;
+  return refuse(
+    argument,
+    text,
+    problem,
+    'Leave it out of the list, or give the part that is punched or sheared.',
+  );
+}
