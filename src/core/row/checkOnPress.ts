@@ -14,6 +14,8 @@ import type { Working } from '../working/working.js';
 import { describeHole } from '../tooling/hole.js';
 import { check, type Check } from './check.js';
 import type { HolePlace } from './holePlace.js';
+import type { HoleProcess } from './holeProcess.js';
+import { otherWorkChecks } from './otherWorkChecks.js';
 import { reachFindings } from './reach.js';
 import type { HoleGroup, RowJob } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
@@ -23,7 +25,16 @@ export interface ReadyRow extends RowJob {
   section: Section;
   grade: NonNullable<RowJob['grade']>;
   massKg?: number;
-  places: { group: HoleGroup; place: HolePlace }[];
+  places: PlacedHoles[];
+  /** Holes in a solid bar, which no press punches. */
+  drilledInBar: boolean;
+}
+
+/** A hole group with where it lies and how it is made. */
+export interface PlacedHoles {
+  group: HoleGroup;
+  place: HolePlace;
+  process: HoleProcess;
 }
 
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
@@ -34,9 +45,12 @@ export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, asked: boo
   }
   return [
     check(asked, 'cut', (working) => cutFindings(press, row, shop, working)),
-    ...row.places.map(({ group, place }) =>
-      check(asked, group.title, (working) => holeFindings(press, row, group, place, shop, working)),
-    ),
+    ...row.places
+      .filter(({ process }) => process.made !== 'drill')
+      .map((placed) =>
+        check(asked, placed.group.title, (working) => holeFindings(press, row, placed, shop, working)),
+      ),
+    ...otherWorkChecks(row),
     check(asked, 'supports', (working) => supportFindings(press, row, shop, working)),
   ];
 }
@@ -82,15 +96,14 @@ function shortestPieceFindings(
 function holeFindings(
   press: Press,
   row: ReadyRow,
-  group: HoleGroup,
-  place: HolePlace,
+  { group, place, process }: PlacedHoles,
   shop: Shop,
   working?: Working,
 ): Finding[] {
   const { thicknessMm } = place;
   const { grade } = row;
   const job = {
-    hole: group.hole,
+    hole: process.punched,
     thicknessMm,
     shearStrengthMPa: shearStrengthMPa(
       { grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') },
@@ -104,12 +117,12 @@ function holeFindings(
   if (station.some((finding) => finding.verdict === 'No station')) return station;
   const named = station.map((finding) => ({
     ...finding,
-    governs: `${finding.governs}, ${describeHole(group.hole, shop.unit)}`,
+    governs: `${finding.governs}, ${describeHole(process.punched, shop.unit)}`,
   }));
   return [
     ...named,
     ...reachFindings({ press, section: row.section, group, place, unit: shop.unit }, working),
-    ...toolFindings(press, group.hole, thicknessMm, grade, shop, working),
+    ...toolFindings(press, process.punched, thicknessMm, grade, shop, working),
   ];
 }
 

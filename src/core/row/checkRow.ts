@@ -1,16 +1,14 @@
 import { bySeverity, type Finding } from '../press/finding.js';
-import { isSawn } from '../press/shearStation.js';
-import { type CellValue, isBlank } from '../quantity/cellValue.js';
-import { sectionMassKg } from '../section/mass.js';
+import type { CellValue } from '../quantity/cellValue.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Working } from '../working/working.js';
+import { isBlankRow } from './blankRow.js';
 import type { Check } from './check.js';
-import type { ReadyRow } from './checkOnPress.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
-import { holePlace } from './holePlace.js';
-import { makeableCheck } from './makeable.js';
+import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
 import { readRow } from './readRow.js';
+import { routeOf } from './route.js';
 import type { RowJob } from './rowJob.js';
 import type { RowResult } from './rowResult.js';
 
@@ -34,12 +32,12 @@ export function checkRow(
   const job = readRow(cells, headings, shop);
   const { section, grade } = job;
   const asked = working !== undefined;
-  const ready = section && grade ? prepare({ ...job, section, grade }, shop, asked) : undefined;
-  const onPress = checksOnPress(job, ready?.row, shop, asked);
-  const checks = [{ findings: job.problems, steps: [] }, ...(ready?.checks ?? []), ...onPress.checks];
+  const prepared = section && grade ? prepareRow({ ...job, section, grade }, shop, asked) : undefined;
+  const onPress = checksOnPress(job, prepared?.row, shop, asked);
+  const checks = [{ findings: job.problems, steps: [] }, ...(prepared?.checks ?? []), ...onPress.checks];
   if (working) reportGoverningFirst(checks, working);
   const findings = checks.flatMap((each) => each.findings).sort(bySeverity);
-  return summary(findings, ready?.understood ?? job.understood, job, ready?.row, onPress);
+  return summary(findings, job, prepared, onPress);
 }
 
 function reportGoverningFirst(checks: readonly Check[], working: Working): void {
@@ -49,80 +47,53 @@ function reportGoverningFirst(checks: readonly Check[], working: Working): void 
   for (const { steps } of sorted) steps.forEach((step) => working.step(step));
 }
 
-/** Blank: nothing in any read column, or a subtotal: a row of totals without a section. */
-function isBlankRow(cells: readonly CellValue[], { fields, groups }: Headings): boolean {
-  const columns = [fields, ...groups].flatMap((each) => Object.values(each));
-  if (columns.every((column) => isBlank(cells[column.at]))) return true;
-  if (!isBlank(cells[fields.section?.at ?? -1])) return false;
-  return cells.some(
-    (cell) => typeof cell === 'string' && /^\s*(?:(?:sub-?|grand )?totals?|sum)\b/i.test(cell),
-  );
-}
-
-interface Prepared {
-  row: ReadyRow;
-  checks: Check[];
-  understood: string[];
-}
-
-/** What does not depend on the press: mass, the place of the holes, what is makeable as drawn. */
-function prepare(job: RowJob & Pick<ReadyRow, 'section' | 'grade'>, shop: Shop, asked: boolean): Prepared {
-  const { section, grade, lengthMm } = job;
-  const row: ReadyRow = { ...job, places: [] };
-  if (lengthMm !== undefined)
-    row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
-  const checks: Check[] = [];
-  const understood = [...job.understood];
-  if (isSawn(section)) understood.push('cut by saw: no press station cuts this section');
-  if (lengthMm === undefined) understood.push('no length given, so no mass');
-  for (const group of job.groups) {
-    const place = holePlace(section, group, shop.unit);
-    if (typeof place === 'string') {
-      const inBar = section.kind === 'round' || section.kind === 'square';
-      const verdict = inBar ? 'No station' : 'Check input';
-      checks.push({ findings: [{ verdict, governs: group.title, note: place }], steps: [] });
-      continue;
-    }
-    row.places.push({ group, place });
-    if (place.assumed) understood.push(place.assumed);
-    const makeable = makeableCheck(section, group, place, shop, asked);
-    checks.push(makeable.check);
-    understood.push(...makeable.understood);
-  }
-  if (row.places.length > 0 && !shop.tools) {
-    understood.push('the shop has no list of tools, so none were checked');
-  }
-  return { row, checks, understood };
-}
-
 function summary(
   findings: Finding[],
-  understood: string[],
   job: RowJob,
-  row: ReadyRow | undefined,
+  prepared: PreparedRow | undefined,
   { press, choice }: OnPress,
 ): RowResult {
-  const worst = findings[0];
+  const [worst] = findings;
   const hardest = findings.reduce<Finding | undefined>(
     (most, each) => ((each.use ?? -1) > (most?.use ?? -1) ? each : most),
     undefined,
   );
   const verdict = worst?.verdict ?? 'OK';
-  const failures = findings.filter((finding) => finding.note !== '').map((finding) => sentence(finding.note));
-  const echo = understood.length > 0 ? [sentence(`read: ${understood.join('; ')}`)] : [];
   const passed = verdict === 'OK' || verdict === 'Near limit';
+  const row = prepared?.row;
   return {
     blank: false,
     verdict,
     ...(hardest?.use === undefined ? {} : { use: hardest.use }),
     governs: (passed ? hardest?.governs : worst?.governs) ?? '',
-    note: [...new Set([...failures, ...(choice === undefined ? [] : [choice]), ...echo])].join(' '),
+    note: noteOf(findings, job, prepared, choice),
     ...(hardest?.forceN === undefined ? {} : { forceN: hardest.forceN }),
-    hits: job.qty * job.groups.reduce((sum, group) => sum + group.count, 0),
+    route: row ? routeOf(row, findings).join(', ') : '',
+    ...(row ? { hits: job.qty * punchedHoles(row) } : {}),
     ...(row?.massKg === undefined ? {} : { massKg: row.massKg * job.qty }),
     ...(press === undefined ? {} : { press }),
     findings,
   };
+}
+
+function punchedHoles({ places }: PreparedRow['row']): number {
+  const punched = places.filter(({ process }) => process.made !== 'drill');
+  return punched.reduce((sum, { group }) => sum + group.count, 0);
+}
+
+/** Failures, worst first; what is said of the row; how the press was chosen; what was read and assumed. */
+function noteOf(
+  findings: Finding[],
+  job: RowJob,
+  prepared: PreparedRow | undefined,
+  choice: string | undefined,
+): string {
+  const failures = findings.filter((finding) => finding.note !== '').map((finding) => finding.note);
+  const understood = prepared?.understood ?? job.understood;
+  const echo = understood.length > 0 ? [`read: ${understood.join('; ')}`] : [];
+  const chosen = choice === undefined ? [] : [choice];
+  const sentences = [...failures, ...(prepared?.statements ?? []), ...chosen, ...echo].map(sentence);
+  return [...new Set(sentences)].join(' ');
 }
 
 function sentence(text: string): string {

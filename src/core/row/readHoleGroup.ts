@@ -2,12 +2,12 @@ import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
 import { readNumber } from '../quantity/readNumber.js';
 import { boltHole } from '../rule/boltHole.js';
-import { readBolt } from '../rule/boltSize.js';
+import { type BoltSize, readBolt } from '../rule/boltSize.js';
 import { type EdgeKind } from '../rule/edgeDistance.js';
 import { setting } from '../shop/setting.js';
 import type { Shop } from '../shop/readShop.js';
 import { nameKey } from '../shop/table.js';
-import { describeHole } from '../tooling/hole.js';
+import { describeHole, type Hole } from '../tooling/hole.js';
 import { readHole } from '../tooling/readHole.js';
 import type { GroupField } from './heading.js';
 import type { Column } from './readHeadings.js';
@@ -26,7 +26,7 @@ const edgeKindWords = new Map<string, EdgeKind>([
 
 /**
  * One hole group of a row; undefined where it has neither hole nor bolt. With a bolt and no hole, the hole is
- * the standard one for that bolt.
+ * the one for that bolt in the shop's fit.
  */
 export function readHoleGroup(
   reader: RowReader,
@@ -40,7 +40,7 @@ export function readHoleGroup(
   const text = reader.read(columns.hole, (value, argument) => readHole(value, argument, shop.unit));
   const hole =
     text?.hole ??
-    (bolt && isBlank(reader.cell(columns.hole)) ? standardHole(reader, bolt, columns, shop) : undefined);
+    (bolt && isBlank(reader.cell(columns.hole)) ? holeOfBolt(reader, bolt, columns, shop) : undefined);
   const given = reader.read(columns.holes, readCount);
   if (!hole) {
     if (given !== undefined && isBlank(reader.cell(columns.hole)) && isBlank(reader.cell(columns.bolt))) {
@@ -60,15 +60,20 @@ export function readHoleGroup(
   const count = text?.count ?? given ?? 1;
   const assumed = text?.count === undefined && given === undefined ? ' (one assumed)' : '';
   understood.push(
-    `${count} × ${describeHole(hole, shop.unit)}${assumed}${text ? '' : `, standard for bolt ${bolt?.name}`}`,
+    `${count} × ${describeHole(hole, shop.unit)}${assumed}${text ? '' : `, ${setting(shop, 'holeFit')} for bolt ${bolt?.name}`}`,
   );
   return { title, hole, count, ...(bolt ? { bolt } : {}), ...distances(reader, columns) };
 }
 
-function standardHole(reader: RowReader, bolt: NonNullable<HoleGroup['bolt']>, columns: Columns, shop: Shop) {
+/** The hole of a bolt in the shop's own fit. */
+function holeOfBolt(reader: RowReader, bolt: BoltSize, columns: Columns, shop: Shop): Hole | undefined {
   const code = setting(shop, 'edgeCode') === 'EN' ? 'EN' : 'AISC';
-  const size = reader.read(columns.bolt, () => boltHole({ bolt, fit: 'standard', code }));
-  return size ? ({ shape: 'round', diameterMm: size.widthMm } as const) : undefined;
+  const size = reader.read(columns.bolt, () => boltHole({ bolt, fit: setting(shop, 'holeFit'), code }));
+  if (!size) return undefined;
+  const { widthMm, lengthMm } = size;
+  return lengthMm === undefined
+    ? { shape: 'round', diameterMm: widthMm }
+    : { shape: 'slot', widthMm, lengthMm };
 }
 
 function distances(reader: RowReader, columns: Columns): Partial<HoleGroup> {

@@ -9,21 +9,16 @@ import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Headings } from './readHeadings.js';
 import { readHoleGroup } from './readHoleGroup.js';
+import { readOtherWork } from './readOtherWork.js';
 import type { RowJob } from './rowJob.js';
 import { RowReader } from './rowReader.js';
 
 const greatestMiterDegree = 60;
 const greatestQty = 1_000_000;
 
-/** Work named in the list that this edition does not check: it keeps the row from being OK. */
-const unchecked = [
-  ['notch', ['notchWidth', 'notchDepth', 'notches']],
-  ['corner clip', ['cornerClip', 'corners']],
-  ['bend', ['bendLength', 'bends']],
-] as const;
-
 /** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
-export function readRow(cells: readonly CellValue[], { fields, groups }: Headings, shop: Shop): RowJob {
+export function readRow(cells: readonly CellValue[], headings: Headings, shop: Shop): RowJob {
+  const { fields, groups } = headings;
   const reader = new RowReader(cells, shop.unit);
   const understood: string[] = [];
   const read = reader.read(fields.section, (value, argument) => readSection(value, argument, shop.unit));
@@ -44,14 +39,7 @@ export function readRow(cells: readonly CellValue[], { fields, groups }: Heading
   const holes = groups.flatMap(
     (columns, index) => readHoleGroup(reader, columns, index, shop, understood) ?? [],
   );
-  for (const [name, keys] of unchecked) {
-    if (keys.every((key) => isBlank(reader.cell(fields[key])))) continue;
-    reader.problems.push({
-      verdict: 'Not checked',
-      governs: name,
-      note: `The ${name} was not checked: this edition has no rule for it.`,
-    });
-  }
+  const other = readOtherWork(reader, headings, understood);
   const press = reader.cell(fields.press);
   if (
     read?.lengthMm !== undefined &&
@@ -70,6 +58,7 @@ export function readRow(cells: readonly CellValue[], { fields, groups }: Heading
     ...(grade ? { grade } : {}),
     ...(lengthMm === undefined ? {} : { lengthMm }),
     groups: holes,
+    ...other,
     miterRad,
     ...(isBlank(press) ? {} : { press: plainText(String(press)) }),
     problems: reader.problems,

@@ -11,6 +11,11 @@ export const rowItems = [
   { item: 'governs', heading: 'Governs', meaning: 'what decides the verdict' },
   { item: 'note', heading: 'Note', meaning: 'every failure, worst first, and what was understood' },
   { item: 'force', heading: 'Force', meaning: 'of the hardest operation, US ton or kN' },
+  {
+    item: 'route',
+    heading: 'Route',
+    meaning: 'the order of work: saw, shear, punch, ream, notch, bend, drill',
+  },
   { item: 'hits', heading: 'Hits', meaning: 'punch hits of the whole row' },
   { item: 'mass', heading: 'Mass', meaning: 'of the whole row, lb or kg' },
 ] as const;

@@ -20,6 +20,27 @@ export interface HoleGroup {
   leg?: string;
 }
 
+/** Like notches, taken at an edge. */
+export interface Notches {
+  widthMm: number;
+  depthMm: number;
+  count: number;
+}
+
+/** Corners cut off along a straight line. */
+export interface CornerClips {
+  /** Along the length of the part. */
+  alongMm: number;
+  /** Across it. */
+  acrossMm: number;
+  count: number;
+}
+
+export interface Bends {
+  lengthMm: number;
+  count: number;
+}
+
 /** A row of a parts list as understood, in the core's units. */
 export interface RowJob {
   qty: number;
@@ -27,10 +48,13 @@ export interface RowJob {
   grade?: Grade;
   lengthMm?: number;
   groups: HoleGroup[];
+  notches?: Notches;
+  clips?: CornerClips;
+  bends?: Bends;
   /** The steeper of the two miters, from square. */
   miterRad: number;
   press?: string;
-  /** Cells that could not be read, and work this edition does not check. */
+  /** Cells that could not be read. */
   problems: Finding[];
   /** What was understood and assumed, for the note. */
   understood: string[];

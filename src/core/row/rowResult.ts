@@ -12,8 +12,10 @@ export type RowResult =
       note: string;
       /** Force of the hardest operation, N. */
       forceN?: number;
-      /** Punch hits of the whole row: pieces × holes. */
-      hits: number;
+      /** The order of work: `shear, punch`; empty where the row could not be read. */
+      route: string;
+      /** Punch hits of the whole row: pieces × punched holes; undefined where the row could not be read. */
+      hits?: number;
       /** Mass of the whole row in kg; undefined where section, grade or length is missing. */
       massKg?: number;
       /** The press the result stands for; undefined where no press could be tried. */

@@ -1,0 +1,69 @@
+import type { Finding } from '../press/finding.js';
+import { isSawn } from '../press/shearStation.js';
+import { sectionMassKg } from '../section/mass.js';
+import type { Shop } from '../shop/readShop.js';
+import { check, type Check } from './check.js';
+import type { ReadyRow } from './checkOnPress.js';
+import { holePlace } from './holePlace.js';
+import { holeProcess, type HoleProcess } from './holeProcess.js';
+import { makeableCheck } from './makeable.js';
+import type { HoleGroup, RowJob } from './rowJob.js';
+
+/** A row whose section and grade were read. */
+export type ReadRow = RowJob & Pick<ReadyRow, 'section' | 'grade'>;
+
+export interface PreparedRow {
+  row: ReadyRow;
+  checks: Check[];
+  /** What is said of the row as a sentence of its own: holes that may not be punched. */
+  statements: string[];
+  understood: string[];
+}
+
+/** What does not depend on the press: mass, the place and the process of the holes, what is makeable as drawn. */
+export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRow {
+  const { section, grade, lengthMm } = job;
+  const row: ReadyRow = { ...job, places: [], drilledInBar: false };
+  const prepared: PreparedRow = { row, checks: [], statements: [], understood: [...job.understood] };
+  if (lengthMm === undefined) prepared.understood.push('no length given, so no mass');
+  else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
+  if (isSawn(section)) prepared.understood.push('cut by saw: no press station cuts this section');
+  for (const group of job.groups) prepareGroup(prepared, group, shop, asked);
+  if (row.places.length > 0 && !shop.tools) {
+    prepared.understood.push('the shop has no list of tools, so none were checked');
+  }
+  return prepared;
+}
+
+function prepareGroup(
+  { row, checks, statements, understood }: PreparedRow,
+  group: HoleGroup,
+  shop: Shop,
+  asked: boolean,
+): void {
+  const { section, grade } = row;
+  const place = holePlace(section, group, shop.unit);
+  if (typeof place === 'string') {
+    row.drilledInBar = section.kind === 'round' || section.kind === 'square';
+    const finding: Finding = {
+      verdict: row.drilledInBar ? 'No station' : 'Check input',
+      governs: group.title,
+      note: place,
+    };
+    checks.push({ findings: [finding], steps: [] });
+    return;
+  }
+  if (place.assumed) understood.push(place.assumed);
+  let process: HoleProcess = { made: 'punch', punched: group.hole };
+  checks.push(
+    check(asked, 'job specification', (working) => {
+      process = holeProcess(group, place, grade, shop, working);
+      return [];
+    }),
+  );
+  if (process.reason !== undefined) statements.push(process.reason);
+  row.places.push({ group, place, process });
+  const makeable = makeableCheck(section, group, place, shop, asked);
+  checks.push(makeable.check);
+  understood.push(...makeable.understood);
+}
