@@ -341,6 +341,45 @@ describe('large and hostile sheets', () => {
     expect(values[0]?.[0]).toEqual([10_001]);
   });
 
+  it('texts that double, arrays that multiply and searches that explode end early', async () => {
+    const doubling = Array.from({ length: 60 }, (_, i) => [formula(i === 0 ? '"ab"' : `A${i}&A${i}`)]);
+    const start = performance.now();
+    const { values, report } = await recalculated([
+      { name: 'Quote', rows: doubling },
+      {
+        name: 'Wide',
+        rows: [
+          [
+            formula('SUMPRODUCT(A2:A1000000*B2:XFC2)'),
+            formula('SUMPRODUCT(ROUND(A2:A1000000,B2:XFC2))'),
+            formula(`COUNTIF(A2:A9,"${'*a'.repeat(30)}b")`),
+            formula(`REPT("${'x'.repeat(1000)}",99)`),
+          ],
+          ['a'.repeat(30_000)],
+        ],
+      },
+    ]);
+    expect(performance.now() - start).toBeLessThan(10_000);
+    expect(values[0]?.slice(14).flat()).toEqual([
+      'ab'.repeat(2 ** 14).length > 32_767 ? { error: '#VALUE!' } : 'ab'.repeat(2 ** 14),
+      ...Array<unknown>(45).fill({ error: '#VALUE!' }),
+    ]);
+    expect(values[1]?.[0]).toEqual([null, null, null, { error: '#VALUE!' }]);
+    expect(report.stale.map(({ why }) => why)).toEqual([
+      'It makes an array of more than four million values.',
+      'It makes an array of more than four million values.',
+      'It searches with more than three wildcards.',
+    ]);
+  });
+
+  it('a native formula that would fill several cells is not squeezed into one', async () => {
+    const { values, report } = await recalculated([
+      { name: 'Quote', rows: [[1, formula('INDEX(A1:A2,0,1)')], [2]] },
+    ]);
+    expect(values[0]?.[0]).toEqual([1, null]);
+    expect(report.stale[0]?.why).toBe('It gives several values in a cell that holds one.');
+  });
+
   it('an array formula over the whole sheet, nested brackets and endless names are kept, not followed', async () => {
     const names = { a: 'b+1', b: 'a+1' };
     const rows = [

@@ -1,6 +1,15 @@
 import { overrides } from './overrides';
 import { readEngineArguments } from './arguments';
-import { CannotCompute, errorCodes, isMatrix, OurError, type Operand, type Scalar } from './values';
+import {
+  CannotCompute,
+  checkArraySize,
+  errorCodes,
+  isMatrix,
+  longestText,
+  OurError,
+  type Operand,
+  type Scalar,
+} from './values';
 
 /** How the engine describes an argument of a function. */
 export interface EngineArgument {
@@ -77,6 +86,7 @@ export class Engine {
     if (args.length < description.minArgRequired || args.length > description.maxArgPossible) {
       throw new CannotCompute(`It calls ${name} with a number of arguments that is not evaluated here.`);
     }
+    checkSizes(args);
     this.context['lookupCaches'] = caches;
     const speak = silenceErrors();
     try {
@@ -88,6 +98,13 @@ export class Engine {
       speak();
     }
   }
+}
+
+/** The engine pairs lines with columns without a limit of its own. */
+function checkSizes(args: (Operand | undefined)[]): void {
+  const arrays = args.filter(isMatrix);
+  const columns = Math.max(1, ...arrays.map((array) => array.length));
+  checkArraySize(columns, Math.max(1, ...arrays.map((array) => array[0]?.length ?? 1)));
 }
 
 /** The engine prints what goes wrong inside it; here that only means a cell keeps its value. */
@@ -107,7 +124,9 @@ function readResult(name: string, result: Operand): Operand {
 function readScalar(name: string, scalar: Scalar | undefined): Scalar {
   const value = scalar?.value ?? null;
   if (typeof value === 'number' && !Number.isFinite(value)) return { value: '#NUM!' };
-  if (typeof value !== 'string' || !value.startsWith('#')) return scalar ?? { value: null };
+  if (typeof value !== 'string') return scalar ?? { value: null };
+  if (value.length > longestText) return { value: '#VALUE!' };
+  if (!value.startsWith('#')) return scalar as Scalar;
   const unexpected = String(scalar?.message ?? '').startsWith('An unexpected error');
   if (value === '#BAD_EXPR' || value === '#CYCLE' || (value === '#ERROR' && unexpected)) {
     throw new CannotCompute(`${name} cannot be evaluated here with these arguments.`);

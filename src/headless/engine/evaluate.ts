@@ -4,6 +4,7 @@ import { argumentAt, takesRange } from './arguments';
 import { newSearchCaches, type Engine, type SearchCaches } from './engine';
 import { applyOperator, applySign, broadcast } from './operators';
 import type { OurFunctions } from './ourFunctions';
+import { completeArguments } from './hostArguments';
 import { referenceFunctions } from './referenceFunctions';
 import { readSubtotal } from './subtotal';
 import { CannotCompute, failure, isMatrix, topLeft, type Matrix, type Operand, type Values } from './values';
@@ -44,7 +45,12 @@ export class Evaluator {
   ) {}
 
   evaluate(node: Node, setting: Setting): Operand {
-    return this.value(node, setting, false);
+    const result = this.value(node, setting, false);
+    const called = node.kind === 'call' && this.functions.find(node.name);
+    if (setting.plain && isMatrix(result) && !called) {
+      throw new CannotCompute('It gives several values in a cell that holds one.');
+    }
+    return result;
   }
 
   /** An operand; `asRange` when the place takes a whole range. */
@@ -138,7 +144,7 @@ export class Evaluator {
         ? undefined
         : this.value(arg, inner, takesRange(argumentAt(description, i, args.length))),
     );
-    const result = this.engine.call(name, completed(name, operands), this.caches);
+    const result = this.engine.call(name, completeArguments(name, operands), this.caches);
     return isMatrix(result) && result.length === 1 && result[0]?.length === 1 ? topLeft(result) : result;
   }
 
@@ -147,20 +153,4 @@ export class Evaluator {
     const { summary, columns } = readSubtotal(topLeft(read), references, this.values);
     return this.engine.call(summary, columns, this.caches);
   }
-}
-
-/** The number formats that the engine shows as hosts do. */
-const plainFormat = /^(?:#,##)?0+(?:\.0+)?%?$|^yyyy-mm-dd$/;
-
-/** Arguments that hosts assume and the engine does not. */
-function completed(name: string, operands: (Operand | undefined)[]): (Operand | undefined)[] {
-  if (name === 'IF' && operands.length === 2) return [...operands, { value: false }];
-  if (name === 'TEXT' && !plainFormat.test(String(topLeft(operands[1] ?? failure('')).value))) {
-    throw new CannotCompute('It uses TEXT with a format that is not evaluated here.');
-  }
-  if (name === 'IFS') return [...operands, { value: true }, failure('#N/A')];
-  const [range, position] = operands;
-  // Of a single row, the second argument is the column.
-  const isRow = isMatrix(range) && range.length > 1 && range[0]?.length === 1;
-  return name === 'INDEX' && operands.length === 2 && isRow ? [range, { value: 1 }, position] : operands;
 }

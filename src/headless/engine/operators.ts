@@ -1,5 +1,14 @@
 import { numberOfText, textOfNumber } from './text';
-import { CannotCompute, failure, isErrorCode, isMatrix, type Operand, type Scalar } from './values';
+import {
+  CannotCompute,
+  checkArraySize,
+  failure,
+  isErrorCode,
+  isMatrix,
+  longestText,
+  type Operand,
+  type Scalar,
+} from './values';
 
 /** Applies an operator to every pair of an array's elements; a single value or line goes with all. */
 export function broadcast(left: Operand, right: Operand, apply: (a: Scalar, b: Scalar) => Scalar): Operand {
@@ -7,6 +16,7 @@ export function broadcast(left: Operand, right: Operand, apply: (a: Scalar, b: S
   const [a, b] = [isMatrix(left) ? left : [[left]], isMatrix(right) ? right : [[right]]];
   const columns = Math.max(a.length, b.length);
   const rows = Math.max(a[0]?.length ?? 0, b[0]?.length ?? 0);
+  checkArraySize(columns, rows);
   const pick = (matrix: Scalar[][], column: number, row: number): Scalar | undefined => {
     const line = matrix[matrix.length === 1 ? 0 : column];
     return line?.[line.length === 1 ? 0 : row];
@@ -59,9 +69,13 @@ export function applyOperator(operator: string, left: Scalar, right: Scalar): Sc
   }
   if (isErrorCode(left.value)) return left;
   if (isErrorCode(right.value)) return right;
-  if (operator === '&') return { value: toText(left) + toText(right) };
+  if (operator === '&') return ofLength(toText(left) + toText(right));
   return { value: holds(operator, left.value, right.value) };
 }
+
+/** A text, or the error that a longer one than cells hold gives. */
+export const ofLength = (text: string): Scalar =>
+  text.length > longestText ? failure('#VALUE!') : { value: text };
 
 /** A value as text. */
 export function toText({ value }: Scalar): string {

@@ -8,6 +8,7 @@ import {
 import { readResult, readThrown, type HostResult } from '../functions/hostResult';
 import type { LoadedFunction, LoadedFunctions } from '../functions/loadFunctions';
 import {
+  checkArraySize,
   failure,
   isErrorCode,
   isMatrix,
@@ -57,6 +58,7 @@ export class OurFunctions {
     const columns = Math.max(1, ...lengths.map((size) => size?.columns ?? 1));
     const rows = Math.max(1, ...lengths.map((size) => size?.rows ?? 1));
     if (columns === 1 && rows === 1) return this.once(one, operands);
+    checkArraySize(columns, rows);
     return Array.from({ length: columns }, (_, column) =>
       Array.from({ length: rows }, (__, row) => {
         const args = operands.map((operand, i) =>

@@ -1,7 +1,16 @@
 import type { EngineDefinition } from './engine';
 import { additions } from './additions';
 import { toNumber, toText } from './operators';
-import { CannotCompute, failure, isErrorCode, isMatrix, single, type Operand, type Scalar } from './values';
+import {
+  CannotCompute,
+  failure,
+  isErrorCode,
+  isMatrix,
+  longestText,
+  single,
+  type Operand,
+  type Scalar,
+} from './values';
 
 /** Rounds at decimal places the way decimal digits say, not their binary neighbours: 1.005 gives 1.01. */
 export function roundDecimal(number: number, places: number, round: (size: number) => number): number {
@@ -45,6 +54,7 @@ const joining: EngineDefinition = {
     for (const scalar of operands.flatMap(rowByRow)) {
       if (isErrorCode(scalar.value)) return scalar;
       text += toText(scalar);
+      if (text.length > longestText) return failure('#VALUE!');
     }
     return { value: text };
   },

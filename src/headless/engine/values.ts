@@ -64,3 +64,13 @@ export class OurError implements Scalar {
 /** An argument as one value; blank when it was left out. */
 export const single = (operand: Operand | undefined): Scalar =>
   operand === undefined ? { value: null } : topLeft(operand);
+
+/** Cells an array may have, and characters a text may have, in a calculation. */
+export const largestArray = 4_000_000;
+export const longestText = 32_767;
+
+/** Ends a calculation whose array would be too large to hold. */
+export function checkArraySize(columns: number, rows: number): void {
+  if (columns * rows > largestArray)
+    throw new CannotCompute('It makes an array of more than four million values.');
+}

@@ -3,6 +3,9 @@ import type { HostError, HostValue } from './hostCall';
 /** What a call gives a sheet: one value, or rows of values of equal length. */
 export type HostResult = HostValue | HostValue[][];
 
+/** Characters a cell can hold. */
+const longestText = 32_767;
+
 const notAValue = (name: string): HostError => ({
   error: '#VALUE!',
   message: `${name} gave something that a cell cannot show.`,
@@ -20,7 +23,8 @@ export function readResult(name: string, result: unknown): HostResult {
 }
 
 function readValue(name: string, value: unknown): HostValue {
-  if (typeof value === 'string' || typeof value === 'boolean') return value;
+  if (typeof value === 'boolean') return value;
+  if (typeof value === 'string') return value.length <= longestText ? value : notAValue(name);
   if (typeof value === 'number') return Number.isFinite(value) ? value : notAValue(name);
   return readThrown(value) ?? notAValue(name);
 }

@@ -1,7 +1,8 @@
 import { MAX_COLUMNS, MAX_ROWS, isCellError, type CellValue, type Zone } from '../../xlsx';
 import {
-  CannotCompute,
+  checkArraySize,
   isErrorCode,
+  CannotCompute,
   OurError,
   type Matrix,
   type Scalar,
@@ -12,7 +13,6 @@ import type { Grids, SheetGrid } from './grid';
 /** What a layer asks of the formulas. */
 export type FormulaFacts = Pick<Values, 'spillZone' | 'isSubtotal'>;
 
-const largestRange = 4_000_000;
 /** Cells of ranges kept at hand for the next formula that reads the same range. */
 const mostRemembered = 6_000_000;
 const blank: Scalar = { value: null };
@@ -80,8 +80,7 @@ export class Layer implements Values {
     const grid = this.grids[sheet];
     const { bottom, right } = grid ? usedPart(grid, zone) : zone;
     const [height, width] = [bottom - zone.top + 1, right - zone.left + 1];
-    if (height * width > largestRange)
-      throw new CannotCompute('It reads a range of more than four million cells.');
+    checkArraySize(width, height);
     return Array.from({ length: width }, (_, i) => {
       const cells = new Array<Scalar>(height).fill(blank);
       if (!grid) return cells;
