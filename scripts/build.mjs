@@ -17,8 +17,7 @@ const { default: config } = await import('../webpack.config.mjs');
 const stats = await new Promise((resolve, reject) =>
   webpack(config, (error, result) => (error ? reject(error) : resolve(result))),
 );
-const report = stats.toString('errors-warnings');
-if (report) console.error(report);
+if (stats.hasErrors() || stats.hasWarnings()) console.error(stats.toString('errors-warnings'));
 if (stats.hasErrors()) {
   rmSync(work, { recursive: true, force: true });
   process.exit(1);

@@ -1,6 +1,6 @@
 import { distance } from 'fastest-levenshtein';
 
-const greatestShare = 0.6;
+const greatestShare = 2 / 3;
 
 /**
  * Up to three names that are near to what was typed, nearest first, for a refusal. A name that begins with what was
