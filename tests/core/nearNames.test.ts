@@ -12,10 +12,11 @@ describe('nearNames', () => {
     expect(nearNames('A5', ['A51', 'A52', 'A53', 'A54'])).toHaveLength(3);
   });
 
-  it('leaves out names that share too little: more than 0.6 of the longer text to edit', () => {
+  it('leaves out names that share too little: more than two thirds of the longer text to edit', () => {
     expect(nearNames('ab', ['abcde'])).toEqual(['abcde']);
     expect(nearNames('bc', ['abcde'])).toEqual(['abcde']);
-    expect(nearNames('bc', ['abcdef'])).toEqual([]);
+    expect(nearNames('bc', ['abcdefg'])).toEqual([]);
+    expect(nearNames('A63', ['A36'])).toEqual(['A36']);
     expect(nearNames('', names)).toEqual([]);
   });
 
