@@ -1,9 +1,11 @@
 // Builds dist/: the functions bundle, its metadata, the headless command and the manifest.
 // Everything is written beside dist/ first and moved into place whole.
-import { cpSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ensurePackages, root } from './ensure.mjs';
+import { localAddress } from './manifest/address.mjs';
+import { fillManifest } from './manifest/fill.mjs';
 
 ensurePackages();
 const target = path.join(root, 'dist');
@@ -27,8 +29,17 @@ const metadataFile = path.join(work, 'metadata.mjs');
 const { functionsMetadata } = await import(pathToFileURL(metadataFile).href);
 writeFileSync(path.join(work, 'functions.json'), JSON.stringify(functionsMetadata(), null, 2) + '\n');
 rmSync(metadataFile);
-cpSync(path.join(root, 'manifest'), work, { recursive: true });
+copyManifest();
 
 rmSync(target, { recursive: true, force: true });
 renameSync(work, target);
 console.error('Built dist/.');
+
+/** Pages and icons as they are, and the manifest with the address of this machine. */
+function copyManifest() {
+  const source = path.join(root, 'manifest');
+  for (const name of ['icons', 'pages.css', 'support.html', 'taskpane.html'])
+    cpSync(path.join(source, name), path.join(work, name), { recursive: true });
+  const template = readFileSync(path.join(source, 'manifest.xml'), 'utf8');
+  writeFileSync(path.join(work, 'manifest.xml'), fillManifest(template, localAddress));
+}
