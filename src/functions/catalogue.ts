@@ -1,16 +1,30 @@
 import type { Descriptor } from './descriptor.js';
+import { bendForce } from './force/bendForce.js';
+import { notchForce } from './force/notchForce.js';
 import { punchForce } from './force/punchForce.js';
 import { shearForce } from './force/shearForce.js';
+import { stripForce } from './force/stripForce.js';
+import { gradeValue } from './material/gradeValue.js';
+import { bendUse } from './press/bendUse.js';
+import { notchUse } from './press/notchUse.js';
 import { pressValue } from './press/pressValue.js';
 import { punchUse } from './press/punchUse.js';
 import { shearUse } from './press/shearUse.js';
 import { shop } from './press/shop.js';
+import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
 import { rowCheck } from './row/rowCheck.js';
+import { angleGage } from './rule/angleGage.js';
+import { boltHole } from './rule/boltHole.js';
 import { edgeMin } from './rule/edgeMin.js';
+import { pitchMin } from './rule/pitchMin.js';
+import { paintArea } from './section/paintArea.js';
+import { sectionArea } from './section/sectionArea.js';
+import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
 import { dieClearance } from './tooling/dieClearance.js';
+import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
 import { workingOf } from './working/working.js';
 
@@ -31,6 +45,20 @@ const calculations: readonly Descriptor[] = [
   shearUse,
   rowCheck,
   listCheck,
+  stripForce,
+  notchForce,
+  bendForce,
+  dieOpening,
+  boltHole,
+  pitchMin,
+  angleGage,
+  sectionArea,
+  paintArea,
+  sectionDim,
+  gradeValue,
+  notchUse,
+  bendUse,
+  feetInch,
 ];
 
 /** Every workbook function. */

@@ -44,6 +44,13 @@ export const bayA: PressCells = {
   'Bar shear': 'yes',
   'Bar shear round': '1-1/2',
   'Bar shear square': '1-1/4',
+  Notcher: 'yes',
+  'Notcher width': 4,
+  'Notcher depth': 4,
+  'Notcher thickness': '3/8',
+  Bend: 'yes',
+  'Bend length': 18,
+  'Bend V openings': '1, 1-1/2, 2, 3, 4',
   'Longest bar': 480,
   'Heaviest bar': 600,
 };

@@ -1,8 +1,9 @@
 import type { PressItemKey } from './pressItem.js';
 
-/** A press value: a limit in the core's unit, no limit, not known, or a cell that could not be read. */
+/** A press value: a limit in the core's unit, several sizes, no limit, not known, or a cell that could not be read. */
 export type PressValue =
   | { state: 'value'; value: number }
+  | { state: 'list'; values: readonly number[] }
   | { state: 'none' }
   | { state: 'unknown' }
   | { state: 'bad'; message: string };

@@ -4,6 +4,7 @@ export type PressItemKind =
   | 'legs'
   | 'force'
   | 'length'
+  | 'lengths'
   | 'stress'
   | 'ratio'
   | 'allowance'
@@ -177,7 +178,32 @@ export const pressItems = [
   { key: 'barShearRound', name: 'Bar shear round', kind: 'length', meaning: 'largest round bar' },
   { key: 'barShearSquare', name: 'Bar shear square', kind: 'length', meaning: 'largest square bar' },
   { key: 'notcher', name: 'Notcher', kind: 'station', meaning: 'has the press a notcher: yes or no' },
+  {
+    key: 'notcherWidth',
+    name: 'Notcher width',
+    kind: 'length',
+    meaning: 'widest notch in one bite, along the edge',
+  },
+  {
+    key: 'notcherDepth',
+    name: 'Notcher depth',
+    kind: 'length',
+    meaning: 'deepest notch in one bite, from the edge',
+  },
+  {
+    key: 'notcherThickness',
+    name: 'Notcher thickness',
+    kind: 'length',
+    meaning: 'thickness the notcher cuts at that width and depth',
+  },
   { key: 'bend', name: 'Bend', kind: 'station', meaning: 'has the press a bending attachment: yes or no' },
+  { key: 'bendLength', name: 'Bend length', kind: 'length', meaning: 'longest bend' },
+  {
+    key: 'bendVeeOpenings',
+    name: 'Bend V openings',
+    kind: 'lengths',
+    meaning: 'V openings on hand, as text: 1, 1-1/2, 2; the force is held against Punch force',
+  },
   { key: 'longestBar', name: 'Longest bar', kind: 'length', meaning: 'longest bar the supports carry' },
   {
     key: 'heaviestBar',

@@ -26,7 +26,9 @@ export function readPressValue(
   if (text === 'none' && item.kind !== 'station' && item.kind !== 'legs') return { state: 'none' };
   const argument = `Presses, ${pressName}, ${item.name}`;
   try {
-    return { state: 'value', value: readValue(cell, unitCell, item, argument, unit) };
+    const { kind } = item;
+    if (kind === 'lengths') return { state: 'list', values: readLengths(cell, unitCell, argument, unit) };
+    return { state: 'value', value: readValue(cell, unitCell, kind, argument, unit) };
   } catch (error) {
     if (error instanceof InputError) return { state: 'bad', message: error.message };
     throw error;
@@ -36,11 +38,11 @@ export function readPressValue(
 function readValue(
   cell: CellValue,
   unitCell: CellValue,
-  item: PressItem,
+  kind: Exclude<PressItem['kind'], 'lengths'>,
   argument: string,
   unit: LengthUnit,
 ) {
-  switch (item.kind) {
+  switch (kind) {
     case 'station':
       return readYesNo(cell, argument);
     case 'legs':
@@ -56,8 +58,24 @@ function readValue(
     case 'angle':
       return readAngle(cell, argument, 0, 45);
     default:
-      return readRange(cell, item.kind, argument);
+      return readRange(cell, kind, argument);
   }
+}
+
+/** Sizes such as `1, 1-1/2, 2`, smallest first, each once. Behind a comma stands a space, or a semicolon parts them. */
+function readLengths(cell: CellValue, unitCell: CellValue, argument: string, unit: LengthUnit): number[] {
+  const parts = typeof cell === 'string' ? cell.split(cell.includes(';') ? ';' : /,\s/) : [cell];
+  const filled = parts.filter((part) => !isBlank(part));
+  const read = filled.map((part) => readLength(withUnit(part, unitCell), argument, unit, 'distance'));
+  if (read.length === 0) {
+    return refuse(
+      argument,
+      String(cell),
+      `${quoted(cell)} holds no sizes.`,
+      'Write sizes such as 1, 1-1/2, 2.',
+    );
+  }
+  return [...new Set(read)].sort((a, b) => a - b);
 }
 
 /** A bare number takes the unit of the Unit column; text that carries its own unit keeps it. */

@@ -4,6 +4,8 @@ import { pressSource } from '../../core/press/limit.js';
 import { type PressValue, pressValue as valueOf } from '../../core/press/press.js';
 import { type PressItem, pressItems } from '../../core/press/pressItem.js';
 import { quoted } from '../../core/quantity/cellValue.js';
+import { formatLength } from '../../core/quantity/formatLength.js';
+import type { LengthUnit } from '../../core/quantity/units.js';
 import { findPress } from '../../core/shop/findPress.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { NamedValue } from '../../core/working/working.js';
@@ -27,7 +29,7 @@ export const pressValue = define({
   },
   result: 'ratio',
   gives:
-    'The value as a number; yes or no for a station; the text "none" for no limit, "unknown" for a blank cell.',
+    'The value as a number; yes or no for a station; a list of sizes as text; "none" for no limit, "unknown" for a blank cell.',
   errors:
     '#N/A for a press or item that is not there; #VALUE! with the reason for a cell that cannot be read.',
   source: 'the plate and manual of the press, as given in the Presses table',
@@ -41,7 +43,7 @@ export const pressValue = define({
     }
     const value = valueOf(findPress(press, 'Press', shop), found.key as (typeof pressItems)[number]['key']);
     if (value.state === 'bad') return refuse('Item', item, value.message, '');
-    const read = quantity(value, found);
+    const read = quantity(value, found, unit);
     working?.step({
       title: found.name,
       formula: 'as given',
@@ -59,7 +61,14 @@ export const pressValue = define({
 const legWords = ['no', 'one', 'both'];
 
 /** A press value as it is shown: a quantity, or the words of a station or of mitered legs. */
-function quantity(value: PressValue, { kind }: PressItem): Pick<NamedValue, 'kind' | 'value'> {
+function quantity(
+  value: PressValue,
+  { kind }: PressItem,
+  unit: LengthUnit,
+): Pick<NamedValue, 'kind' | 'value'> {
+  if (value.state === 'list') {
+    return { kind: 'text', value: value.values.map((mm) => formatLength(mm, unit)).join(', ') };
+  }
   if (value.state !== 'value') return { kind: 'text', value: value.state };
   if (kind === 'station') return { kind: 'text', value: value.value === 0 ? 'no' : 'yes' };
   if (kind === 'legs') return { kind: 'text', value: legWords[value.value] ?? '' };

@@ -38,6 +38,13 @@ const fits: readonly (Choice & { value: EdgeFit })[] = [
   { value: 'long slot along', meaning: 'long slot, its length along the edge' },
 ];
 
+/** The code of edge distance and pitch. */
+export const edgeCodeArgument = optionalChoiceArgument(
+  'The code; the setting of the shop when left out',
+  codes,
+  'the setting of the shop, else AISC',
+);
+
 export const edgeMin = define({
   name: 'EDGEMIN',
   purpose: 'Least distance from the centre of a bolt hole to an edge',
@@ -45,11 +52,7 @@ export const edgeMin = define({
     bolt: boltArgument(),
     shop: shopOrUnitArgument,
     edge: optionalChoiceArgument('How the edge was made', edges, 'sheared'),
-    code: optionalChoiceArgument(
-      'The code; the setting of the shop when left out',
-      codes,
-      'the setting of the shop, else AISC',
-    ),
+    code: edgeCodeArgument,
     fit: optionalChoiceArgument('The fit of the hole', fits, 'standard'),
   },
   result: 'length',

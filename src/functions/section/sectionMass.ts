@@ -1,8 +1,9 @@
 import { isBlank } from '../../core/quantity/cellValue.js';
 import { sectionMassKg } from '../../core/section/mass.js';
+import { anySectionArgument } from '../argument/anySection.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
-import { gradeArgument, sectionArgument } from '../argument/trade.js';
+import { gradeArgument } from '../argument/trade.js';
 import { define } from '../descriptor.js';
 
 const steelDensity = 7850;
@@ -12,7 +13,7 @@ export const sectionMass = define({
   name: 'SECTIONMASS',
   purpose: 'Mass of a piece of a section',
   arguments: {
-    section: sectionArgument(),
+    section: anySectionArgument(),
     length: lengthArgument(
       'length',
       'Length of the piece: 2\'-6 1/2", 750 mm, or a number in the unit of the shop',
@@ -29,8 +30,8 @@ export const sectionMass = define({
   result: 'mass',
   gives:
     'Mass in lb (inch shop) or kg (mm shop): area × length × density; of a channel, its own mass per length.',
-  errors: '#VALUE! for a section that is not among those checked.',
-  source: 'AISC Manual Part 1; EN 10056-1, EN 10058 to 10060, EN 10365 (from memory)',
+  errors: '#VALUE! for a section that is not among those read.',
+  source: 'AISC Manual Part 1; EN 10056-1, EN 10058 to 10060, EN 10219-2, EN 10365 (from memory)',
   example: '=TONROW.SECTIONMASS("L3X3X1/4","10\'-0")',
   compute({ section, length, grade: given }, _context, working) {
     const densityKgPerM3 = given?.densityKgPerM3 ?? steelDensity;

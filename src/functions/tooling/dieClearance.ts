@@ -7,6 +7,16 @@ import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
 import { define } from '../descriptor.js';
 
+/** How the total clearance is chosen. */
+export const clearanceMethodArgument = optionalChoiceArgument(
+  'How the clearance is chosen; the setting of the shop when left out',
+  [
+    { value: 'plate', meaning: 'by steps of thickness, plate and structural practice' },
+    { value: 'sheet', meaning: 'by the allowance of the material, sheet metal practice' },
+  ],
+  'the setting of the shop, else plate',
+);
+
 export const dieClearance = define({
   name: 'DIECLEARANCE',
   purpose: 'Total die clearance: die opening less punch size, both sides together',
@@ -14,14 +24,7 @@ export const dieClearance = define({
     thickness: lengthArgument('thickness', 'Thickness of the material'),
     grade: gradeArgument(),
     shop: shopOrUnitArgument,
-    method: optionalChoiceArgument(
-      'How the clearance is chosen; the setting of the shop when left out',
-      [
-        { value: 'plate', meaning: 'by steps of thickness, plate and structural practice' },
-        { value: 'sheet', meaning: 'by the allowance of the material, sheet metal practice' },
-      ],
-      'the setting of the shop, else plate',
-    ),
+    method: clearanceMethodArgument,
   },
   result: 'length',
   gives: 'Total clearance, in or mm.',

@@ -63,6 +63,10 @@ function readable(name: string, argument: Argument<unknown>): fc.Arbitrary<HostI
     hole: ['13/16"', '4 @ 22 mm', 'sq 3/4"', 'rect 1"x2"', 'hex 7/8"', '13/16"x1-7/8"'],
     grade: ['A36', 'Mild', 'S355', '6061-T6', 'shear 310 MPa', 'A572-50'],
     section: ['PL1/2"X6"', 'FB 10x50 mm', 'L3X3X1/4"', 'C8X11.5', 'UPN100', 'RB 25 mm', 'SQ 3/4"'],
+    'any section': [
+      ...['PL1/2"X6"', 'FB 10x50 mm', 'L3X3X1/4"', 'C8X11.5', 'UPN100', 'RB 25 mm', 'SQ 3/4"'],
+      ...['L80x80x8 mm', 'HSS4X4X1/4"', 'RHS100x50x5 mm', 'CHS60.3x3.2 mm', 'T3X3X3/8"'],
+    ],
     bolt: ['3/4', 'M20', '7/8', 'M24'],
     shop: [inches.stamp, millimetres.stamp],
     'shop or unit': [null, 'in', 'mm', inches.stamp, millimetres.stamp],
