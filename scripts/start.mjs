@@ -1,6 +1,6 @@
 // npm start: installs what is missing, builds, recalculates the example quote through the built functions,
 // and prints what became of each row. `--once` never waits for anything; nothing here waits yet.
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { ensure, root } from './ensure.mjs';
 import { verdictCounts, verdictTable } from './verdictTable.mjs';
@@ -8,15 +8,15 @@ import { verdictCounts, verdictTable } from './verdictTable.mjs';
 const widthOfFile = 160;
 
 ensure();
-const { loadFunctions, readSheetValues, recalculateWorkbook } = await import('../dist/headless.mjs');
+const { builtFunctions, readSheetValues, recalculateWorkbook, writeFileWhole } = await import(
+  '../dist/headless.mjs'
+);
 
 const source = path.join(root, 'examples', 'quote.xlsx');
 const copy = path.join(root, 'out', 'quote.recalculated.xlsx');
-const dist = (file) => readFileSync(path.join(root, 'dist', file), 'utf8');
-const functions = loadFunctions(dist('functions.js'), JSON.parse(dist('functions.json')));
-const { bytes, report } = await recalculateWorkbook(readFileSync(source), functions);
+const { bytes, report } = await recalculateWorkbook(readFileSync(source), await builtFunctions());
 mkdirSync(path.dirname(copy), { recursive: true });
-writeFileSync(copy, bytes);
+await writeFileWhole(copy, bytes);
 
 const rows = readSheetValues(bytes, 'Quote');
 console.log(verdictTable(rows, process.stdout.columns ?? widthOfFile));
