@@ -11,7 +11,7 @@ const outside = {
   headless: '**/headless/**',
   bench: '**/bench/**',
 };
-const platform = ['node:*', 'linkedom', '@odoo/*', 'fflate', '@microsoft/*'];
+const platform = ['node:*', '@odoo/*', 'fflate', '@microsoft/*'];
 
 /** A layer may import its own files and those of `allowed`; everything else is an error. */
 function layer(folder, allowed, packages = platform) {
@@ -85,7 +85,7 @@ export default tseslint.config(
   layer('functions', ['core']),
   layer('workbook', ['core']),
   layer('taskpane', ['core', 'workbook']),
-  layer('xlsx', [], ['linkedom', '@odoo/*', '@microsoft/*']),
+  layer('xlsx', [], ['@odoo/*', '@microsoft/*']),
   layer('headless', ['functions', 'xlsx'], []),
   layer('bench', ['core', 'functions', 'workbook', 'taskpane', 'xlsx', 'headless'], []),
 );

@@ -14,7 +14,7 @@ const common = {
 
 /** Every package except the ones webpack must inline stays an import from node_modules. */
 const externalPackages = ({ request }, done) =>
-  /^(?:node:|@odoo\/|linkedom$|fflate$|mathjs$)/.test(request) ? done(null, `module ${request}`) : done();
+  /^(?:node:|@odoo\/|fflate$|mathjs$)/.test(request) ? done(null, `module ${request}`) : done();
 
 export default [
   {
