@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import { mmPerInch } from '../../../src/core/quantity/units.js';
+import { describeHole, type Hole } from '../../../src/core/tooling/hole.js';
+import { readHole } from '../../../src/core/tooling/readHole.js';
+import { refusal, refusalText } from '../../support/refusal.js';
+
+const inches = (text: string | number) => readHole(text, 'Hole', 'in');
+const metric = (text: string | number) => readHole(text, 'Hole', 'mm');
+const round = (inch: number): Hole => ({
+  shape: 'round',
+  diameterMm: expect.closeTo(inch * mmPerInch, 9) as number,
+});
+
+describe('readHole: arguments', () => {
+  it.each([null, '', '   '])('asks for the text of a blank cell (%j)', (cell) => {
+    expect(refusalText(() => readHole(cell, 'Hole', 'in'))).toMatch(
+      /^Hole: the cell is blank\. Write 13\/16, /,
+    );
+  });
+
+  it.each([
+    'abc',
+    'Ø',
+    'sq',
+    'slot',
+    '13/16x',
+    'x13/16',
+    '1x2x3',
+    'oval 1x2',
+    'M20',
+    'round 1x2',
+    'sq 1x2',
+    '-1',
+    '0 @ 13/16',
+  ])('refuses %j, which is no hole, quoting all of it', (text) => {
+    expect(refusal(() => inches(text))).toMatchObject({
+      argument: 'Hole',
+      received: text,
+      problem: `'${text}' is not a hole.`,
+    });
+  });
+
+  it('refuses a truth value, a length that is none, and text too long to be a hole', () => {
+    expect(refusalText(() => readHole(true, 'Hole', 'in'))).toContain('TRUE is not a length');
+    expect(refusalText(() => inches('13/16 inc'))).toContain("'13/16 inc' is not a length");
+    expect(refusalText(() => inches('1'.repeat(61)))).toContain('is not a hole');
+  });
+});
+
+describe('readHole: two readings', () => {
+  it.each([
+    ['2-1/4', '2.25', '2 holes of 1/4', '2 @ 1/4'],
+    ['4-13/16Ø', '4.8125', '4 holes of 13/16', '4 @ 13/16'],
+  ])('refuses %s with both', (text, one, several, fix) => {
+    const said = refusalText(() => inches(text));
+    for (const words of [text, one, several, fix]) expect(said).toContain(words);
+  });
+
+  it('refuses a count or a slot with both', () => {
+    expect(refusalText(() => metric('4x22'))).toBe(
+      "Hole: '4x22' may be 4 holes of 22 or a slot. Write 4 @ 22 for 4 holes, or slot 22x4 for one slot.",
+    );
+    expect(refusalText(() => inches('2x1'))).toContain('Write 2 @ 1 for 2 holes, or slot 1x2 for one slot.');
+  });
+
+  it.each(['2-6', '3-5'])('refuses %s, a size cut short or a count', (text) => {
+    expect(refusalText(() => inches(text))).toMatch(/may be a size cut short or \d holes of \d/);
+  });
+
+  it('refuses a number with two readings', () => {
+    expect(refusalText(() => metric('1,500'))).toMatch(/1\.5 or 1500/);
+  });
+
+  it('reads 1-3/16 as a mixed number: one hole is never a count', () => {
+    expect(inches('1-3/16').hole).toEqual(round(1.1875));
+    expect(inches('1-3/16').count).toBeUndefined();
+  });
+
+  it('refuses a slot as long as it is wide', () => {
+    expect(refusalText(() => inches('slot 1x1'))).toContain('as long as it is wide');
+  });
+});
+
+describe('readHole: limits', () => {
+  it.each([1, 999])('takes %d holes', (count) => {
+    expect(inches(`${count} @ 13/16`).count).toBe(count);
+  });
+
+  it('takes sizes from 1/16 in to 12 in', () => {
+    for (const text of ['1/16', '12']) expect(inches(text).hole.shape).toBe('round');
+    for (const text of ['1/32', '12-1/16']) expect(() => inches(text)).toThrow();
+  });
+
+  it('takes a fraction that became a date for what it was, in inches only', () => {
+    expect(refusalText(() => inches(45_000))).toMatch(
+      /looks like \d+\/\d+ that the spreadsheet turned into a date/,
+    );
+    expect(refusalText(() => metric(45_000))).not.toContain('date');
+  });
+});
+
+describe('readHole: values', () => {
+  it.each<[string, string, number | undefined]>([
+    ['13/16', 'Ø13/16', undefined],
+    ['.8125', 'Ø13/16', undefined],
+    ['13/16"', 'Ø13/16', undefined],
+    ['Ø13/16', 'Ø13/16', undefined],
+    ['⌀ 13/16', 'Ø13/16', undefined],
+    ['13/16 dia.', 'Ø13/16', undefined],
+    ['⅞', 'Ø7/8', undefined],
+    ['1 3/16', 'Ø1-3/16', undefined],
+    ['sq 3/4', 'square 3/4', undefined],
+    ['3/4 SQ.', 'square 3/4', undefined],
+    ['rect 1x2', 'rectangle 1 × 2', undefined],
+    ['Rectangle 2 × 1', 'rectangle 1 × 2', undefined],
+    ['hex 7/8', 'hexagon 7/8', undefined],
+    ['13/16x1-7/8', 'slot 13/16 × 1-7/8', undefined],
+    ['13/16 X 1-7/8 slot', 'slot 13/16 × 1-7/8', undefined],
+    ['slot 1-7/8x13/16', 'slot 13/16 × 1-7/8', undefined],
+    ['4@13/16', 'Ø13/16', 4],
+    ['4 x Ø13/16', 'Ø13/16', 4],
+    ['4-Ø13/16', 'Ø13/16', 4],
+    ['2 @ 13/16x1-7/8', 'slot 13/16 × 1-7/8', 2],
+    ['2 off ø 13/16', 'Ø13/16', 2],
+  ])('reads %s as %s', (text, described, count) => {
+    const { hole, count: read } = inches(text);
+    expect(describeHole(hole, 'in')).toBe(described);
+    expect(read).toBe(count);
+  });
+
+  it.each([
+    ['22', 'Ø22'],
+    ['Ø22 mm', 'Ø22'],
+    ['22x50', 'slot 22 × 50'],
+    ['10x40 mm', 'slot 10 × 40'],
+    ['0.866"', 'Ø22'],
+  ])('reads %s in a mm shop as %s', (text, described) => {
+    expect(describeHole(metric(text).hole, 'mm')).toBe(described);
+  });
+
+  it('reads a number in the unit of the shop', () => {
+    expect(inches(0.8125).hole).toEqual(round(0.8125));
+    expect(metric(22).hole).toEqual({ shape: 'round', diameterMm: 22 });
+  });
+});
