@@ -1,6 +1,6 @@
 // What every command needs before it can run: the packages, and a build no older than its sources.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 
 export const root = path.resolve(import.meta.dirname, '..');
@@ -29,18 +29,32 @@ function newest(folder) {
 /** Only development packages: where it lies, they were installed too. */
 const developmentMark = 'node_modules/vitest';
 
+/** Whether every package of the lock file lies in node_modules in its version; what is optional may be missing. */
+function isInstalled(whole) {
+  const record = inRoot('node_modules/.package-lock.json');
+  if (!existsSync(record)) return false;
+  const packages = (file) => JSON.parse(readFileSync(file, 'utf8')).packages;
+  const installed = packages(record);
+  return Object.entries(packages(inRoot('package-lock.json'))).every(
+    ([folder, { version, optional, dev, devOptional, peer }]) =>
+      folder === '' ||
+      optional ||
+      (!whole && (dev || devOptional)) ||
+      (peer && !installed[folder]) ||
+      installed[folder]?.version === version,
+  );
+}
+
 /**
- * Installs the packages where they are missing or older than the lock file. What only tests, browsers and
+ * Installs the packages where they are missing or not those of the lock file. What only tests, browsers and
  * side-loading need is left out unless `development` is set, or it was installed before.
  */
 export function ensurePackages({ development = false } = {}) {
-  const whole = existsSync(inRoot(developmentMark));
-  const installed = modified(inRoot('node_modules/.package-lock.json'));
-  const current = installed > 0 && installed >= modified(inRoot('package-lock.json'));
-  if (current && (whole || !development)) return;
+  const whole = development || existsSync(inRoot(developmentMark));
+  if (isInstalled(whole)) return;
   console.error('Installing packages (up to a minute on a first run) …');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
-  const omit = development || whole ? [] : ['--omit=dev'];
+  const omit = whole ? [] : ['--omit=dev'];
   const status = run(npm, ['ci', ...omit, '--no-audit', '--no-fund', '--loglevel', 'error'], {
     shell: process.platform === 'win32',
   });
