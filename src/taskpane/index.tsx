@@ -1,0 +1,13 @@
+import { createRoot } from 'react-dom/client';
+import type { Workbook } from '../workbook/port.js';
+import { App } from './app/App.js';
+
+/**
+ * Shows the pane in an element, over a workbook.
+ * @returns what takes it away again and stops watching the workbook
+ */
+export function mountPane(element: HTMLElement, workbook: Workbook): () => void {
+  const root = createRoot(element);
+  root.render(<App workbook={workbook} />);
+  return () => root.unmount();
+}

@@ -1,0 +1,66 @@
+import { InputError } from '../../core/inputError.js';
+import { readShop } from '../../core/shop/readShop.js';
+import type { Place } from '../../workbook/reading.js';
+import type { Workbook } from '../../workbook/port.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import { shopPlaces } from './shopPlaces.js';
+import { shopProblems } from './shopProblems.js';
+import { type ShopState, type ShopTable, shopTableNames, type ShopTablesRead } from './shopState.js';
+
+export const stampName = 'ShopStamp';
+
+/** Reads the shop cell, the tables its formula names, and the shop they hold. */
+export async function readShopState(workbook: Workbook): Promise<ShopState> {
+  const names = await workbook.names();
+  if (!names.some(({ name }) => name.toLowerCase() === stampName.toLowerCase())) return { kind: 'none' };
+  const [stamp] = await workbook.read([{ name: stampName }], ['values', 'formulas']);
+  if (!stamp) return { kind: 'none' };
+  const { area: stampArea } = stamp;
+  try {
+    const formula = stamp.formulas[0]?.[0];
+    const tables = await readTables(workbook, shopPlaces(formula ?? '', stampArea.sheet));
+    const shop = readShop({
+      presses: tables.presses.values,
+      tools: tables.tools?.values,
+      grades: tables.grades?.values,
+      settings: tables.settings?.values,
+    });
+    const shown = String(stamp.values[0]?.[0] ?? '');
+    return { kind: 'ready', shop, tables, stampArea, shown, problems: shopProblems(shop, tables) };
+  } catch (error) {
+    if (error instanceof InputError || error instanceof WorkbookError)
+      return { kind: 'broken', message: error.message, area: stampArea };
+    throw error;
+  }
+}
+
+async function readTables(workbook: Workbook, places: (Place | undefined)[]): Promise<ShopTablesRead> {
+  const asked = places.flatMap((place) => (place ? partsOf(place) : []));
+  const answers = await workbook.read(asked, ['values']);
+  const read: Partial<Record<(typeof shopTableNames)[number], ShopTable>> = {};
+  places.slice(0, shopTableNames.length).forEach((place, at) => {
+    const key = shopTableNames[at];
+    if (!place || !key) return;
+    const [first, ...more] = answers.splice(0, partsOf(place).length);
+    if (!first) return;
+    const values = [first, ...more].flatMap((each) => each.values);
+    read[key] = {
+      area: { ...first.area, rows: values.length },
+      values,
+      ...('table' in place ? { table: place.table } : {}),
+    };
+  });
+  const { presses } = read;
+  if (!presses) throw new WorkbookError('missing', 'The SHOP formula names no table of presses.');
+  return { ...read, presses };
+}
+
+/** The rows a SHOP formula reads of a table: its headings and its data, without a total row. */
+function partsOf(place: Place): Place[] {
+  return 'table' in place
+    ? [
+        { table: place.table, part: 'headings' },
+        { table: place.table, part: 'data' },
+      ]
+    : [place];
+}

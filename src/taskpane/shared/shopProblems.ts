@@ -1,0 +1,52 @@
+import type { Shop } from '../../core/shop/readShop.js';
+import { pressItems } from '../../core/press/pressItem.js';
+import { settingRows } from '../../core/shop/settings.js';
+import { nameKey } from '../../core/shop/table.js';
+import { type Area, cellOf } from '../../workbook/area.js';
+import type { ShopProblem, ShopTable, ShopTablesRead } from './shopState.js';
+
+/** Every cell of the shop that cannot be read, with its place on the sheet. */
+export function shopProblems(shop: Shop, tables: ShopTablesRead): ShopProblem[] {
+  return [...pressProblems(shop, tables), ...settingProblems(shop, tables), ...listProblems(shop, tables)];
+}
+
+function pressProblems(shop: Shop, { presses }: ShopTablesRead): ShopProblem[] {
+  return shop.presses.flatMap(({ name, values, problem }) => {
+    const whole = problem === undefined ? [] : [placed(problem, cellAt(presses, undefined, name))];
+    const cells = pressItems.flatMap((item) => {
+      const value = values[item.key];
+      return value?.state === 'bad' ? [placed(value.message, cellAt(presses, item.name, name))] : [];
+    });
+    return [...whole, ...cells];
+  });
+}
+
+function settingProblems(shop: Shop, { settings }: ShopTablesRead): ShopProblem[] {
+  return Object.entries(shop.settings.bad).map(([key, message]) => {
+    const row = settingRows[key as keyof typeof settingRows].name;
+    return placed(message, settings && cellAt(settings, row, 'Value'));
+  });
+}
+
+function listProblems(shop: Shop, { tools, grades }: ShopTablesRead): ShopProblem[] {
+  const ofTools = (shop.tools?.problems ?? []).map((message) => {
+    const row = Number(/^Tools, row (\d+)/.exec(message)?.[1] ?? 0);
+    return placed(message, tools && row > 0 ? cellOf(tools.area, row, 0) : tools?.area);
+  });
+  const ofGrades = shop.ownGrades.flatMap(({ name, problem }) =>
+    problem === undefined ? [] : [placed(problem, grades && cellAt(grades, name, 'Grade'))],
+  );
+  return [...ofTools, ...ofGrades];
+}
+
+function placed(message: string, area: Area | undefined): ShopProblem {
+  return area ? { message, area } : { message };
+}
+
+/** The cell in the row that begins with a text and under a heading; the heading itself without a row. */
+function cellAt({ area, values }: ShopTable, row: string | undefined, heading: string): Area | undefined {
+  const column = values[0]?.findIndex((cell) => nameKey(cell) === nameKey(heading)) ?? -1;
+  const at =
+    row === undefined ? 0 : values.findIndex((cells) => cells.some((cell) => nameKey(cell) === nameKey(row)));
+  return column < 0 || at < 0 ? undefined : cellOf(area, at, column);
+}
