@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { notchBitesOnPress, notchFindings, type NotchJob } from '../../../src/core/press/notchStation.js';
+import { Working } from '../../../src/core/working/working.js';
+import { type PressCells, shopWith } from '../../support/sampleShop.js';
+
+const inch = 25.4;
+const mild = 50 * 6.894757293168361;
+
+/** Bay A states 4 × 4 × 3/8 in. */
+function press(cells: PressCells = {}) {
+  const [found] = shopWith(cells).presses;
+  if (!found) throw new Error('the sample shop has no press');
+  return found;
+}
+const job = (width: number, depth: number, thickness: number, more: Partial<NotchJob> = {}): NotchJob => ({
+  widthMm: width * inch,
+  depthMm: depth * inch,
+  thicknessMm: thickness * inch,
+  where: 'edge',
+  shearStrengthMPa: mild,
+  unit: 'in',
+  ...more,
+});
+const words = (cells: PressCells, given: NotchJob) =>
+  notchFindings(press(cells), given).map(({ verdict }) => verdict);
+const use = (given: NotchJob, cells: PressCells = {}) =>
+  notchFindings(press(cells), given).find((finding) => finding.use !== undefined)?.use;
+
+describe('notchFindings: the state of the cells', () => {
+  it('a press without a notcher has no station', () => {
+    expect(notchFindings(press({ Notcher: 'no' }), job(2, 2, 0.25))).toEqual([
+      { verdict: 'No station', governs: 'notcher', note: 'Bay A has no notcher.' },
+    ]);
+  });
+
+  it.each(['Notcher', 'Notcher width', 'Notcher depth', 'Notcher thickness'])(
+    'a blank %s is reported as not checked and never as OK alone',
+    (item) => {
+      expect(words({ [item]: null }, job(2, 2, 0.25))).toContain('Not checked');
+    },
+  );
+
+  it.each(['Notcher width', 'Notcher depth', 'Notcher thickness', 'Reference shear strength'])(
+    'a %s that cannot be read is said',
+    (item) => {
+      expect(words({ [item]: 'abc' }, job(2, 2, 0.25))).toContain('Check input');
+    },
+  );
+
+  it('a plate without a limit takes no share', () => {
+    expect(use(job(9, 9, 0.25), { 'Notcher width': 'none', 'Notcher depth': 'none' })).toBe(0);
+    expect(use(job(2, 2, 3), { 'Notcher thickness': 'none' })).toBe(0);
+  });
+});
+
+describe('notchFindings: limits', () => {
+  it('the thickness of the plate is within, more is too big', () => {
+    expect(words({}, job(2, 2, 0.375))).not.toContain('Too big');
+    expect(words({}, job(2, 2, 0.376))).toContain('Too big');
+  });
+
+  it("the plate's own notch reads exactly 100 %", () => {
+    expect(use(job(4, 4, 0.375))).toBe(1);
+    expect(words({}, job(4, 4, 0.375))).toEqual(['Near limit']);
+    expect(words({}, job(4, 4, 0.375, { shearStrengthMPa: mild * 1.01 }))).toEqual(['Over capacity']);
+  });
+
+  it('a notch bigger than the tool is several bites, a vee that is bigger is too big', () => {
+    expect(notchBitesOnPress(press(), job(4, 4, 0.25))).toMatchObject({ count: 1 });
+    expect(notchBitesOnPress(press(), job(4.1, 4, 0.25))).toMatchObject({ count: 2 });
+    expect(words({}, job(4.1, 4, 0.25, { where: 'vee' }))).toEqual(['Too big']);
+  });
+
+  it('bites thinner than the material are too big a notch for the tool', () => {
+    const cells = { 'Notcher width': '1/2' };
+    expect(words(cells, job(0.8, 2, 0.375))).not.toContain('Too big');
+    expect(words(cells, job(0.7, 2, 0.375))).toContain('Too big');
+  });
+});
+
+describe('notchFindings: values', () => {
+  it.each([
+    [job(4, 4, 0.1875), 0.5],
+    [job(4, 1, 0.375), 0.5],
+    [job(4, 2, 0.375, { where: 'corner' }), 0.5],
+    [job(8, 4, 0.375), 1],
+  ])('shares of the plate are in proportion to the cut and the thickness', (given, share) => {
+    expect(use(given)).toBeCloseTo(share, 12);
+  });
+
+  it('ends its working in the share', () => {
+    const working = new Working();
+    const findings = notchFindings(press(), job(2, 2, 0.25), working);
+    expect(working.steps.at(-1)?.result.value).toBe(findings[0]?.use);
+    expect(working.steps.map(({ title }) => title)).toContain('Notcher thickness');
+  });
+});
