@@ -1,0 +1,132 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { catalogue } from '../../src/functions/catalogue.js';
+import { launchChromium } from '../support/chromium.js';
+import { HttpsHost } from './support/httpsHost.js';
+import { packagedFor } from './support/packaged.js';
+import { libraryOrigin, serveScriptLibrary } from './support/scriptLibrary.js';
+
+let browser: Browser;
+let host: HttpsHost;
+let context: BrowserContext;
+
+// A page's script that tries what the policy allows and what it forbids, as code of the add-in would.
+const probe = `
+  const module = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0]);
+  const worker = () => new Promise((resolve, reject) => {
+    const made = new Worker(new URL('probe.worker.js', document.baseURI));
+    made.onmessage = ({ data }) => resolve(data);
+    made.onerror = () => reject(new Error('the worker did not start'));
+  });
+  const outcome = (work) => Promise.resolve().then(work).then((value) => 'allowed: ' + value, (error) => 'refused: ' + error.name);
+  (async () => {
+    window.probed = {
+      wasm: await outcome(async () => (await WebAssembly.compile(module)).constructor.name),
+      worker: await outcome(worker),
+      own: await outcome(async () => (await fetch('functions.json')).status),
+      eval: await outcome(() => eval('1 + 1')),
+      made: await outcome(() => new Function('return 1')()),
+      foreign: await outcome(async () => (await fetch('https://example.com/')).status),
+      image: await outcome(() => new Promise((resolve, reject) => {
+        const image = new Image();
+        image.onload = () => resolve('loaded');
+        image.onerror = () => reject(new TypeError('not loaded'));
+        image.src = 'https://example.com/a.png';
+      })),
+      inline: await outcome(() => {
+        const script = document.createElement('script');
+        script.textContent = 'window.inlineRan = true';
+        document.head.append(script);
+        if (!window.inlineRan) throw new TypeError('did not run');
+        return 'ran';
+      }),
+    };
+  })();`;
+const worker = `WebAssembly.compile(new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0])).then(() => postMessage('wasm in a worker'));`;
+
+beforeAll(async () => {
+  host = await HttpsHost.start('/tonrow');
+  host.files = packagedFor(host.address);
+  host.files.set('probe.js', Buffer.from(probe));
+  host.files.set('probe.worker.js', Buffer.from(worker));
+  browser = await launchChromium();
+  context = await browser.newContext({ ignoreHTTPSErrors: true });
+  await serveScriptLibrary(context);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await host?.close();
+});
+
+interface Visit {
+  page: Page;
+  errors: string[];
+  requests: string[];
+}
+
+/** Opens a page of the package and notes every error and request. */
+async function visit(file: string): Promise<Visit> {
+  const page = await context.newPage();
+  const seen: Visit = { page, errors: [], requests: [] };
+  page.on('console', (message) => {
+    if (message.type() === 'error') seen.errors.push(message.text());
+  });
+  page.on('pageerror', (error) => seen.errors.push(String(error)));
+  page.on('requestfailed', (failed) => seen.errors.push(`failed: ${failed.url()}`));
+  page.on('response', (response) => {
+    if (response.status() >= 400) seen.errors.push(`${response.status()}: ${response.url()}`);
+  });
+  page.on('request', (request) => seen.requests.push(request.url()));
+  await page.goto(`${host.address}/${file}`, { waitUntil: 'networkidle' });
+  return seen;
+}
+
+describe('the package in a browser', () => {
+  it.each(['taskpane.html', 'support.html'])(
+    '%s loads under its own policy without an error',
+    async (file) => {
+      const { page, errors, requests } = await visit(file);
+      expect(errors).toEqual([]);
+      const origins = new Set(requests.map((url) => new URL(url).origin));
+      expect([...origins].filter((origin) => origin !== host.origin && origin !== libraryOrigin)).toEqual([]);
+      expect(requests.length).toBeGreaterThan(1);
+      expect(await page.textContent('h1')).toBe('Tonrow');
+      expect((await page.textContent('p'))?.length).toBeGreaterThan(20);
+      await page.close();
+    },
+  );
+
+  it('associates every function while the page loads, with no call for more', async () => {
+    const { page, requests } = await visit('taskpane.html');
+    const associated = await page.evaluate(
+      () =>
+        (window as unknown as { CustomFunctions: { _association: { mappings: object } } }).CustomFunctions
+          ._association.mappings,
+    );
+    expect(Object.keys(associated)).toEqual(catalogue.map(({ name }) => name));
+    const scripts = requests.filter((url) => url.startsWith(host.origin) && url.endsWith('.js'));
+    expect(scripts.map((url) => new URL(url).pathname)).toEqual([
+      expect.stringMatching(/^\/tonrow\/functions\.[0-9a-f]{12}\.js$/),
+    ]);
+    await page.close();
+  });
+
+  it('lets wasm and a worker load, and nothing that is not its own', async () => {
+    const { page, errors } = await visit('taskpane.html');
+    await page.addScriptTag({ url: 'probe.js' });
+    await page.waitForFunction(() => 'probed' in window);
+    expect(await page.evaluate(() => (window as unknown as { probed: object }).probed)).toEqual({
+      wasm: 'allowed: Module',
+      worker: 'allowed: wasm in a worker',
+      own: 'allowed: 200',
+      eval: 'refused: EvalError',
+      made: 'refused: EvalError',
+      foreign: 'refused: TypeError',
+      image: 'refused: TypeError',
+      inline: 'refused: TypeError',
+    });
+    expect(errors.length).toBeGreaterThan(0);
+    await page.close();
+  });
+});
