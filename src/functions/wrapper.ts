@@ -94,7 +94,7 @@ function shopOf(entries: Entry[], inputs: readonly HostInput[], shops: ShopRegis
   const [name, shopArgument] = entry;
   const argument = argumentLabel(name);
   const value = single(inputs[position], argument);
-  const reference = readShopReference(value, argument, shops);
+  const reference = readShopReference(value, argument, shops, shopArgument.kind === 'shop');
   if (shopArgument.dimensionality === 'scalar')
     shopArgument.read(value, { argument, ...reference, grades: [] });
   return reference;
@@ -115,7 +115,12 @@ function single(input: HostInput, argument: string): CellValue {
   }
   const value = plainValue(rows ? rows[0]?.[0] : (input as HostValue));
   if (value instanceof ErrorCell) {
-    return refuse(argument, value.code, `the cell shows the error ${value.code}.`, 'Mend that cell first.');
+    return refuse(
+      argument,
+      value.code,
+      `the cell shows the error ${value.code}.`,
+      'Correct that cell first.',
+    );
   }
   return value;
 }

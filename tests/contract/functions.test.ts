@@ -139,7 +139,7 @@ describe('bad input', () => {
       expect(code, where).toBe(bad?.code);
       expectSentence(message, argumentLabel(argument ?? ''));
       expect(message, where).toMatch(bad?.received ?? /never/);
-      expect(message, where).toMatch(/Write|Allowed|Give|Near names|Mend|Format|Leave it out|Use /);
+      expect(message, where).toMatch(/Write|Allowed|Give|Near names|Correct|Format|Leave it out|Use /);
     });
   });
 
@@ -201,7 +201,7 @@ describe('forms in which hosts send values', () => {
       [rich(error), 'A36', null],
       carriesDataTypes | allowsErrors,
     );
-    expect(outcome.error?.message).toBe('Thickness: the cell shows the error #N/A. Mend that cell first.');
+    expect(outcome.error?.message).toBe('Thickness: the cell shows the error #N/A. Correct that cell first.');
   });
 
   it('takes a matrix of one cell for a scalar, and refuses one of several', async () => {

@@ -87,8 +87,8 @@ describe('what a function is given', () => {
       sheet.error('LENGTH', ...inputs).message;
     expect(message([[1, 2]])).toBe('Text: a range of 2 cells was given. Give one cell.');
     expect(message([[]])).toBe('Text: a range of 0 cells was given. Give one cell.');
-    expect(message(error)).toBe('Text: the cell shows the error #DIV/0!. Mend that cell first.');
-    expect(message('1', error)).toBe('Shop: the cell shows the error #DIV/0!. Mend that cell first.');
+    expect(message(error)).toBe('Text: the cell shows the error #DIV/0!. Correct that cell first.');
+    expect(message('1', error)).toBe('Shop: the cell shows the error #DIV/0!. Correct that cell first.');
   });
 
   it('says that a unit is not enough before it reads anything in that unit', () => {

@@ -67,7 +67,9 @@ function within(
   if (mm <= 0) return refuse(argument, String(value), `${quoted(value)} is not above zero.`, range);
   if (!bare) return refuse(argument, String(value), `${quoted(value)} is out of range.`, range);
   const number = quoted(value).replaceAll("'", '');
-  const [read, other] = unit === 'in' ? ['inches', 'mm'] : ['mm', 'in'];
-  const fix = `${range} Write "${number} ${other}", or add the shop cell or "${other}".`;
+  const [read, other] = unit === 'in' ? (['inches', 'mm'] as const) : (['mm', 'in'] as const);
+  const otherMm = (mm / mmPer[unit]) * mmPer[other];
+  const meantOther = otherMm >= kind.leastMm && otherMm <= kind.greatestMm;
+  const fix = meantOther ? `${range} Write "${number} ${other}", or add the shop cell or "${other}".` : range;
   return refuse(argument, String(value), `${quoted(value)} would be ${number} ${read}.`, fix);
 }

@@ -37,7 +37,8 @@ export function readBolt(value: CellValue, argument: string, unit: LengthUnit): 
   const text = value.trim();
   const metric = /^m ?(\d[\d.,]*)(?: ?mm)?$/i.exec(text);
   if (metric) return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm');
-  if (/^m/i.test(text)) return refuse(argument, value, `${quoted(value)} is not a bolt size.`, allowed);
+  if (/^m/i.test(text) || !/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(text))
+    return refuse(argument, value, `${quoted(value)} is not a bolt size.`, allowed);
   const system = systemOf(text) ?? unit;
   return boltSize(readLength(text, argument, system, 'bolt'), system);
 }

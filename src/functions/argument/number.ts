@@ -21,7 +21,8 @@ export function optionalCountArgument(
       if (isBlank(value)) return undefined;
       const count = readNumber(value, argument, allowed);
       if (Number.isInteger(count) && count >= 1 && count <= greatest) return count;
-      return refuse(argument, String(value), `${quoted(value)} is not a whole number in range.`, allowed);
+      const problem = Number.isInteger(count) ? 'is out of range.' : 'is not a whole number.';
+      return refuse(argument, String(value), `${quoted(value)} ${problem}`, allowed);
     },
   };
 }

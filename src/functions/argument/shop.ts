@@ -18,8 +18,6 @@ export interface ShopArgument<Value> extends ScalarArgument<Value> {
   kind: 'shop' | 'shop or unit';
 }
 
-const fix = 'Give the cell named ShopStamp, or "in" or "mm".';
-
 /** The shop cell, where a unit is enough. */
 export const shopOrUnitArgument: ShopArgument<Shop | undefined> = {
   kind: 'shop or unit',
@@ -36,26 +34,31 @@ export const shopArgument: ShopArgument<Shop> = {
   meaning: 'The shop cell (ShopStamp)',
   dimensionality: 'scalar',
   optional: false,
-  read: (value, { argument, shop }) =>
-    shop ??
-    refuse(
-      argument,
-      String(value),
-      `${quoted(value)} is not the shop cell.`,
-      'Give the cell named ShopStamp.',
-    ),
+  read: (value, { argument, shop }) => shop ?? notTheShop(value, argument, true),
 };
+
+function notTheShop(value: CellValue, argument: string, needed: boolean): never {
+  const [problem, fix] = needed
+    ? ['is not the shop cell.', 'Give the cell named ShopStamp.']
+    : ['is neither the shop cell nor a unit.', 'Give the cell named ShopStamp, or "in" or "mm".'];
+  return refuse(argument, String(value), `${quoted(value)} ${problem}`, fix);
+}
 
 /**
  * The shop a call names. Throws `ShopNotRegistered` for a stamp that no shop of this runtime has: the
  * wrapper then waits for one shared reading of the workbook.
  */
-export function readShopReference(value: CellValue, argument: string, shops: ShopRegistry): ShopReference {
+export function readShopReference(
+  value: CellValue,
+  argument: string,
+  shops: ShopRegistry,
+  needed: boolean,
+): ShopReference {
   const text = nameKey(value);
   if (text === '') return { unit: 'in', shop: undefined };
   if (text === 'in' || text === 'mm') return { unit: text, shop: undefined };
   const stamp = typeof value === 'string' ? readStamp(value) : undefined;
-  if (!stamp) return refuse(argument, String(value), `${quoted(value)} is not the shop cell.`, fix);
+  if (!stamp) return notTheShop(value, argument, needed);
   const shop = shops.find(stamp.hash);
   if (!shop) throw new ShopNotRegistered(stamp.hash);
   return { unit: shop.unit, shop };
