@@ -1,0 +1,34 @@
+import type { FactTable } from './drawing.js';
+import { useDrawingStyles } from './drawingStyles.js';
+
+/** Facts as a plain table that scrolls inside itself when the pane is narrow. */
+export function FactTableView({ table, caption }: { table: FactTable; caption: string }) {
+  const styles = useDrawingStyles();
+  return (
+    <div className={styles.scroll} tabIndex={0} role="region" aria-label={`${caption}: table`}>
+      <table className={styles.table}>
+        <caption className={styles.caption}>{caption}</caption>
+        <thead>
+          <tr>
+            {table.headings.map((heading) => (
+              <th key={heading} scope="col" className={styles.cell}>
+                {heading}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row, at) => (
+            <tr key={at}>
+              {row.map((cell, column) => (
+                <td key={column} className={styles.cell}>
+                  {cell}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

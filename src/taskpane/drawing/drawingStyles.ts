@@ -1,0 +1,71 @@
+import { makeStyles, tokens } from '@fluentui/react-components';
+
+const ink = tokens.colorNeutralForeground1;
+const paper = tokens.colorNeutralBackground1;
+
+/** In forced colours the host's own two, on paper black: nothing is told by colour alone. */
+const stroke = {
+  stroke: ink,
+  '@media (forced-colors: active)': { stroke: 'CanvasText' },
+  '@media print': { stroke: 'black' },
+} as const;
+const fill = {
+  fill: ink,
+  '@media (forced-colors: active)': { fill: 'CanvasText' },
+  '@media print': { fill: 'black' },
+} as const;
+const bare = {
+  fill: paper,
+  '@media (forced-colors: active)': { fill: 'Canvas' },
+  '@media print': { fill: 'white' },
+} as const;
+
+export const useDrawingStyles = makeStyles({
+  figure: { margin: 0, display: 'grid', rowGap: '4px' },
+  title: { margin: 0, fontSize: tokens.fontSizeBase300, fontWeight: tokens.fontWeightSemibold },
+  summary: { margin: 0 },
+  frame: {
+    lineHeight: 0,
+    borderRadius: tokens.borderRadiusMedium,
+    ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: '2px' },
+  },
+  svg: { width: '100%', height: 'auto', display: 'block', forcedColorAdjust: 'none' },
+  hint: {
+    margin: 0,
+    color: tokens.colorNeutralForeground2,
+    fontSize: tokens.fontSizeBase200,
+    '@media print': { display: 'none' },
+  },
+  said: {
+    margin: 0,
+    minHeight: '20px',
+    fontWeight: tokens.fontWeightSemibold,
+    '@media print': { display: 'none' },
+  },
+  more: { cursor: 'pointer', paddingTop: '4px', paddingBottom: '4px' },
+  line: { fill: 'none' },
+  outline: { strokeWidth: '2.5px', strokeLinejoin: 'round', ...stroke },
+  thin: { strokeWidth: '1.5px', ...stroke },
+  hidden: { strokeWidth: '1.5px', strokeDasharray: '6 3', ...stroke },
+  centre: { strokeWidth: '1.5px', strokeDasharray: '12 3 3 3', ...stroke },
+  heavy: { strokeWidth: '4px', ...stroke },
+  hatchLine: { strokeWidth: '1.5px', fill: 'none', strokeOpacity: 0.45, ...stroke },
+  solid: fill,
+  paper: bare,
+  pattern: {},
+  chosen: { fill: 'none', strokeWidth: '2.5px', strokeDasharray: '5 3', ...stroke },
+  text: { fontSize: '12px', fontFamily: tokens.fontFamilyBase, ...fill },
+  strong: { fontWeight: tokens.fontWeightSemibold, fontSize: '13px' },
+  scroll: {
+    overflowX: 'auto',
+    ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}` },
+  },
+  table: { borderCollapse: 'collapse', fontSize: tokens.fontSizeBase200 },
+  caption: { textAlign: 'left', paddingBottom: '4px' },
+  cell: {
+    textAlign: 'left',
+    verticalAlign: 'top',
+    padding: '3px 10px 3px 0',
+    borderBottom: `1px solid ${tokens.colorNeutralStroke1}`,
+  },
+});
