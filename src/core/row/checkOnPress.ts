@@ -50,7 +50,7 @@ export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, asked: boo
       .map((placed) =>
         check(asked, placed.group.title, (working) => holeFindings(press, row, placed, shop, working)),
       ),
-    ...otherWorkChecks(row),
+    ...otherWorkChecks(press, row, shop, asked),
     check(asked, 'supports', (working) => supportFindings(press, row, shop, working)),
   ];
 }

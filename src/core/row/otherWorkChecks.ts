@@ -1,16 +1,97 @@
-import type { Check } from './check.js';
+import { shearStrengthMPa } from '../material/shearStrength.js';
+import { upperTensileMPa } from '../material/upperTensile.js';
+import { bendFindings } from '../press/bendStation.js';
+import { cornerClipFindings } from '../press/cornerClipStation.js';
+import type { Finding } from '../press/finding.js';
+import { notchFindings } from '../press/notchStation.js';
+import type { Press } from '../press/press.js';
+import type { Shop } from '../shop/readShop.js';
+import { setting } from '../shop/setting.js';
+import type { Working } from '../working/working.js';
+import { check, type Check } from './check.js';
 import type { ReadyRow } from './checkOnPress.js';
 
-/** The notches, corner clips and bends of a row: said to be unchecked. */
-export function otherWorkChecks(row: ReadyRow): Check[] {
-  const asked = [
-    ['notch', row.notches],
-    ['corner clip', row.clips],
-    ['bend', row.bends],
-  ] as const;
-  return asked.flatMap(([governs, work]) => {
-    if (!work) return [];
-    const note = `The ${governs} was not checked: this edition has no rule for it.`;
-    return [{ findings: [{ verdict: 'Not checked' as const, governs, note }], steps: [] }];
-  });
+/** The notches, corner clips and bends of a row against one press. */
+export function otherWorkChecks(press: Press, row: ReadyRow, shop: Shop, asked: boolean): Check[] {
+  const { notches, clips, bends } = row;
+  const sheetChecks: [string, boolean, (thicknessMm: number, working?: Working) => Finding[]][] = [
+    [
+      'notch',
+      notches !== undefined,
+      (thicknessMm, working) => notchesOn(press, row, shop, thicknessMm, working),
+    ],
+    [
+      'corner clip',
+      clips !== undefined,
+      (thicknessMm, working) => clipsOn(press, row, shop, thicknessMm, working),
+    ],
+    ['bend', bends !== undefined, (thicknessMm, working) => bendsOn(press, row, shop, thicknessMm, working)],
+  ];
+  return sheetChecks
+    .filter(([, wanted]) => wanted)
+    .map(([work, , run]) => {
+      const thicknessMm = thicknessOf(row, work);
+      return check(asked, work, (working) =>
+        thicknessMm === undefined ? [notHere(row, work)] : run(thicknessMm, working),
+      );
+    });
+}
+
+/** Flats and angle legs are notched and clipped, flats are bent; other sections have no such station. */
+function thicknessOf({ section }: ReadyRow, work: string): number | undefined {
+  if (section.kind === 'flat') return section.thicknessMm;
+  return section.kind === 'angle' && work !== 'bend' ? section.thicknessMm : undefined;
+}
+
+function notHere({ section }: ReadyRow, work: string): Finding {
+  const note = `no press station makes a ${work} in ${section.designation}.`;
+  return { verdict: 'No station', governs: work, note };
+}
+
+function strengthOf(row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): number {
+  const shearRatio = setting(shop, 'shearRatio');
+  return shearStrengthMPa({ grade: row.grade, thicknessMm, shearRatio }, working);
+}
+
+function notchesOn(
+  press: Press,
+  row: ReadyRow,
+  shop: Shop,
+  thicknessMm: number,
+  working?: Working,
+): Finding[] {
+  if (!row.notches) return [];
+  const strength = strengthOf(row, shop, thicknessMm, working);
+  const job = {
+    ...row.notches,
+    where: 'edge',
+    thicknessMm,
+    shearStrengthMPa: strength,
+    unit: shop.unit,
+  } as const;
+  return notchFindings(press, job, working);
+}
+
+function clipsOn(press: Press, row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): Finding[] {
+  if (!row.clips) return [];
+  const strength = strengthOf(row, shop, thicknessMm, working);
+  return cornerClipFindings(
+    press,
+    { ...row.clips, thicknessMm, shearStrengthMPa: strength, unit: shop.unit },
+    working,
+  );
+}
+
+function bendsOn(press: Press, row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): Finding[] {
+  if (!row.bends) return [];
+  const { grade } = row;
+  const job = {
+    lengthMm: row.bends.lengthMm,
+    thicknessMm,
+    grade,
+    tensileMPa: upperTensileMPa({ grade, thicknessMm }, working),
+    veeRatio: setting(shop, 'veeRatio'),
+    unit: shop.unit,
+  };
+  return bendFindings(press, job, working);
 }
