@@ -16,14 +16,15 @@ export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[
   const { section, lengthMm, miterRad, places, drilledInBar } = row;
   const mitredBar = (section.kind === 'round' || section.kind === 'square') && miterRad > 0;
   const cut: RouteStep = isSawn(section) || mitredBar ? 'saw' : 'shear';
-  const tooSmall = findings.some(({ verdict }) => verdict === 'Hole too small');
-  const punched = places.filter(({ process }) => process.made !== 'drill').length > 0;
+  const tooSmall = findings.filter(({ verdict }) => verdict === 'Hole too small').length;
+  const punched = places.filter(({ process }) => process.made !== 'drill').length > tooSmall;
   const first: RouteStep[] = punched ? ['punch'] : [];
   const small = lengthMm !== undefined && lengthMm < easyToHoldMm && cut === 'shear';
   const route: RouteStep[] = small ? [...first, cut] : [cut, ...first];
   if (places.some(({ process }) => process.made === 'ream')) route.push('ream');
   if (row.notches || row.clips) route.push('notch');
   if (row.bends) route.push('bend');
-  if (tooSmall || drilledInBar || places.some(({ process }) => process.made === 'drill')) route.push('drill');
+  if (tooSmall > 0 || drilledInBar || places.some(({ process }) => process.made === 'drill'))
+    route.push('drill');
   return route;
 }

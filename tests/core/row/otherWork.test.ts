@@ -1,0 +1,133 @@
+// Notches, corner clips, bends and the route of a row on the sample press: 60 US ton, 50 ksi on the plate, notcher
+// 4 × 4 × 3/8 in, bends to 18 in. A36 has τ = 0.75 · 80 = 60 ksi. Shares worked out by hand in kip and inches.
+import { describe, expect, it } from 'vitest';
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { checkRow } from '../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { type PressCells, settingTable, shopWith } from '../../support/sampleShop.js';
+
+type Row = Record<string, CellValue>;
+
+function checked(row: Row, press: PressCells = {}, settings: Row = {}) {
+  const whole: Row = {
+    Mark: 'P1',
+    Qty: 1,
+    Section: 'PL1/4X4',
+    Grade: 'A36',
+    Length: 12,
+    Press: 'Bay A',
+    ...row,
+  };
+  const shop = shopWith(press, { settings: settingTable(settings) });
+  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shop);
+  if (result.blank) throw new Error('the row is blank');
+  return result;
+}
+
+const useOf = (row: Row, governs: string) =>
+  checked(row).findings.find((finding) => finding.governs.startsWith(governs))?.use;
+
+describe('a notch in a row', () => {
+  const notch = { 'Notch width': 2, 'Notch depth': 1, Notches: 2 };
+
+  it('takes the share of the plate’s own notch', () => {
+    // (2 · 1 + 2) · 1/4 · 60 = 60 kip; the plate (2 · 4 + 4) · 3/8 · 50 = 225 kip
+    expect(useOf(notch, 'notcher')).toBeCloseTo(60 / 225, 6);
+    expect(checked(notch).note).toContain('2 notches 2 wide, 1 deep, taken at an edge');
+  });
+
+  it('is Too big over the thickness of the notcher and within it at the thickness itself', () => {
+    expect(checked({ ...notch, Section: 'PL3/8X4' }).verdict).not.toBe('Too big');
+    expect(checked({ ...notch, Section: 'PL1/2X4' }).verdict).toBe('Too big');
+  });
+
+  it('is No station on a press without a notcher, Not checked where its size is blank', () => {
+    expect(checked(notch, { Notcher: 'no' }).verdict).toBe('No station');
+    expect(checked(notch, { 'Notcher width': null }).verdict).toBe('Not checked');
+    expect(checked({ ...notch, Section: 'C8X11.5' }).verdict).toBe('No station');
+  });
+
+  it('is Check input where only one of its sizes is given', () => {
+    const half = checked({ 'Notch width': 2 });
+    expect(half.verdict).toBe('Check input');
+    expect(half.note).toContain('Notch: its width and its depth are both needed.');
+  });
+});
+
+describe('a corner clip in a row', () => {
+  it('takes the share of the straight cut', () => {
+    // √(3² + 4²) = 5; 5 · 1/4 · 60 = 75 kip of 225 kip
+    expect(useOf({ 'Corner clip': '3x4', Corners: 2 }, 'corner clip')).toBeCloseTo(75 / 225, 6);
+    // 1 × 1: √2 · 1/4 · 60 kip
+    expect(useOf({ 'Corner clip': 1 }, 'corner clip')).toBeCloseTo((Math.SQRT2 * 0.25 * 60) / 225, 6);
+  });
+
+  it('is Too big over the notcher, Check input where the size is missing or has three sides', () => {
+    expect(checked({ 'Corner clip': '5x2' }).verdict).toBe('Too big');
+    expect(checked({ Corners: 4 }).verdict).toBe('Check input');
+    expect(checked({ 'Corner clip': '1x1x1' }).note).toContain('is not a corner clip');
+  });
+});
+
+describe('a bend in a row', () => {
+  it('takes the smallest opening that is wide enough, and the share of the punch force', () => {
+    // V ≥ 10 · 1/4, so 3; 1.33 · 80 · 12 · (1/4)² / 3 = 26.6 kip of 120 kip
+    expect(useOf({ 'Bend length': 12, Bends: 1 }, 'bend force')).toBeCloseTo(26.6 / 120, 4);
+  });
+
+  it('is Too big over the bend length, No tool without an opening, No station without the attachment', () => {
+    expect(checked({ 'Bend length': 19 }).verdict).toBe('Too big');
+    expect(checked({ 'Bend length': 12, Section: 'PL1/2X4' }).verdict).toBe('No tool');
+    expect(checked({ 'Bend length': 12 }, { Bend: 'no' }).verdict).toBe('No station');
+    expect(checked({ 'Bend length': 12, Section: 'L3X3X1/4' }).verdict).toBe('No station');
+  });
+
+  it('is Check input where bends are counted without a length', () => {
+    expect(checked({ Bends: 2 }).note).toContain('bends are counted but their length is blank');
+  });
+});
+
+describe('the route of a row', () => {
+  const holes = { Hole: '13/16', Holes: 2, Edge: 2, End: 2 };
+
+  it.each<[string, Row, string]>([
+    ['a cut flat with holes', holes, 'shear, punch'],
+    ['a piece too small to hold, punched first', { ...holes, Length: 3.5 }, 'punch, shear'],
+    ['a piece just long enough to hold', { ...holes, Length: '100 mm' }, 'shear, punch'],
+    ['a channel', { ...holes, Section: 'C8X11.5', Edge: 4 }, 'saw, punch'],
+    ['a mitred round bar', { Section: 'RB 3/4', 'Miter left': 45 }, 'saw'],
+    ['a round bar with a hole', { ...holes, Section: 'RB 1' }, 'shear, drill'],
+    ['a hole smaller than the thickness', { ...holes, Section: 'PL1/2X4', Hole: '7/16' }, 'shear, drill'],
+    [
+      'notches and bends',
+      { ...holes, 'Notch width': 1, 'Notch depth': 1, 'Bend length': 4 },
+      'shear, punch, notch, bend',
+    ],
+    [
+      'one group too small, the other not',
+      { ...holes, Section: 'PL1/2X4', 'Hole 2': '7/16', 'Edge 2': 2, 'End 2': 4 },
+      'shear, punch, drill',
+    ],
+  ])('of %s', (_, row, route) => {
+    expect(checked(row).route).toBe(route);
+  });
+
+  it('is drill where the job allows no punched holes, and the note says why', () => {
+    const drilled = checked(holes, {}, { 'Job spec': 'seismic or fatigue' });
+    expect(drilled).toMatchObject({ route: 'shear, drill', verdict: 'OK', hits: 0 });
+    expect(drilled.note).toContain(
+      'Hole: drill it; seismic or fatigue work: ask the engineer; drill or ream.',
+    );
+  });
+
+  it('is punch and ream in EXC3 over 3 mm, the punch 2 mm smaller', () => {
+    const reamed = checked({ ...holes, Hole: '22 mm' }, {}, { 'Job spec': 'EN 1090-2 EXC3' });
+    expect(reamed.route).toBe('shear, punch, ream');
+    expect(reamed.hits).toBe(2);
+    expect(reamed.findings.map((finding) => finding.governs)).toContain('punch force, Ø20 mm');
+  });
+
+  it('is empty for a row that cannot be read', () => {
+    expect(checked({ Grade: null })).toMatchObject({ route: '', verdict: 'Check input' });
+  });
+});
