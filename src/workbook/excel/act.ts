@@ -1,0 +1,57 @@
+import { absoluteAddress, cellAddress } from '../area.js';
+import type { Action, CellsAction, CellState } from '../write/host.js';
+import { encodeCells } from './encodeCells.js';
+import { loadState, stateOf } from './look.js';
+import type { RoundTrips } from './roundTrips.js';
+
+/** Does all actions, in order, in one round trip; gives the state of written cells right afterwards. */
+export function act(actions: readonly Action[], trips: RoundTrips): Promise<(CellState | undefined)[]> {
+  return trips.run(async ({ workbook }, sync) => {
+    const written = actions.map((action) => queue(action, workbook));
+    await sync();
+    return written.map((range) => range && stateOf(range));
+  });
+}
+
+function queue(action: Action, { worksheets, tables, names }: Excel.Workbook): Excel.Range | undefined {
+  switch (action.kind) {
+    case 'cells':
+      return writeCells(action, worksheets.getItem(action.area.sheet).getRange(cellAddress(action.area)));
+    case 'sheet':
+      worksheets.add(action.name);
+      return undefined;
+    case 'table':
+      tables.add(absoluteAddress(action.area), true).name = action.name;
+      return undefined;
+    case 'column':
+      // One value too many or too few is refused, so the heading alone is given.
+      tables.getItem(action.table).columns.add(action.position, undefined, action.heading);
+      return undefined;
+    case 'resize':
+      tables.getItem(action.table).resize(cellAddress(action.area));
+      return undefined;
+    case 'name':
+      names.add(action.name, `=${absoluteAddress(action.area)}`);
+      return undefined;
+    case 'drop sheet':
+      worksheets.getItem(action.name).delete();
+      return undefined;
+    case 'drop table':
+      tables.getItem(action.name).convertToRange();
+      return undefined;
+    case 'drop column':
+      tables.getItem(action.table).columns.getItem(action.heading).delete();
+      return undefined;
+    case 'drop name':
+      names.getItem(action.name).delete();
+      return undefined;
+  }
+}
+
+function writeCells({ contents, formats, before }: CellsAction, range: Excel.Range): Excel.Range {
+  const encoded = encodeCells(contents, formats, before.formats);
+  if (encoded.formatsBefore) range.numberFormat = encoded.formatsBefore;
+  if (encoded.contents) range.formulas = encoded.contents;
+  if (encoded.formatsAfter) range.numberFormat = encoded.formatsAfter;
+  return loadState(range);
+}

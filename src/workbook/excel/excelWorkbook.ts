@@ -1,0 +1,94 @@
+import { type Area, cellAddress, readAddresses } from '../area.js';
+import type { Change } from '../change.js';
+import type { LongWork } from '../longWork.js';
+import type { Stop, Workbook } from '../port.js';
+import type { Aspect, CellsRead, DefinedName, Place, Sheet, Table } from '../reading.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../write/step.js';
+import { Writer } from '../write/writer.js';
+import { act } from './act.js';
+import { askTable, lookAt } from './look.js';
+import { namingWhatIsMissing } from './missing.js';
+import { readCells } from './read.js';
+import { RoundTrips } from './roundTrips.js';
+import { watch } from './watch.js';
+
+/** The workbook the add-in was opened in. */
+export class ExcelWorkbook implements Workbook {
+  private readonly writer: Writer;
+
+  constructor(readonly trips = new RoundTrips()) {
+    this.writer = new Writer({
+      look: (looks) => lookAt(looks, trips),
+      act: (actions) => act(actions, trips),
+    });
+  }
+
+  sheets(): Promise<Sheet[]> {
+    return this.trips.run(async ({ workbook: { worksheets } }, sync) => {
+      worksheets.load('items/name,items/visibility,items/protection/protected');
+      await sync();
+      return worksheets.items.map(({ name, visibility, protection }) => ({
+        name,
+        visible: visibility === 'Visible',
+        protected: protection.protected,
+      }));
+    });
+  }
+
+  tables(): Promise<Table[]> {
+    return this.trips.run(async ({ workbook: { tables } }, sync) => {
+      tables.load('items/name');
+      await sync();
+      const asked = tables.items.map(askTable);
+      if (asked.length > 0) await sync();
+      return asked.map((answer) => answer());
+    });
+  }
+
+  names(): Promise<DefinedName[]> {
+    return this.trips.run(async ({ workbook: { names } }, sync) => {
+      names.load('items/name,items/formula');
+      await sync();
+      return names.items.map(({ name, formula }) => ({ name, refersTo: String(formula) }));
+    });
+  }
+
+  read<A extends Aspect>(
+    places: readonly Place[],
+    aspects: readonly A[],
+    work: LongWork = {},
+  ): Promise<CellsRead<A>[]> {
+    return readCells(places, aspects, work, this.trips);
+  }
+
+  plan(steps: readonly Step[]): Promise<WritePlan> {
+    return this.writer.plan(steps);
+  }
+
+  write(plan: WritePlan, options: WriteOptions = {}): Promise<Revert> {
+    return this.writer.write(plan, options);
+  }
+
+  selection(): Promise<Area[]> {
+    return this.trips.run(async ({ workbook }, sync) => {
+      const ranges = workbook.getSelectedRanges().load('address,worksheet/name');
+      await sync();
+      return readAddresses(ranges.address, ranges.worksheet.name);
+    });
+  }
+
+  goTo(area: Area): Promise<void> {
+    return namingWhatIsMissing([{ kind: 'sheet', name: area.sheet }], this.trips, () =>
+      this.trips.run(async ({ workbook }, sync) => {
+        const sheet = workbook.worksheets.getItem(area.sheet);
+        sheet.activate();
+        sheet.getRange(cellAddress(area)).select();
+        await sync();
+      }),
+    );
+  }
+
+  watch(listener: (change: Change) => void): Promise<Stop> {
+    return watch(listener, this.trips);
+  }
+}

@@ -1,0 +1,74 @@
+import type { Area } from '../area.js';
+import type { Content, Contents } from '../content.js';
+import type { DefinedName, Sheet, Table } from '../reading.js';
+
+/** Contents and number formats of an area. */
+export interface CellState {
+  contents: Content[][];
+  formats: string[][];
+}
+
+/** What can be asked of the host while planning and taking back. Asked together, in one round trip. */
+export type Look =
+  | { look: 'cells'; area: Area }
+  /** All that a sheet uses; no rows where the sheet is empty. */
+  | { look: 'used'; sheet: string }
+  | { look: 'sheet'; name: string }
+  /** A table that must be there. */
+  | { look: 'table'; name: string }
+  | { look: 'is table'; name: string }
+  | { look: 'name'; name: string };
+
+/** The answers, undefined for what is not there. */
+export type Seen<L extends Look> = L extends { look: 'cells' }
+  ? CellState
+  : L extends { look: 'used' }
+    ? CellState & { area: Area }
+    : L extends { look: 'sheet' }
+      ? Sheet | undefined
+      : L extends { look: 'table' }
+        ? Table
+        : L extends { look: 'is table' }
+          ? boolean
+          : DefinedName | undefined;
+export type AllSeen<L extends readonly Look[]> = { [At in keyof L]: Seen<L[At]> };
+
+/** What the host is told to do: what the steps come to, and what takes it back. */
+export type Action =
+  | CellsAction
+  | { kind: 'sheet'; name: string }
+  | { kind: 'table'; name: string; area: Area }
+  /** A column without contents; position counts from 0 inside the table. */
+  | { kind: 'column'; table: string; heading: string; position: number }
+  | { kind: 'resize'; table: string; area: Area; was: Area }
+  | { kind: 'name'; name: string; area: Area }
+  | { kind: 'drop sheet'; name: string }
+  /** The cells of the table stay. */
+  | { kind: 'drop table'; name: string }
+  | { kind: 'drop column'; table: string; heading: string }
+  | { kind: 'drop name'; name: string };
+
+export interface CellsAction {
+  kind: 'cells';
+  area: Area;
+  contents: Contents;
+  formats: Formats;
+  /** What the cells hold before: how a constant must be written depends on the format it meets. */
+  before: CellState;
+  /** The cells come with a sheet or column of the same plan, and go with it. */
+  fresh: boolean;
+}
+
+/** Number formats by cell; undefined leaves a format as it is. */
+export type Formats = readonly (readonly (string | undefined)[])[];
+
+/** What an implementation of the port provides; planning, asking, slicing and taking back are the same for all. */
+export interface WriteHost {
+  /** One round trip. */
+  look<const L extends readonly Look[]>(looks: L): Promise<AllSeen<L>>;
+  /**
+   * One round trip, in order; what was done before a failure stays done. Answers with the state that
+   * written cells have then, undefined for the other actions.
+   */
+  act(actions: readonly Action[]): Promise<(CellState | undefined)[]>;
+}

@@ -1,0 +1,103 @@
+import { cellAddress, cellOf, overlap } from '../area.js';
+import { type Content, sameContent } from '../content.js';
+import type { Sheet } from '../reading.js';
+import { WorkbookError } from '../workbookError.js';
+import { actionsFor } from './actions.js';
+import type { Action, CellsAction, Look, WriteHost } from './host.js';
+import { lookInSlices } from './lookInSlices.js';
+import { checkShape } from './shape.js';
+import type { Overwrite, Step, WritePlan } from './step.js';
+
+/** A plan and what it comes to; the actions know what the cells held when it was made. */
+export interface PlanMade {
+  plan: WritePlan;
+  actions: readonly Action[];
+}
+
+/** Looks at everything the steps touch, in one round trip, and describes what would change. */
+export async function makePlan(steps: readonly Step[], host: WriteHost): Promise<PlanMade> {
+  for (const step of steps) checkShape(step);
+  refuseOverlap(steps);
+  const newSheets = new Set(steps.flatMap((step) => (step.kind === 'sheet' ? step.name : [])));
+  const sheets = [...new Set(steps.flatMap((step) => sheetOf(step) ?? []))].filter(
+    (name) => !newSheets.has(name),
+  );
+  const perStep = steps.map((step) => lookFor(step, newSheets));
+  const looks = [
+    ...sheets.map((name): Look => ({ look: 'sheet', name })),
+    ...perStep.flatMap((look) => look ?? []),
+  ];
+  const seen = await lookInSlices(looks, host);
+  const found = seen.splice(0, sheets.length) as (Sheet | undefined)[];
+  sheets.forEach((name, at) => found[at] ?? refuseMissing(name));
+  const actions = actionsFor(
+    steps,
+    perStep.map((look) => (look ? seen.shift() : undefined)),
+  );
+  const written = actions.filter((action) => action.kind === 'cells');
+  const plan = {
+    steps,
+    overwrites: written.flatMap(overwrites),
+    formatted: count(written, formatted),
+    cells: count(written, ({ area }) => area.rows * area.columns),
+    protectedSheets: found.filter((sheet): sheet is Sheet => sheet?.protected === true),
+  };
+  return { plan, actions };
+}
+
+function lookFor(step: Step, newSheets: ReadonlySet<string>): Look | undefined {
+  switch (step.kind) {
+    case 'cells':
+      return newSheets.has(step.area.sheet) ? undefined : { look: 'cells', area: step.area };
+    case 'sheet':
+      return { look: 'sheet', name: step.name };
+    case 'table':
+      return { look: 'is table', name: step.name };
+    case 'column':
+    case 'resize':
+      return { look: 'table', name: step.table };
+    case 'name':
+      return { look: 'name', name: step.name };
+  }
+}
+
+function sheetOf(step: Step): string | undefined {
+  return step.kind === 'column' || step.kind === 'sheet' ? undefined : step.area.sheet;
+}
+
+function refuseMissing(sheet: string): never {
+  throw new WorkbookError('missing', `There is no sheet "${sheet}".`);
+}
+
+/** Two steps of one plan may not write the same cell: neither preview nor taking back would be right. */
+function refuseOverlap(steps: readonly Step[]): void {
+  const areas = steps.flatMap((step) => (step.kind === 'cells' ? step.area : []));
+  const twice = areas.find((area, at) => areas.slice(0, at).some((other) => overlap(area, other)));
+  if (twice) throw new WorkbookError('failed', `Two steps of one plan write ${cellAddress(twice)}.`);
+}
+
+function overwrites({ area, contents, before }: CellsAction): Overwrite[] {
+  return contents.flatMap((row, at) =>
+    row.flatMap((becomes, column) => {
+      const holds: Content = before.contents[at]?.[column] ?? null;
+      const harmless = becomes === undefined || holds === null || sameContent(holds, becomes);
+      return harmless ? [] : { cell: cellOf(area, at, column), holds, becomes };
+    }),
+  );
+}
+
+function formatted({ contents, formats, before }: CellsAction): number {
+  return count(formats, (row, at) =>
+    count(row, (format, column) => {
+      const alone = contents[at]?.[column] === undefined;
+      const holds: Content = before.contents[at]?.[column] ?? null;
+      return alone && holds !== null && format !== undefined && format !== before.formats[at]?.[column]
+        ? 1
+        : 0;
+    }),
+  );
+}
+
+function count<Item>(items: readonly Item[], of: (item: Item, at: number) => number): number {
+  return items.reduce((sum, item, at) => sum + of(item, at), 0);
+}

@@ -1,0 +1,40 @@
+import type { Area } from '../../../src/workbook/area.js';
+import type { Author } from '../../../src/workbook/change.js';
+import type { Workbook } from '../../../src/workbook/port.js';
+
+/** A cell as its keeper has it, past the port. */
+export interface CellHeld {
+  value: string | number | boolean;
+  formula?: string;
+  format: string;
+}
+
+/** What people do to the workbook in their own program, past the port. */
+export interface Hands {
+  addSheet(name: string): Promise<void>;
+  /** Types into cells, with all that the program makes of typed text. */
+  type(at: Area, rows: readonly (readonly (string | number | null)[])[]): Promise<void>;
+  format(at: Area, format: string): Promise<void>;
+  addTable(name: string, at: Area): Promise<void>;
+  addName(name: string, at: Area): Promise<void>;
+  protect(sheet: string): Promise<void>;
+  select(at: Area): Promise<void>;
+  /** Changes one cell while others watch. */
+  edit(at: Area, input: string | number, author: Author): Promise<void>;
+  /** Recalculates cells while others watch. */
+  calculate(at: Area): Promise<void>;
+  look(sheet: string, row: number, column: number): CellHeld;
+}
+
+export interface UnderTest {
+  workbook: Workbook;
+  hands: Hands;
+}
+
+/** Opens a workbook with one empty sheet, Parts. */
+export type Open = () => Promise<UnderTest>;
+
+export function areaAt(address: string, rows: number, columns: number, sheet = 'Parts'): Area {
+  const [, letter = 'A', row = '1'] = /^([A-Z])(\d+)$/.exec(address) ?? [];
+  return { sheet, row: Number(row) - 1, column: letter.charCodeAt(0) - 65, rows, columns };
+}
