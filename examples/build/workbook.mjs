@@ -5,6 +5,7 @@ import { SharedStrings } from './sheet.mjs';
 import { shopSheet, stampCell } from './shopSheet.mjs';
 import { stylesPart } from './styles.mjs';
 import { summarySheet } from './summarySheet.mjs';
+import { addInOfManifest, storedFunctionNames, webExtension } from './webExtension.mjs';
 import { escapeAttribute, mainSpace, packageSpace, part, relationshipSpace } from './xml.mjs';
 
 const spreadsheet = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
@@ -12,8 +13,11 @@ const dynamicArray = 'http://schemas.microsoft.com/office/spreadsheetml/2017/dyn
 /** Local time, as a zip archive keeps it: the same bytes in every time zone. */
 const modified = new Date(2024, 0, 1, 0, 0, 0);
 
-/** The bytes of the example workbook, the same for the same sources. */
-export function quoteWorkbook(folder) {
+/**
+ * The bytes of the example workbook, the same for the same sources. `offerAddIn`: the recipient's host offers the
+ * add-in; a copy for a customer is made without.
+ */
+export function quoteWorkbook(folder, { offerAddIn = true } = {}) {
   const strings = new SharedStrings();
   const quote = quoteSheet(folder, strings);
   const sheets = [
@@ -22,9 +26,12 @@ export function quoteWorkbook(folder) {
     summarySheet(folder, strings),
     listSheet(quote.parts, strings),
   ];
+  const offer = offerAddIn
+    ? webExtension(addInOfManifest(), storedFunctionNames(sheets.map(({ xml }) => xml)))
+    : undefined;
   const parts = {
-    '[Content_Types].xml': contentTypes(sheets),
-    '_rels/.rels': relationships([['officeDocument', 'xl/workbook.xml']]),
+    '[Content_Types].xml': contentTypes(sheets, offer),
+    '_rels/.rels': relationships([['officeDocument', 'xl/workbook.xml']], offer && [offer.link]),
     'xl/workbook.xml': workbookPart(sheets),
     'xl/_rels/workbook.xml.rels': relationships([
       ...sheets.map((_, index) => ['worksheet', `worksheets/sheet${index + 1}.xml`]),
@@ -44,19 +51,24 @@ export function quoteWorkbook(folder) {
     );
     for (const { id, xml: table } of sheet.tables) parts[`xl/tables/table${id}.xml`] = table;
   });
+  Object.assign(parts, offer?.parts);
   const entries = Object.entries(parts).map(([name, xml]) => [name, strToU8(xml)]);
   return zipSync(Object.fromEntries(entries), { level: 9, mtime: modified });
 }
 
-function relationships(links) {
-  const entries = links.map(
-    ([type, target], index) =>
-      `<Relationship Id="rId${index + 1}" Type="${relationshipSpace}/${type}" Target="${target}"/>`,
+/** Relationships of the file format by their short type, then `others` by their full one. */
+function relationships(links, others = []) {
+  const all = [
+    ...links.map(([type, target]) => ({ type: `${relationshipSpace}/${type}`, target })),
+    ...others,
+  ];
+  const entries = all.map(
+    ({ type, target }, index) => `<Relationship Id="rId${index + 1}" Type="${type}" Target="${target}"/>`,
   );
   return part(`<Relationships xmlns="${packageSpace}">${entries.join('')}</Relationships>`);
 }
 
-function contentTypes(sheets) {
+function contentTypes(sheets, offer) {
   const override = (name, type) =>
     `<Override PartName="/xl/${name}.xml" ContentType="${spreadsheet}.${type}+xml"/>`;
   return part(
@@ -71,6 +83,9 @@ function contentTypes(sheets) {
       override('styles', 'styles') +
       override('sharedStrings', 'sharedStrings') +
       override('metadata', 'sheetMetadata') +
+      Object.entries(offer?.contentTypes ?? {})
+        .map(([name, type]) => `<Override PartName="/${name}" ContentType="${type}"/>`)
+        .join('') +
       '</Types>',
   );
 }
