@@ -2,6 +2,7 @@ import { formatLength } from '../quantity/formatLength.js';
 import { readLength } from '../quantity/readLength.js';
 import { InputError } from '../inputError.js';
 import type { LengthUnit } from '../quantity/units.js';
+import { angleGageMm } from '../rule/angleGage.js';
 import { flangeThicknessMm } from '../section/flangeThickness.js';
 import type { Section } from '../section/section.js';
 import type { HoleGroup } from './rowJob.js';
@@ -16,8 +17,8 @@ export interface HolePlace {
   gageMm?: number;
   /** From the hole line to the nearer long edge or toe; undefined where not given. */
   edgeMm?: number;
-  /** For the note. */
-  assumed?: string;
+  /** What was assumed, for the note. */
+  assumed: string[];
 }
 
 /** Where a hole group lies in its section; a sentence where the row contradicts the section. */
@@ -29,13 +30,14 @@ export function holePlace(section: Section, group: HoleGroup, unit: LengthUnit):
         thicknessMm: section.thicknessMm,
         widthMm: section.widthMm,
         ...given(group.edgeMm, group.gageMm),
+        assumed: [],
       };
     case 'angle':
       return anglePlace(section, group, unit);
     case 'channel':
       return channelPlace(section, group);
     default:
-      return `${group.title}: holes in round and square bars are drilled; no press station punches them.`;
+      return `${group.title}: holes in ${section.designation} are drilled; no press station punches them.`;
   }
 }
 
@@ -58,15 +60,15 @@ function anglePlace(
   const { legAMm, legBMm, thicknessMm } = section;
   const equal = legAMm === legBMm;
   const word = group.leg?.toLowerCase();
-  const place = (widthMm: number) => ({
-    element: 'leg' as const,
-    thicknessMm,
-    widthMm,
-    ...fromHeel(widthMm, group),
-  });
+  const place = (widthMm: number, ...assumed: string[]): HolePlace => {
+    const { gageMm, said } = usualGage(widthMm, group, unit);
+    const across = fromHeel(widthMm, gageMm === undefined ? group : { ...group, gageMm });
+    return { element: 'leg', thicknessMm, widthMm, ...across, assumed: [...assumed, ...said] };
+  };
   if (word === undefined) {
-    const assumed = `holes taken in the longer leg, ${formatLength(legAMm, unit)}`;
-    return equal ? place(legAMm) : { ...place(legAMm), assumed };
+    return equal
+      ? place(legAMm)
+      : place(legAMm, `holes taken in the longer leg, ${formatLength(legAMm, unit)}`);
   }
   if (word === 'long' || word === 'short') return place(word === 'long' ? legAMm : legBMm);
   try {
@@ -79,20 +81,31 @@ function anglePlace(
   return `Leg: '${group.leg}' is not a leg of ${section.designation}. Write long, short or the leg's size.`;
 }
 
+/** Without a gage and an edge distance, holes in a leg lie on its usual gage, where there is one. */
+function usualGage(legMm: number, group: HoleGroup, unit: LengthUnit): { gageMm?: number; said: string[] } {
+  if (group.gageMm !== undefined || group.edgeMm !== undefined) return { said: [] };
+  try {
+    const gageMm = angleGageMm({ legMm, line: 'usual' });
+    return { gageMm, said: [`usual gage ${formatLength(gageMm, unit)} taken`] };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { said: [] };
+  }
+}
+
 function channelPlace(section: Extract<Section, { kind: 'channel' }>, group: HoleGroup): HolePlace | string {
   const word = group.leg?.toLowerCase() ?? 'web';
   if (word === 'web') {
-    const assumed = group.leg === undefined ? { assumed: 'holes taken in the web' } : {};
     return {
       element: 'web',
       thicknessMm: section.webThicknessMm,
       widthMm: section.depthMm,
       ...given(group.edgeMm, group.gageMm),
-      ...assumed,
+      assumed: group.leg === undefined ? ['holes taken in the web'] : [],
     };
   }
   if (word !== 'flange') return `Leg: '${group.leg}' is not part of a channel. Write web or flange.`;
   const across = fromHeel(section.flangeWidthMm, group);
   const thicknessMm = flangeThicknessMm({ section, gageMm: across.gageMm ?? section.webThicknessMm });
-  return { element: 'flange', thicknessMm, widthMm: section.flangeWidthMm, ...across };
+  return { element: 'flange', thicknessMm, widthMm: section.flangeWidthMm, ...across, assumed: [] };
 }

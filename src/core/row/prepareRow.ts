@@ -53,7 +53,7 @@ function prepareGroup(
     checks.push({ findings: [finding], steps: [] });
     return;
   }
-  if (place.assumed) understood.push(place.assumed);
+  understood.push(...place.assumed);
   let process: HoleProcess = { made: 'punch', punched: group.hole };
   checks.push(
     check(asked, 'job specification', (working) => {

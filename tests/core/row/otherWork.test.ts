@@ -131,3 +131,18 @@ describe('the route of a row', () => {
     expect(checked({ Grade: null })).toMatchObject({ route: '', verdict: 'Check input' });
   });
 });
+
+describe('holes in an angle without a gage', () => {
+  it('lie on the usual gage, and the note says so', () => {
+    // AISC Manual Table 1-7A: leg 3, gage 1-3/4 (from memory)
+    const angle = checked({ Section: 'L3X3X1/4', Hole: '11/16', Holes: 2, End: 2, Length: 6 });
+    expect(angle.note).toContain('usual gage 1-3/4 taken');
+    expect(angle.findings.map(({ governs }) => governs)).not.toContain('gage');
+  });
+
+  it('are Not checked for reach where the leg has no usual gage', () => {
+    const angle = checked({ Section: 'L4-1/2X3X1/4', Hole: '11/16', Holes: 2, End: 2, Length: 6 });
+    expect(angle.note).toContain('reach was not checked, because Gage is blank');
+    expect(angle.verdict).toBe('Not checked');
+  });
+});
