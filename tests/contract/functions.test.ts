@@ -204,6 +204,26 @@ describe('forms in which hosts send values', () => {
     expect(outcome.error?.message).toBe('Thickness: the cell shows the error #N/A. Correct that cell first.');
   });
 
+  it('takes blank cells inside a range in either form', async () => {
+    const part = {
+      Section: 'FB 3/8x4',
+      Grade: 'A36',
+      Length: 12,
+      Qty: null,
+      Hole: null,
+      Edge: null,
+      Press: null,
+    };
+    const given: HostArgument[] = [[Object.keys(part)], [Object.values(part)], stamp];
+    const outcomes = await callCells(
+      runtime,
+      blankForms.map((blank): CellCall => ({ name: 'ROWCHECK', given, blank })),
+    );
+    const [first, ...others] = outcomes.map(({ value }) => value);
+    expect(JSON.stringify(first)).toMatch(/^\[\["OK",.*quantity 1 assumed/);
+    for (const other of others) expect(other).toEqual(first);
+  });
+
   it('takes a matrix of one cell for a scalar, and refuses one of several', async () => {
     const one = await runtime.call('HOLEMIN', [[['1/2']], 'A36', null]);
     expect(one.value).toBeCloseTo(0.5, 12);

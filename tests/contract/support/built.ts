@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, rmdirSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { ensureBuild, root } from '../../../scripts/ensure.mjs';
 import type {
@@ -34,14 +34,16 @@ function buildOnce(): void {
       mkdirSync(lock);
       break;
     } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST' || Date.now() > giveUpAt) throw error;
+      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+      // Whoever holds it this long was ended while building.
+      if (Date.now() > giveUpAt) break;
       Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 100);
     }
   }
   try {
     ensureBuild();
   } finally {
-    rmdirSync(lock);
+    rmSync(lock, { recursive: true, force: true });
   }
 }
 
