@@ -19,7 +19,6 @@ function unifiedManifest(given: Pick<BuiltMetadata, 'functions' | 'enums'>) {
     result: { dimensionality: result?.dimensionality },
   }));
   return {
-    $schema: `https://developer.microsoft.com/json-schemas/teams/v${schemaVersion}/MicrosoftTeams.schema.json`,
     manifestVersion: schemaVersion,
     version: '1.0.0',
     id: '5b0d7c1e-3a52-4c7e-9f5d-6a1d0e8f2b47',
