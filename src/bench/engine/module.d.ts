@@ -1,0 +1,7 @@
+/** More of the engine's module form than the headless command uses, with the types of its main entry. */
+declare module '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js' {
+  export const Model: typeof import('@odoo/o-spreadsheet').Model;
+  export const Spreadsheet: typeof import('@odoo/o-spreadsheet').Spreadsheet;
+  export const UIPlugin: typeof import('@odoo/o-spreadsheet').UIPlugin;
+  export const helpers: typeof import('@odoo/o-spreadsheet').helpers;
+}

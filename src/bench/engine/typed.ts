@@ -1,0 +1,39 @@
+import { UIPlugin } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
+import type { CellPosition } from '@odoo/o-spreadsheet';
+
+/** What keeps formulas as people write them, while the engine has its own form. */
+export interface FormulaKeeper {
+  /** The engine's form of a formula; undefined where it is that already, or has none. */
+  translate(formula: string, position: CellPosition): string | undefined;
+  /** The formula that was typed stands in this cell now. */
+  typed(formula: string, position: CellPosition): void;
+}
+
+type Command = { type: string; content?: string } & Partial<CellPosition>;
+
+/** Formulas come to the engine with structured references: they are translated before any part of it sees them. */
+export class TypedPlugin extends UIPlugin {
+  private readonly keeper: FormulaKeeper | undefined;
+  private written: string | undefined;
+
+  constructor(config: ConstructorParameters<typeof UIPlugin>[0]) {
+    super(config);
+    this.keeper = (config.custom as { keeper?: FormulaKeeper }).keeper;
+  }
+
+  override beforeHandle(command: Command): void {
+    this.written = undefined;
+    if (command.type !== 'UPDATE_CELL' || !command.content?.startsWith('=')) return;
+    const translated = this.keeper?.translate(command.content, command as CellPosition);
+    if (translated === undefined) return;
+    this.written = command.content;
+    command.content = translated;
+  }
+
+  override handle(command: Command): void {
+    if (this.written === undefined || command.type !== 'UPDATE_CELL') return;
+    const { written } = this;
+    this.written = undefined;
+    this.keeper?.typed(written, command as CellPosition);
+  }
+}

@@ -1,0 +1,102 @@
+import { workbookScope } from '../../headless/formula/scope';
+import { openWorkbook, sameStored, type CellValue, type Workbook } from '../../xlsx';
+import { GridBook } from '../book/gridBook';
+import { keptFormula } from '../engine/kept';
+import { doTogether } from '../engine/together';
+import { sheetId, workbookData, type OpenedFormula } from './workbookData';
+
+/** The functions a workbook is opened with. */
+export interface KnownFunctions {
+  namespace: string;
+  byName: ReadonlyMap<string, unknown>;
+}
+
+/** A workbook file open in the grid. */
+export interface OpenBook {
+  book: GridBook;
+  /** The file it came from. */
+  workbook: Workbook;
+  formulas: readonly OpenedFormula[];
+}
+
+/** Opens a workbook file, or refuses it in one sentence. */
+export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunctions): OpenBook {
+  const workbook = openWorkbook(bytes);
+  const ours = new Set(byName.keys());
+  const scope = workbookScope(workbook, namespace, ours);
+  const { data, formulas } = workbookData(workbook, scope);
+  const book = new GridBook({
+    data,
+    tables: workbook.tables.map(({ sheet, zone, name }) => ({ sheetId: sheetId(sheet), zone, name })),
+    names: workbook.names,
+    formulas: formulas.map(({ sheet, row, column, display }) => ({
+      sheetId: sheetId(sheet),
+      row,
+      column,
+      display,
+    })),
+    namespace,
+    ours,
+  });
+  keepWhatComesOutOtherwise(book, workbook, formulas);
+  return { book, workbook, formulas };
+}
+
+/**
+ * A native formula that comes out otherwise here than in the file, though everything it reads is as in the
+ * file, keeps the file's value from then on.
+ */
+function keepWhatComesOutOtherwise(book: GridBook, workbook: Workbook, formulas: OpenedFormula[]): void {
+  const fileValue = (sheet: number, row: number, column: number): CellValue => {
+    const cells = workbook.sheets[sheet]?.cells;
+    return cells?.values[cells.index.get(row * 16_384 + column) ?? -1] ?? null;
+  };
+  const asInFile = (sheet: number, row: number, column: number) =>
+    same(book.storedValue({ sheetId: sheetId(sheet), row, col: column }), fileValue(sheet, row, column));
+  const others = formulas.filter(
+    ({ sheet, row, column, stored, kept, ours, references }) =>
+      kept === undefined &&
+      !ours &&
+      stored.cached &&
+      !asInFile(sheet, row, column) &&
+      references.every(({ sheet: on, zone }) => {
+        const { bottom, right } = usedPart(workbook, on, zone);
+        for (let r = zone.top; r <= bottom; r++)
+          for (let c = zone.left; c <= right; c++) if (!asInFile(on, r, c)) return false;
+        return true;
+      }),
+  );
+  if (others.length === 0) return;
+  doTogether(book.model, (dispatch) => {
+    for (const formula of others) {
+      const { sheet, row, column, display } = formula;
+      const value = fileValue(sheet, row, column);
+      const content = keptFormula(
+        display,
+        typeof value === 'object' && value !== null ? { error: value.error } : value,
+      );
+      dispatch('UPDATE_CELL', { sheetId: sheetId(sheet), row, col: column, content });
+    }
+  });
+  for (const formula of others) {
+    formula.kept = 'With the same inputs it comes out otherwise here than in the file.';
+    const { sheet, row, column, display } = formula;
+    book.typed(display, { sheetId: sheetId(sheet), row, col: column });
+  }
+}
+
+function usedPart({ sheets }: Workbook, sheet: number, { bottom, right }: { bottom: number; right: number }) {
+  const cells = sheets[sheet]?.cells;
+  return {
+    bottom: Math.min(bottom, (cells?.height ?? 1) - 1),
+    right: Math.min(right, (cells?.width ?? 1) - 1),
+  };
+}
+
+/** Equal up to the last digits; a formula that gives nothing shows 0. */
+export function same(a: CellValue, b: CellValue): boolean {
+  if (typeof a === 'number' && typeof b === 'number')
+    return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
+  const blank = (value: CellValue) => (value === '' ? null : value);
+  return sameStored(blank(a), blank(b));
+}

@@ -1,0 +1,233 @@
+import type { Place } from '../../headless/formula/references';
+import { parseFormula } from '../../headless/formula/parse';
+import type { Scope } from '../../headless/formula/scope';
+import { supportedFunctions } from '../../headless/engine/supportedFunctions';
+import { whyPinned } from '../../headless/recalculate/pins';
+import {
+  cellAddress,
+  cellKey,
+  zoneAddress,
+  type Sheet,
+  type StoredFormula,
+  type Table,
+  type Workbook,
+  type Worksheet,
+  type Zone,
+} from '../../xlsx';
+import { XmlReader } from '../../xlsx/xml/reader';
+import { displayFormula, NotWritten, rangeOfName, translateFormula } from '../book/translate';
+import { keptFormula } from '../engine/kept';
+import { constantContent, engineFormat, isTextFormat } from './content';
+import { readLayout } from './layout';
+import { sheetLook } from './sheetLook';
+import { readStyles, type CellLook, type Styles } from './styles';
+
+/** A formula of the file: as people write it, and why it is not calculated here, if so. */
+export interface OpenedFormula {
+  sheet: number;
+  row: number;
+  column: number;
+  display: string;
+  kept: string | undefined;
+  /** The ranges it reads. */
+  references: { sheet: number; zone: Zone }[];
+  stored: StoredFormula;
+  ours: boolean;
+}
+
+export interface OpenedWorkbook {
+  /** What the engine opens. */
+  data: Record<string, unknown>;
+  formulas: OpenedFormula[];
+  workbook: Workbook;
+  scope: Scope;
+}
+
+export const sheetId = (position: number): string => `sheet${position + 1}`;
+
+/** Rows and columns left free below and right of what a file uses. */
+const spare = { rows: 100, columns: 8 };
+
+/** The engine's own form of a workbook file. */
+export function workbookData(workbook: Workbook, scope: Scope): OpenedWorkbook {
+  const styles = readStyles(workbook.package);
+  const formulas: OpenedFormula[] = [];
+  const shared = { styles: {} as Record<string, unknown>, formats: {} as Record<string, string> };
+  const height = Math.max(...workbook.sheets.map(({ cells }) => cells?.height ?? 0)) + spare.rows;
+  const sheets = workbook.sheets.map((sheet, position) =>
+    sheetData(sheet, position, { workbook, scope, styles, formulas, shared, height }),
+  );
+  return { data: { sheets, ...shared, namedRanges: namedRanges(workbook) }, formulas, workbook, scope };
+}
+
+interface Building {
+  workbook: Workbook;
+  scope: Scope;
+  styles: Styles;
+  formulas: OpenedFormula[];
+  shared: { styles: Record<string, unknown>; formats: Record<string, string> };
+  height: number;
+}
+
+function sheetData(sheet: Sheet, position: number, building: Building): Record<string, unknown> {
+  const base = {
+    id: sheetId(position),
+    name: sheet.name,
+    isVisible: sheet.visibility === 'visible',
+    rowNumber: building.height,
+  };
+  if (!sheet.cells) return { ...base, colNumber: 26 };
+  const contents: Record<string, string> = {};
+  const look = sheetLook(building.shared);
+  const owned = spilledCells(sheet.cells, position, building);
+  const numbers = styleNumbers(sheet.cells);
+  const { rows, columns } = sheet.cells;
+  for (let i = 0; i < rows.length; i++) {
+    const [row, column] = [rows[i] as number, columns[i] as number];
+    const cellLook = building.styles.cells[numbers[i] ?? 0] ?? {};
+    const { content, format } = owned.has(cellKey(row, column))
+      ? { content: '', format: engineFormat(cellLook.format) }
+      : cellContent(sheet.cells, i, position, cellLook, building);
+    const address = cellAddress(row, column);
+    if (content !== '') contents[address] = content;
+    look.add(address, cellLook, format);
+  }
+  const tables = building.workbook.tables.filter((table) => table.sheet === position);
+  return {
+    ...base,
+    colNumber: Math.max(26, sheet.cells.width + spare.columns),
+    cells: contents,
+    ...look.zones(),
+    merges: sheet.cells.merged.map(zoneAddress),
+    tables: tables.map(tableData),
+    ...layoutData(sheet.cells, building.styles),
+  };
+}
+
+function cellContent(
+  cells: Worksheet,
+  i: number,
+  sheet: number,
+  look: CellLook,
+  building: Building,
+): { content: string; format: string | undefined } {
+  const stored = cells.formulas[i];
+  const format = engineFormat(look.format);
+  const value = cells.values[i] ?? null;
+  if (!stored) return constantContent(value, format);
+  const [row, column] = [cells.rows[i] as number, cells.columns[i] as number];
+  const opened = openFormula(stored, { sheet, row, column }, building);
+  building.formulas.push(opened.formula);
+  const kept = typeof value === 'object' && value !== null ? { error: value.error } : value;
+  const content = opened.engine ?? keptFormula(opened.formula.display, kept);
+  // In the engine a formula of the text format would not be calculated as one of its kind.
+  return { content, format: isTextFormat(format) ? undefined : format };
+}
+
+function openFormula(
+  stored: StoredFormula,
+  cell: { sheet: number; row: number; column: number },
+  { workbook, scope }: Building,
+): { formula: OpenedFormula; engine: string | undefined } {
+  const shift = { rows: cell.row - stored.baseRow, columns: cell.column - stored.baseColumn };
+  const place: Place = { ...cell, shift };
+  const parsed = parseFormula(stored.text, place, scope);
+  const display = `=${displayFormula(stored.text, place, scope)}`;
+  const formula = { ...cell, display, references: parsed.references, stored, ours: parsed.ours };
+  const why =
+    whyPinned(parsed, stored, workbook, supportedFunctions) ??
+    (stored.kind === 'array' ? 'It fills a fixed range.' : undefined);
+  if (why !== undefined) return { formula: { ...formula, kept: why }, engine: undefined };
+  try {
+    const engine = `=${translateFormula(stored.text, place, scope)}`;
+    return { formula: { ...formula, kept: undefined }, engine };
+  } catch (error) {
+    if (!(error instanceof NotWritten)) throw error;
+    return { formula: { ...formula, kept: error.message }, engine: undefined };
+  }
+}
+
+/** Cells whose value came from the spill of a formula elsewhere, which will fill them again. */
+function spilledCells(cells: Worksheet, sheet: number, { workbook, scope }: Building): Set<number> {
+  const owned = new Set<number>();
+  cells.formulas.forEach((stored, i) => {
+    if (stored?.kind !== 'dynamic' || !stored.ref) return;
+    const [row, column] = [cells.rows[i] as number, cells.columns[i] as number];
+    const place = { sheet, row, column, shift: { rows: 0, columns: 0 } };
+    if (whyPinned(parseFormula(stored.text, place, scope), stored, workbook, supportedFunctions)) return;
+    const { top, left, bottom, right } = stored.ref;
+    for (let r = top; r <= bottom; r++)
+      for (let c = left; c <= right; c++) if (r !== row || c !== column) owned.add(cellKey(r, c));
+  });
+  return owned;
+}
+
+function styleNumbers({ xml, starts, ends }: Worksheet): number[] {
+  return starts.map((start, i) => {
+    const reader = new XmlReader(xml.slice(start, xml.indexOf('>', start) + 1 || ends[i]));
+    return reader.next() ? Number(reader.attribute('s') ?? 0) : 0;
+  });
+}
+
+function tableData({ zone, headerRows, totalsRows }: Table): Record<string, unknown> {
+  return { range: zoneAddress(zone), type: 'static', config: tableConfig(headerRows, totalsRows > 0) };
+}
+
+export const tableConfig = (headings: number, hasTotals: boolean) => ({
+  hasFilters: true,
+  totalRow: hasTotals,
+  firstColumn: false,
+  lastColumn: false,
+  numberOfHeaders: headings,
+  bandedRows: true,
+  bandedColumns: false,
+  automaticAutofill: true,
+  styleId: 'TableStyleLight9',
+});
+
+const pixelsPerCharacter = 7.5;
+
+function layoutData(cells: Worksheet, { differences }: Styles): Record<string, unknown> {
+  const layout = readLayout(cells.xml);
+  const cols: Record<number, { size?: number; isHidden?: boolean }> = {};
+  for (const { first, last, width, hidden } of layout.columns) {
+    // A width may be given for all columns to the end of the sheet.
+    for (let column = first; column <= Math.min(last, cells.width + spare.columns - 1); column++)
+      cols[column] = {
+        ...(width !== undefined && { size: Math.round(width * pixelsPerCharacter + 5) }),
+        isHidden: hidden,
+      };
+  }
+  const rows = Object.fromEntries([...cells.hiddenRows].map((row) => [row, { isHidden: true }]));
+  const { frozen } = layout;
+  return {
+    cols,
+    rows,
+    panes: { xSplit: frozen.columns, ySplit: frozen.rows },
+    conditionalFormats: layout.rules.flatMap((rule, at) => {
+      const style = differences[rule.difference];
+      if (!style) return [];
+      const { textColor, fillColor, bold } = style;
+      return {
+        id: `colour${at + 1}`,
+        ranges: rule.ranges,
+        stopIfTrue: rule.stops,
+        rule: {
+          type: 'CellIsRule',
+          operator: 'customFormula',
+          values: [`=${rule.formula}`],
+          style: { ...(textColor && { textColor }), ...(fillColor && { fillColor }), ...(bold && { bold }) },
+        },
+      };
+    }),
+  };
+}
+
+/** Names that stand for a range of the workbook; the others are written out where they are used. */
+function namedRanges(workbook: Workbook): Record<string, string> {
+  const known = new Set(workbook.sheets.map(({ name }) => name.toLowerCase()));
+  const named = workbook.names.filter(
+    ({ sheet, text }) => sheet === undefined && known.has(rangeOfName(text)?.sheet.toLowerCase() ?? ''),
+  );
+  return Object.fromEntries(named.map(({ name, text }) => [name, text.replaceAll('$', '')]));
+}

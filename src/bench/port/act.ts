@@ -1,0 +1,180 @@
+import type { DispatchResult } from '@odoo/o-spreadsheet';
+import { helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
+import type { Area } from '../../workbook/area';
+import { isFormula } from '../../workbook/content';
+import type { Action, CellsAction, CellState } from '../../workbook/write/host';
+import { WorkbookError, type Trouble } from '../../workbook/workbookError';
+import type { GridBook } from '../book/gridBook';
+import { doTogether, type Dispatch } from '../engine/together';
+import { constantContent } from '../open/content';
+import { tableConfig } from '../open/workbookData';
+import { addColumn, dropColumn } from './columns';
+import { stateOf } from './look';
+import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places';
+
+/** Does all actions, in order, as one command of the grid; gives the state of written cells right afterwards. */
+export function act(actions: readonly Action[], book: GridBook): (CellState | undefined)[] {
+  const { getters } = book;
+  doTogether(book.model, (dispatch) => {
+    for (const action of actions) {
+      if (action.kind === 'cells') refuseLocked(action.area, book);
+      const before = book.tables.all();
+      one(action, book, dispatch);
+      if (action.kind !== 'cells') continue;
+      // The grid lets tables grow over what is written beside them; only a step of its own may.
+      for (const { sheetId, name, zone } of before) {
+        const now = book.tables.find(name)?.zone;
+        if (now && !helpers.deepEquals(now, zone))
+          dispatch('UPDATE_TABLE', {
+            sheetId,
+            zone: now,
+            newTableRange: getters.getRangeDataFromZone(sheetId, zone),
+          });
+      }
+    }
+  });
+  return actions.map((action) => (action.kind === 'cells' ? stateOf(action.area, book) : undefined));
+}
+
+function refuseLocked({ sheet }: Area, book: GridBook): void {
+  if (book.getters.isSheetLocked(sheetIdFor(book, sheet)))
+    throw new WorkbookError('protected', `The sheet "${sheet}" is protected: unprotect it first.`);
+}
+
+function one(action: Action, book: GridBook, dispatch: Dispatch): void {
+  const { getters } = book;
+  switch (action.kind) {
+    case 'cells':
+      return writeCells(action, book, dispatch);
+    case 'sheet':
+      return check(
+        dispatch('CREATE_SHEET', {
+          sheetId: book.model.uuidGenerator.smallUuid(),
+          position: getters.getSheetIds().length,
+          name: action.name,
+        }),
+        `The sheet "${action.name}" was not made.`,
+      );
+    case 'table':
+      return makeTable(action.name, action.area, book, dispatch);
+    case 'column':
+      return addColumn(action, book, dispatch);
+    case 'resize':
+      return resize(action.table, action.area, book, dispatch);
+    case 'name': {
+      const ranges = [getters.getRangeDataFromZone(sheetIdFor(book, action.area.sheet), zoneOf(action.area))];
+      return check(
+        dispatch('CREATE_NAMED_RANGE', { name: action.name, ranges }),
+        `The name "${action.name}" was not made.`,
+      );
+    }
+    case 'drop sheet': {
+      const sheetId = sheetIdFor(book, action.name);
+      return check(
+        dispatch('DELETE_SHEET', { sheetId, sheetName: action.name }),
+        `The sheet "${action.name}" was not removed.`,
+      );
+    }
+    case 'drop table': {
+      const { sheetId, zone } = tableFor(book, action.name);
+      return check(
+        dispatch('REMOVE_TABLE', { sheetId, target: [zone] }),
+        `The table "${action.name}" was not removed.`,
+      );
+    }
+    case 'drop column':
+      return dropColumn(action, book, dispatch);
+    case 'drop name':
+      return check(
+        dispatch('DELETE_NAMED_RANGE', { name: action.name }),
+        `The name "${action.name}" was not removed.`,
+      );
+  }
+}
+
+function writeCells({ area, contents, formats }: CellsAction, book: GridBook, dispatch: Dispatch): void {
+  const sheetId = sheetIdFor(book, area.sheet);
+  makeRoom(area, book, dispatch);
+  for (let row = 0; row < area.rows; row++)
+    for (let column = 0; column < area.columns; column++) {
+      const position = { sheetId, row: area.row + row, col: area.column + column };
+      const content = contents[row]?.[column];
+      const format = formats[row]?.[column];
+      if (content === undefined && format === undefined) continue;
+      const result = dispatch('UPDATE_CELL', { ...position, ...newState(content, format, book, position) });
+      check(
+        result,
+        `${where({ ...area, row: position.row, column: position.col, rows: 1, columns: 1 })} was not written.`,
+      );
+      if (isFormula(content)) book.typed(content.formula, position);
+    }
+}
+
+/** What a cell is told: the engine has no general format, and keeps text by its own means. */
+function newState(
+  content: CellsAction['contents'][number][number],
+  format: string | undefined,
+  book: GridBook,
+  position: { sheetId: string; row: number; col: number },
+): { content?: string; format?: string } {
+  const wanted = format ?? book.format(position);
+  const known = wanted === 'General' || wanted === '' ? undefined : wanted;
+  if (isFormula(content))
+    return { content: content.formula, ...(format !== undefined && { format: known ?? '' }) };
+  const holds = content === undefined ? book.value(position) : content;
+  if (content === undefined && book.formula(position) !== undefined) return { format: known ?? '' };
+  const written = constantContent(holds, known);
+  return { content: written.content, format: written.format ?? '' };
+}
+
+/** Cells beyond the grid's last row or column: the grid grows. */
+function makeRoom({ sheet, row, column, rows, columns }: Area, book: GridBook, dispatch: Dispatch): void {
+  const sheetId = sheetIdFor(book, sheet);
+  const grow = (dimension: 'ROW' | 'COL', has: number, needs: number) => {
+    if (needs > has)
+      dispatch('ADD_COLUMNS_ROWS', {
+        sheetId,
+        sheetName: sheet,
+        dimension,
+        base: has - 1,
+        position: 'after',
+        quantity: needs - has,
+      });
+  };
+  grow('ROW', book.getters.getNumberRows(sheetId), row + rows);
+  grow('COL', book.getters.getNumberCols(sheetId), column + columns);
+}
+
+function makeTable(name: string, area: Area, book: GridBook, dispatch: Dispatch): void {
+  const { getters } = book;
+  const sheetId = sheetIdFor(book, area.sheet);
+  const zone = zoneOf(area);
+  check(
+    dispatch('CREATE_TABLE', {
+      sheetId,
+      ranges: [getters.getRangeDataFromZone(sheetId, zone)],
+      tableType: 'static',
+      config: tableConfig(1, false),
+    }),
+    `${where(area)} was not made a table: it meets another table or merged cells.`,
+    'not allowed',
+  );
+  book.tables.give(sheetId, zone, name);
+}
+
+function resize(name: string, area: Area, book: GridBook, dispatch: Dispatch): void {
+  const { sheetId, zone } = tableFor(book, name);
+  makeRoom(area, book, dispatch);
+  const newTableRange = book.getters.getRangeDataFromZone(sheetId, zoneOf(area));
+  check(
+    dispatch('UPDATE_TABLE', { sheetId, zone, newTableRange }),
+    `The table "${name}" cannot span ${where(areaOf(area.sheet, zoneOf(area)))}.`,
+    'not allowed',
+  );
+}
+
+export function check(result: DispatchResult, sentence: string, trouble: Trouble = 'failed'): void {
+  const reasons: readonly string[] = result.reasons;
+  if (result.isSuccessful || reasons.every((reason) => reason === 'NoChanges')) return;
+  throw new WorkbookError(reasons.includes('SheetLocked') ? 'protected' : trouble, sentence);
+}

@@ -1,0 +1,83 @@
+import type { Action } from '../../workbook/write/host';
+import { WorkbookError } from '../../workbook/workbookError';
+import type { GridBook } from '../book/gridBook';
+import type { NamedTable } from '../book/tableNames';
+import type { Dispatch } from '../engine/together';
+import { constantContent } from '../open/content';
+import { check } from './act';
+import { sameName } from './look';
+import { tableFor } from './places';
+
+type AddColumn = Extract<Action, { kind: 'column' }>;
+type DropColumn = Extract<Action, { kind: 'drop column' }>;
+
+/** A column of the whole sheet is inserted: everything that reads the cells beside it follows. */
+export function addColumn(
+  { table: name, heading, position }: AddColumn,
+  book: GridBook,
+  dispatch: Dispatch,
+): void {
+  const table = tableFor(book, name);
+  const { sheetId, zone } = table;
+  const last = position > zone.right - zone.left;
+  refuseNeighbours(table, zone.left + position - (last ? 1 : 0), book);
+  check(
+    dispatch('ADD_COLUMNS_ROWS', {
+      sheetId,
+      sheetName: book.getters.getSheetName(sheetId),
+      dimension: 'COL',
+      base: last ? zone.right : zone.left + position,
+      position: last ? 'after' : 'before',
+      quantity: 1,
+    }),
+    `The column "${heading}" was not added.`,
+  );
+  const now = tableFor(book, name).zone;
+  const wanted = { ...zone, right: zone.right + 1 };
+  if (now.right !== wanted.right)
+    check(
+      dispatch('UPDATE_TABLE', {
+        sheetId,
+        zone: now,
+        newTableRange: book.getters.getRangeDataFromZone(sheetId, wanted),
+      }),
+      `The table "${name}" did not take the column "${heading}".`,
+    );
+  const { content } = constantContent(heading, undefined);
+  dispatch('UPDATE_CELL', { sheetId, row: zone.top, col: zone.left + position, content, format: '' });
+}
+
+/** Removes the column from the whole sheet, as it came. */
+export function dropColumn({ table: name, heading }: DropColumn, book: GridBook, dispatch: Dispatch): void {
+  const table = tableFor(book, name);
+  const { sheetId, zone, columns } = table;
+  const at = columns.findIndex((column) => sameName(column, heading));
+  if (at < 0) throw new WorkbookError('missing', `The table "${name}" has no column "${heading}".`);
+  refuseNeighbours(table, zone.left + at, book);
+  check(
+    dispatch('REMOVE_COLUMNS_ROWS', {
+      sheetId,
+      sheetName: book.getters.getSheetName(sheetId),
+      dimension: 'COL',
+      elements: [zone.left + at],
+    }),
+    `The column "${heading}" was not removed.`,
+  );
+}
+
+function refuseNeighbours({ id, sheetId }: NamedTable, column: number, book: GridBook): void {
+  const other = book.tables
+    .all()
+    .find(
+      (table) =>
+        table.sheetId === sheetId &&
+        table.id !== id &&
+        table.zone.left <= column &&
+        column <= table.zone.right,
+    );
+  if (other)
+    throw new WorkbookError(
+      'not allowed',
+      `The table "${other.name}" stands in the same columns: move one of the two.`,
+    );
+}
