@@ -55,7 +55,7 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
           {point && <circle cx={point.x} cy={point.y} r={13} className={styles.chosen} />}
         </svg>
       </div>
-      <p id={`${id}k`} className={styles.hint}>
+      <p id={`${id}k`} className={mergeClasses(styles.hint, point && styles.unseen)}>
         {points.length > 0 ? 'Arrow keys: point by point.' : 'No points.'}
       </p>
       <p aria-live="polite" className={styles.said}>

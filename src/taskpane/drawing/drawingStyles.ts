@@ -36,6 +36,7 @@ export const useDrawingStyles = makeStyles({
     fontSize: tokens.fontSizeBase200,
     '@media print': { display: 'none' },
   },
+  unseen: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
   said: {
     margin: 0,
     minHeight: '20px',

@@ -35,10 +35,10 @@ export function capacityTitle({ press, grades, shop, rungs, selected }: Told): {
       : `punches none of the common thicknesses of ${grades[0]?.name ?? ''}.`;
     return { title, summary: `${press.name} ${text}` };
   }
-  const thick = `${formatLength(selected.thicknessMm, shop.unit)} ${shop.unit} ${grades[0]?.name ?? ''}`;
+  const thick = `${grades[0]?.name ?? ''} ${formatLength(selected.thicknessMm, shop.unit)} ${shop.unit} thick`;
   return {
     title,
-    summary: `${selectedText(selected, shop.unit)} in ${thick} is ${standing(selected, own, percent)} on ${press.name}.`,
+    summary: `${selectedText(selected, shop.unit)} through ${thick} is ${standing(selected, own, percent)} on ${press.name}.`,
   };
 }
 

@@ -4,11 +4,11 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import { nameKey } from '../../../core/shop/table.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Drawn, Point, Shape } from '../drawing.js';
-import { diamond, rectangle, segment } from '../path.js';
+import { rectangle, segment } from '../path.js';
 import { capacityLabel, capacityTable, capacityTitle } from './capacityText.js';
 import { commonThicknessesMm, scaleMarksMm } from './commonSizes.js';
 import { punchCapacity, type PunchCapacity } from './punchCapacity.js';
-import { equalRoundMm, type SelectedHole, selectedText } from './selectedHole.js';
+import { equalRoundMm, type SelectedHole, selectedMark, selectedText } from './selectedHole.js';
 
 export interface LadderInput {
   press: Press;
@@ -54,11 +54,11 @@ export function holeLadder({ press, grade, shop, selected, width = 320 }: Ladder
     (rung) => selected && Math.abs(rung.thicknessMm - selected.thicknessMm) < sameMm,
   );
   if (selected && at >= 0) {
-    shapes.push({ kind: 'area', path: diamond(x(chosenMm), y(at), 8), fill: 'paper', line: 'outline' });
+    shapes.push(...selectedMark(x(chosenMm), y(at)));
     points.push({
       x: x(chosenMm),
       y: y(at),
-      label: `Selected: ${selectedText(selected, shop.unit)} in ${formatLength(selected.thicknessMm, shop.unit)} ${shop.unit}.`,
+      label: `Selected: ${selectedText(selected, shop.unit)} through ${formatLength(selected.thicknessMm, shop.unit)} ${shop.unit}.`,
     });
   }
   return {

@@ -2,6 +2,8 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { cutPerimeterMm } from '../../../core/tooling/cutPerimeter.js';
 import { describeHole, type Hole } from '../../../core/tooling/hole.js';
+import type { Shape } from '../drawing.js';
+import { diamond } from '../path.js';
 
 /** The hole of the selected row. */
 export interface SelectedHole {
@@ -20,4 +22,12 @@ export function selectedText({ hole }: SelectedHole, unit: LengthUnit): string {
   return hole.shape === 'round'
     ? own
     : `${own}, which takes the force of Ø${formatLength(equalRoundMm(hole), unit)}`;
+}
+
+/** The diamond of the selected row, with bare paper around it so that it stands out on a bar. */
+export function selectedMark(x: number, y: number): Shape[] {
+  return [
+    { kind: 'area', path: diamond(x, y, 13), fill: 'paper' },
+    { kind: 'area', path: diamond(x, y, 9), fill: 'paper', line: 'outline' },
+  ];
 }

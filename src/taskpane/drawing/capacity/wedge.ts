@@ -3,12 +3,12 @@ import type { Press } from '../../../core/press/press.js';
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Drawn, Point, Shape } from '../drawing.js';
-import { diamond, polygon, polyline, rectangle, segment } from '../path.js';
+import { polygon, polyline, rectangle, segment } from '../path.js';
 import { capacityLabel, capacityTable, capacityTitle } from './capacityText.js';
 import { commonThicknessesMm, logMarksMm } from './commonSizes.js';
 import { punchesOnHandMm } from './holeLadder.js';
 import { punchCapacity, type PunchCapacity } from './punchCapacity.js';
-import { equalRoundMm, type SelectedHole, selectedText } from './selectedHole.js';
+import { equalRoundMm, type SelectedHole, selectedMark, selectedText } from './selectedHole.js';
 
 export interface WedgeInput {
   press: Press;
@@ -22,12 +22,15 @@ export interface WedgeInput {
 
 const left = 56;
 const right = 16;
-const top = 14;
+const top = 26;
 const foot = 46;
 /** Thicknesses tried along each line; the lines bend only where another limit takes over. */
 const samples = 97;
 const mostGrades = 3;
 const dashes = ['', '10 5', '2 5'];
+/** Where along its falling line the name of each grade stands, so that names keep apart. */
+const labelPlaces = [0.1, 0.8, 0.35];
+const fallingShare = 0.999;
 
 interface Plot {
   x: (thicknessMm: number) => number;
@@ -76,6 +79,7 @@ export function wedge(input: WedgeInput): Drawn {
       ...fields(first.line, plot),
       ...tracks.flatMap((track, at) => trackShapes(track, at, plot)),
       ...axes(common, plot, shop.unit, { width, height }),
+      ...plateauLabel(first.line, plot),
       ...(chosen?.shapes ?? []),
     ],
     points: [...points, ...(chosen?.points ?? [])],
@@ -155,21 +159,20 @@ function trackShapes({ grade, line }: Track, at: number, plot: Plot): Shape[] {
         .map((each): [number, number] => [plot.x(each.thicknessMm), plot.y(clamp(of(each), plot))]),
     );
   const styled = dash === '' ? {} : { dash };
-  const place = line[Math.round(samples * (0.72 - at * 0.14))] ?? line[0];
-  const label: Shape[] =
-    place && Number.isFinite(place.ratingMm)
-      ? [
-          {
-            kind: 'text',
-            x: plot.x(place.thicknessMm),
-            y: plot.y(clamp(place.ratingMm, plot)) - 6,
-            text: grade.name,
-            anchor: 'middle',
-            strong: true,
-            behind: 'paper',
-          },
-        ]
-      : [];
+  const falling = line.filter(({ ratingMm }) => ratingMm < (line[0]?.ratingMm ?? 0) * fallingShare);
+  const place = falling[Math.floor(falling.length * (labelPlaces[at] ?? 0))];
+  const label: Shape[] = place
+    ? [
+        {
+          kind: 'text',
+          x: plot.x(place.thicknessMm) + 8,
+          y: plot.y(clamp(place.ratingMm, plot)) - 2,
+          text: grade.name,
+          strong: true,
+          behind: 'paper',
+        },
+      ]
+    : [];
   const leastPlace = line[Math.round(samples * 0.12)];
   const leastLabel: Shape[] =
     at === 0 && leastPlace
@@ -190,6 +193,14 @@ function trackShapes({ grade, line }: Track, at: number, plot: Plot): Shape[] {
     ...label,
     ...leastLabel,
   ];
+}
+
+/** Names the level part of the rating, where the plate's largest hole is the limit. */
+function plateauLabel(line: readonly PunchCapacity[], plot: Plot): Shape[] {
+  const [first, second] = line;
+  if (!first || !second || !Number.isFinite(first.ratingMm) || second.ratingMm !== first.ratingMm) return [];
+  const y = plot.y(first.ratingMm) + 19;
+  return [{ kind: 'text', x: left + 8, y, text: 'largest hole', behind: 'paper' }];
 }
 
 function axes(
@@ -222,7 +233,7 @@ function axes(
       text: `thickness, ${unit}`,
       anchor: 'middle',
     },
-    { kind: 'text', x: left + 8, y: top + 18, text: `hole, ${unit}`, behind: 'paper' },
+    { kind: 'text', x: 4, y: top - 4, text: `hole, ${unit}` },
   ];
 }
 
@@ -235,7 +246,7 @@ function chosenShape(
   const y = plot.y(equalRoundMm(selected.hole));
   const thick = `${formatLength(selected.thicknessMm, unit)} ${unit}`;
   return {
-    shapes: [{ kind: 'area', path: diamond(x, y, 9), fill: 'paper', line: 'outline' }],
-    points: [{ x, y, label: `Selected: ${selectedText(selected, unit)} in ${thick}.` }],
+    shapes: selectedMark(x, y),
+    points: [{ x, y, label: `Selected: ${selectedText(selected, unit)} through ${thick}.` }],
   };
 }

@@ -56,7 +56,13 @@ export function distanceShapes(
       level += levelHeight;
     }
   }
-  return { shapes, bottom };
+  return { shapes: textLast(shapes), bottom };
+}
+
+/** Text above all lines, the boxed one above other text. */
+function textLast(shapes: readonly Shape[]): Shape[] {
+  const rank = (shape: Shape) => (shape.kind === 'text' ? (shape.behind === 'box' ? 2 : 1) : 0);
+  return [...shapes].sort((a, b) => rank(a) - rank(b));
 }
 
 const isAcross = (kind: DistanceKind) => kind === 'edge distance' || kind === 'gage';

@@ -94,7 +94,7 @@ function piece(
     {
       kind: 'line',
       path: polyline([
-        [open, top - 6],
+        [open, top - 3],
         [open, middle - zigzag],
         [open - zigzag, middle - zigzag / 2],
         [open + zigzag, middle + zigzag / 2],

@@ -3,7 +3,7 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { type HolePlace, holePlace } from '../../../core/row/holePlace.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
-import type { Section } from '../../../core/section/section.js';
+import { isSawn, type Section } from '../../../core/section/section.js';
 import { describeHole } from '../../../core/tooling/hole.js';
 import type { Drawn, FactTable, Point, Shape } from '../drawing.js';
 import { polygon, segment } from '../path.js';
@@ -36,6 +36,7 @@ const drawnWidths = 3;
 export function partDrawing({ job, findings, unit, mark = '', all = false, width = 320 }: PartInput): Drawn {
   const { section } = job;
   if (!section) return { problem: 'There is no drawing: the section of this row could not be read.' };
+  if (isSawn(section)) return { problem: 'There is no drawing: tubes and tees are not worked on a press.' };
   const places = job.groups.flatMap((group) => {
     const place = holePlace(section, group, unit);
     return typeof place === 'string' ? [] : [{ group, place }];
@@ -58,7 +59,7 @@ export function partDrawing({ job, findings, unit, mark = '', all = false, width
     width,
     height: bottom,
     shapes: [
-      ...pressShapes(view, bottom, width),
+      ...pressShapes(view, bottom),
       ...outlineShapes(view, section, lying?.element),
       ...groups.flatMap((each) => holeShapes(each, view)),
       ...dimensions.shapes,
@@ -70,7 +71,7 @@ export function partDrawing({ job, findings, unit, mark = '', all = false, width
 }
 
 /** The fence a heavy bar, the stop a solid triangle, the operator at the bottom. */
-function pressShapes(view: View, height: number, width: number): Shape[] {
+function pressShapes(view: View, height: number): Shape[] {
   const middle = yOf(view, view.widthMm / 2);
   const end = rightOf(view);
   const fence = view.top - 7;
@@ -87,7 +88,7 @@ function pressShapes(view: View, height: number, width: number): Shape[] {
       fill: 'solid',
     },
     { kind: 'text', x: 2, y: middle - 14, text: 'stop' },
-    { kind: 'text', x: width / 2, y: height - 8, text: 'operator', anchor: 'middle' },
+    { kind: 'text', x: (view.left + end) / 2, y: height - 8, text: 'operator', anchor: 'middle' },
   ];
 }
 
@@ -140,7 +141,7 @@ function summaryOf(
   const holes = groups.map(({ group }) => `${group.count} × ${describeHole(group.hole, unit)}`).join(', ');
   const which = all.length === 0 ? 'no holes' : holes === '' ? 'holes that no press punches' : holes;
   const decides = governs
-    ? `; the ${governs.kind} of ${governs.group} is ${governs.given} ${unit} and must be ${governs.least} ${unit}`
+    ? `; ${governs.group}: ${governs.kind} ${governs.given} ${unit}, must be ${governs.least} ${unit}`
     : '';
   return `${section.designation} with ${which}${decides}; ${notes.join('; ')}.`;
 }

@@ -1,0 +1,22 @@
+import type { CellValue } from '../../core/quantity/cellValue.js';
+import type { LengthUnit } from '../../core/quantity/units.js';
+import type { Step } from '../../core/working/working.js';
+
+/** The steps of a call, and the unit of the shop it named. */
+export interface WorkedCall {
+  steps: readonly Step[];
+  unit: LengthUnit;
+}
+
+/**
+ * What the functions offer a pane that lives in the same runtime: the working of a call, from the code that computes
+ * it. They put it on the global object as `tonrowWorkings`.
+ */
+export interface FunctionWorkings {
+  /** Throws an error with one sentence where the call is refused. */
+  workingOf(name: string, inputs: readonly CellValue[][][]): WorkedCall;
+}
+
+export function functionWorkings(): FunctionWorkings | undefined {
+  return (globalThis as { tonrowWorkings?: FunctionWorkings }).tonrowWorkings;
+}

@@ -1,0 +1,57 @@
+import { InputError } from '../../core/inputError.js';
+import type { CellValue } from '../../core/quantity/cellValue.js';
+import { plainText } from '../../core/quantity/cellValue.js';
+import type { LengthUnit } from '../../core/quantity/units.js';
+import { checkRow } from '../../core/row/checkRow.js';
+import { readHeadings } from '../../core/row/readHeadings.js';
+import { readRow } from '../../core/row/readRow.js';
+import type { RowJob } from '../../core/row/rowJob.js';
+import type { RowResult } from '../../core/row/rowResult.js';
+import type { Shop } from '../../core/shop/readShop.js';
+import { type Step, Working } from '../../core/working/working.js';
+import { functionWorkings } from './functionWorkings.js';
+import type { Subject } from './subject.js';
+
+export interface WorkedRow {
+  mark: string;
+  job: RowJob;
+  result: Extract<RowResult, { blank: false }>;
+  steps: readonly Step[];
+}
+
+/** The working of a row, from the check itself; a sentence where there is none. */
+export function workedRow(
+  headings: readonly CellValue[],
+  cells: readonly CellValue[],
+  shop: Shop,
+): WorkedRow | string {
+  try {
+    const read = readHeadings(headings);
+    const working = new Working();
+    const result = checkRow(cells, read, shop, working);
+    if (result.blank) return 'This row is blank or a subtotal: there is nothing to check.';
+    const mark = plainText(String(cells[read.fields.mark?.at ?? -1] ?? ''));
+    return { mark, job: readRow(cells, read, shop), result, steps: working.steps };
+  } catch (error) {
+    if (error instanceof InputError) return error.message;
+    throw error;
+  }
+}
+
+/** The working of a call, from the functions of this runtime; a sentence where it was refused or they are not here. */
+export function workedCall({
+  name,
+  arguments: given,
+}: Extract<Subject, { kind: 'call' }>): { steps: readonly Step[]; unit: LengthUnit } | string {
+  const workings = functionWorkings();
+  if (!workings)
+    return `The functions are not loaded in this pane. Write =TONROW.WORKING("${name}",…) with the same arguments into a free cell to see the steps.`;
+  try {
+    return workings.workingOf(
+      name,
+      given.map(({ values }) => values),
+    );
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
