@@ -1,0 +1,95 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import ExcelJS from 'exceljs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { root } from '../../scripts/ensure.mjs';
+import { builtFunctions, recalculateWorkbook } from '../../src/headless';
+import { type CellValue, isCellError, readSheetValues } from '../../src/xlsx';
+import '../contract/support/built.js';
+import { calculatedElsewhere } from './spreadsheet';
+
+const sheets = ['Quote', 'Shop', 'Summary', 'List check'];
+
+interface Compared {
+  at: string;
+  /** Whether a formula of ours stands in the cell, or it holds what one spilled. */
+  ours: boolean;
+  hasFormula: boolean;
+  before: CellValue;
+  after: CellValue;
+}
+
+let example: Compared[];
+let recalculated: Compared[];
+
+/** Every filled cell of a workbook, before and after another spreadsheet opened and saved it. */
+async function compare(bytes: Uint8Array): Promise<Compared[]> {
+  const saved = calculatedElsewhere(bytes);
+  const workbook = new ExcelJS.Workbook();
+  await workbook.xlsx.load(bytes.slice().buffer);
+  return sheets.flatMap((name) => {
+    const after = readSheetValues(saved, name);
+    const spill = name === 'List check';
+    return readSheetValues(bytes, name).flatMap((row, r) =>
+      row.flatMap((before, c) => {
+        const cell = workbook.getWorksheet(name)?.getCell(r + 1, c + 1);
+        if (before === null && !cell?.formula) return [];
+        const ours = cell?.formula?.includes('_xldudf_TONROW_') === true || (spill && r >= 4 && c >= 1);
+        const given = { before, after: after[r]?.[c] ?? null };
+        return [{ at: `${name}!${cell?.address}`, ours, hasFormula: Boolean(cell?.formula), ...given }];
+      }),
+    );
+  });
+}
+
+beforeAll(async () => {
+  const bytes = new Uint8Array(readFileSync(path.join(root, 'examples/quote.xlsx')));
+  example = await compare(bytes);
+  const functions = await builtFunctions(path.join(root, 'dist'));
+  recalculated = await compare((await recalculateWorkbook(bytes, functions)).bytes);
+});
+
+/** The same value, but for the last of the digits the other program writes. */
+function same({ before, after }: Compared): boolean {
+  if (typeof before !== 'number' || typeof after !== 'number') return before === after;
+  return Math.abs(before - after) <= 1e-14 * Math.abs(before);
+}
+
+describe('the example, opened by a desktop spreadsheet that does not know our functions', () => {
+  it('has every typed value intact', () => {
+    const typed = example.filter(({ hasFormula }) => !hasFormula);
+    expect(typed.length).toBeGreaterThan(900);
+    expect(typed.filter((cell) => !same(cell))).toEqual([]);
+  });
+
+  it('has the formulas of the sheet’s own that hang on none of ours intact', () => {
+    const native = example.filter(({ ours, hasFormula, before }) => hasFormula && !ours && before !== null);
+    expect(native.length).toBeGreaterThan(50);
+    expect(native.filter((cell) => !same(cell))).toEqual([]);
+  });
+
+  it('says #NAME? where our functions stand, never a number of its own', () => {
+    const own = example.filter(({ ours, hasFormula }) => ours && hasFormula);
+    expect(own.length).toBeGreaterThan(300);
+    const shown = own.map(({ after }) => (isCellError(after) ? after.error : after));
+    expect([...new Set(shown)]).toEqual(['#NAME?']);
+  });
+});
+
+describe('the recalculated copy, opened by a desktop spreadsheet that does not know our functions', () => {
+  it('has every value intact but texts of our functions', () => {
+    const lost = recalculated.filter((cell) => !same(cell));
+    // The sheet's own formula that shows the stamp loses it with the stamp.
+    expect(lost.filter(({ ours }) => !ours).map(({ at }) => at)).toEqual(['Quote!B3']);
+    expect(lost.filter(({ before }) => typeof before !== 'string')).toEqual([]);
+    const numbers = recalculated.filter(({ ours, before }) => ours && typeof before === 'number');
+    expect(numbers.length).toBeGreaterThan(150);
+  });
+
+  it('says #NAME? where a text of ours is lost, never another text', () => {
+    const lost = recalculated.filter((cell) => !same(cell));
+    expect(lost.length).toBeGreaterThan(0);
+    const shown = lost.map(({ after }) => (isCellError(after) ? after.error : after));
+    expect([...new Set(shown)]).toEqual(['#NAME?']);
+  });
+});
