@@ -1,5 +1,11 @@
 import type { LengthUnit } from '../quantity/units.js';
-import type { Section } from '../section/section.js';
+import {
+  type AnySection,
+  type ChannelSection,
+  isSawn,
+  type SawnSection,
+  type Section,
+} from '../section/section.js';
 import type { Working } from '../working/working.js';
 import { angleShearFindings } from './angleShearStation.js';
 import { barShearFindings } from './barShearStation.js';
@@ -16,8 +22,8 @@ export interface ShearJob<Shape extends Section = Section> {
 }
 
 /** Whether no press station cuts the section: it is sawn. Common practice, no source. */
-export function isSawn(section: Section): boolean {
-  return section.kind === 'channel';
+export function isCutBySaw(section: AnySection): section is ChannelSection | SawnSection {
+  return section.kind === 'channel' || isSawn(section);
 }
 
 /**

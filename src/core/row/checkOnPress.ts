@@ -3,11 +3,11 @@ import type { Finding } from '../press/finding.js';
 import { limitOf, limitStep, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { punchFindings } from '../press/punchStation.js';
-import { shearFindings } from '../press/shearStation.js';
+import { isCutBySaw, shearFindings } from '../press/shearStation.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
 import { leastThicknessMm } from '../section/leastThickness.js';
-import type { Section } from '../section/section.js';
+import type { AnySection } from '../section/section.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
@@ -22,7 +22,7 @@ import { toolFindings } from './toolOnHand.js';
 
 /** A row whose section and grade were read, with the place of each of its hole groups. */
 export interface ReadyRow extends RowJob {
-  section: Section;
+  section: AnySection;
   grade: NonNullable<RowJob['grade']>;
   massKg?: number;
   places: PlacedHoles[];
@@ -57,6 +57,7 @@ export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, asked: boo
 
 function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
   const { section, grade, miterRad, lengthMm } = row;
+  if (isCutBySaw(section)) return [];
   const { unit } = shop;
   const thicknessMm = leastThicknessMm(section);
   const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);

@@ -4,7 +4,7 @@ import { InputError } from '../inputError.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { angleGageMm } from '../rule/angleGage.js';
 import { flangeThicknessMm } from '../section/flangeThickness.js';
-import type { Section } from '../section/section.js';
+import type { AnySection, Section } from '../section/section.js';
 import type { HoleGroup } from './rowJob.js';
 
 /** The element of the section a hole group is in, and where across it the holes lie. */
@@ -22,7 +22,7 @@ export interface HolePlace {
 }
 
 /** Where a hole group lies in its section; a sentence where the row contradicts the section. */
-export function holePlace(section: Section, group: HoleGroup, unit: LengthUnit): HolePlace | string {
+export function holePlace(section: AnySection, group: HoleGroup, unit: LengthUnit): HolePlace | string {
   switch (section.kind) {
     case 'flat':
       return {

@@ -7,7 +7,7 @@ import type { BoltSize } from '../rule/boltSize.js';
 import { type EdgeFit, type EdgeKind, leastEdgeDistanceMm } from '../rule/edgeDistance.js';
 import { leastPitchMm } from '../rule/pitch.js';
 import { leastWebMm } from '../rule/pressWeb.js';
-import type { Section } from '../section/section.js';
+import type { AnySection } from '../section/section.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import { leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
@@ -26,7 +26,7 @@ export interface Makeable {
  * holes, by the shop's code for the bolt, and by press practice for the steel left over.
  */
 export function makeableCheck(
-  section: Section,
+  section: AnySection,
   group: HoleGroup,
   place: HolePlace,
   shop: Shop,
@@ -45,7 +45,7 @@ class GroupCheck {
   readonly findings: Finding[] = [];
 
   constructor(
-    private readonly section: Section,
+    private readonly section: AnySection,
     private readonly group: HoleGroup,
     private readonly place: HolePlace,
     private readonly shop: Shop,

@@ -1,5 +1,5 @@
 import type { Finding } from '../press/finding.js';
-import { isSawn } from '../press/shearStation.js';
+import { isCutBySaw } from '../press/shearStation.js';
 import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
 import { check, type Check } from './check.js';
@@ -27,7 +27,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   const prepared: PreparedRow = { row, checks: [], statements: [], understood: [...job.understood] };
   if (lengthMm === undefined) prepared.understood.push('no length given, so no mass');
   else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
-  if (isSawn(section)) prepared.understood.push('cut by saw: no press station cuts this section');
+  if (isCutBySaw(section)) prepared.understood.push('cut by saw: no press station cuts this section');
   for (const group of job.groups) prepareGroup(prepared, group, shop, asked);
   if (row.places.length > 0 && !shop.tools) {
     prepared.understood.push('the shop has no list of tools, so none were checked');
@@ -44,7 +44,7 @@ function prepareGroup(
   const { section, grade } = row;
   const place = holePlace(section, group, shop.unit);
   if (typeof place === 'string') {
-    row.drilledInBar = section.kind === 'round' || section.kind === 'square';
+    row.drilledInBar = section.kind !== 'angle' && section.kind !== 'channel';
     const finding: Finding = {
       verdict: row.drilledInBar ? 'No station' : 'Check input',
       governs: group.title,

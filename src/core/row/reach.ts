@@ -3,7 +3,7 @@ import { limitOf, limitStep, roundingShare, withinLimit } from '../press/limit.j
 import type { Press } from '../press/press.js';
 import { formatLength } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
-import type { Section } from '../section/section.js';
+import type { AnySection } from '../section/section.js';
 import type { Working } from '../working/working.js';
 import type { HolePlace } from './holePlace.js';
 import type { HoleGroup } from './rowJob.js';
@@ -15,7 +15,7 @@ const fitClearanceMm = 25.4 / 16;
 /** A hole group on a press. */
 export interface HoleOnPress {
   press: Press;
-  section: Section;
+  section: AnySection;
   group: HoleGroup;
   place: HolePlace;
   unit: LengthUnit;
@@ -92,14 +92,14 @@ function legFindings(hole: HoleOnPress, working?: Working): Finding[] {
   ];
 }
 
-function hangingMm(section: Section, place: HolePlace): number {
+function hangingMm(section: AnySection, place: HolePlace): number {
   if (section.kind === 'channel') return section.depthMm;
   if (section.kind !== 'angle') return 0;
   return place.widthMm === section.legAMm ? section.legBMm : section.legAMm;
 }
 
 /** From the heel to where the flat of the leg begins: thickness and root radius, or twice the thickness. */
-function filletMm(section: Section): number {
+function filletMm(section: AnySection): number {
   if (section.kind === 'channel') return section.webThicknessMm * 2;
   if (section.kind !== 'angle') return 0;
   return section.thicknessMm + (section.rootRadiusMm > 0 ? section.rootRadiusMm : section.thicknessMm);

@@ -4,7 +4,7 @@ import { formatLength, formatNumber } from '../quantity/formatLength.js';
 import { readAngle } from '../quantity/readAngle.js';
 import { readNumber } from '../quantity/readNumber.js';
 import { radianPerDegree } from '../quantity/units.js';
-import { readSection } from '../section/readSection.js';
+import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Headings } from './readHeadings.js';
@@ -21,7 +21,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const { fields, groups } = headings;
   const reader = new RowReader(cells, shop.unit);
   const understood: string[] = [];
-  const read = reader.read(fields.section, (value, argument) => readSection(value, argument, shop.unit));
+  const read = reader.read(fields.section, (value, argument) => readAnySection(value, argument, shop.unit));
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);

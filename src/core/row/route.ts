@@ -1,5 +1,5 @@
 import type { Finding } from '../press/finding.js';
-import { isSawn } from '../press/shearStation.js';
+import { isCutBySaw } from '../press/shearStation.js';
 import type { ReadyRow } from './checkOnPress.js';
 
 /** The steps a part can take through the shop. */
@@ -15,7 +15,7 @@ const easyToHoldMm = 100;
 export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[] {
   const { section, lengthMm, miterRad, places, drilledInBar } = row;
   const mitredBar = (section.kind === 'round' || section.kind === 'square') && miterRad > 0;
-  const cut: RouteStep = isSawn(section) || mitredBar ? 'saw' : 'shear';
+  const cut: RouteStep = isCutBySaw(section) || mitredBar ? 'saw' : 'shear';
   const tooSmall = findings.filter(({ verdict }) => verdict === 'Hole too small').length;
   const punched = places.filter(({ process }) => process.made !== 'drill').length > tooSmall;
   const first: RouteStep[] = punched ? ['punch'] : [];

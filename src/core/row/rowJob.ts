@@ -1,7 +1,7 @@
 import type { Grade } from '../material/grade.js';
 import type { EdgeKind } from '../rule/edgeDistance.js';
 import type { BoltSize } from '../rule/boltSize.js';
-import type { Section } from '../section/section.js';
+import type { AnySection } from '../section/section.js';
 import type { Hole } from '../tooling/hole.js';
 import type { Finding } from '../press/finding.js';
 
@@ -44,7 +44,7 @@ export interface Bends {
 /** A row of a parts list as understood, in the core's units. */
 export interface RowJob {
   qty: number;
-  section?: Section;
+  section?: AnySection;
   grade?: Grade;
   lengthMm?: number;
   groups: HoleGroup[];

@@ -1,6 +1,6 @@
 import { shearStrengthMPa } from '../../core/material/shearStrength.js';
 import type { Finding } from '../../core/press/finding.js';
-import { isSawn, shearFindings } from '../../core/press/shearStation.js';
+import { isCutBySaw, shearFindings } from '../../core/press/shearStation.js';
 import { stationUse } from '../../core/press/stationUse.js';
 import { leastThicknessMm } from '../../core/section/leastThickness.js';
 import { findPress } from '../../core/shop/findPress.js';
@@ -41,7 +41,7 @@ export const shearUse = define({
       governs: 'cut',
       note: 'No press station cuts it; saw it.',
     };
-    const findings = isSawn(section) ? [sawn] : shearFindings(found, job, working);
+    const findings = isCutBySaw(section) ? [sawn] : shearFindings(found, job, working);
     return stationUse(findings, working);
   },
 });

@@ -146,3 +146,20 @@ describe('holes in an angle without a gage', () => {
     expect(angle.verdict).toBe('Not checked');
   });
 });
+
+describe('a tube or tee in a row', () => {
+  it('is sawn: its mass is known and no press is asked', () => {
+    const post = checked({ Section: 'HSS4X4X1/4', Length: 12, Qty: 2 });
+    expect(post).toMatchObject({ verdict: 'OK', route: 'saw', hits: 0 });
+    expect(post.note).toContain('cut by saw');
+    // 12.21 lb/ft, AISC Manual Part 1 (from memory); 2 pieces of 1 ft, 0.4536 kg a pound
+    expect(post.massKg).toBeCloseTo(2 * 12.21 * 0.453_592, 1);
+  });
+
+  it('is No station where it has holes, which are drilled', () => {
+    expect(checked({ Section: 'HSS4X4X1/4', Hole: '13/16' })).toMatchObject({
+      verdict: 'No station',
+      route: 'saw, drill',
+    });
+  });
+});
