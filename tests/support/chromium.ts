@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import packed, { inflate } from '@sparticuz/chromium';
@@ -33,6 +33,19 @@ async function unpack(): Promise<void> {
   }
 }
 
+/** The package's list of fonts names folders of other machines: without any font the browser ends at once. */
+function fontList(): string {
+  const file = path.join(unpackedFolder, 'fonts.conf');
+  const folders = path.join(unpackedFolder, 'fonts');
+  const cache = path.join(unpackedFolder, 'fonts-cache');
+  if (!existsSync(file))
+    writeFileSync(
+      file,
+      `<?xml version="1.0"?>\n<fontconfig><dir>${folders}</dir><cachedir>${cache}</cachedir></fontconfig>\n`,
+    );
+  return file;
+}
+
 /** A headless browser that needs no system packages. Close it when done. */
 export async function launchChromium(): Promise<Browser> {
   await unpack();
@@ -43,7 +56,7 @@ export async function launchChromium(): Promise<Browser> {
     env: {
       ...process.env,
       LD_LIBRARY_PATH: [libraries, process.env['LD_LIBRARY_PATH']].filter(Boolean).join(':'),
-      FONTCONFIG_PATH: path.join(unpackedFolder, 'fonts'),
+      FONTCONFIG_FILE: fontList(),
     },
   });
 }
