@@ -11,7 +11,7 @@ const read = (name: string, cell: CellValue) =>
     ['Setting', 'Value'],
     [name, cell],
   ]);
-const reference = readFileSync(path.join(import.meta.dirname, '../../../docs/shop-tables.md'), 'utf8');
+const reference = readFileSync(path.join(import.meta.dirname, '../../../docs/shop-sheet.md'), 'utf8');
 const rowsOf = (name: string) => reference.split('\n').filter((line) => line.split('|')[1]?.trim() === name);
 
 describe('Settings of forces, holes and bends', () => {

@@ -1,0 +1,8 @@
+// What the generated pages are made from; bundled for the script, imported as it is by the tests.
+export { InputError } from '../../src/core/inputError.js';
+export { pressItems } from '../../src/core/press/pressItem.js';
+export { readPressValue } from '../../src/core/press/readPressValue.js';
+export { megapascalPerKsi } from '../../src/core/quantity/units.js';
+export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
+export { catalogue, namespace } from '../../src/functions/catalogue.js';
+export { shopUnits } from '../../src/functions/shopUnit.js';
