@@ -1,5 +1,6 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { DOMWindow } from 'jsdom';
+import type { StartUp, StartUpState } from '../../src/functions/shop/startUp.js';
 import { bundle } from './support/built.js';
 import { grades, presses, settings, shopArguments, tools } from './support/calls.js';
 import { callCell, callCells, type CellCall } from './support/cellCall.js';
@@ -31,6 +32,10 @@ function freshRuntimeWith(
   let double: WorkbookDouble | undefined;
   const fresh = freshRuntime((window) => (double = openWorkbook(window, cells, ending)));
   return [fresh, double as WorkbookDouble];
+}
+
+function startUpOf(fresh: OfficialRuntime): StartUpState {
+  return (fresh.window as unknown as { tonrowStartUp: StartUp }).tonrowStartUp.state;
 }
 
 const throatOf = (press: string, named = stamp): CellCall => ({
@@ -102,13 +107,13 @@ describe('a fresh runtime whose first call carries a stamp it has never seen', (
     expect(Date.now() - started).toBeLessThan(4_000);
   });
 
-  it('refuses what is no stamp at once, without reading', async () => {
+  it('refuses what is no stamp at once, without another reading than the one at the start', async () => {
     const [fresh, double] = freshRuntimeWith(workbook);
     const outcome = await callCell(fresh, 'PRESSVALUE', 'Bay A', 'Punch', 'in · 2 presses');
     expect(outcome.error?.message).toMatch(
       /^Shop: 'in · 2 presses' is not the shop cell\. Give the cell named ShopStamp/,
     );
-    expect(double.reads).toBe(0);
+    expect(double.reads).toBe(1);
   });
 
   it('serves calls that need no shop meanwhile', async () => {
@@ -117,6 +122,32 @@ describe('a fresh runtime whose first call carries a stamp it has never seen', (
     const outcome = await callCell(fresh, 'HOLEMIN', '1/2', 'A36');
     expect(outcome.value).toBeCloseTo(0.5, 12);
     expect(await waiting).toEqual([pressF9]);
+  });
+});
+
+describe('a runtime that has just started', () => {
+  it('reads the shop before any call asks, and computes later calls without another reading', async () => {
+    const [fresh, double] = freshRuntimeWith(workbook);
+    await expect.poll(() => startUpOf(fresh)).toEqual({ state: 'ok', stamp });
+    expect(await callCells(fresh, [throatOf('Bay A')])).toEqual([{ value: 12 }]);
+    expect(double).toEqual({ reads: 1, syncs: 2 });
+  });
+
+  it('reads anew for a call after a start that could not read', async () => {
+    const [fresh, double] = freshRuntimeWith(workbook, 'rejects');
+    await expect.poll(() => startUpOf(fresh).state).toBe('not read');
+    expect(await callCells(fresh, [throatOf('Bay A')])).toEqual([pressF9]);
+    expect(double.reads).toBe(2);
+  });
+
+  it('keeps why the shop could not be read', async () => {
+    const [fresh] = freshRuntimeWith({ ...workbook, formula: '=1+1' });
+    await expect
+      .poll(() => startUpOf(fresh))
+      .toEqual({
+        state: 'no SHOP formula',
+        messages: ['ShopStamp: the cell holds no SHOP formula. Write =TONROW.SHOP(…) in it.'],
+      });
   });
 });
 

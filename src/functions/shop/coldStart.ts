@@ -25,6 +25,18 @@ export class ColdStart {
     private readonly patience: Patience = { wait: 5000, remember: 1000 },
   ) {}
 
+  /**
+   * Reads when the add-in starts, before any call asks. Calls that come meanwhile wait for the same reading;
+   * one that comes later for a shop it did not find reads anew.
+   */
+  async begin(): Promise<void> {
+    if (!this.readTables || this.reading) return;
+    const reading = this.start(this.readTables);
+    this.reading = reading;
+    await reading;
+    if (this.reading === reading) this.reading = undefined;
+  }
+
   /** Settles when the shop of this hash is registered, or will not be. Never rejects. */
   async await(hash: string): Promise<void> {
     if (!this.readTables || this.shops.find(hash)) return;
@@ -46,7 +58,7 @@ export class ColdStart {
     try {
       this.shops.register(readShop(await readTables()));
     } catch {
-      // The calls that wait say what to do; why the shop could not be read is shown by its own cell.
+      // The calls that wait say what to do; why the shop could not be read is kept by StartUp.
     }
   }
 }

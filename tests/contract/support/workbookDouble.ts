@@ -32,7 +32,10 @@ export function openWorkbook(
   const workbook = {
     names: { getItem: () => ({ getRange: () => range({ formulas: [[cells.formula]] }) }) },
     tables: {
-      getItem: (name: string) => ({ getRange: () => range({ values: cells.tables[name] }) }),
+      getItem: (name: string) => ({
+        getHeaderRowRange: () => range({ values: cells.tables[name]?.slice(0, 1) }),
+        getDataBodyRange: () => range({ values: cells.tables[name]?.slice(1) }),
+      }),
     },
   };
   const context = { workbook, sync: () => settled(undefined) };

@@ -27,7 +27,12 @@ function stubWorkbook({ formula, tables = {}, names = {}, sheets = {} }: Sources
         getRange: () => (name === 'ShopStamp' ? stamp : range({ values: names[name] })),
       }),
     },
-    tables: { getItem: (name: string) => ({ getRange: () => range({ values: tables[name] }) }) },
+    tables: {
+      getItem: (name: string) => ({
+        getHeaderRowRange: () => range({ values: tables[name]?.slice(0, 1) }),
+        getDataBodyRange: () => range({ values: tables[name]?.slice(1) }),
+      }),
+    },
     worksheets: { getItem: (name: string) => sheet(sheets[name]) },
   };
   const sync = () => {

@@ -1,0 +1,85 @@
+import { InputError } from '../../core/inputError.js';
+import { readShop, type Shop, type ShopTables } from '../../core/shop/readShop.js';
+import type { ReadShopTables } from './coldStart.js';
+
+/** What the reading of the workbook's shop came to, for whoever explains it to the user. */
+export type StartUpState =
+  | { state: 'reading' }
+  | { state: 'ok'; stamp: string }
+  /** The shop is there; what cannot be read in it is in the messages. */
+  | { state: 'incomplete'; stamp: string; messages: string[] }
+  | { state: StartUpProblem; messages: string[] };
+
+export type StartUpProblem =
+  /** The runtime has no workbook, as in a headless run. */
+  | 'no workbook'
+  | 'no ShopStamp'
+  /** The cell ShopStamp holds something else than a SHOP call of plain tables. */
+  | 'no SHOP formula'
+  /** A table, name or sheet in the SHOP formula does not exist. */
+  | 'table missing'
+  /** The tables are there but cannot be read as a shop. */
+  | 'data unreadable'
+  /** The host did not answer as it should. */
+  | 'not read';
+
+/** Why the workbook's shop could not be read, in one sentence. */
+export class StartUpFailure extends Error {
+  constructor(
+    readonly problem: StartUpProblem,
+    message: string,
+    options?: ErrorOptions,
+  ) {
+    super(message, options);
+    this.name = 'StartUpFailure';
+  }
+}
+
+/** Keeps what the last reading of the workbook's shop came to. */
+export class StartUp {
+  private current: StartUpState = { state: 'reading' };
+
+  constructor(private readonly read: ReadShopTables) {}
+
+  get state(): StartUpState {
+    return this.current;
+  }
+
+  /** Reads, and remembers the outcome; fails as the reading fails. */
+  readonly readTables = async (): Promise<ShopTables> => {
+    try {
+      const tables = await this.read();
+      this.current = stateOf(readShop(tables));
+      return tables;
+    } catch (error) {
+      this.current = { state: problemOf(error), messages: [messageOf(error)] };
+      throw error;
+    }
+  };
+}
+
+function stateOf(shop: Shop): StartUpState {
+  const messages = [
+    ...shop.presses.flatMap(({ values, problem }) => [
+      ...(problem === undefined ? [] : [problem]),
+      ...Object.values(values).flatMap((value) => (value.state === 'bad' ? value.message : [])),
+    ]),
+    ...Object.values(shop.settings.bad),
+    ...(shop.tools?.problems ?? []),
+    ...shop.ownGrades.flatMap(({ problem }) => problem ?? []),
+  ];
+  const { stamp } = shop;
+  return messages.length === 0 ? { state: 'ok', stamp } : { state: 'incomplete', stamp, messages };
+}
+
+function problemOf(error: unknown): StartUpProblem {
+  if (error instanceof StartUpFailure) return error.problem;
+  if (!(error instanceof InputError)) return 'not read';
+  return error.failure.argument === 'ShopStamp' ? 'no SHOP formula' : 'data unreadable';
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof StartUpFailure || error instanceof InputError
+    ? error.message
+    : 'The workbook could not be read: finish editing the cell, then open the pane again.';
+}
