@@ -126,7 +126,7 @@ const stationNames = {
   angleShear: 'angle shear',
   barShear: 'bar shear',
   notcher: 'notcher',
-  bend: 'bend',
+  bend: 'bending attachment',
 } as const;
 
 const defaultShareToUse = 0.8;

@@ -13,7 +13,7 @@ export type PressItemKind =
   | 'amount'
   | 'count';
 
-export type Station = 'punch' | 'flat shear' | 'angle shear' | 'bar shear' | 'notcher' | 'bend';
+export type Station = 'punch' | 'flat shear' | 'angle shear' | 'bar shear' | 'notcher' | 'bending attachment';
 
 /** One row of the Presses table: its name there, its kind, and what it means. */
 export interface PressItem {

@@ -20,11 +20,13 @@ export function formatLength(lengthMm: number, unit: LengthUnit): string {
   return inchFraction(parts, finestDenominator);
 }
 
-/** A size as it was most likely written: a whole number of mm stays in mm where it is no inch fraction. */
-export function formatSize(lengthMm: number, unit: LengthUnit): string {
-  const text = formatLength(lengthMm, unit);
-  const wholeMm = Math.abs(lengthMm - Math.round(lengthMm)) < wholeMmTolerance;
-  return unit === 'in' && text.includes('.') && wholeMm ? `${Math.round(lengthMm)} mm` : text;
+/** Sizes as they were most likely written, all in one unit: whole mm stay in mm where they are no inch fractions. */
+export function formatSizes(sizesMm: readonly number[], unit: LengthUnit): string {
+  const texts = sizesMm.map((size) => formatLength(size, unit));
+  const wholeMm = sizesMm.every((size) => Math.abs(size - Math.round(size)) < wholeMmTolerance);
+  const fractions = texts.every((text) => !text.includes('.'));
+  if (unit === 'mm' || fractions || !wholeMm) return texts.join(' × ');
+  return `${sizesMm.map((size) => Math.round(size)).join(' × ')} mm`;
 }
 
 function inchFraction(parts: number, denominator: number): string {

@@ -22,6 +22,7 @@ const edgeKindWords = new Map<string, EdgeKind>([
   ['sawn', 'machine cut'],
   ['gas cut', 'machine cut'],
   ['rolled', 'rolled'],
+  ['sheared connection end', 'sheared connection end'],
 ]);
 
 /**

@@ -29,6 +29,8 @@ export interface Shop {
   settings: SettingsRead;
   /** Rows of the tables that no rule reads, kept and named. */
   unknownRows: readonly string[];
+  /** Why a setting, a grade or a tool could not be read. */
+  unreadable: readonly string[];
   /** Presses with a cell that cannot be read. */
   incomplete: readonly string[];
   stamp: string;
@@ -49,6 +51,11 @@ export function readShop(tables: ShopTables): Shop {
   const hash = contentHash(canonical({ settings, presses, tools, ownGrades }));
   const incomplete = presses.filter(isIncomplete).map((press) => press.name);
   const unknown = [...unknownRows, ...settings.unknownRows];
+  const unreadable = [
+    ...Object.values(settings.bad),
+    ...ownGrades.flatMap((own) => own.problem ?? []),
+    ...(tools?.problems ?? []),
+  ];
   return {
     unit,
     presses,
@@ -57,9 +64,17 @@ export function readShop(tables: ShopTables): Shop {
     grades: ownGrades.flatMap((own) => own.grade ?? []),
     settings,
     unknownRows: unknown,
+    unreadable,
     incomplete,
     hash,
-    stamp: stampText({ unit, pressCount: presses.length, incomplete, unknownRows: unknown.length, hash }),
+    stamp: stampText({
+      unit,
+      pressCount: presses.length,
+      incomplete,
+      unreadable: unreadable.length,
+      unknownRows: unknown.length,
+      hash,
+    }),
   };
 }
 

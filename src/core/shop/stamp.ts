@@ -7,14 +7,24 @@ interface StampParts {
   unit: LengthUnit;
   pressCount: number;
   incomplete: readonly string[];
+  /** Settings, grades and tools that could not be read. */
+  unreadable: number;
   unknownRows: number;
   hash: string;
 }
 
 /** The text of the shop cell: `in · 3 presses · rules 1 · 7K7Q-29MX-DT4P`. */
-export function stampText({ unit, pressCount, incomplete, unknownRows, hash }: StampParts): string {
+export function stampText({
+  unit,
+  pressCount,
+  incomplete,
+  unreadable,
+  unknownRows,
+  hash,
+}: StampParts): string {
   const parts: string[] = [unit, counted(pressCount, 'press', 'presses')];
   if (incomplete.length > 0) parts.push(`${incomplete.join(', ')} incomplete`);
+  if (unreadable > 0) parts.push(counted(unreadable, 'entry unreadable', 'entries unreadable'));
   if (unknownRows > 0) parts.push(counted(unknownRows, 'row not used', 'rows not used'));
   return [...parts, `rules ${rulesEdition}`, hash].join(' · ');
 }

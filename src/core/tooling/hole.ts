@@ -1,4 +1,4 @@
-import { formatSize } from '../quantity/formatLength.js';
+import { formatSizes } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
 
 /** A punched hole. A slot has round ends; its length is measured over all. */
@@ -41,15 +41,14 @@ export function punchDiagonalMm(hole: Hole): number {
 
 /** The hole as it is echoed in notes: `Ø13/16`, `slot 13/16 × 1-7/8`, `square 3/4`. */
 export function describeHole(hole: Hole, unit: LengthUnit): string {
-  const size = (mm: number) => formatSize(mm, unit);
   switch (hole.shape) {
     case 'round':
-      return `Ø${size(hole.diameterMm)}`;
+      return `Ø${formatSizes([hole.diameterMm], unit)}`;
     case 'square':
-      return `square ${size(hole.sideMm)}`;
+      return `square ${formatSizes([hole.sideMm], unit)}`;
     case 'hexagon':
-      return `hexagon ${size(hole.acrossFlatsMm)}`;
+      return `hexagon ${formatSizes([hole.acrossFlatsMm], unit)}`;
     default:
-      return `${hole.shape} ${size(hole.widthMm)} × ${size(hole.lengthMm)}`;
+      return `${hole.shape} ${formatSizes([hole.widthMm, hole.lengthMm], unit)}`;
   }
 }

@@ -28,7 +28,7 @@ const words = (given: BendJob, cells: PressCells = {}) =>
 describe('bendFindings: the state of the cells', () => {
   it('a press without a bending attachment has no station', () => {
     expect(findings(job(6, 0.25), { Bend: 'no' })).toEqual([
-      { verdict: 'No station', governs: 'bend', note: 'Bay A has no bend.' },
+      { verdict: 'No station', governs: 'bending attachment', note: 'Bay A has no bending attachment.' },
     ]);
   });
 

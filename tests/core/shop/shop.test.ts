@@ -11,12 +11,14 @@ const hash = '7K7Q-29MX-DT4P';
 
 describe('the stamp', () => {
   it('says what there is, in one line', () => {
-    const whole = { unit: 'in', pressCount: 3, incomplete: [], unknownRows: 0, hash } as const;
+    const whole = { unit: 'in', pressCount: 3, incomplete: [], unreadable: 0, unknownRows: 0, hash } as const;
     expect(stampText(whole)).toBe(`in · 3 presses · rules ${rulesEdition} · ${hash}`);
     expect(stampText({ ...whole, pressCount: 1, incomplete: ['Bay C'], unknownRows: 2 })).toBe(
       `in · 1 press · Bay C incomplete · 2 rows not used · rules ${rulesEdition} · ${hash}`,
     );
     expect(stampText({ ...whole, unknownRows: 1 })).toContain('1 row not used');
+    expect(stampText({ ...whole, unreadable: 1 })).toContain(' · 1 entry unreadable · ');
+    expect(stampText({ ...whole, unreadable: 2 })).toContain(' · 2 entries unreadable · ');
   });
 
   it('is read back by its end, whatever stands before', () => {

@@ -78,9 +78,9 @@ describe.each(holes)('a hole that is $shape', (hole) => {
 describe('describeHole and its edge', () => {
   it.each([
     ['Ø22', 'Ø22 mm'],
-    ['slot 22 × 48', 'slot 22 mm × 48 mm'],
+    ['slot 22 × 48', 'slot 22 × 48 mm'],
     ['square 20', 'square 20 mm'],
-    ['rectangle 20 × 45', 'rectangle 20 mm × 45 mm'],
+    ['rectangle 20 × 45', 'rectangle 20 × 45 mm'],
     ['hexagon 24', 'hexagon 24 mm'],
   ])('says %s in a mm shop and %s in an inch shop', (inMm, inInches) => {
     const hole = holes.find((each) => describeHole(each, 'mm') === inMm);
