@@ -1,9 +1,70 @@
-import { Spinner, Text } from '@fluentui/react-components';
+import { makeStyles, Spinner, Tab, TabList, tokens } from '@fluentui/react-components';
+import { Suspense, useState } from 'react';
 import type { Workbook } from '../../workbook/port.js';
+import { ChangeHost } from '../shared/change/ChangeHost.js';
+import { NavigationContext, type PartsView, type PlaceKey } from '../shared/navigation.js';
+import { useCheckedLists } from '../shared/useCheckedLists.js';
 import { useShop } from '../shared/useShop.js';
+import { Caution } from './Caution.js';
+import { ErrorBoundary } from './ErrorBoundary.js';
+import { places } from './places.js';
+import { ShopBanner } from './ShopBanner.js';
+import { StatusLine } from './StatusLine.js';
 
+const useStyles = makeStyles({
+  pane: {
+    display: 'flex',
+    flexDirection: 'column',
+    minHeight: '100%',
+    minWidth: 0,
+    overflowWrap: 'anywhere',
+  },
+  place: { padding: '12px', display: 'grid', gap: '12px', alignContent: 'start', minWidth: 0, flexGrow: 1 },
+  tabs: { borderBottom: `1px solid ${tokens.colorNeutralStroke2}`, padding: '0 4px' },
+});
+
+/** The places as tabs, with what is true of the whole workbook above them. */
 export function Shell({ workbook }: { workbook: Workbook }) {
+  const styles = useStyles();
   const shop = useShop(workbook);
-  if (shop.kind === 'loading') return <Spinner label="Reading the shop" />;
-  return <Text>{shop.kind === 'ready' ? shop.shop.stamp : 'This workbook has no shop sheet yet.'}</Text>;
+  const lists = useCheckedLists(workbook);
+  const [chosen, setChosen] = useState<PlaceKey>();
+  const [partsView, setPartsView] = useState<PartsView>('one');
+  const open = (place: PlaceKey, view?: PartsView) => {
+    setChosen(place);
+    if (view) setPartsView(view);
+  };
+  if (shop.kind === 'loading') return <Spinner label="Reading the workbook" style={{ padding: 24 }} />;
+  const current = chosen ?? (shop.kind === 'ready' ? 'parts' : 'shop');
+  const place = places.find(({ key }) => key === current);
+  return (
+    <NavigationContext.Provider value={{ open, partsView }}>
+      <main className={styles.pane} aria-label="Tonrow">
+        <StatusLine shop={shop} lists={lists} />
+        <TabList
+          className={styles.tabs}
+          aria-label="Places"
+          selectedValue={current}
+          onTabSelect={(_, { value }) => open(value as PlaceKey)}
+        >
+          {places.map(({ key, title }) => (
+            <Tab key={key} value={key} id={`place-${key}`} aria-controls="place">
+              {title}
+            </Tab>
+          ))}
+        </TabList>
+        <ChangeHost workbook={workbook}>
+          <ShopBanner workbook={workbook} shop={shop} lists={lists} />
+          <div id="place" role="tabpanel" aria-labelledby={`place-${current}`} className={styles.place}>
+            <ErrorBoundary key={current}>
+              <Suspense fallback={<Spinner label={`Opening ${place?.title ?? ''}`} />}>
+                {place && <place.Component workbook={workbook} shop={shop} />}
+              </Suspense>
+            </ErrorBoundary>
+          </div>
+        </ChangeHost>
+        <Caution />
+      </main>
+    </NavigationContext.Provider>
+  );
 }

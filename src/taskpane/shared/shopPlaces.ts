@@ -26,7 +26,7 @@ function placeOf(text: string, sheet: string): Place | undefined {
 }
 
 /** Splits at commas outside brackets, parentheses and quotes. */
-function splitArguments(text: string): string[] {
+export function splitArguments(text: string): string[] {
   const parts: string[] = [''];
   let depth = 0;
   let quote = '';

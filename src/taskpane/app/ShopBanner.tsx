@@ -1,0 +1,49 @@
+import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
+import type { Area } from '../../workbook/area.js';
+import type { Workbook } from '../../workbook/port.js';
+import type { CheckedList } from '../shared/checkedLists.js';
+import { counted } from '../shared/change/describeStep.js';
+import { shortText } from '../shared/shortText.js';
+import type { ShopState } from '../shared/shopState.js';
+
+interface Props {
+  workbook: Workbook;
+  shop: ShopState;
+  lists: readonly CheckedList[];
+}
+
+/** One banner for the first cell of the shop that cannot be read, however many rows wait on it. */
+export function ShopBanner({ workbook, shop, lists }: Props) {
+  const broken = firstProblem(shop);
+  if (!broken) return null;
+  const { message, area, more } = broken;
+  const waiting = lists.reduce(
+    (sum, { notes }) => sum + notes.filter((note) => note.includes(message)).length,
+    0,
+  );
+  return (
+    <MessageBar intent="error" layout="multiline">
+      <MessageBarBody>
+        {shortText(message, 300)}
+        {waiting > 0 && ` ${counted(waiting, 'row waits', 'rows wait')} on it.`}
+        {more > 0 && ` ${counted(more, 'further cell')} of the shop cannot be read.`}
+      </MessageBarBody>
+      {area && (
+        <MessageBarActions>
+          <Button size="small" onClick={() => void workbook.goTo(area)}>
+            Go to cell
+          </Button>
+        </MessageBarActions>
+      )}
+    </MessageBar>
+  );
+}
+
+function firstProblem(
+  shop: ShopState,
+): { message: string; area?: Area | undefined; more: number } | undefined {
+  if (shop.kind === 'broken') return { message: shop.message, area: shop.area, more: 0 };
+  if (shop.kind !== 'ready') return undefined;
+  const [first] = shop.problems;
+  return first && { ...first, more: shop.problems.length - 1 };
+}

@@ -1,0 +1,52 @@
+import { MessageBar, MessageBarBody, Tab, TabList } from '@fluentui/react-components';
+import { useMemo } from 'react';
+import type { Workbook } from '../../workbook/port.js';
+import { type PartsView, useNavigation } from '../shared/navigation.js';
+import type { ShopState } from '../shared/shopState.js';
+import { starterNotice } from '../shop/sheet/starter.js';
+import { starterShop } from '../shop/sheet/starterShop.js';
+import { CheckList } from './list/CheckList.js';
+import { TryOnePart } from './one/TryOnePart.js';
+
+/** The place where parts are held against the presses: one part, or a whole list. */
+export default function PartsPlace({ workbook, shop: state }: { workbook: Workbook; shop: ShopState }) {
+  const { open, partsView } = useNavigation();
+  const shop = useMemo(() => (state.kind === 'ready' ? state.shop : starterShop('in')), [state]);
+  return (
+    <>
+      <TabList
+        size="small"
+        aria-label="One part or a list"
+        selectedValue={partsView}
+        onTabSelect={(_, { value }) => open('parts', value as PartsView)}
+      >
+        <Tab value="one" id="parts-one" aria-controls="parts-view">
+          Try one part
+        </Tab>
+        <Tab value="list" id="parts-list" aria-controls="parts-view">
+          Check a list
+        </Tab>
+      </TabList>
+      {state.kind !== 'ready' && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            {state.kind === 'broken' ? 'The shop cannot be read' : 'There is no shop sheet yet'}, so parts are
+            held against two invented presses. {starterNotice}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      <div
+        id="parts-view"
+        role="tabpanel"
+        aria-labelledby={`parts-${partsView}`}
+        style={{ display: 'grid', gap: 12, minWidth: 0 }}
+      >
+        {partsView === 'one' ? (
+          <TryOnePart shop={shop} />
+        ) : (
+          <CheckList workbook={workbook} shop={shop} state={state} />
+        )}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,122 @@
+import { Button, MessageBar, MessageBarBody, ProgressBar, Text } from '@fluentui/react-components';
+import { useMemo, useState } from 'react';
+import type { Shop } from '../../../core/shop/readShop.js';
+import type { Workbook } from '../../../workbook/port.js';
+import { usePropose } from '../../shared/change/useChange.js';
+import { useNavigation } from '../../shared/navigation.js';
+import { counted } from '../../shared/change/describeStep.js';
+import { shortText } from '../../shared/shortText.js';
+import type { ShopState } from '../../shared/shopState.js';
+import { addChecks } from './addChecks.js';
+import { ColumnMatches } from './ColumnMatches.js';
+import { type ColumnMatch, headingsOf, headingsProblem, matchColumns, matchedTo } from './columnMatch.js';
+import { checkColumns, type ListRead } from './listRead.js';
+import { ListResults } from './ListResults.js';
+import { type ListCheck, useListCheck } from './useListCheck.js';
+
+interface Props {
+  workbook: Workbook;
+  shop: Shop;
+  state: ShopState;
+  list: ListRead;
+}
+
+/** A list with its headings: what its columns are taken for, the check, and what it found. */
+export function ListChecker({ workbook, shop, state, list }: Props) {
+  const [chosen, setChosen] = useState<Readonly<Record<number, string>>>({});
+  const matches = useMemo(() => matchesOf(list, chosen, shop), [list, chosen, shop]);
+  const problem = headingsProblem(matches);
+  const hasChecks = checkColumns(list.headings).includes('verdict');
+  const headings = problem === undefined ? headingsOf(matches) : undefined;
+  const { check, start, stop } = useListCheck(list, headings, shop, hasChecks);
+  return (
+    <>
+      <ColumnMatches
+        matches={matches}
+        problem={problem}
+        onField={(at, field) => setChosen({ ...chosen, [at]: field })}
+      />
+      {problem !== undefined && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{shortText(problem, 300)} Say above what the columns are.</MessageBarBody>
+        </MessageBar>
+      )}
+      {problem === undefined && !hasChecks && check.at !== 'checking' && check.at !== 'done' && (
+        <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={start}>
+          Check this list
+        </Button>
+      )}
+      <Progress check={check} onStop={stop} onStart={start} />
+      {check.at === 'done' && problem === undefined && (
+        <>
+          {!hasChecks && <AddChecks {...{ workbook, state, list, matches }} />}
+          <ListResults {...{ workbook, shop, matches }} list={check.list} results={check.results} />
+        </>
+      )}
+    </>
+  );
+}
+
+function matchesOf(list: ListRead, chosen: Readonly<Record<number, string>>, shop: Shop): ColumnMatch[] {
+  return matchColumns(list.headings, list.rows, shop).map((match) => {
+    const field = chosen[match.at];
+    return field === undefined ? match : matchedTo(match, field === '' ? undefined : field);
+  });
+}
+
+function Progress({ check, onStop, onStart }: { check: ListCheck; onStop: () => void; onStart: () => void }) {
+  if (check.at === 'checking')
+    return (
+      <div style={{ display: 'grid', gap: 6 }}>
+        <Text role="status">
+          {check.done.toLocaleString('en')} of {counted(check.total, 'row')} checked
+        </Text>
+        <ProgressBar aria-label="Rows checked" value={check.total > 0 ? check.done / check.total : 1} />
+        <Button style={{ justifySelf: 'start' }} onClick={onStop}>
+          Stop
+        </Button>
+      </div>
+    );
+  if (check.at !== 'stopped') return null;
+  return (
+    <div role="status" style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
+      <Text>Stopped after {counted(check.done, 'row')}. Nothing was written.</Text>
+      <Button size="small" onClick={onStart}>
+        Check again
+      </Button>
+    </div>
+  );
+}
+
+type AddChecksProps = Pick<Props, 'workbook' | 'state' | 'list'> & { matches: readonly ColumnMatch[] };
+
+/** The way to have the checks on the sheet; it needs the shop there. */
+function AddChecks({ workbook, state, list, matches }: AddChecksProps) {
+  const propose = usePropose();
+  const { open } = useNavigation();
+  const [refusal, setRefusal] = useState<string>();
+  if (state.kind !== 'ready')
+    return (
+      <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
+        <Text>To have the checks on the sheet, the workbook needs a shop sheet.</Text>
+        <Button onClick={() => open('shop')}>To the shop</Button>
+      </div>
+    );
+  const add = async () => {
+    const proposal = await addChecks(workbook, list, matches);
+    setRefusal(typeof proposal === 'string' ? proposal : undefined);
+    if (typeof proposal !== 'string') propose(proposal);
+  };
+  return (
+    <>
+      <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => void add()}>
+        Add check columns
+      </Button>
+      {refusal !== undefined && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{refusal}</MessageBarBody>
+        </MessageBar>
+      )}
+    </>
+  );
+}

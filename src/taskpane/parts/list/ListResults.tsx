@@ -1,0 +1,108 @@
+import {
+  Accordion,
+  AccordionHeader,
+  AccordionItem,
+  AccordionPanel,
+  Button,
+  Text,
+} from '@fluentui/react-components';
+import { useMemo, useState } from 'react';
+import { type Verdict, verdicts } from '../../../core/press/finding.js';
+import type { RowResult } from '../../../core/row/rowResult.js';
+import type { Shop } from '../../../core/shop/readShop.js';
+import type { Workbook } from '../../../workbook/port.js';
+import { counted } from '../../shared/change/describeStep.js';
+import { shortText } from '../../shared/shortText.js';
+import { VerdictMark, VerdictWord } from '../../shared/VerdictMark.js';
+import type { ColumnMatch } from './columnMatch.js';
+import { FailGroupPanel } from './FailGroupPanel.js';
+import { failGroups } from './failGroups.js';
+import type { ListRead } from './listRead.js';
+
+interface Props {
+  workbook: Workbook;
+  shop: Shop;
+  list: ListRead;
+  matches: readonly ColumnMatch[];
+  results: readonly RowResult[];
+}
+
+const firstShown = 20;
+
+/** How many rows have which verdict, and the failing ones grouped by reason. */
+export function ListResults(props: Props) {
+  const { results } = props;
+  const groups = useMemo(() => failGroups(results), [results]);
+  const [shown, setShown] = useState(firstShown);
+  return (
+    <>
+      <Counts results={results} />
+      {groups.length > 0 && (
+        <Accordion collapsible aria-label="Failing rows by reason">
+          {groups.slice(0, shown).map((group) => (
+            <AccordionItem key={group.key} value={group.key}>
+              <AccordionHeader as="h3" size="small">
+                <span
+                  style={{
+                    display: 'flex',
+                    gap: 8,
+                    alignItems: 'baseline',
+                    minWidth: 0,
+                    overflowWrap: 'anywhere',
+                  }}
+                >
+                  <VerdictMark verdict={group.verdict} />
+                  <span>
+                    <strong>
+                      {counted(group.rows.length, 'row')} · {group.verdict}
+                    </strong>
+                    <br />
+                    {shortText(group.reason, 160)}
+                  </span>
+                </span>
+              </AccordionHeader>
+              <AccordionPanel style={{ marginInline: 4 }}>
+                <FailGroupPanel {...props} group={group} />
+              </AccordionPanel>
+            </AccordionItem>
+          ))}
+        </Accordion>
+      )}
+      {groups.length > shown && (
+        <Button style={{ justifySelf: 'start' }} onClick={() => setShown(shown + firstShown)}>
+          Show more of {groups.length} reasons
+        </Button>
+      )}
+    </>
+  );
+}
+
+function Counts({ results }: { results: readonly RowResult[] }) {
+  const counts = new Map<Verdict, number>();
+  for (const result of results)
+    if (!result.blank) counts.set(result.verdict, (counts.get(result.verdict) ?? 0) + 1);
+  const present = [...verdicts].reverse().filter((verdict) => counts.has(verdict));
+  if (present.length === 0) return <Text role="status">No row of this list has anything to check.</Text>;
+  return (
+    <div role="status">
+      <ul
+        aria-label="Rows by verdict"
+        style={{
+          listStyleType: 'none',
+          margin: 0,
+          padding: 0,
+          display: 'flex',
+          flexWrap: 'wrap',
+          gap: '4px 16px',
+        }}
+      >
+        {present.map((verdict) => (
+          <li key={verdict} style={{ display: 'flex', gap: 6 }}>
+            <VerdictWord verdict={verdict} />
+            {counts.get(verdict)?.toLocaleString('en')}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,111 @@
+import {
+  Button,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  Spinner,
+  Text,
+  tokens,
+} from '@fluentui/react-components';
+import { useEffect, useState } from 'react';
+import type { Shop } from '../../../core/shop/readShop.js';
+import { usePropose } from '../../shared/change/useChange.js';
+import { shortText } from '../../shared/shortText.js';
+import { VerdictMark } from '../../shared/VerdictMark.js';
+import type { ColumnMatch } from './columnMatch.js';
+import { comparePresses, type PressCompared } from './comparePresses.js';
+import { setPress } from './groupChanges.js';
+import type { ListRead } from './listRead.js';
+
+const useStyles = makeStyles({
+  table: { borderCollapse: 'collapse', width: '100%' },
+  cell: {
+    textAlign: 'start',
+    padding: '4px 6px 4px 0',
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+});
+
+interface Props {
+  shop: Shop;
+  list: ListRead;
+  matches: readonly ColumnMatch[];
+  rows: readonly number[];
+}
+
+/** What each press would make of these rows, and the way to give them one. */
+export function PressChoice({ shop, list, matches, rows }: Props) {
+  const styles = useStyles();
+  const propose = usePropose();
+  const [compared, setCompared] = useState<readonly PressCompared[]>();
+  const [refusal, setRefusal] = useState<string>();
+  useEffect(() => {
+    const aborter = new AbortController();
+    void comparePresses(list, matches, rows, shop, { signal: aborter.signal }).then(
+      (found) => found && !aborter.signal.aborted && setCompared(found),
+    );
+    return () => aborter.abort();
+  }, [list, matches, rows, shop]);
+  if (!compared) return <Spinner size="tiny" label="Trying every press" />;
+  const set = (press: string) => {
+    const proposal = setPress(list, matches, rows, press);
+    setRefusal(typeof proposal === 'string' ? proposal : undefined);
+    if (typeof proposal !== 'string') propose(proposal);
+  };
+  return (
+    <>
+      <table className={styles.table}>
+        <caption style={{ textAlign: 'start' }}>What each press would make of these rows</caption>
+        <thead>
+          <tr>
+            {['Press', 'Runs', 'The others'].map((heading) => (
+              <th key={heading} scope="col" className={styles.cell}>
+                {heading}
+              </th>
+            ))}
+            <th scope="col" className={styles.cell}>
+              Change
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {compared.map(({ press, runs, mostly }, at) => (
+            <tr key={`${press} ${at}`}>
+              <th scope="row" className={styles.cell}>
+                {shortText(press, 30)}
+              </th>
+              <td className={styles.cell}>
+                {runs} of {rows.length}
+              </td>
+              <td className={styles.cell}>
+                {mostly && (
+                  <span style={{ display: 'inline-flex', gap: 6, alignItems: 'center' }}>
+                    <VerdictMark verdict={mostly} />
+                    {mostly}
+                  </span>
+                )}
+              </td>
+              <td className={styles.cell}>
+                <Button
+                  size="small"
+                  aria-label={`Set press ${shortText(press, 30)} for these ${rows.length}`}
+                  onClick={() => set(press)}
+                >
+                  Set for these {rows.length}
+                </Button>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {compared.every(({ runs }) => runs === 0) && (
+        <Text>No press of the shop runs them as they are drawn.</Text>
+      )}
+      {refusal !== undefined && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{refusal}</MessageBarBody>
+        </MessageBar>
+      )}
+    </>
+  );
+}

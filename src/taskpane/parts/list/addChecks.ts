@@ -1,0 +1,215 @@
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import { isBlank } from '../../../core/quantity/cellValue.js';
+import { type Area, cellOf, overlap } from '../../../workbook/area.js';
+import type { Content } from '../../../workbook/content.js';
+import type { Workbook } from '../../../workbook/port.js';
+import type { Step } from '../../../workbook/write/step.js';
+import type { Proposal } from '../../shared/change/proposal.js';
+import { checkHeadings } from '../../shared/checkedLists.js';
+import { stampName } from '../../shared/readShopState.js';
+import type { ColumnMatch } from './columnMatch.js';
+import { type CheckItem, inputSpan, type ListRead } from './listRead.js';
+import { columnSpan } from './structured.js';
+
+/** From so many rows on, one call for the whole list stands on a sheet of its own. */
+export const listCheckFrom = 500;
+const items: readonly CheckItem[] = ['verdict', 'use', 'note'];
+/** The row of LISTCHECK on its sheet, from 1. */
+const listCheckRow = 3;
+const countFields = new Set(['Qty', 'Holes', 'Corners', 'Notches', 'Bends', 'Miter left', 'Miter right']);
+
+/** What adding checks to a list writes, or why it cannot be done. */
+export async function addChecks(
+  workbook: Workbook,
+  list: ListRead,
+  matches: readonly ColumnMatch[],
+): Promise<Proposal | string> {
+  const span = inputSpan(matches);
+  if (!span) return 'No column of this list is read.';
+  const [sheets, tables, names] = await Promise.all([workbook.sheets(), workbook.tables(), workbook.names()]);
+  const taken = [...tables, ...names].map(({ name }) => name);
+  const table = list.source.table?.name ?? freeName('Parts', taken);
+  const sheet = freeName(
+    'List check',
+    sheets.map(({ name }) => name),
+  );
+  const hasPress = matches.some(({ field }) => field === 'Press');
+  const last = hasPress ? (span.last.rename ?? span.last.heading) : 'Press';
+  const first = span.first.rename ?? span.first.heading;
+  const columns = columnSpan(first, last);
+  const whole = list.rows.length >= listCheckFrom;
+  const plan: ChecksPlan = {
+    list,
+    matches,
+    table,
+    span,
+    hasPress,
+    columns,
+    sheet: whole ? sheet : undefined,
+  };
+  if (!list.source.table && (await isFilledBeside(workbook, list, hasPress, tables)))
+    return 'The cells right of the list are filled. Make the list a table on the sheet, or make room for five columns.';
+  return {
+    title: 'Add check columns',
+    remarks: remarks(plan),
+    steps: list.source.table ? stepsInTable(plan) : stepsBeside(plan),
+  };
+}
+
+interface ChecksPlan {
+  list: ListRead;
+  matches: readonly ColumnMatch[];
+  table: string;
+  span: { first: ColumnMatch; last: ColumnMatch };
+  hasPress: boolean;
+  columns: string;
+  /** The sheet of LISTCHECK; undefined where each row has its own ROWCHECK. */
+  sheet: string | undefined;
+}
+
+function remarks({ list, hasPress, sheet }: ChecksPlan): string[] {
+  const rows = list.rows.length.toLocaleString('en');
+  return [
+    sheet
+      ? `The list has ${rows} rows, so one formula on the sheet ${sheet} checks them all; the columns beside the list look into it. They sort and filter as usual.`
+      : 'One formula in each row and check column. They sort and filter as usual.',
+    ...(hasPress
+      ? []
+      : ['A blank column Press is added: while it is blank, every press is tried for a row.']),
+    'The columns that are read become text, so that 3/8 stays 3/8 and is not turned into a date.',
+  ];
+}
+
+async function isFilledBeside(
+  workbook: Workbook,
+  { area }: ListRead,
+  hasPress: boolean,
+  tables: readonly { area: Area }[],
+): Promise<boolean> {
+  const columns = items.length + (hasPress ? 0 : 1);
+  const beside = { ...area, column: area.column + area.columns, columns };
+  const [read] = await workbook.read([beside], ['values']);
+  const filled = read?.values.some((row) => row.some((cell) => !isBlank(cell))) ?? true;
+  return filled || tables.some((table) => overlap(table.area, beside));
+}
+
+function stepsInTable(plan: ChecksPlan): Step[] {
+  const { list, table, span, hasPress } = plan;
+  const press: Step = {
+    kind: 'column',
+    table,
+    rightOf: span.last.heading,
+    heading: 'Press',
+    contents: list.rows.map(() => null),
+    format: '@',
+  };
+  const headings = list.headings.map((heading) => String(heading ?? ''));
+  const checks = items.map(
+    (item): Step => ({
+      kind: 'column',
+      table,
+      heading: checkHeading(item, headings),
+      contents: list.rows.map(() => formulaOf(item, plan)),
+      format: formatOf(item),
+    }),
+  );
+  return [
+    ...renames(plan),
+    ...textFormats(plan),
+    ...(hasPress ? [] : [press]),
+    ...checks,
+    ...listSheet(plan),
+  ];
+}
+
+/** For a list in plain cells: the new columns are written beside it, and all of it becomes a table. */
+function stepsBeside(plan: ChecksPlan): Step[] {
+  const { list, table, hasPress } = plan;
+  const { area, rows } = list;
+  const headings = list.headings.map((heading) => String(heading ?? ''));
+  const added = [...(hasPress ? [] : ['Press']), ...items.map((item) => checkHeading(item, headings))];
+  const right = area.column + area.columns;
+  const top = { ...area, column: right, rows: 1, columns: added.length };
+  const checks = {
+    ...area,
+    row: area.row + 1,
+    rows: rows.length,
+    column: right + added.length - items.length,
+    columns: items.length,
+  };
+  return [
+    ...renames(plan),
+    ...textFormats(plan),
+    { kind: 'cells', area: top, contents: [added] },
+    { kind: 'table', name: table, area: { ...area, columns: area.columns + added.length } },
+    ...listSheet(plan),
+    {
+      kind: 'cells',
+      area: checks,
+      contents: rows.map(() => items.map((item) => formulaOf(item, plan))),
+      formats: rows.map(() => items.map(formatOf)),
+    },
+  ];
+}
+
+function renames({ list, matches }: ChecksPlan): Step[] {
+  return renameSteps(list, matches);
+}
+
+/** Steps that give columns the headings they were matched to. */
+export function renameSteps({ area }: ListRead, matches: readonly ColumnMatch[]): Step[] {
+  return matches.flatMap(({ at, rename }): Step[] =>
+    rename === undefined ? [] : [{ kind: 'cells', area: cellOf(area, 0, at), contents: [[rename]] }],
+  );
+}
+
+function textFormats({ list: { area, rows }, matches }: ChecksPlan): Step[] {
+  return matches.flatMap(({ at, field }): Step[] => {
+    if (field === undefined || countFields.has(field.replace(/ \d$/, '')) || rows.length === 0) return [];
+    const column = { ...area, row: area.row + 1, rows: rows.length, column: area.column + at, columns: 1 };
+    return [{ kind: 'cells', area: column, formats: rows.map(() => ['@']) }];
+  });
+}
+
+/** The user's own column Note stays; ours is then called otherwise. */
+function checkHeading(item: CheckItem, taken: readonly string[]): string {
+  const heading = checkHeadings[item];
+  const isTaken = taken.some((each) => each.trim().toLowerCase() === heading.toLowerCase());
+  return isTaken ? `Check ${heading.toLowerCase()}` : heading;
+}
+
+function formatOf(item: CheckItem): string {
+  return item === 'use' ? '0%' : 'General';
+}
+
+function formulaOf(item: CheckItem, { table, columns, sheet, span }: ChecksPlan): Content {
+  if (sheet === undefined)
+    return {
+      formula: `=TONROW.ROWCHECK(${table}[[#Headers],${columns}],${table}[@${columns}],${stampName},"${item}")`,
+    };
+  const letter = 'ABC'.charAt(items.indexOf(item));
+  const first = columnSpan(span.first.rename ?? span.first.heading, '').split(':')[0] ?? '';
+  return {
+    formula: `=INDEX('${sheet.replaceAll("'", "''")}'!$${letter}:$${letter},ROW()-ROW(${table}[[#Headers],${first}])+${listCheckRow})`,
+  };
+}
+
+function listSheet({ table, columns, sheet }: ChecksPlan): Step[] {
+  if (sheet === undefined) return [];
+  const cell = (row: number): Area => ({ sheet, row: row - 1, column: 0, rows: 1, columns: 1 });
+  const formula = `=TONROW.LISTCHECK(${table}[[#All],${columns}],${stampName},"${items.join(', ')}")`;
+  const title: CellValue = `The checks of the table ${table}: one formula for the whole list`;
+  return [
+    { kind: 'sheet', name: sheet },
+    { kind: 'cells', area: cell(1), contents: [[title]] },
+    { kind: 'cells', area: cell(listCheckRow), contents: [[{ formula }]] },
+  ];
+}
+
+function freeName(name: string, taken: readonly string[]): string {
+  const isTaken = (text: string) => taken.some((each) => each.toLowerCase() === text.toLowerCase());
+  if (!isTaken(name)) return name;
+  const joint = name.includes(' ') ? ' ' : '';
+  for (let number = 2; ; number++)
+    if (!isTaken(`${name}${joint}${number}`)) return `${name}${joint}${number}`;
+}

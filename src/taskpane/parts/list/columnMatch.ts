@@ -1,0 +1,150 @@
+import { isBlank, type CellValue } from '../../../core/quantity/cellValue.js';
+import { InputError } from '../../../core/inputError.js';
+import { groupFields, rowFields } from '../../../core/row/heading.js';
+import { readHeadings } from '../../../core/row/readHeadings.js';
+import { readSection } from '../../../core/section/readSection.js';
+import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
+import type { Shop } from '../../../core/shop/readShop.js';
+import { nameKey } from '../../../core/shop/table.js';
+
+/** What a column of a list is taken for. */
+export interface ColumnMatch {
+  at: number;
+  heading: string;
+  /** The input it is read as: `Section`, `Hole 2`; undefined for a column that is not read. */
+  field: string | undefined;
+  /** The heading to give it, so that every formula reads it so; undefined where its own will do. */
+  rename: string | undefined;
+  /** By its content or the start of a name: to be looked at. */
+  guessed: boolean;
+}
+
+const furtherGroups = [2, 3];
+/** What a column can be taken for, in the order of a list. */
+export const fieldNames: readonly string[] = [
+  ...rowFields.map(({ name }) => name),
+  ...groupFields.map(({ name }) => name),
+  ...furtherGroups.flatMap((group) => groupFields.map(({ name }) => `${name} ${group}`)),
+];
+const notRead = ' (not read)';
+const sampleSize = 40;
+const mostOf = 0.8;
+
+/** What the columns of a list are, by their headings; what no heading says, by the cells below. */
+export function matchColumns(
+  headings: readonly CellValue[],
+  rows: readonly CellValue[][],
+  shop: Shop,
+): ColumnMatch[] {
+  const known = headings.map((cell, at): ColumnMatch => {
+    const heading = String(cell ?? '');
+    return { at, heading, field: fieldOf(heading), rename: undefined, guessed: false };
+  });
+  return known.reduce<ColumnMatch[]>((matches, match) => {
+    if (match.field !== undefined || match.heading.trim() === '') return matches;
+    const taken = new Set(matches.flatMap(({ field }) => field ?? []));
+    const field =
+      guessByStart(match.heading, taken) ??
+      guessByCells(
+        rows.map((row) => row[match.at] ?? null),
+        shop,
+        taken,
+      );
+    return field === undefined
+      ? matches
+      : matches.map((each) => (each.at === match.at ? matchedTo(each, field, true) : each));
+  }, known);
+}
+
+/** The match with another field chosen for it. */
+export function matchedTo(match: ColumnMatch, field: string | undefined, guessed = false): ColumnMatch {
+  const own = fieldOf(match.heading);
+  if (own === field) return { ...match, field, rename: undefined, guessed };
+  const unit = /[([,] ?(?:mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/i.exec(match.heading)?.[0];
+  const rename =
+    field === undefined ? `${match.heading.trim()}${notRead}` : unit ? `${field} ${unit}` : field;
+  return { ...match, field, rename, guessed };
+}
+
+/** The headings as they will read. */
+export function headingsOf(matches: readonly ColumnMatch[]): string[] {
+  return matches.map(({ heading, rename }) => rename ?? heading);
+}
+
+/** Why the headings cannot be read; undefined where they can. */
+export function headingsProblem(matches: readonly ColumnMatch[]): string | undefined {
+  try {
+    readHeadings(headingsOf(matches));
+    return undefined;
+  } catch (error) {
+    if (error instanceof InputError) return error.message;
+    throw error;
+  }
+}
+
+/** The input that a heading names by itself. */
+export function fieldOf(heading: string): string | undefined {
+  if (heading.trim() === '') return undefined;
+  const alone = tryHeadings([heading]);
+  if (alone?.fields.section) return 'Section';
+  const beside = tryHeadings(['Section', heading]);
+  const row = rowFields.find(({ key }) => beside?.fields[key]?.at === 1);
+  if (row) return row.name;
+  const group =
+    beside?.groups.findIndex((columns) => Object.values(columns).some(({ at }) => at === 1)) ?? -1;
+  const key = groupFields.find((each) => beside?.groups[group]?.[each.key] !== undefined);
+  return key && (group === 0 ? key.name : `${key.name} ${group + 1}`);
+}
+
+function tryHeadings(headings: string[]) {
+  try {
+    return readHeadings(headings);
+  } catch (error) {
+    if (error instanceof InputError) return undefined;
+    throw error;
+  }
+}
+
+const startNames = [...rowFields, ...groupFields].flatMap(({ name, synonyms }) =>
+  [nameKey(name), ...synonyms].map((text) => ({ name, text })),
+);
+
+/** A heading that begins as a known one does: `Lgth` no, `Sect` and `Section of bar` yes. */
+function guessByStart(heading: string, taken: ReadonlySet<string>): string | undefined {
+  const key = nameKey(heading).replaceAll('.', '');
+  if (key.length < 3) return undefined;
+  const found = startNames.find(
+    ({ text, name }) => !taken.has(name) && (text.startsWith(key) || key.startsWith(`${text} `)),
+  );
+  return found?.name;
+}
+
+function guessByCells(
+  cells: readonly CellValue[],
+  shop: Shop,
+  taken: ReadonlySet<string>,
+): string | undefined {
+  const filled = cells.filter((cell) => !isBlank(cell)).slice(0, sampleSize);
+  const texts = filled.filter((cell) => typeof cell === 'string');
+  if (texts.length < mostOf * filled.length || texts.length === 0) return undefined;
+  const read = (reader: (cell: CellValue) => unknown) =>
+    texts.filter((cell) => isRead(() => reader(cell))).length;
+  if (
+    !taken.has('Section') &&
+    read((cell) => readSection(cell, 'Section', shop.unit)) >= mostOf * texts.length
+  )
+    return 'Section';
+  if (!taken.has('Grade') && read((cell) => gradeOfShop(cell, 'Grade', shop)) >= mostOf * texts.length)
+    return 'Grade';
+  return undefined;
+}
+
+function isRead(read: () => unknown): boolean {
+  try {
+    read();
+    return true;
+  } catch (error) {
+    if (error instanceof InputError) return false;
+    throw error;
+  }
+}

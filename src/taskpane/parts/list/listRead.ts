@@ -1,0 +1,53 @@
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import type { Area } from '../../../workbook/area.js';
+import { checkHeadings } from '../../shared/checkedLists.js';
+import type { ColumnMatch } from './columnMatch.js';
+import type { ListSource } from './listSource.js';
+
+/** A list as it was read: its headings, and the rows below. */
+export interface ListRead {
+  source: ListSource;
+  /** With the headings as its first row. */
+  area: Area;
+  headings: CellValue[];
+  rows: CellValue[][];
+}
+
+/** The list that begins with a heading row of what was read. */
+export function listFrom(
+  source: ListSource,
+  area: Area,
+  values: CellValue[][],
+  headingRow: number,
+): ListRead {
+  return {
+    source,
+    area: { ...area, row: area.row + headingRow, rows: values.length - headingRow },
+    headings: values[headingRow] ?? [],
+    rows: values.slice(headingRow + 1),
+  };
+}
+
+export type CheckItem = keyof typeof checkHeadings;
+
+/** The check columns that a list has. */
+export function checkColumns(headings: readonly CellValue[]): CheckItem[] {
+  const keys = headings.map((heading) =>
+    String(heading ?? '')
+      .trim()
+      .toLowerCase(),
+  );
+  return (Object.keys(checkHeadings) as CheckItem[]).filter((item) =>
+    keys.includes(checkHeadings[item].toLowerCase()),
+  );
+}
+
+/** The columns a check reads: from the first to the last that has a meaning. */
+export function inputSpan(
+  matches: readonly ColumnMatch[],
+): { first: ColumnMatch; last: ColumnMatch } | undefined {
+  const read = matches.filter(({ field }) => field !== undefined);
+  const [first] = read;
+  const last = read.at(-1);
+  return first && last ? { first, last } : undefined;
+}

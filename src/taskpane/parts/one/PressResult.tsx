@@ -1,0 +1,60 @@
+import { makeStyles, Text, tokens } from '@fluentui/react-components';
+import type { RowResult } from '../../../core/row/rowResult.js';
+import { shortText } from '../../shared/shortText.js';
+import { VerdictWord } from '../../shared/VerdictMark.js';
+import { percent, ShareBar } from '../ShareBar.js';
+
+const useStyles = makeStyles({
+  result: {
+    border: `1px solid ${tokens.colorNeutralStroke1}`,
+    borderRadius: tokens.borderRadiusMedium,
+    padding: '8px 12px',
+    display: 'grid',
+    gap: '4px',
+    alignContent: 'start',
+  },
+  head: { display: 'flex', justifyContent: 'space-between', gap: '8px', flexWrap: 'wrap' },
+  share: { display: 'flex', gap: '8px', alignItems: 'center', flexWrap: 'wrap' },
+  findings: { margin: 0, paddingInlineStart: '18px' },
+});
+
+/** What one press says to a part: the verdict, the share of its rating, and every reason. */
+export function PressResult({
+  press,
+  result,
+}: {
+  press: string;
+  result: Extract<RowResult, { blank: false }>;
+}) {
+  const styles = useStyles();
+  const { verdict, use, governs, findings } = result;
+  const reasons = [...new Set(findings.map(({ note }) => note).filter((note) => note !== ''))];
+  return (
+    <section className={styles.result} aria-label={`${shortText(press)}: ${verdict}`}>
+      <div className={styles.head}>
+        <Text as="h2" size={300} weight="semibold" style={{ margin: 0 }}>
+          {shortText(press)}
+        </Text>
+        <VerdictWord verdict={verdict} />
+      </div>
+      {use !== undefined && (
+        <div className={styles.share}>
+          <ShareBar share={use} />
+          <Text>{percent(use)} of rating</Text>
+        </div>
+      )}
+      {governs !== '' && <Text>Decided by {shortText(governs)}</Text>}
+      {reasons.length > 0 && (
+        <ul className={styles.findings}>
+          {reasons.map((reason) => (
+            <li key={reason}>{shortText(sentence(reason), 300)}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

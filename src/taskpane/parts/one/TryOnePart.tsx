@@ -1,0 +1,78 @@
+import { Button, Field, Input, makeStyles, Text } from '@fluentui/react-components';
+import { useDeferredValue, useMemo, useState } from 'react';
+import type { Shop } from '../../../core/shop/readShop.js';
+import { shortText } from '../../shared/shortText.js';
+import { checkPart, type PartCells } from './checkPart.js';
+import { type PartField, partFields } from './partFields.js';
+import { PressResult } from './PressResult.js';
+
+const useStyles = makeStyles({
+  fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(124px, 1fr))', gap: '8px' },
+  wide: { gridColumn: '1 / -1' },
+  results: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fill, minmax(min(240px, 100%), 1fr))',
+    gap: '8px',
+  },
+  more: { cursor: 'pointer', padding: '4px 0' },
+});
+
+/** One part, typed as in a list, against every press at once. Nothing is written. */
+export function TryOnePart({ shop }: { shop: Shop }) {
+  const styles = useStyles();
+  const [part, setPart] = useState<PartCells>({});
+  const checked = useDeferredValue(part);
+  const { first, more } = partFields(shop.unit);
+  const results = useMemo(() => checkPart(checked, shop), [checked, shop]);
+  const field = ({ heading, example }: PartField) => (
+    <Field key={heading} label={heading} className={heading === 'Section' ? styles.wide : ''}>
+      <Input
+        style={{ minWidth: 0 }}
+        placeholder={example}
+        value={part[heading] ?? ''}
+        onChange={(_, { value }) => setPart({ ...part, [heading]: value })}
+      />
+    </Field>
+  );
+  const asked = (part['Section'] ?? '').trim() !== '' && (part['Grade'] ?? '').trim() !== '';
+  const shown = results.flatMap(({ press, result }) => (result.blank ? [] : { press, result }));
+  const [one] = shown;
+  return (
+    <>
+      <div className={styles.fields}>{first.map(field)}</div>
+      <details>
+        <summary className={styles.more}>Pitch, gage, notches, corners, bends</summary>
+        <div className={styles.fields}>{more.map(field)}</div>
+      </details>
+      <div role="status" style={{ display: 'grid', gap: 8 }}>
+        {!asked && (
+          <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
+            <Text>Give at least a section and a grade.</Text>
+            <Button size="small" onClick={() => setPart(exampleOf(first))}>
+              Fill in an example
+            </Button>
+          </div>
+        )}
+        {asked && shop.presses.length === 0 && <Text>The shop has no press yet.</Text>}
+        {asked && (
+          <div className={styles.results}>
+            {shown.map(({ press, result }, at) => (
+              <PressResult key={`${press} ${at}`} press={press} result={result} />
+            ))}
+          </div>
+        )}
+        {asked && one && <Text size={200}>{shortText(understood(one.result.note), 400)}</Text>}
+      </div>
+    </>
+  );
+}
+
+/** What the note says was read and assumed: the same for every press. */
+function understood(note: string): string {
+  const at = note.search(/\bRead: /);
+  return at < 0 ? '' : note.slice(at);
+}
+
+function exampleOf(fields: readonly PartField[]): PartCells {
+  return Object.fromEntries(fields.map(({ heading, example }) => [heading, example.split(', ')[0] ?? '']));
+}

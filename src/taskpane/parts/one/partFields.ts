@@ -1,0 +1,38 @@
+import type { LengthUnit } from '../../../core/quantity/units.js';
+
+export interface PartField {
+  heading: string;
+  example: string;
+}
+
+/** The inputs of one part, by the headings of a list; examples are in the unit of the shop. */
+export function partFields(unit: LengthUnit): { first: PartField[]; more: PartField[] } {
+  const [section, length, hole, bolt, edge, end, pitch, small] =
+    unit === 'in'
+      ? ['L3x3x1/4, PL3/8x6, FB 1/2x4', "2'-6 1/2", '13/16', '3/4', '1-1/4', '1-1/2', '3', '1/2']
+      : ['L75x75x6, PL10x150', '775', '22', 'M20', '32', '38', '75', '12'];
+  const first = [
+    { heading: 'Section', example: section },
+    { heading: 'Grade', example: unit === 'in' ? 'A36' : 'S275' },
+    { heading: 'Length', example: length },
+    { heading: 'Hole', example: hole },
+    { heading: 'Holes', example: '2' },
+    { heading: 'Bolt', example: bolt },
+    { heading: 'Edge', example: edge },
+    { heading: 'End', example: end },
+  ];
+  const more = [
+    { heading: 'Edge kind', example: 'sheared, sawn, gas cut, rolled' },
+    { heading: 'Pitch', example: pitch },
+    { heading: 'Gage', example: edge },
+    { heading: 'Leg', example: 'the leg the holes are in' },
+    { heading: 'Corner clip', example: small },
+    { heading: 'Corners', example: '2' },
+    { heading: 'Notch width', example: edge },
+    { heading: 'Notch depth', example: small },
+    { heading: 'Notches', example: '1' },
+    { heading: 'Bend length', example: length },
+    { heading: 'Bends', example: '1' },
+  ];
+  return { first: first as PartField[], more: more as PartField[] };
+}

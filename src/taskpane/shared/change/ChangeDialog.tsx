@@ -1,0 +1,110 @@
+import {
+  Button,
+  Dialog,
+  DialogActions,
+  DialogBody,
+  DialogContent,
+  DialogSurface,
+  DialogTitle,
+  MessageBar,
+  MessageBarBody,
+  ProgressBar,
+  Spinner,
+  Text,
+} from '@fluentui/react-components';
+import { describeStep, counted } from './describeStep.js';
+import { Overwrites } from './Overwrites.js';
+import type { Previewed } from './proposal.js';
+import type { Stage } from './useChanges.js';
+
+interface Props {
+  stage: Stage;
+  onWrite: (previewed: Previewed) => void;
+  onClose: () => void;
+}
+
+/** Shows what a change would write, and asks. */
+export default function ChangeDialog({ stage, onWrite, onClose }: Props) {
+  const { title } = stage.at === 'asking' ? stage.previewed.proposal : stage.proposal;
+  const mayClose = stage.at !== 'writing';
+  return (
+    <Dialog open modalType="modal" onOpenChange={(_, { open }) => !open && mayClose && onClose()}>
+      <DialogSurface style={{ maxWidth: 560, padding: 16 }}>
+        <DialogBody>
+          <DialogTitle>{title}</DialogTitle>
+          <DialogContent style={{ display: 'grid', gap: 12, alignContent: 'start' }}>
+            {content(stage)}
+          </DialogContent>
+          <DialogActions>{actions(stage, onWrite, onClose)}</DialogActions>
+        </DialogBody>
+      </DialogSurface>
+    </Dialog>
+  );
+}
+
+function content(stage: Stage) {
+  switch (stage.at) {
+    case 'planning':
+      return <Spinner label="Looking at the cells" />;
+    case 'failed':
+      return (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{stage.message}</MessageBarBody>
+        </MessageBar>
+      );
+    case 'writing':
+      return (
+        <>
+          <Text role="status">
+            {stage.total > 0
+              ? `${stage.done.toLocaleString('en')} of ${counted(stage.total, 'cell')}`
+              : 'Writing'}
+          </Text>
+          <ProgressBar
+            aria-label="Cells written"
+            {...(stage.total > 0 ? { value: stage.done / stage.total } : {})}
+          />
+        </>
+      );
+    case 'asking':
+      return <Preview {...stage.previewed} />;
+  }
+}
+
+const shownSteps = 12;
+
+function Preview({ proposal, plan }: Previewed) {
+  const { remarks = [], steps } = proposal;
+  const lines = steps.map(describeStep);
+  return (
+    <>
+      {remarks.map((remark) => (
+        <Text key={remark}>{remark}</Text>
+      ))}
+      <div>
+        <Text weight="semibold">This will be written</Text>
+        <ul style={{ margin: '4px 0 0', paddingInlineStart: 20 }}>
+          {lines.slice(0, shownSteps).map((line, at) => (
+            <li key={at}>{line}</li>
+          ))}
+          {lines.length > shownSteps && <li>and {lines.length - shownSteps} more of the kind</li>}
+        </ul>
+      </div>
+      <Overwrites plan={plan} />
+    </>
+  );
+}
+
+function actions(stage: Stage, onWrite: Props['onWrite'], onClose: () => void) {
+  if (stage.at === 'asking')
+    return (
+      <>
+        <Button onClick={onClose}>Leave as it is</Button>
+        <Button appearance="primary" onClick={() => onWrite(stage.previewed)}>
+          Write
+        </Button>
+      </>
+    );
+  if (stage.at === 'writing') return <Button onClick={stage.stop}>Stop</Button>;
+  return <Button onClick={onClose}>{stage.at === 'failed' ? 'Close' : 'Cancel'}</Button>;
+}

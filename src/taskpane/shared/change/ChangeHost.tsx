@@ -1,0 +1,38 @@
+import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
+import { lazy, type ReactNode, Suspense } from 'react';
+import type { Workbook } from '../../../workbook/port.js';
+import { ChangeContext } from './useChange.js';
+import { useChanges } from './useChanges.js';
+
+const ChangeDialog = lazy(() => import(/* webpackChunkName: "change" */ './ChangeDialog.js'));
+
+/** Gives what is inside the way to propose changes; shows the dialog, and above it what was written last. */
+export function ChangeHost({ workbook, children }: { workbook: Workbook; children: ReactNode }) {
+  const { stage, written, refusal, propose, write, takeBack, forget, close } = useChanges(workbook);
+  const [newest] = written;
+  return (
+    <ChangeContext.Provider value={propose}>
+      <div role="status">
+        {newest && (
+          <MessageBar intent={refusal === undefined ? 'success' : 'error'} layout="multiline">
+            <MessageBarBody>{refusal ?? `Written: ${newest.title}.`}</MessageBarBody>
+            <MessageBarActions>
+              <Button size="small" onClick={() => void takeBack()}>
+                Take back
+              </Button>
+              <Button size="small" onClick={forget}>
+                Keep
+              </Button>
+            </MessageBarActions>
+          </MessageBar>
+        )}
+      </div>
+      {children}
+      {stage && (
+        <Suspense>
+          <ChangeDialog stage={stage} onWrite={(previewed) => void write(previewed)} onClose={close} />
+        </Suspense>
+      )}
+    </ChangeContext.Provider>
+  );
+}

@@ -1,0 +1,52 @@
+import { MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
+import type { WritePlan } from '../../../workbook/write/step.js';
+import { counted, shownContent, where } from './describeStep.js';
+
+const shownCells = 20;
+
+/** The cells that hold something and would hold something else, with what they hold and what they would. */
+export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }: { plan: WritePlan }) {
+  return (
+    <>
+      {overwrites.length === 0 && <Text>No cell that holds something is changed.</Text>}
+      {overwrites.length > 0 && (
+        <table style={{ borderCollapse: 'collapse', width: '100%' }}>
+          <caption style={{ textAlign: 'start', fontWeight: 600 }}>
+            {counted(overwrites.length, 'cell holds', 'cells hold')} something else now
+          </caption>
+          <thead>
+            <tr>
+              {['Cell', 'Holds', 'Becomes'].map((heading) => (
+                <th key={heading} scope="col" style={{ textAlign: 'start' }}>
+                  {heading}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {overwrites.slice(0, shownCells).map(({ cell, holds, becomes }) => (
+              <tr key={where(cell)}>
+                <td>{where(cell)}</td>
+                <td style={{ overflowWrap: 'anywhere' }}>{shownContent(holds)}</td>
+                <td style={{ overflowWrap: 'anywhere' }}>{shownContent(becomes)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {overwrites.length > shownCells && (
+        <Text>and {counted(overwrites.length - shownCells, 'cell')} more.</Text>
+      )}
+      {formatted > 0 && (
+        <Text>{counted(formatted, 'cell keeps its', 'cells keep their')} content and changes format.</Text>
+      )}
+      {protectedSheets.length > 0 && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            Protected: {protectedSheets.map(({ name }) => name).join(', ')}. The spreadsheet may refuse.
+          </MessageBarBody>
+        </MessageBar>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import { Button, Radio, RadioGroup, Subtitle2, Text } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { LengthUnit } from '../../core/quantity/units.js';
+import type { Workbook } from '../../workbook/port.js';
+import { usePropose } from '../shared/change/useChange.js';
+import { useNavigation } from '../shared/navigation.js';
+import { addShopSheet } from './sheet/addShopSheet.js';
+
+/** The first screen of a workbook without a shop. */
+export function Welcome({ workbook }: { workbook: Workbook }) {
+  const [unit, setUnit] = useState<LengthUnit>('in');
+  const propose = usePropose();
+  const { open } = useNavigation();
+  const add = async () => propose(await addShopSheet(workbook, unit));
+  return (
+    <>
+      <Subtitle2 as="h1" style={{ margin: 0 }}>
+        Will it run on your presses?
+      </Subtitle2>
+      <Text>
+        Check one part or a whole list. Nothing is written until you say yes. Starter presses are invented:
+        replace them before quoting.
+      </Text>
+      <RadioGroup
+        aria-label="A bare number is in"
+        layout="horizontal"
+        value={unit}
+        onChange={(_, { value }) => setUnit(value as LengthUnit)}
+      >
+        <Radio value="in" label="Inches" />
+        <Radio value="mm" label="Millimetres" />
+      </RadioGroup>
+      <div style={{ display: 'grid', gap: 8, justifyItems: 'stretch', maxWidth: 280 }}>
+        <Button appearance="primary" onClick={() => void add()}>
+          Add shop sheet
+        </Button>
+        <Button onClick={() => open('parts', 'one')}>Try one part</Button>
+        <Button onClick={() => open('parts', 'list')}>Check this list</Button>
+      </div>
+    </>
+  );
+}

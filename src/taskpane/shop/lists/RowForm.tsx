@@ -1,0 +1,63 @@
+import { Button, Field, Input, MessageBar, MessageBarBody, Select } from '@fluentui/react-components';
+import { useState } from 'react';
+import { shortText } from '../../shared/shortText.js';
+import type { ListColumn } from './listColumn.js';
+
+interface Props {
+  title: string;
+  columns: readonly ListColumn[];
+  values: readonly string[];
+  /** Why the row cannot be read; undefined for a good one. */
+  problem: (values: readonly string[]) => string | undefined;
+  onSave: (values: readonly string[]) => Promise<string | undefined>;
+  onCancel: () => void;
+}
+
+/** One row of a list as a form. */
+export function RowForm({ title, columns, values, problem, onSave, onCancel }: Props) {
+  const [typed, setTyped] = useState<readonly string[]>(values);
+  const [refusal, setRefusal] = useState<string>();
+  const untouched = typed.every((text, at) => text === values[at]);
+  const wrong = untouched ? undefined : problem(typed);
+  const set = (at: number, text: string) =>
+    setTyped(typed.map((each, index) => (index === at ? text : each)));
+  const save = async () => setRefusal(problem(typed) ?? (await onSave(typed)));
+  const shown = wrong ?? refusal;
+  return (
+    <form
+      aria-label={title}
+      style={{ display: 'grid', gap: 10 }}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      {columns.map(({ heading, hint, choices }, at) => (
+        <Field key={heading} label={heading} {...(hint === undefined ? {} : { hint })}>
+          {choices ? (
+            <Select value={typed[at] ?? ''} onChange={(_, { value }) => set(at, value)}>
+              {[...new Set(['', ...choices, typed[at] ?? ''])].map((choice) => (
+                <option key={choice} value={choice}>
+                  {choice === '' ? 'blank' : choice}
+                </option>
+              ))}
+            </Select>
+          ) : (
+            <Input value={typed[at] ?? ''} onChange={(_, { value }) => set(at, value)} />
+          )}
+        </Field>
+      ))}
+      {shown !== undefined && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{shortText(shown, 300)}</MessageBarBody>
+        </MessageBar>
+      )}
+      <div style={{ display: 'flex', gap: 8 }}>
+        <Button appearance="primary" type="submit" disabled={untouched || wrong !== undefined}>
+          Save
+        </Button>
+        <Button onClick={onCancel}>Cancel</Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,164 @@
+import { Button, Field, Input, MessageBar, MessageBarBody, Select, Text } from '@fluentui/react-components';
+import { useState } from 'react';
+import { InputError } from '../../../core/inputError.js';
+import { edgeCodes } from '../../../core/rule/edgeDistance.js';
+import { jobSpecs } from '../../../core/rule/jobSpec.js';
+import { defaultSettings, readSettings, type Settings, settingRows } from '../../../core/shop/settings.js';
+import { megapascalPerKsi } from '../../../core/quantity/units.js';
+import type { Step } from '../../../workbook/write/step.js';
+import { usePropose } from '../../shared/change/useChange.js';
+import { shortText } from '../../shared/shortText.js';
+import type { ShopTable } from '../../shared/shopState.js';
+import type { ShopPartProps } from '../readyShop.js';
+import { appendRows, columnAt, rowAt, writeCell } from '../sheet/tableCells.js';
+
+const choices: { [Name in string]?: readonly string[] } = {
+  Units: ['in', 'mm'],
+  [settingRows.edgeCode.name]: edgeCodes,
+  [settingRows.jobSpec.name]: jobSpecs,
+  [settingRows.clearanceMethod.name]: ['plate', 'sheet'] satisfies Settings['clearanceMethod'][],
+  [settingRows.holeFit.name]: [
+    'standard',
+    'oversize',
+    'short slot',
+    'long slot',
+  ] satisfies Settings['holeFit'][],
+};
+
+const meanings: Record<keyof Settings, string> = {
+  shearRatio: 'shear strength as a share of the upper tensile strength',
+  holeToThickness: 'least hole as a multiple of the thickness',
+  punchAllowanceMPa: 'stress a punch may carry, with its unit',
+  edgeCode: 'least distances at edges and between holes',
+  clearanceMethod: 'total die clearance: by plate thickness, or as for sheet',
+  strippingShare: 'stripping force as a share of the punching force',
+  holeFit: 'hole of a bolt where a row gives no hole',
+  jobSpec: 'decides which holes may be punched',
+  veeRatio: 'V opening of a bend as a multiple of the thickness',
+};
+
+/** The shop's own rules; a blank one takes the usual value, which is shown. */
+export function SettingsForm({ workbook, shop }: ShopPartProps) {
+  const propose = usePropose();
+  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
+  const [refusal, setRefusal] = useState<string>();
+  const table = shop.tables.settings;
+  if (!table) return <Text>The SHOP formula names no table of settings, so the usual values hold.</Text>;
+  const onSheet = (name: string) =>
+    String(table.values[rowAt(table, 'Setting', name)]?.[columnAt(table, 'Value')] ?? '');
+  const names = ['Units', ...Object.values(settingRows).map(({ name }) => name)];
+  const changed = names.filter((name) => typed[name] !== undefined && typed[name] !== onSheet(name));
+  const problems = Object.fromEntries(
+    names.map((name) => [name, problemOf(name, typed[name] ?? onSheet(name), shop.shop.unit)]),
+  );
+  const wrong = changed.some((name) => problems[name] !== undefined);
+  const save = async () => {
+    const steps = await stepsFor(
+      changed.map((name) => ({ name, value: typed[name] ?? '' })),
+      table,
+      workbook,
+    );
+    setRefusal(typeof steps === 'string' ? steps : undefined);
+    if (typeof steps !== 'string') propose({ title: 'Change settings', steps, written: () => setTyped({}) });
+  };
+  return (
+    <form
+      aria-label="Settings"
+      style={{ display: 'grid', gap: 12 }}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      {names.map((name) => {
+        const problem = problems[name];
+        const value = typed[name] ?? onSheet(name);
+        const set = (text: string) => setTyped({ ...typed, [name]: text });
+        const words = choices[name];
+        return (
+          <Field
+            key={name}
+            label={name}
+            hint={hintOf(name)}
+            {...(problem === undefined
+              ? {}
+              : { validationMessage: shortText(problem, 300), validationState: 'error' as const })}
+          >
+            {words ? (
+              <Select value={value} onChange={(_, data) => set(data.value)}>
+                {[...new Set(['', ...words, value])].map((word) => (
+                  <option key={word} value={word}>
+                    {word === '' ? 'blank' : word}
+                  </option>
+                ))}
+              </Select>
+            ) : (
+              <Input value={value} onChange={(_, data) => set(data.value)} />
+            )}
+          </Field>
+        );
+      })}
+      {refusal !== undefined && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{refusal}</MessageBarBody>
+        </MessageBar>
+      )}
+      <Button
+        appearance="primary"
+        type="submit"
+        style={{ justifySelf: 'start' }}
+        disabled={changed.length === 0 || wrong}
+      >
+        {changed.length === 0 ? 'Nothing changed' : 'Save settings'}
+      </Button>
+    </form>
+  );
+}
+
+function hintOf(name: string): string {
+  if (name === 'Units') return 'what a bare number means; in when blank';
+  const key = (Object.keys(settingRows) as (keyof Settings)[]).find(
+    (each) => settingRows[each].name === name,
+  );
+  if (!key) return '';
+  const usual =
+    key === 'punchAllowanceMPa'
+      ? `${Math.round(defaultSettings[key] / megapascalPerKsi)} ksi`
+      : defaultSettings[key];
+  return `${meanings[key]}; ${usual} when blank`;
+}
+
+function problemOf(name: string, value: string, unit: string): string | undefined {
+  const rows = [
+    ['Setting', 'Value'],
+    ['Units', name === 'Units' ? value || 'in' : unit],
+    [name, value],
+  ];
+  try {
+    return Object.values(readSettings(name === 'Units' ? rows.slice(0, 2) : rows).bad)[0];
+  } catch (error) {
+    if (error instanceof InputError) return error.message;
+    throw error;
+  }
+}
+
+async function stepsFor(
+  changed: readonly { name: string; value: string }[],
+  table: ShopTable,
+  workbook: ShopPartProps['workbook'],
+): Promise<Step[] | string> {
+  const valueColumn = columnAt(table, 'Value');
+  const cells = changed.filter(({ name }) => rowAt(table, 'Setting', name) >= 0);
+  const missing = changed.filter(({ name }) => rowAt(table, 'Setting', name) < 0);
+  const steps = cells.map(({ name, value }) =>
+    writeCell(table, rowAt(table, 'Setting', name), valueColumn, value),
+  );
+  if (missing.length === 0) return steps;
+  const rows = missing.map(({ name, value }) =>
+    (table.values[0] ?? []).map((_, column) =>
+      column === columnAt(table, 'Setting') ? name : column === valueColumn ? value : null,
+    ),
+  );
+  const added = await appendRows(workbook, table, rows);
+  return typeof added === 'string' ? added : [...steps, ...added];
+}

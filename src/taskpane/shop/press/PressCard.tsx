@@ -1,0 +1,97 @@
+import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
+import { type Press, pressValue } from '../../../core/press/press.js';
+import { pressItems } from '../../../core/press/pressItem.js';
+import { counted } from '../../shared/change/describeStep.js';
+import type { ShopTable } from '../../shared/shopState.js';
+import { shortText } from '../../shared/shortText.js';
+import { VerdictMark } from '../../shared/VerdictMark.js';
+import { isStarter, starterNotice } from '../sheet/starter.js';
+import { fieldState, FieldStateMark } from './FieldState.js';
+import { fieldsOf, itemOf, unitOf } from './pressFields.js';
+
+const useStyles = makeStyles({
+  card: {
+    border: `1px solid ${tokens.colorNeutralStroke1}`,
+    borderRadius: tokens.borderRadiusMedium,
+    padding: '10px 12px',
+    display: 'grid',
+    gap: '6px',
+  },
+  head: { display: 'flex', justifyContent: 'space-between', alignItems: 'center', gap: '8px' },
+  limits: { display: 'grid', gridTemplateColumns: 'auto 1fr', columnGap: '12px', rowGap: '2px', margin: 0 },
+  value: { margin: 0, display: 'flex', gap: '6px', alignItems: 'center' },
+  mark: { display: 'flex', gap: '6px', alignItems: 'baseline' },
+});
+
+interface Props {
+  press: Press;
+  table: ShopTable;
+  onEdit: () => void;
+}
+
+const stations = ['punch', 'flatShear', 'angleShear', 'barShear', 'notcher', 'bend'] as const;
+const keyLimits = [
+  'punchForce',
+  'punchThroat',
+  'punchLargestHole',
+  'punchLargestHoleThickness',
+  'longestBar',
+] as const;
+
+/** A press at a glance: its stations, its key limits, and what is not complete. */
+export function PressCard({ press, table, onEdit }: Props) {
+  const styles = useStyles();
+  const fields = fieldsOf(table, press.name);
+  const has = stations.filter((key) => {
+    const value = pressValue(press, key);
+    return value.state === 'value' && value.value === 1;
+  });
+  const bad = pressItems.filter(({ key }) => pressValue(press, key).state === 'bad').length;
+  const unknown = stations.filter((key) => pressValue(press, key).state === 'unknown').length;
+  return (
+    <section className={styles.card} aria-label={`Press ${shortText(press.name)}`}>
+      <div className={styles.head}>
+        <Text as="h2" weight="semibold" size={400} style={{ margin: 0 }}>
+          {shortText(press.name)}
+        </Text>
+        <Button size="small" onClick={onEdit} aria-label={`Edit ${shortText(press.name)}`}>
+          Edit
+        </Button>
+      </div>
+      <Text>{has.length > 0 ? has.map((key) => itemOf(key).name).join(' · ') : 'No station said yet'}</Text>
+      <dl className={styles.limits}>
+        {keyLimits.map((key) => {
+          const item = itemOf(key);
+          const text = fields[item.name] ?? '';
+          return [
+            <dt key={key}>{item.name}</dt>,
+            <dd key={`${key} value`} className={styles.value}>
+              <FieldStateMark state={fieldState(text)} />
+              {shown(text, String(unitOf(table, item) ?? ''))}
+            </dd>,
+          ];
+        })}
+      </dl>
+      {press.problem !== undefined && <Mark text={press.problem} />}
+      {bad > 0 && <Mark text={`Incomplete: ${counted(bad, 'cell')} cannot be read`} />}
+      {unknown > 0 && <Mark text={`${counted(unknown, 'station')} not known`} />}
+      {isStarter(press.name, (name) => fields[name] ?? '') && <Mark text={starterNotice} />}
+    </section>
+  );
+}
+
+function shown(text: string, unit: string): string {
+  const state = fieldState(text);
+  if (state === 'unknown') return 'not known';
+  if (state === 'none') return 'no limit';
+  return shortText(/\d$/.test(text) && unit !== '' ? `${text} ${unit}` : text);
+}
+
+function Mark({ text }: { text: string }) {
+  return (
+    <div style={{ display: 'flex', gap: 6, alignItems: 'center' }}>
+      <VerdictMark verdict="Not checked" />
+      <Text>{shortText(text, 200)}</Text>
+    </div>
+  );
+}

@@ -1,0 +1,115 @@
+import { Button, Field, Input, Select } from '@fluentui/react-components';
+import { useRef } from 'react';
+import type { PressItem } from '../../../core/press/pressItem.js';
+import type { FieldConflict } from '../../../workbook/mergeFields.js';
+import { shortText } from '../../shared/shortText.js';
+import { type FieldState, fieldState, FieldStateMark, fieldStateWords } from './FieldState.js';
+
+interface Props {
+  item: PressItem;
+  label: string;
+  unit: string;
+  text: string;
+  problem: string | undefined;
+  conflict: FieldConflict | undefined;
+  onText: (text: string) => void;
+}
+
+const choices: Partial<Record<PressItem['kind'], readonly string[]>> = {
+  station: ['yes', 'no'],
+  legs: ['one', 'both', 'no'],
+};
+
+/** One value of a press: what it is, what it says, and whether that is a limit, none, or not known. */
+export function PressField({ item, label, unit, text, problem, conflict, onText }: Props) {
+  const words = choices[item.kind];
+  return (
+    <Field
+      label={unit === '' || words ? label : `${label}, ${unit}`}
+      hint={item.meaning}
+      {...(problem === undefined
+        ? {}
+        : { validationMessage: shortText(problem, 300), validationState: 'error' as const })}
+    >
+      {words ? (
+        <Select value={text.toLowerCase()} onChange={(_, { value }) => onText(value)}>
+          <option value="">Not known</option>
+          {words.map((word) => (
+            <option key={word} value={word}>
+              {word}
+            </option>
+          ))}
+          {!words.includes(text.toLowerCase()) && text !== '' && (
+            <option value={text.toLowerCase()}>{text}</option>
+          )}
+        </Select>
+      ) : (
+        <LimitInput label={label} text={text} onText={onText} />
+      )}
+      {conflict && <Conflict conflict={conflict} onText={onText} />}
+    </Field>
+  );
+}
+
+function LimitInput({
+  label,
+  text,
+  onText,
+  ...fromField
+}: {
+  label: string;
+  text: string;
+  onText: (text: string) => void;
+}) {
+  const input = useRef<HTMLInputElement>(null);
+  const state = fieldState(text);
+  const choose = (next: FieldState) => {
+    onText(next === 'none' ? 'none' : next === 'value' && state === 'value' ? text : '');
+    if (next === 'value') input.current?.focus();
+  };
+  return (
+    <div style={{ display: 'flex', gap: 6, alignItems: 'center' }}>
+      <FieldStateMark state={state} />
+      <Input
+        {...fromField}
+        input={{ ref: input }}
+        style={{ flex: '1 1 90px', minWidth: 0 }}
+        value={text}
+        onChange={(_, { value }) => onText(value)}
+      />
+      <Select
+        aria-label={`${label}: value, no limit or not known`}
+        style={{ flex: '0 0 112px' }}
+        value={state}
+        onChange={(_, { value }) => choose(value as FieldState)}
+      >
+        {Object.entries(fieldStateWords).map(([key, word]) => (
+          <option key={key} value={key}>
+            {word}
+          </option>
+        ))}
+      </Select>
+    </div>
+  );
+}
+
+function Conflict({
+  conflict: { theirs },
+  onText,
+}: {
+  conflict: FieldConflict;
+  onText: (text: string) => void;
+}) {
+  const now = String(theirs ?? '');
+  return (
+    <div
+      role="status"
+      style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap', fontSize: 12 }}
+    >
+      <span>Meanwhile the sheet says {now === '' ? 'nothing' : shortText(now)}.</span>
+      <Button size="small" onClick={() => onText(now)}>
+        Take the sheet&apos;s
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+import { Accordion, AccordionHeader, AccordionItem, AccordionPanel } from '@fluentui/react-components';
+import type { FieldConflict, Fields } from '../../../workbook/mergeFields.js';
+import { counted } from '../../shared/change/describeStep.js';
+import type { ShopTable } from '../../shared/shopState.js';
+import type { Fold } from './folds.js';
+import { PressField } from './PressField.js';
+import { unitOf } from './pressFields.js';
+
+interface Props {
+  fold: Fold;
+  table: ShopTable;
+  mine: Fields;
+  problems: Readonly<Record<string, string | undefined>>;
+  conflicts: readonly FieldConflict[];
+  onText: (field: string, text: string) => void;
+}
+
+/** The values of one station, folded away behind what they amount to. */
+export function PressFold({ fold, table, mine, problems, conflicts, onText }: Props) {
+  const text = (name: string) => String(mine[name] ?? '');
+  return (
+    <Accordion collapsible>
+      <AccordionItem value={fold.title}>
+        <AccordionHeader as="h3" size="small">
+          {fold.title}: {summaryOf(fold, text, problems)}
+        </AccordionHeader>
+        <AccordionPanel style={{ display: 'grid', gap: 12, marginInline: 4 }}>
+          {fold.items.map((item) => (
+            <PressField
+              key={item.key}
+              item={item}
+              label={fold.label(item)}
+              unit={String(unitOf(table, item) ?? '')}
+              text={text(item.name)}
+              problem={problems[item.name]}
+              conflict={conflicts.find(({ field }) => field === item.name)}
+              onText={(typed) => onText(item.name, typed)}
+            />
+          ))}
+        </AccordionPanel>
+      </AccordionItem>
+    </Accordion>
+  );
+}
+
+/** `no`, `not known`, or how many of its values are known, with what cannot be read. */
+function summaryOf({ items }: Fold, text: (name: string) => string, problems: Props['problems']): string {
+  const bad = items.filter(({ name }) => problems[name] !== undefined).length;
+  if (bad > 0) return `${counted(bad, 'value')} cannot be read`;
+  const station = items.find(({ kind }) => kind === 'station');
+  const word = station ? text(station.name).toLowerCase() : 'yes';
+  if (word !== 'yes') return word === '' ? 'not known' : 'none on this press';
+  const values = items.filter((item) => item !== station);
+  const blank = values.filter(({ name }) => text(name) === '').length;
+  if (values.length === 0) return 'yes';
+  return blank === 0 ? `all ${values.length} known` : `${blank} of ${values.length} not known`;
+}

@@ -1,0 +1,96 @@
+import { Button, MessageBar, MessageBarBody, Subtitle2, Text } from '@fluentui/react-components';
+import { useState } from 'react';
+import { shortText } from '../../shared/shortText.js';
+import { usePropose } from '../../shared/change/useChange.js';
+import type { ShopPartProps } from '../readyShop.js';
+import { appendRows } from '../sheet/tableCells.js';
+import { starterUnit } from '../sheet/starter.js';
+import { PressFold } from './PressFold.js';
+import { folds } from './folds.js';
+import { changedCells, fieldsOf, problemOf } from './pressFields.js';
+import { usePressFields } from './usePressFields.js';
+import { pressItems } from '../../../core/press/pressItem.js';
+import type { Step } from '../../../workbook/write/step.js';
+
+/** The values of one press, folded by station. Saving writes the changed cells only. */
+export function PressForm({
+  workbook,
+  shop,
+  name,
+  onClose,
+}: ShopPartProps & { name: string; onClose: () => void }) {
+  const propose = usePropose();
+  const table = shop.tables.presses;
+  const { mine, base, changed, taken, conflicts, type } = usePressFields(fieldsOf(table, name));
+  const [refusal, setRefusal] = useState<string>();
+  const problems = Object.fromEntries(
+    pressItems.map((item) => [
+      item.name,
+      problemOf(String(mine[item.name] ?? ''), item, table, name, shop.shop.unit),
+    ]),
+  );
+  const wrong = changed.filter((field) => problems[field] !== undefined);
+  const save = async () => {
+    const { steps, missing } = changedCells(table, name, base, mine);
+    const added = await rowsFor(missing);
+    setRefusal(typeof added === 'string' ? added : undefined);
+    if (typeof added !== 'string')
+      propose({ title: `Change ${shortText(name)}`, steps: [...steps, ...added] });
+  };
+  const rowsFor = async (missing: Record<string, string>): Promise<Step[] | string> => {
+    const headings = table.values[0] ?? [];
+    const rows = pressItems
+      .filter((item) => missing[item.name] !== undefined)
+      .map((item) =>
+        headings.map((heading) => cellOfNewRow(String(heading), item, name, missing[item.name] ?? '')),
+      );
+    return rows.length === 0 ? [] : appendRows(workbook, table, rows);
+  };
+  return (
+    <form
+      aria-label={`Press ${shortText(name)}`}
+      style={{ display: 'grid', gap: 12 }}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      <div style={{ display: 'flex', justifyContent: 'space-between', alignItems: 'center', gap: 8 }}>
+        <Subtitle2 as="h2" style={{ margin: 0 }}>
+          {shortText(name)}
+        </Subtitle2>
+        <Button onClick={onClose}>All presses</Button>
+      </div>
+      {taken.length > 0 && <Text role="status">Taken from the sheet meanwhile: {taken.join(', ')}.</Text>}
+      {folds.map((fold) => (
+        <PressFold key={fold.title} {...{ fold, table, mine, problems, conflicts, onText: type }} />
+      ))}
+      {refusal !== undefined && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{refusal}</MessageBarBody>
+        </MessageBar>
+      )}
+      <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
+        <Button appearance="primary" type="submit" disabled={changed.length === 0 || wrong.length > 0}>
+          {changed.length === 0
+            ? 'Nothing changed'
+            : `Save ${changed.length === 1 ? '1 value' : `${changed.length} values`}`}
+        </Button>
+        {wrong.length > 0 && <Text role="status">Correct {wrong.join(', ')} first.</Text>}
+      </div>
+    </form>
+  );
+}
+
+function cellOfNewRow(heading: string, item: (typeof pressItems)[number], press: string, text: string) {
+  switch (heading.trim().toLowerCase()) {
+    case 'item':
+      return item.name;
+    case 'unit':
+      return starterUnit(item.kind);
+    case press.trim().toLowerCase():
+      return text;
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,35 @@
+import { Button, Text } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { ShopPartProps } from '../readyShop.js';
+import { NewPress } from './NewPress.js';
+import { PressCard } from './PressCard.js';
+import { PressForm } from './PressForm.js';
+
+type Open = { kind: 'cards' } | { kind: 'new' } | { kind: 'press'; name: string };
+
+/** The presses as cards; one of them, or a new one, as a form. */
+export function PressList(props: ShopPartProps) {
+  const { shop } = props;
+  const [open, setOpen] = useState<Open>({ kind: 'cards' });
+  const close = () => setOpen({ kind: 'cards' });
+  if (open.kind === 'new')
+    return <NewPress {...props} onCancel={close} onAdded={(name) => setOpen({ kind: 'press', name })} />;
+  const press = open.kind === 'press' ? shop.shop.presses.find(({ name }) => name === open.name) : undefined;
+  if (press) return <PressForm key={press.name} {...props} name={press.name} onClose={close} />;
+  return (
+    <>
+      {shop.shop.presses.length === 0 && <Text>The shop has no press yet.</Text>}
+      {shop.shop.presses.map((each, at) => (
+        <PressCard
+          key={`${each.name} ${at}`}
+          press={each}
+          table={shop.tables.presses}
+          onEdit={() => setOpen({ kind: 'press', name: each.name })}
+        />
+      ))}
+      <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => setOpen({ kind: 'new' })}>
+        New press
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,71 @@
+import type { PressItemKey } from '../../../core/press/pressItem.js';
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
+import { nameKey } from '../../../core/shop/table.js';
+import type { ShopTable } from '../../shared/shopState.js';
+import { columnAt } from '../sheet/tableCells.js';
+import { itemOf, problemOf, unitOf } from './pressFields.js';
+
+/** What a new press is asked first. */
+export interface NewPressAnswers {
+  name: string;
+  force: string;
+  forceUnit: string;
+  throat: string;
+  largestHole: string;
+  thickness: string;
+}
+
+export const forceUnits = ['US ton', 'tonne', 'kN'] as const;
+const longestName = 40;
+
+/** Why an answer cannot be taken, by answer. A blank answer other than the name is allowed: not known yet. */
+export function answerProblems(
+  answers: NewPressAnswers,
+  table: ShopTable,
+  unit: LengthUnit,
+): Partial<Record<keyof NewPressAnswers, string>> {
+  const problem = (text: string, key: PressItemKey) =>
+    problemOf(text, itemOf(key), table, answers.name.trim(), unit);
+  const found = {
+    name: nameProblem(answers.name, table),
+    force: problem(forceText(answers, table), 'punchForce'),
+    throat: problem(answers.throat, 'punchThroat'),
+    largestHole: problem(answers.largestHole, 'punchLargestHole'),
+    thickness: problem(answers.thickness, 'punchLargestHoleThickness'),
+  };
+  return Object.fromEntries(Object.entries(found).filter(([, message]) => message !== undefined));
+}
+
+function nameProblem(name: string, { values }: ShopTable): string | undefined {
+  const typed = name.trim();
+  if (typed === '') return 'Give the press a name: rows of a list name it so.';
+  if (typed.length > longestName) return `A name has at most ${longestName} characters.`;
+  const taken = values[0]?.some((heading) => nameKey(heading) === nameKey(typed));
+  return taken ? `The Presses table has a column ${typed} already. Give each press its own name.` : undefined;
+}
+
+/** The force with its unit, where it is another than the one of the table's Unit column. */
+function forceText({ force, forceUnit }: NewPressAnswers, table: ShopTable): string {
+  const typed = force.trim();
+  const bare = /^[\d.,]+$/.test(typed);
+  return bare && nameKey(unitOf(table, itemOf('punchForce'))) !== nameKey(forceUnit)
+    ? `${typed} ${forceUnit}`
+    : typed;
+}
+
+/** The cells of the new press below its name, one for each row of the table. */
+export function newPressCells(answers: NewPressAnswers, table: ShopTable): CellValue[] {
+  const byKey: Partial<Record<PressItemKey, string>> = {
+    punch: 'yes',
+    punchForce: forceText(answers, table),
+    punchThroat: answers.throat.trim(),
+    punchLargestHole: answers.largestHole.trim(),
+    punchLargestHoleThickness: answers.thickness.trim(),
+  };
+  const byName = new Map(
+    Object.entries(byKey).map(([key, text]) => [nameKey(itemOf(key as PressItemKey).name), text]),
+  );
+  const itemColumn = columnAt(table, 'Item');
+  return table.values.slice(1).map((row) => byName.get(nameKey(row[itemColumn])) || null);
+}

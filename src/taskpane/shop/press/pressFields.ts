@@ -1,0 +1,64 @@
+import type { Fields } from '../../../workbook/mergeFields.js';
+import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/pressItem.js';
+import { readPressValue } from '../../../core/press/readPressValue.js';
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
+import type { Step } from '../../../workbook/write/step.js';
+import type { ShopTable } from '../../shared/shopState.js';
+import { starterUnit } from '../sheet/starter.js';
+import { columnAt, rowAt, writeCell } from '../sheet/tableCells.js';
+
+/** What the cells of one press say, by the names of the items, as text. */
+export function fieldsOf(table: ShopTable, press: string): Record<string, string> {
+  const column = columnAt(table, press);
+  return Object.fromEntries(
+    pressItems.map(({ name }) => [
+      name,
+      String(table.values[rowAt(table, 'Item', name)]?.[column] ?? '').trim(),
+    ]),
+  );
+}
+
+/** The text of the Unit column beside an item. */
+export function unitOf(table: ShopTable, item: PressItem): CellValue {
+  const row = rowAt(table, 'Item', item.name);
+  return row < 0 ? starterUnit(item.kind) : (table.values[row]?.[columnAt(table, 'Unit')] ?? null);
+}
+
+/** The sentence that says why a field cannot be read; undefined for a good one. */
+export function problemOf(
+  text: string,
+  item: PressItem,
+  table: ShopTable,
+  press: string,
+  unit: LengthUnit,
+): string | undefined {
+  const read = readPressValue(text, unitOf(table, item), item, press || 'New press', unit);
+  return read.state === 'bad' ? read.message : undefined;
+}
+
+/** Steps that write the changed fields of a press, each into its own cell; `missing` names items without a row. */
+export function changedCells(
+  table: ShopTable,
+  press: string,
+  before: Fields,
+  after: Fields,
+): { steps: Step[]; missing: Record<string, string> } {
+  const column = columnAt(table, press);
+  const steps: Step[] = [];
+  const missing: Record<string, string> = {};
+  for (const { name } of pressItems) {
+    const text = String(after[name] ?? '');
+    if (text === String(before[name] ?? '')) continue;
+    const row = rowAt(table, 'Item', name);
+    if (row < 0) missing[name] = text;
+    else steps.push(writeCell(table, row, column, text));
+  }
+  return { steps, missing };
+}
+
+export function itemOf(key: PressItemKey): PressItem {
+  const item = pressItems.find((each) => each.key === key);
+  if (!item) throw new Error(`no press item ${key}`);
+  return item;
+}

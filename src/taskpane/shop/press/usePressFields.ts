@@ -1,0 +1,42 @@
+import { useState } from 'react';
+import { type FieldConflict, type Fields, mergeFields } from '../../../workbook/mergeFields.js';
+
+interface Edited {
+  base: Fields;
+  mine: Fields;
+  taken: readonly string[];
+  conflicts: readonly FieldConflict[];
+}
+
+/**
+ * The fields of a press while they are edited. What the sheet says meanwhile is merged in: fields left alone
+ * follow it, fields changed on both sides are kept and reported.
+ */
+export function usePressFields(onSheet: Fields) {
+  const [edited, setEdited] = useState<Edited>({ base: onSheet, mine: onSheet, taken: [], conflicts: [] });
+  const current = sameFields(edited.base, onSheet) ? edited : follow(edited, onSheet);
+  if (current !== edited) setEdited(current);
+  const type = (field: string, text: string) =>
+    setEdited({
+      ...current,
+      mine: { ...current.mine, [field]: text },
+      conflicts: current.conflicts.filter(
+        (each) => each.field !== field || String(each.theirs ?? '') !== text,
+      ),
+    });
+  const changed = Object.keys(current.mine).filter((field) => current.mine[field] !== current.base[field]);
+  return { ...current, changed, type };
+}
+
+function follow({ base, mine, conflicts }: Edited, theirs: Fields): Edited {
+  const merge = mergeFields(base, mine, theirs);
+  const open = conflicts.filter(
+    ({ field }) =>
+      theirs[field] !== merge.merged[field] && !merge.conflicts.some((each) => each.field === field),
+  );
+  return { base: theirs, mine: merge.merged, taken: merge.taken, conflicts: [...open, ...merge.conflicts] };
+}
+
+function sameFields(a: Fields, b: Fields): boolean {
+  return Object.keys({ ...a, ...b }).every((field) => a[field] === b[field]);
+}

@@ -1,0 +1,100 @@
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
+import type { Area } from '../../../workbook/area.js';
+import type { Workbook } from '../../../workbook/port.js';
+import type { Step } from '../../../workbook/write/step.js';
+import type { Proposal } from '../../shared/change/proposal.js';
+import { stampName } from '../../shared/readShopState.js';
+import { gradeHeadings, starterNotice, starterPresses, starterSettings } from './starter.js';
+
+const firstTableRow = 5;
+const stampRow = 3;
+/** Room below the presses for items of later editions. */
+const gapBelowPresses = 12;
+
+/** What Add shop sheet writes: the sheet, its tables, and the shop cell. */
+export async function addShopSheet(workbook: Workbook, unit: LengthUnit): Promise<Proposal> {
+  const [sheets, tables, names] = await Promise.all([workbook.sheets(), workbook.tables(), workbook.names()]);
+  const taken = [...tables, ...names].map(({ name }) => name.toLowerCase());
+  const sheet = [
+    'Shop',
+    'Shop data',
+    'Tonrow shop',
+    ...Array.from({ length: 50 }, (_, at) => `Shop ${at + 2}`),
+  ].find((name) => !sheets.some((each) => each.name.toLowerCase() === name.toLowerCase()));
+  const placed = placeTables(sheet ?? 'Shop', unit).map((table) => ({
+    ...table,
+    name: freeName(table.name, taken),
+  }));
+  return {
+    title: 'Add shop sheet',
+    remarks: [
+      `The sheet has two presses to begin with, Bay A and Bay B. ${starterNotice}`,
+      `The cell ${stampName} stands for the whole shop: formulas that need it take that one cell.`,
+    ],
+    steps: stepsFor(sheet ?? 'Shop', placed),
+  };
+}
+
+interface PlacedTable {
+  name: string;
+  area: Area;
+  cells: CellValue[][];
+}
+
+/** Presses on top, free to grow to the right; below them side by side the lists that grow downward. */
+function placeTables(sheet: string, unit: LengthUnit): PlacedTable[] {
+  const presses = starterPresses();
+  const below = firstTableRow + presses.length + gapBelowPresses;
+  const settings = starterSettings(unit);
+  const grades = [gradeHeadings, gradeHeadings.map(() => null)];
+  const place = (name: string, row: number, column: number, cells: CellValue[][]): PlacedTable => ({
+    name,
+    area: { sheet, row, column, rows: cells.length, columns: cells[0]?.length ?? 0 },
+    cells,
+  });
+  return [
+    place('Presses', firstTableRow, 0, presses),
+    place('Grades', below, (settings[0]?.length ?? 0) + 1, grades),
+    place('Settings', below, 0, settings),
+  ];
+}
+
+function freeName(name: string, taken: readonly string[]): string {
+  const choices = [name, `Shop${name}`, ...Array.from({ length: 50 }, (_, at) => `Shop${name}${at + 2}`)];
+  return choices.find((each) => !taken.includes(each.toLowerCase())) ?? name;
+}
+
+function stepsFor(sheet: string, tables: readonly PlacedTable[]): Step[] {
+  const cell = (row: number, column: number): Area => ({ sheet, row, column, rows: 1, columns: 1 });
+  const text = (row: number, value: string): Step => ({
+    kind: 'cells',
+    area: cell(row, 0),
+    contents: [[value]],
+  });
+  const stamp = cell(stampRow, 1);
+  const [presses, grades, settings] = tables.map(({ name }) => `${name}[[#Headers],[#Data]]`);
+  // Without a list of tools the tools are not checked; an empty list would say there are none.
+  const formula = `=TONROW.SHOP(${presses},,${grades},${settings})`;
+  return [
+    { kind: 'sheet', name: sheet },
+    text(0, 'Shop data'),
+    text(1, starterNotice),
+    text(
+      2,
+      'A value is a limit; none: there is no such limit; blank: not known, and rows that need it are Not checked.',
+    ),
+    text(stampRow, 'Shop stamp'),
+    ...tables.map(
+      ({ area, cells }): Step => ({
+        kind: 'cells',
+        area,
+        contents: cells,
+        formats: cells.map((row) => row.map(() => '@')),
+      }),
+    ),
+    ...tables.map(({ name, area }): Step => ({ kind: 'table', name, area })),
+    { kind: 'name', name: stampName, area: stamp },
+    { kind: 'cells', area: stamp, contents: [[{ formula }]] },
+  ];
+}

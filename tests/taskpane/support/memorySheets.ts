@@ -1,0 +1,180 @@
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { absoluteAddress, type Area, overlap } from '../../../src/workbook/area.js';
+import { type Content, isErrorConstant, isFormula } from '../../../src/workbook/content.js';
+import type { Table } from '../../../src/workbook/reading.js';
+import type { Action, CellState, Look, Seen } from '../../../src/workbook/write/host.js';
+
+export interface MemoryCell {
+  content: Content;
+  format: string;
+  /** The result of a formula, or the content itself. */
+  value: CellValue;
+}
+
+/** Sheets, tables and names in memory, with the actions that the port's writer asks for. */
+export class MemorySheets {
+  readonly sheets = new Map<string, Map<string, MemoryCell>>();
+  readonly tables: (Omit<Table, 'headings'> & { headings?: never })[] = [];
+  readonly names: { name: string; area: Area }[] = [];
+  readonly protectedSheets = new Set<string>();
+
+  cell(sheet: string, row: number, column: number): MemoryCell {
+    const found = this.cellsOf(sheet).get(`${row},${column}`);
+    return found ?? { content: null, format: 'General', value: null };
+  }
+
+  set(sheet: string, row: number, column: number, cell: Partial<MemoryCell>): void {
+    const { content, format, value } = { ...this.cell(sheet, row, column), ...cell };
+    const shown = isFormula(content) ? value : isErrorConstant(content) ? content.error : content;
+    this.cellsOf(sheet).set(`${row},${column}`, { content, format, value: shown });
+  }
+
+  cellsOf(sheet: string): Map<string, MemoryCell> {
+    const cells = this.sheets.get(sheet);
+    if (!cells) throw new Error(`no sheet ${sheet}`);
+    return cells;
+  }
+
+  rows<Item>(area: Area, item: (cell: MemoryCell) => Item): Item[][] {
+    return Array.from({ length: area.rows }, (_, row) =>
+      Array.from({ length: area.columns }, (_unused, column) =>
+        item(this.cell(area.sheet, area.row + row, area.column + column)),
+      ),
+    );
+  }
+
+  used(sheet: string): Area {
+    const at = [...this.cellsOf(sheet)]
+      .filter(([, { content }]) => content !== null)
+      .map(([key]) => key.split(',').map(Number) as [number, number]);
+    if (at.length === 0) return { sheet, row: 0, column: 0, rows: 0, columns: 0 };
+    const [row, column] = [0, 1].map((axis) => Math.min(...at.map((each) => each[axis] ?? 0))) as [
+      number,
+      number,
+    ];
+    const [last, right] = [0, 1].map((axis) => Math.max(...at.map((each) => each[axis] ?? 0))) as [
+      number,
+      number,
+    ];
+    return { sheet, row, column, rows: last - row + 1, columns: right - column + 1 };
+  }
+
+  table(name: string): Table | undefined {
+    const table = this.tables.find((each) => each.name.toLowerCase() === name.toLowerCase());
+    if (!table) return undefined;
+    const [headings = []] = this.rows({ ...table.area, rows: 1 }, ({ value }) => String(value ?? ''));
+    return { ...table, headings };
+  }
+
+  see(look: Look): Seen<Look> | undefined {
+    switch (look.look) {
+      case 'cells':
+        return this.state(look.area);
+      case 'used':
+        return { area: this.used(look.sheet), ...this.state(this.used(look.sheet)) };
+      case 'sheet':
+        return this.sheets.has(look.name)
+          ? { name: look.name, visible: true, protected: this.protectedSheets.has(look.name) }
+          : undefined;
+      case 'table': {
+        const table = this.table(look.name);
+        if (!table) throw new Error(`no table ${look.name}`);
+        return table;
+      }
+      case 'is table':
+        return this.table(look.name) !== undefined;
+      case 'name': {
+        const named = this.names.find(({ name }) => name.toLowerCase() === look.name.toLowerCase());
+        return named && { name: named.name, refersTo: `=${absoluteAddress(named.area)}` };
+      }
+    }
+  }
+
+  state(area: Area): CellState {
+    return {
+      contents: this.rows(area, ({ content }) => content),
+      formats: this.rows(area, ({ format }) => format),
+    };
+  }
+
+  act(action: Action): CellState | undefined {
+    switch (action.kind) {
+      case 'cells':
+        return this.write(action);
+      case 'sheet':
+        this.sheets.set(action.name, new Map());
+        return undefined;
+      case 'table':
+        if (this.tables.some(({ area }) => overlap(area, action.area))) throw new Error('tables overlap');
+        this.tables.push({ name: action.name, area: action.area, hasTotals: false });
+        return undefined;
+      case 'name':
+        this.names.push({ name: action.name, area: action.area });
+        return undefined;
+      case 'resize':
+        this.own(action.table).area = action.area;
+        return undefined;
+      case 'column': {
+        const table = this.own(action.table);
+        this.shift(table, action.position, 1);
+        const { sheet, row, column } = table.area;
+        this.set(sheet, row, column + action.position, { content: action.heading });
+        return undefined;
+      }
+      case 'drop column': {
+        const table = this.own(action.table);
+        const at = this.table(action.table)?.headings.indexOf(action.heading) ?? -1;
+        this.shift(table, at, -1);
+        return undefined;
+      }
+      case 'drop sheet':
+        this.sheets.delete(action.name);
+        return undefined;
+      case 'drop table':
+        this.tables.splice(this.tables.indexOf(this.own(action.name)), 1);
+        return undefined;
+      case 'drop name':
+        this.names.splice(
+          this.names.findIndex(({ name }) => name === action.name),
+          1,
+        );
+        return undefined;
+    }
+  }
+
+  private own(name: string) {
+    const found = this.tables.find((table) => table.name.toLowerCase() === name.toLowerCase());
+    if (!found) throw new Error(`no table ${name}`);
+    return found;
+  }
+
+  private write({ area, contents, formats }: Extract<Action, { kind: 'cells' }>): CellState {
+    for (let row = 0; row < area.rows; row++)
+      for (let column = 0; column < area.columns; column++) {
+        const content = contents[row]?.[column];
+        const format = formats[row]?.[column];
+        const change = {
+          ...(content === undefined ? {} : { content }),
+          ...(format === undefined ? {} : { format }),
+        };
+        this.set(area.sheet, area.row + row, area.column + column, change);
+      }
+    return this.state(area);
+  }
+
+  /** Makes or closes the gap of one column in the rows of a table. */
+  private shift(table: { area: Area }, position: number, by: 1 | -1): void {
+    const { area } = table;
+    const cells = this.cellsOf(area.sheet);
+    const from = area.column + position;
+    const moving = [...cells].flatMap(([key, cell]) => {
+      const [row = 0, column = 0] = key.split(',').map(Number);
+      const beside = row >= area.row && row < area.row + area.rows && column >= from;
+      return beside ? [{ key, row, column, cell }] : [];
+    });
+    for (const { key } of moving) cells.delete(key);
+    for (const { row, column, cell } of moving)
+      if (by === 1 || column > from) cells.set(`${row},${column + by}`, cell);
+    table.area = { ...area, columns: area.columns + by };
+  }
+}

@@ -1,0 +1,135 @@
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { absoluteAddress, type Area } from '../../../src/workbook/area.js';
+import type { Change } from '../../../src/workbook/change.js';
+import { type Content, isFormula } from '../../../src/workbook/content.js';
+import type { Stop, Workbook } from '../../../src/workbook/port.js';
+import type {
+  Aspect,
+  Cells,
+  CellsRead,
+  DefinedName,
+  Place,
+  Sheet,
+  Table,
+} from '../../../src/workbook/reading.js';
+import type { AllSeen, Look } from '../../../src/workbook/write/host.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../../../src/workbook/write/step.js';
+import { Writer } from '../../../src/workbook/write/writer.js';
+import { WorkbookError } from '../../../src/workbook/workbookError.js';
+import { calculate } from './calculate.js';
+import { MemorySheets } from './memorySheets.js';
+
+/** A workbook in memory: the port over plain cells, with our functions calculated after every write. */
+export class MemoryWorkbook implements Workbook {
+  readonly memory = new MemorySheets();
+  selected: Area[] = [];
+  /** Where the pane went, newest last. */
+  readonly visited: Area[] = [];
+  private readonly listeners = new Set<(change: Change) => void>();
+  private readonly writer: Writer;
+
+  constructor(...sheets: string[]) {
+    for (const name of sheets) this.memory.sheets.set(name, new Map());
+    this.writer = new Writer({
+      look: async <const L extends readonly Look[]>(looks: L) =>
+        looks.map((look) => this.memory.see(look)) as unknown as AllSeen<L>,
+      act: async (actions) => {
+        const after = actions.map((action) => this.memory.act(action));
+        calculate(this.memory);
+        const areas = actions.flatMap((action) => ('area' in action ? action.area : []));
+        this.tell({ kind: 'cells', areas, author: 'here', ours: true });
+        if (actions.some(({ kind }) => kind.includes('sheet'))) this.tell({ kind: 'sheets' });
+        return after;
+      },
+    });
+  }
+
+  /** Types cells as somebody would, and tells of it. */
+  type(sheet: string, row: number, column: number, contents: readonly (readonly Content[])[]): this {
+    contents.forEach((cells, at) =>
+      cells.forEach((content, right) => this.memory.set(sheet, row + at, column + right, { content })),
+    );
+    calculate(this.memory);
+    const area = { sheet, row, column, rows: contents.length, columns: contents[0]?.length ?? 0 };
+    this.tell({ kind: 'cells', areas: [area], author: 'elsewhere', ours: false });
+    return this;
+  }
+
+  select(area: Area): void {
+    this.selected = [area];
+    this.tell({ kind: 'selected', areas: [area] });
+  }
+
+  /** What a table shows, its headings first. */
+  shown(table: string): CellValue[][] {
+    const found = this.memory.table(table);
+    return found ? this.memory.rows(found.area, ({ value }) => value) : [];
+  }
+
+  async sheets(): Promise<Sheet[]> {
+    return [...this.memory.sheets.keys()].map((name) => ({ name, visible: true, protected: false }));
+  }
+
+  async tables(): Promise<Table[]> {
+    return this.memory.tables.flatMap(({ name }) => this.memory.table(name) ?? []);
+  }
+
+  async names(): Promise<DefinedName[]> {
+    return this.memory.names.map(({ name, area }) => ({ name, refersTo: `=${absoluteAddress(area)}` }));
+  }
+
+  async read<A extends Aspect>(places: readonly Place[]): Promise<CellsRead<A>[]> {
+    return places.map((place) => {
+      const area = this.areaOf(place);
+      const cells: Cells = {
+        values: this.memory.rows(area, ({ value }) => value),
+        formulas: this.memory.rows(area, ({ content }) => (isFormula(content) ? content.formula : null)),
+        formats: this.memory.rows(area, ({ format }) => format),
+        text: this.memory.rows(area, ({ value }) => String(value ?? '')),
+      };
+      return { area, ...cells };
+    });
+  }
+
+  plan(steps: readonly Step[]): Promise<WritePlan> {
+    return this.writer.plan(steps);
+  }
+
+  write(plan: WritePlan, options: WriteOptions = {}): Promise<Revert> {
+    return this.writer.write(plan, options);
+  }
+
+  async selection(): Promise<Area[]> {
+    return this.selected;
+  }
+
+  async goTo(area: Area): Promise<void> {
+    this.visited.push(area);
+    this.select(area);
+  }
+
+  async watch(listener: (change: Change) => void): Promise<Stop> {
+    this.listeners.add(listener);
+    return async () => void this.listeners.delete(listener);
+  }
+
+  private tell(change: Change): void {
+    for (const listener of this.listeners) listener(change);
+  }
+
+  private areaOf(place: Place): Area {
+    if ('row' in place) return place;
+    if ('usedOf' in place) return this.memory.used(place.usedOf);
+    if ('name' in place) {
+      const found = this.memory.names.find(({ name }) => name === place.name)?.area;
+      return found ?? missing(place.name);
+    }
+    const area = this.memory.table(place.table)?.area ?? missing(place.table);
+    if (place.part === 'headings') return { ...area, rows: 1 };
+    return place.part === 'data' ? { ...area, row: area.row + 1, rows: area.rows - 1 } : area;
+  }
+}
+
+function missing(name: string): never {
+  throw new WorkbookError('missing', `There is no "${name}".`);
+}
