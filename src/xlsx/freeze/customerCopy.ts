@@ -1,0 +1,166 @@
+import { sheetPrefix } from '../address';
+import { refuseWorkbook } from '../refusal';
+import type { Sheet, Workbook } from '../workbook';
+import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements';
+import { XmlReader } from '../xml/reader';
+import { isFormulaList } from './formulaList';
+import { formulaCuts } from './frozenSheet';
+import { callsAny, callsUs } from './ourFormula';
+import { type Parts } from './parts';
+import { removeSheets, withoutNames } from './removeSheets';
+import { usedStrings, withoutUnusedStrings } from './sharedStrings';
+
+const checks = ['ROWCHECK', 'LISTCHECK'];
+
+/** The sheets a customer does not get: those the SHOP formula reads, with all that stands on them, and lists of formulas. */
+export function shopSheets(workbook: Workbook): Sheet[] {
+  const calls = workbook.sheets.flatMap(({ cells }, at) =>
+    (cells?.formulas ?? []).flatMap((formula) =>
+      formula && callsAny(formula.text, ['SHOP']) ? { text: formula.text.toLowerCase(), at } : [],
+    ),
+  );
+  return workbook.sheets.filter((sheet, at) => {
+    if (isFormulaList(sheet)) return true;
+    const tables = workbook.tables.filter((table) => table.sheet === at);
+    return calls.some(({ text, at: from }) => {
+      const named = tables.some(({ name }) => text.includes(`${name.toLowerCase()}[`));
+      const bySheet = text.includes(`${sheetPrefix(sheet.name).toLowerCase()}!`);
+      const byName = workbook.names.some(
+        (each) => namesSheet(each.text, sheet.name) && hasWord(text, each.name.toLowerCase()),
+      );
+      return (
+        named ||
+        bySheet ||
+        byName ||
+        (from === at && tables.length === 0 && !text.includes('[') && !text.includes('!'))
+      );
+    });
+  });
+}
+
+function hasWord(text: string, word: string): boolean {
+  return text.split(/[^\p{L}\p{N}_.\\]+/u).includes(word);
+}
+
+function namesSheet(text: string, sheet: string): boolean {
+  return (
+    text.toLowerCase().includes(`${sheetPrefix(sheet).toLowerCase()}!`) ||
+    text.includes(`'${sheet.replace(/'/g, "''")}'!`)
+  );
+}
+
+/** Turns a package into a customer's copy; gives the names that were taken out. */
+export function makeCustomerCopy(parts: Parts, workbook: Workbook, removed: readonly Sheet[]): string[] {
+  const kept = workbook.sheets.filter((sheet) => !removed.includes(sheet));
+  refuseMixed(removed, kept);
+  const tables = workbook.tables.filter((table) => removed.includes(workbook.sheets[table.sheet] as Sheet));
+  const gone = [
+    ...removed.map(({ name }) => name),
+    ...tables.map(({ name }) => name),
+    ...workbook.names.map(({ name }) => name),
+  ];
+  for (const sheet of kept) cleanSheet(parts, sheet, gone);
+  removeSheets(parts, workbook, removed);
+  const part = parts.workbookPart();
+  const { xml, names } = withoutNames(parts.needed(part), (name) => !name.startsWith('_xlnm.'));
+  parts.put(
+    part,
+    cutElements(xml, ({ name }) => name === 'externalReferences'),
+  );
+  const unwanted = ['calcChain', 'externalLink', 'xlExternalLinkPath', 'customXml', 'connections'];
+  parts.dropRelationships(part, ({ type }) => unwanted.includes(type));
+  const outer = ['webextensiontaskpanes', 'extended-properties', 'custom-properties'];
+  parts.dropRelationships('', ({ type }) => outer.includes(type));
+  emptyStrings(parts, part, kept);
+  parts.removeUnreachable();
+  return names;
+}
+
+function refuseMixed(removed: readonly Sheet[], kept: readonly Sheet[]): void {
+  if (kept.length === 0)
+    refuseWorkbook(
+      'A copy for a customer would have no sheet: put the shop tables on a sheet of their own first.',
+    );
+  const mixed = removed.find(({ cells }) =>
+    cells?.formulas.some((formula) => formula && callsAny(formula.text, checks)),
+  );
+  if (mixed)
+    refuseWorkbook(
+      `The shop tables stand on the sheet ${JSON.stringify(mixed.name)} together with checked parts: move them to a sheet of their own first.`,
+    );
+}
+
+/** Values only: no formulas, no table formulas, no rules or links that mention what is gone. */
+function cleanSheet(parts: Parts, sheet: Sheet, gone: readonly string[]): void {
+  const { cells, part } = sheet;
+  if (!cells) return;
+  const rules = ['dataValidation', 'conditionalFormatting', 'hyperlink', 'sparklineGroup'];
+  const dead = elementCuts(
+    cells.xml,
+    (reader) => rules.includes(reader.name) && mentions(elementText(reader), gone),
+  );
+  const cut = applyEdits(cells.xml, [...formulaCuts(cells, () => true), ...dead]);
+  parts.put(part, withoutEmptyRules(cut));
+  for (const { type, target } of parts.relationships(part)) {
+    const xml = type === 'table' ? parts.text(target) : undefined;
+    if (xml !== undefined) parts.put(target, plainTable(xml));
+  }
+}
+
+function elementText(reader: XmlReader): string {
+  const inner = new XmlReader(reader.xml.slice(reader.tagStart));
+  inner.next();
+  inner.skipElement();
+  return inner.xml.slice(0, inner.position);
+}
+
+function mentions(text: string, gone: readonly string[]): boolean {
+  const plain = text.replace(/&apos;/g, "'").toLowerCase();
+  return (
+    gone.some((name) => hasWord(plain, name.toLowerCase()) || plain.includes(`'${name.toLowerCase()}'!`)) ||
+    callsUs(text)
+  );
+}
+
+/** The elements around rules go when no rule is left, and their counts are set right. */
+function withoutEmptyRules(xml: string): string {
+  const counted = ['dataValidations', 'hyperlinks', 'sparklineGroups'];
+  const edits: TextEdit[] = [];
+  const reader = new XmlReader(xml);
+  while (reader.next()) {
+    if (reader.closing || reader.empty || !counted.includes(reader.name)) continue;
+    const start = reader.tagStart;
+    const bounds = reader.attributeBounds('count');
+    const text = elementText(reader);
+    const item = reader.name.slice(0, -1);
+    const count = elementCuts(text, ({ name }) => name === item).length;
+    if (count === 0) {
+      reader.skipElement();
+      edits.push({ start, end: reader.position, text: '' });
+    } else if (bounds) edits.push({ ...bounds, text: String(count) });
+  }
+  return applyEdits(xml, edits);
+}
+
+/** A table without the formulas of its columns and of its total row. */
+function plainTable(xml: string): string {
+  const formulas = elementCuts(
+    xml,
+    ({ name }) => name === 'calculatedColumnFormula' || name === 'totalsRowFormula',
+  );
+  const reader = new XmlReader(xml);
+  const totals: TextEdit[] = [];
+  while (reader.next()) {
+    if (!reader.closing && reader.name === 'tableColumn')
+      totals.push(...attributeCut(reader, 'totalsRowFunction'));
+  }
+  return applyEdits(xml, [...formulas, ...totals]);
+}
+
+function emptyStrings(parts: Parts, workbookPart: string, kept: readonly Sheet[]): void {
+  const link = parts.relationships(workbookPart).find(({ type }) => type === 'sharedStrings');
+  const xml = link && parts.text(link.target);
+  if (!link || xml === undefined) return;
+  const used = usedStrings(kept.flatMap(({ cells }) => cells ?? []));
+  parts.put(link.target, withoutUnusedStrings(xml, used));
+}

@@ -1,0 +1,88 @@
+import { cellAddress } from '../address';
+import type { CellValue } from '../cellValue';
+import type { Sheet } from '../workbook';
+import type { Worksheet } from '../worksheet';
+import { applyEdits, attributeCut, type TextEdit } from '../xml/cutElements';
+import { XmlReader } from '../xml/reader';
+import { moveFormula } from './moveFormula';
+
+/** A formula that became a value, and what is needed to bring it back. */
+export interface FrozenFormula {
+  sheet: string;
+  cell: string;
+  /** As the file stores it, without the equals sign. */
+  text: string;
+  /** The attributes of its element: `t="array" ref="A2:C9"`; empty for an ordinary one. */
+  attributes: string;
+  /** The number of the cell's metadata record, for one that spills. */
+  metadata: string;
+  value: CellValue;
+}
+
+/** Every formula that is to go, in file order. */
+export function frozenFormulas(sheet: Sheet, goes: (formula: string) => boolean): FrozenFormula[] {
+  const { cells } = sheet;
+  if (!cells) return [];
+  return cells.formulas.flatMap((formula, at): FrozenFormula[] => {
+    if (!formula || !goes(formula.text)) return [];
+    const [row, column] = [cells.rows[at] ?? 0, cells.columns[at] ?? 0];
+    return [
+      {
+        sheet: sheet.name,
+        cell: cellAddress(row, column),
+        text: moveFormula(formula.text, row - formula.baseRow, column - formula.baseColumn),
+        ...storedAs(cells, at),
+        value: cells.values[at] ?? null,
+      },
+    ];
+  });
+}
+
+/** How many of the formulas that are to go hold no value yet. */
+export function neverCalculated(sheet: Sheet, goes: (formula: string) => boolean): number {
+  return (sheet.cells?.formulas ?? []).filter((formula) => formula && goes(formula.text) && !formula.cached)
+    .length;
+}
+
+/** The edits that take formulas out of a sheet; the values stay where they are, as they are stored. */
+export function formulaCuts(
+  { formulas, starts, ends, xml }: Worksheet,
+  goes: (formula: string) => boolean,
+): TextEdit[] {
+  return formulas.flatMap((formula, at) => {
+    if (!formula || !goes(formula.text)) return [];
+    const start = starts[at] ?? 0;
+    const before = xml.slice(start, ends[at]);
+    return [{ start, end: ends[at] ?? start, text: withoutFormula(before) }];
+  });
+}
+
+function withoutFormula(cell: string): string {
+  const reader = new XmlReader(cell);
+  reader.next();
+  const edits = attributeCut(reader, 'cm');
+  while (reader.next()) {
+    if (reader.closing || reader.name !== 'f') continue;
+    const start = reader.tagStart;
+    reader.skipElement();
+    edits.push({ start, end: reader.position, text: '' });
+  }
+  return applyEdits(cell, edits);
+}
+
+/** Formulas stored for several cells together come back one by one. */
+function storedAs(
+  { xml, starts, ends }: Worksheet,
+  at: number,
+): Pick<FrozenFormula, 'attributes' | 'metadata'> {
+  const reader = new XmlReader(xml.slice(starts[at], ends[at]));
+  reader.next();
+  const metadata = reader.attribute('cm') ?? '';
+  while (reader.next() && (reader.closing || reader.name !== 'f'));
+  if (reader.attribute('t') === 'shared') return { attributes: '', metadata };
+  const tag = reader.xml.slice(
+    reader.tagStart + reader.prefix.length + 2,
+    reader.tagEnd - (reader.empty ? 2 : 1),
+  );
+  return { attributes: tag.trim(), metadata };
+}

@@ -1,0 +1,104 @@
+import { refuseWorkbook } from '../refusal';
+import type { Workbook } from '../workbook';
+import { applyEdits } from '../xml/cutElements';
+import { encodeString } from '../xml/text';
+import { XmlReader } from '../xml/reader';
+import { listSheetName, listSheetXml } from './formulaList';
+import { formulaCuts, type FrozenFormula } from './frozenSheet';
+import { appendedTo, contentTypes, type Parts, relationshipsPart } from './parts';
+
+const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
+const linkType = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet';
+const longestSheetName = 31;
+
+/** Turns our formulas into values and keeps them on a sheet of their own. */
+export function makeShopCopy(
+  parts: Parts,
+  workbook: Workbook,
+  formulas: readonly FrozenFormula[],
+  goes: (formula: string) => boolean,
+): void {
+  for (const { cells, part } of workbook.sheets) {
+    if (cells) parts.put(part, applyEdits(cells.xml, formulaCuts(cells, goes)));
+  }
+  parts.dropRelationships(parts.workbookPart(), ({ type, target }) => {
+    if (type === 'calcChain') parts.remove(target);
+    return type === 'calcChain';
+  });
+  if (formulas.length > 0) addListSheet(parts, workbook, listSheetXml(formulas));
+  parts.removeContentTypes();
+}
+
+function addListSheet(parts: Parts, workbook: Workbook, xml: string): void {
+  const workbookPart = parts.workbookPart();
+  const folder = workbookPart.slice(0, workbookPart.lastIndexOf('/') + 1);
+  const file = freeName(
+    (number) => `worksheets/tonrowFormulas${number}.xml`,
+    (name) => parts.named(folder + name) !== undefined,
+  );
+  const ids = new Set(parts.relationships(workbookPart).map(({ id }) => id));
+  const id = freeName(
+    (number) => `rIdTonrow${number}`,
+    (name) => ids.has(name),
+  );
+  const taken = new Set(workbook.sheets.map(({ name }) => name.toLowerCase()));
+  const name = freeName(
+    (number) => `${listSheetName}${number}`.slice(0, longestSheetName),
+    (each) => taken.has(each.toLowerCase()),
+  );
+  const list = parts.needed(workbookPart);
+  parts.put(folder + file, xml);
+  parts.put(
+    workbookPart,
+    appendedTo(
+      list,
+      'sheets',
+      (prefix) =>
+        `<${prefix}sheet name="${encodeString(name)}" sheetId="${freeSheetId(list)}" ${idAttribute(list)}="${id}"/>`,
+    ),
+  );
+  parts.put(
+    relationshipsPart(workbookPart),
+    appendedTo(
+      parts.needed(relationshipsPart(workbookPart)),
+      'Relationships',
+      (prefix) => `<${prefix}Relationship Id="${id}" Type="${linkType}" Target="${file}"/>`,
+    ),
+  );
+  parts.put(
+    contentTypes,
+    appendedTo(
+      parts.needed(contentTypes),
+      'Types',
+      (prefix) => `<${prefix}Override PartName="/${folder}${file}" ContentType="${sheetType}"/>`,
+    ),
+  );
+}
+
+/** The first of a row of names, without a number, then with 2, 3 …, that is not taken. */
+function freeName(name: (number: string) => string, taken: (name: string) => boolean): string {
+  let number = 1;
+  while (taken(name(number === 1 ? '' : String(number)))) number += 1;
+  return name(number === 1 ? '' : String(number));
+}
+
+function freeSheetId(xml: string): number {
+  const reader = new XmlReader(xml);
+  let greatest = 0;
+  while (reader.next()) {
+    if (!reader.closing && reader.name === 'sheet')
+      greatest = Math.max(greatest, Number(reader.attribute('sheetId') ?? 0));
+  }
+  return greatest + 1;
+}
+
+/** How this file writes the attribute that leads to a sheet's part: `r:id` in most. */
+function idAttribute(xml: string): string {
+  const reader = new XmlReader(xml);
+  while (reader.next()) {
+    if (reader.closing || reader.name !== 'sheet') continue;
+    const written = /\s([\w.-]+:id)\s*=/.exec(xml.slice(reader.tagStart, reader.tagEnd));
+    if (written?.[1]) return written[1];
+  }
+  return refuseWorkbook('The file is damaged: its workbook lists no sheets.');
+}

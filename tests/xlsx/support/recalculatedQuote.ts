@@ -1,0 +1,6 @@
+import { recalculatedQuote } from '../../golden/quote';
+
+/** The example quote with every value calculated through the built functions. */
+export async function recalculatedQuoteFile(): Promise<Uint8Array> {
+  return (await recalculatedQuote()).bytes;
+}
