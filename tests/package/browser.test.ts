@@ -26,6 +26,11 @@ const probe = `
       own: await outcome(async () => (await fetch('functions.json')).status),
       eval: await outcome(() => eval('1 + 1')),
       made: await outcome(() => new Function('return 1')()),
+      rule: await outcome(() => {
+        const style = document.head.appendChild(document.createElement('style'));
+        style.sheet.insertRule('h1 { text-indent: 7px }');
+        return getComputedStyle(document.querySelector('h1')).textIndent;
+      }),
       foreign: await outcome(async () => (await fetch('https://example.com/')).status),
       image: await outcome(() => new Promise((resolve, reject) => {
         const image = new Image();
@@ -120,6 +125,7 @@ describe('the package in a browser', () => {
       wasm: 'allowed: Module',
       worker: 'allowed: wasm in a worker',
       own: 'allowed: 200',
+      rule: 'allowed: 7px',
       eval: 'refused: EvalError',
       made: 'refused: EvalError',
       foreign: 'refused: TypeError',
