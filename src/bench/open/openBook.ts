@@ -1,9 +1,10 @@
+import type { UID } from '@odoo/o-spreadsheet';
 import { workbookScope } from '../../headless/formula/scope';
 import { openWorkbook, sameStored, type CellValue, type Workbook } from '../../xlsx';
 import { GridBook } from '../book/gridBook';
 import { keptFormula } from '../engine/kept';
 import { doTogether } from '../engine/together';
-import { sheetId, workbookData, type OpenedFormula } from './workbookData';
+import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData';
 
 /** The functions a workbook is opened with. */
 export interface KnownFunctions {
@@ -17,6 +18,9 @@ export interface OpenBook {
   /** The file it came from. */
   workbook: Workbook;
   formulas: readonly OpenedFormula[];
+  /** Number of the style and number format that each cell of the file had, by sheet and cell. */
+  looks: Map<UID, Map<number, { style: number; format: string }>>;
+  namespace: string;
 }
 
 /** Opens a workbook file, or refuses it in one sentence. */
@@ -39,7 +43,21 @@ export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunction
     ours,
   });
   keepWhatComesOutOtherwise(book, workbook, formulas);
-  return { book, workbook, formulas };
+  return { book, workbook, formulas, looks: looksOf(book, workbook), namespace };
+}
+
+function looksOf(book: GridBook, { sheets }: Workbook): OpenBook['looks'] {
+  return new Map(
+    sheets.map(({ cells }, position) => {
+      const id = sheetId(position);
+      const numbers = cells ? styleNumbers(cells) : [];
+      const looks = [...(cells?.index ?? [])].map(([key, i]) => {
+        const format = book.format({ sheetId: id, row: cells?.rows[i] ?? 0, col: cells?.columns[i] ?? 0 });
+        return [key, { style: numbers[i] ?? 0, format }] as const;
+      });
+      return [id, new Map(looks)];
+    }),
+  );
 }
 
 /**
@@ -93,10 +111,14 @@ function usedPart({ sheets }: Workbook, sheet: number, { bottom, right }: { bott
   };
 }
 
-/** Equal up to the last digits; a formula that gives nothing shows 0. */
+/** Equal, numbers up to the last digits. */
+export function sameResult(a: CellValue, b: CellValue): boolean {
+  if (typeof a !== 'number' || typeof b !== 'number') return sameStored(a, b);
+  return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
+}
+
+/** The same, where an empty text and a blank cell are no difference. */
 export function same(a: CellValue, b: CellValue): boolean {
-  if (typeof a === 'number' && typeof b === 'number')
-    return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
   const blank = (value: CellValue) => (value === '' ? null : value);
-  return sameStored(blank(a), blank(b));
+  return sameResult(blank(a), blank(b));
 }

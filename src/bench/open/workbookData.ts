@@ -162,7 +162,8 @@ function spilledCells(cells: Worksheet, sheet: number, { workbook, scope }: Buil
   return owned;
 }
 
-function styleNumbers({ xml, starts, ends }: Worksheet): number[] {
+/** The number of the style of each cell. */
+export function styleNumbers({ xml, starts, ends }: Worksheet): number[] {
   return starts.map((start, i) => {
     const reader = new XmlReader(xml.slice(start, xml.indexOf('>', start) + 1 || ends[i]));
     return reader.next() ? Number(reader.attribute('s') ?? 0) : 0;

@@ -1,15 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { GridBook } from '../../../src/bench/book/gridBook.js';
-import { parseZone } from '../../../src/xlsx/index.js';
 import { recalculatedQuote, shown } from '../../golden/quote.js';
-import { openExample } from '../support/openExample.js';
-
-function at(book: GridBook, sheet: string, address: string) {
-  const zone = parseZone(address);
-  const sheetId = book.sheetIdOf(sheet);
-  if (!zone || sheetId === undefined) throw new Error(`no ${sheet}!${address}`);
-  return { sheetId, row: zone.top, col: zone.left };
-}
+import { cell as at, openExample } from '../support/openExample.js';
 
 const opened = openExample();
 const { book } = opened;

@@ -1,8 +1,11 @@
 import './engineOnNode.js';
 import { readFileSync } from 'node:fs';
+import type { CellPosition } from '@odoo/o-spreadsheet';
+import type { GridBook } from '../../../src/bench/book/gridBook.js';
 import { registerFunctions } from '../../../src/bench/engine/registerFunctions.js';
 import { openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
 import { loadFunctions } from '../../../src/headless/functions/loadFunctions.js';
+import { parseZone } from '../../../src/xlsx/index.js';
 import { bundle, metadata } from '../../contract/support/built.js';
 
 const root = new URL('../../../', import.meta.url);
@@ -15,3 +18,11 @@ export const exampleBytes = (): Uint8Array =>
 
 /** The example quote as the page opens it. */
 export const openExample = (): OpenBook => openBook(exampleBytes(), functions);
+
+/** A cell by its address, as the grid names it. */
+export function cell(book: GridBook, sheet: string, address: string): CellPosition {
+  const zone = parseZone(address);
+  const sheetId = book.sheetIdOf(sheet);
+  if (!zone || sheetId === undefined) throw new Error(`there is no ${sheet}!${address}`);
+  return { sheetId, row: zone.top, col: zone.left };
+}

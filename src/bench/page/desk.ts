@@ -1,0 +1,107 @@
+import { WorkbookRefused } from '../../xlsx';
+import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook';
+import { GridWorkbook } from '../port/gridWorkbook';
+import { saveBook } from '../save/saveBook';
+import { mountGrid } from './grid';
+import type { Speech } from './speech';
+
+const exampleName = 'quote.xlsx';
+
+export interface DeskParts {
+  grid: HTMLElement;
+  pane: HTMLElement;
+  fileName: HTMLElement;
+  speech: Speech;
+}
+
+/** The one workbook that is open: its grid, its pane, and whether it is saved. */
+export class Desk {
+  private open: OpenBook | undefined;
+  private clear: (() => void) | undefined;
+  private name = exampleName;
+  private changed = false;
+
+  constructor(
+    private readonly parts: DeskParts,
+    private readonly functions: KnownFunctions,
+  ) {}
+
+  get isChanged(): boolean {
+    return this.changed;
+  }
+
+  /** Results came later than their cells were calculated. */
+  calculate(): void {
+    this.open?.book.model.dispatch('EVALUATE_CELLS');
+  }
+
+  async openExample(): Promise<void> {
+    await this.openFrom(exampleName, async () => {
+      const answer = await fetch(exampleName);
+      if (!answer.ok) throw new WorkbookRefused('The example is not there: build the page again.');
+      return answer.arrayBuffer();
+    });
+  }
+
+  async openFile(file: File): Promise<void> {
+    await this.openFrom(file.name, () => file.arrayBuffer());
+  }
+
+  /** A workbook that is refused leaves the open one as it is. */
+  private async openFrom(name: string, read: () => Promise<ArrayBuffer>): Promise<void> {
+    const { speech } = this.parts;
+    if (this.changed && !(await speech.confirm(`Leave ${this.name}? What you changed is not saved.`))) return;
+    try {
+      const opened = openBook(new Uint8Array(await read()), this.functions);
+      await this.show(opened, name);
+      const kept = opened.formulas.filter((formula) => formula.kept !== undefined).length;
+      speech.say(
+        kept === 0 ? '' : `${kept} formulas are not calculated here: they keep their values and are marked.`,
+      );
+    } catch (error) {
+      if (error instanceof WorkbookRefused)
+        return speech.complain(`${name} was not opened. ${error.message}`);
+      speech.complain(`${name} was not opened: this page could not read it.`);
+      throw error;
+    }
+  }
+
+  private async show(opened: OpenBook, name: string): Promise<void> {
+    const { grid, pane, fileName, speech } = this.parts;
+    this.clear?.();
+    const clearGrid = await mountGrid(grid, opened.book, speech);
+    // The pane is loaded on its own: the workbook is there before it.
+    const { mountPane } = await import('../../taskpane/index');
+    const workbook = new GridWorkbook(opened.book);
+    const clearPane = mountPane(pane, workbook);
+    const stop = await workbook.watch(({ kind }) => {
+      if (kind === 'cells' || kind === 'moved' || kind === 'sheets') this.changed = true;
+    });
+    this.clear = () => {
+      void stop();
+      clearPane();
+      clearGrid();
+    };
+    this.open = opened;
+    this.changed = false;
+    this.name = fileName.textContent = name;
+    document.title = `${name} · Tonrow`;
+  }
+
+  /** Gives the user the file, with what was changed in it. */
+  save(): void {
+    const { speech } = this.parts;
+    if (!this.open) return;
+    const { bytes, notes } = saveBook(this.open);
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: workbookType }));
+    link.download = this.name;
+    link.click();
+    // The browser takes the file after the click has been handled.
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+    this.changed = false;
+    speech.say([`${this.name} is saved.`, ...notes].join(' '));
+  }
+}
+
+const workbookType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';

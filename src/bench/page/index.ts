@@ -1,0 +1,70 @@
+import './page.css';
+import { registerFunctions } from '../engine/registerFunctions';
+import { Desk } from './desk';
+import { loadBuiltFunctions } from './functions';
+import { hideWhatIsNotSaved } from './menus';
+import { Speech } from './speech';
+import { makeSplitter } from './splitter';
+
+const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>
+  document.getElementById(id) as Kind;
+
+async function start(): Promise<void> {
+  // The grid times everything it does on the console.
+  console.debug = () => undefined;
+  const speech = new Speech(part('news'), part('trouble'), part<HTMLDialogElement>('question'));
+  makeSplitter(part('splitter'), part('frame'), part('pane'));
+  hideWhatIsNotSaved();
+  try {
+    const { functions, choices } = await loadBuiltFunctions('');
+    const desk = new Desk(
+      { grid: part('grid'), pane: part('pane'), fileName: part('file-name'), speech },
+      functions,
+    );
+    registerFunctions(functions, choices, () => desk.calculate());
+    takeButtons(desk);
+    takeDrops(desk);
+    await desk.openExample();
+  } catch (error) {
+    speech.complain(`The page did not start: ${error instanceof Error ? error.message : String(error)}`);
+    throw error;
+  }
+}
+
+function takeButtons(desk: Desk): void {
+  const file = part<HTMLInputElement>('file');
+  part('open').addEventListener('click', () => file.click());
+  file.addEventListener('change', () => {
+    const [chosen] = file.files ?? [];
+    file.value = '';
+    if (chosen) void desk.openFile(chosen);
+  });
+  part('save').addEventListener('click', () => desk.save());
+  part('new').addEventListener('click', () => void desk.openExample());
+  addEventListener('beforeunload', (event) => {
+    if (desk.isChanged) event.preventDefault();
+  });
+}
+
+/** A file dropped anywhere on the page is opened. */
+function takeDrops(desk: Desk): void {
+  const frame = part('frame');
+  const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
+  addEventListener('dragover', (event) => {
+    if (!holdsFile(event)) return;
+    event.preventDefault();
+    frame.classList.add('dropping');
+  });
+  addEventListener('dragleave', (event) => {
+    if (event.relatedTarget === null) frame.classList.remove('dropping');
+  });
+  addEventListener('drop', (event) => {
+    if (!holdsFile(event)) return;
+    event.preventDefault();
+    frame.classList.remove('dropping');
+    const [dropped] = event.dataTransfer?.files ?? [];
+    if (dropped) void desk.openFile(dropped);
+  });
+}
+
+void start();

@@ -1,0 +1,46 @@
+import type { GridVoice } from './grid';
+
+/** The page's lines of news and of trouble, and its questions. All of it is text, never markup. */
+export class Speech implements GridVoice {
+  constructor(
+    private readonly news: HTMLElement,
+    private readonly trouble: HTMLElement,
+    private readonly question: HTMLDialogElement,
+  ) {
+    this.part('.dismiss', trouble).addEventListener('click', () => this.say(''));
+  }
+
+  say(text: string): void {
+    this.news.textContent = text;
+    this.trouble.hidden = true;
+  }
+
+  complain(text: string, then?: () => void): void {
+    this.part('.text', this.trouble).textContent = text;
+    this.trouble.hidden = false;
+    then?.();
+  }
+
+  ask(text: string, yes: () => void, no?: () => void): void {
+    this.part('.text', this.question).textContent = text;
+    this.question.returnValue = '';
+    this.question.addEventListener('close', () => (this.question.returnValue === 'yes' ? yes() : no?.()), {
+      once: true,
+    });
+    this.question.showModal();
+  }
+
+  confirm(text: string): Promise<boolean> {
+    return new Promise((resolve) =>
+      this.ask(
+        text,
+        () => resolve(true),
+        () => resolve(false),
+      ),
+    );
+  }
+
+  private part(selector: string, inside: HTMLElement): HTMLElement {
+    return inside.querySelector(selector) as HTMLElement;
+  }
+}

@@ -1,0 +1,129 @@
+import type { CellPosition, UID } from '@odoo/o-spreadsheet';
+import { cellKey, MAX_COLUMNS, sameZone, type CellChange, type Worksheet, type Zone } from '../../xlsx';
+import type { GridBook } from '../book/gridBook';
+import { same, sameResult } from '../open/openBook';
+import type { OpenedFormula } from '../open/workbookData';
+import type { CellFinish } from './finishCells';
+import { storedFormula } from './storedFormula';
+
+/** What a sheet's part needs, pass by pass. */
+export interface SheetChanges {
+  /** Formulas that go, because others come. */
+  removed: CellChange[];
+  values: CellChange[];
+  /** By cell. */
+  finishes: Map<number, CellFinish>;
+}
+
+/** A sheet in the grid and in the file. */
+export interface Sides {
+  book: GridBook;
+  sheetId: UID;
+  file: Worksheet;
+  /** The file's formulas by cell. */
+  formulas: ReadonlyMap<number, OpenedFormula>;
+  /** The style for a cell whose number format was changed; undefined where it was not. */
+  styleFor(position: CellPosition, key: number): number | undefined;
+  namespace: string;
+}
+
+/** Compares a sheet of the grid with the file, cell by cell. */
+export function sheetChanges(sides: Sides): SheetChanges {
+  const changes: SheetChanges = { removed: [], values: [], finishes: new Map() };
+  const rewritten = sharedAndChanged(sides);
+  for (const key of everyCell(sides)) {
+    const position = { sheetId: sides.sheetId, row: Math.floor(key / MAX_COLUMNS), col: key % MAX_COLUMNS };
+    compare(position, key, sides, rewritten, changes);
+    const style = sides.styleFor(position, key);
+    if (style !== undefined) finish(position, { style }, changes);
+  }
+  return changes;
+}
+
+function everyCell({ book, sheetId, file }: Sides): Set<number> {
+  const keys = new Set(file.index.keys());
+  for (const { row, col } of book.getters.getEvaluatedCellsPositions(sheetId)) keys.add(cellKey(row, col));
+  return keys;
+}
+
+function compare(
+  position: CellPosition,
+  key: number,
+  sides: Sides,
+  rewritten: ReadonlySet<number>,
+  changes: SheetChanges,
+): void {
+  const { book, file } = sides;
+  const before = sides.formulas.get(key);
+  const formula = book.formula(position);
+  const unchanged = before?.display === formula && !rewritten.has(key);
+  if (unchanged && before && book.isKept(position)) return;
+  if (formula !== undefined && !unchanged) return newFormula(position, formula, before, sides, changes);
+  const [row, column] = [position.row, position.col];
+  const value = book.storedValue(position);
+  const was = file.values[file.index.get(key) ?? -1] ?? null;
+  const goes = before !== undefined && formula === undefined;
+  const ref = formula === undefined ? undefined : movedSpill(book, before, position);
+  const constant = formula === undefined && book.getters.getArrayFormulaSpreadingOn(position) === undefined;
+  if (!goes && !ref && (constant ? same(was, value) : sameResult(was, value))) return;
+  changes.values.push({
+    row,
+    column,
+    value,
+    ...(ref && { ref }),
+    ...(constant && { replacesFormula: true }),
+  });
+  if (goes && before.stored.kind !== 'plain') finish(position, { losesMark: true }, changes);
+}
+
+function newFormula(
+  position: CellPosition,
+  formula: string,
+  before: OpenedFormula | undefined,
+  { book, namespace }: Sides,
+  changes: SheetChanges,
+): void {
+  const [row, column] = [position.row, position.col];
+  const zone = book.getters.getSpreadZone(position);
+  const fills = zone && (zone.top !== zone.bottom || zone.left !== zone.right) ? zone : undefined;
+  if (before) changes.removed.push({ row, column, value: null, replacesFormula: true });
+  changes.values.push({ row, column, value: book.storedValue(position) ?? '' });
+  const text = storedFormula(formula, namespace);
+  const losesMark = before !== undefined && before.stored.kind !== 'plain';
+  finish(position, { formula: text, ...(fills && { fills }), losesMark }, changes);
+}
+
+function finish(
+  { row, col: column }: CellPosition,
+  more: Omit<CellFinish, 'row' | 'column'>,
+  { finishes }: SheetChanges,
+): void {
+  const key = cellKey(row, column);
+  finishes.set(key, { row, column, ...finishes.get(key), ...more });
+}
+
+function movedSpill(
+  book: GridBook,
+  before: OpenedFormula | undefined,
+  position: CellPosition,
+): Zone | undefined {
+  if (before?.stored.kind !== 'dynamic' || !before.stored.ref) return undefined;
+  const { row, col } = position;
+  const zone = book.getters.getSpreadZone(position) ?? { top: row, bottom: row, left: col, right: col };
+  return sameZone(zone, before.stored.ref) ? undefined : zone;
+}
+
+/**
+ * Formulas stored together lose the one that holds their text when that one is changed: the others are then
+ * written out.
+ */
+function sharedAndChanged({ book, sheetId, formulas }: Sides): Set<number> {
+  const written = new Set<number>();
+  for (const [key, { stored }] of formulas) {
+    const first = cellKey(stored.baseRow, stored.baseColumn);
+    if (first === key) continue;
+    const now = book.formula({ sheetId, row: stored.baseRow, col: stored.baseColumn });
+    if (now !== formulas.get(first)?.display) written.add(key);
+  }
+  return written;
+}

@@ -1,0 +1,42 @@
+import { tokenize } from '../../headless/formula/lexer';
+
+/** Functions that files name with a prefix, because they came after the format. */
+const later = new Set(
+  `
+    ACOT ACOTH ARABIC BASE CEILING.MATH COMBINA CONCAT COT COTH CSC CSCH DAYS DECIMAL FLOOR.MATH FORECAST.LINEAR
+    HSTACK IFNA IFS ISFORMULA ISOWEEKNUM MAXIFS MINIFS MUNIT NUMBERVALUE PERCENTILE.EXC PERCENTILE.INC
+    QUARTILE.EXC QUARTILE.INC RANDARRAY RANK.AVG RANK.EQ SEC SECH SEQUENCE SHEET SHEETS STDEV.P STDEV.S SWITCH
+    TEXTAFTER TEXTBEFORE TEXTJOIN TEXTSPLIT TOCOL TOROW UNICHAR UNICODE UNIQUE VAR.P VAR.S VSTACK WRAPCOLS
+    WRAPROWS XLOOKUP XMATCH XOR CHOOSECOLS CHOOSEROWS EXPAND TAKE DROP LET LAMBDA
+  `
+    .trim()
+    .split(/\s+/),
+);
+const ofWorksheets = new Set(['FILTER', 'SORT', 'SORTBY']);
+
+/** A formula as files store it (no equals sign): prefixed functions, `[@Mark]` written out. */
+export function storedFormula(display: string, namespace: string): string {
+  return tokenize(display.replace(/^=/, ''))
+    .map(({ kind, text, spaced }) => {
+      const written =
+        kind === 'function' ? storedName(text, namespace) : kind === 'bracket' ? storedBracket(text) : text;
+      return (spaced ? ' ' : '') + written;
+    })
+    .join('');
+}
+
+function storedName(name: string, namespace: string): string {
+  const upper = name.toUpperCase();
+  if (upper.startsWith(`${namespace}.`)) return `_xldudf_${namespace}_${upper.slice(namespace.length + 1)}`;
+  if (ofWorksheets.has(upper)) return `_xlfn._xlws.${upper}`;
+  return later.has(upper) ? `_xlfn.${upper}` : name;
+}
+
+/** `[@]`, `[@Mark]`, `[@[Mark]:[Press]]`: this row. */
+function storedBracket(bracket: string): string {
+  const inner = bracket.slice(1, -1).trim();
+  if (!inner.startsWith('@')) return bracket;
+  const rest = inner.slice(1).trim();
+  if (rest === '') return '[#This Row]';
+  return `[[#This Row],${rest.startsWith('[') ? rest : `[${rest}]`}]`;
+}

@@ -1,0 +1,101 @@
+import { sameZone, zoneAddress, type Table } from '../../xlsx';
+import { readTable } from '../../xlsx/tables';
+import { XmlReader } from '../../xlsx/xml/reader';
+import type { NamedTable } from '../book/tableNames';
+import { withAttribute } from './finishCells';
+import { attributeText, insertBefore, type PackageParts } from './packageParts';
+
+const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
+const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml';
+const relationships = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
+
+/** A table's part with the cells and columns that the table has now. */
+export function changedTable(xml: string, table: NamedTable): string {
+  const before = readTable(xml, 0);
+  if (!before || (sameZone(before.zone, table.zone) && sameColumns(before, table))) return xml;
+  const reader = new XmlReader(xml);
+  const edits: { start: number; end: number; text: string }[] = [];
+  while (reader.next()) {
+    if (reader.closing) continue;
+    const bounds = ['table', 'autoFilter'].includes(reader.name) ? reader.attributeBounds('ref') : undefined;
+    if (bounds) {
+      const { zone, totalsRows } = table;
+      const bottom = reader.name === 'autoFilter' ? zone.bottom - totalsRows : zone.bottom;
+      edits.push({ ...bounds, text: zoneAddress({ ...zone, bottom }) });
+    } else if (reader.name === 'tableColumns' && !sameColumns(before, table)) {
+      const start = reader.tagStart;
+      const columns = columnElements(reader);
+      edits.push({ start, end: reader.position, text: newColumns(columns, table.columns, reader.prefix) });
+    }
+  }
+  return edits.reduceRight(
+    (text, { start, end, text: put }) => text.slice(0, start) + put + text.slice(end),
+    xml,
+  );
+}
+
+const sameColumns = (a: Table, b: Table): boolean =>
+  a.columns.length === b.columns.length && a.columns.every((column, at) => column === b.columns[at]);
+
+/** The column elements by name; moves past the last. */
+function columnElements(reader: XmlReader): Map<string, string> {
+  const columns = new Map<string, string>();
+  while (reader.next() && !(reader.closing && reader.name === 'tableColumns')) {
+    if (reader.closing || reader.name !== 'tableColumn') continue;
+    const { tagStart } = reader;
+    const name = reader.attribute('name') ?? '';
+    reader.skipElement();
+    columns.set(name, reader.xml.slice(tagStart, reader.position));
+  }
+  return columns;
+}
+
+function newColumns(known: Map<string, string>, wanted: readonly string[], prefix: string): string {
+  const elements = wanted.map((name, at) =>
+    withAttribute(
+      known.get(name) ?? `<${prefix}tableColumn id="0" name="${attributeText(name)}"/>`,
+      'id',
+      String(at + 1),
+    ),
+  );
+  return `<${prefix}tableColumns count="${wanted.length}">${elements.join('')}</${prefix}tableColumns>`;
+}
+
+/** Adds a table to a sheet's part. */
+export function addTable(parts: PackageParts, sheetPart: string, table: NamedTable, id: number): void {
+  const part = parts.freeName('xl/tables/table', '.xml');
+  const { zone, name, columns, totalsRows } = table;
+  const ref = zoneAddress(zone);
+  const filter = zoneAddress({ ...zone, bottom: zone.bottom - totalsRows });
+  const list = newColumns(new Map(), columns, '');
+  const totals = totalsRows > 0 ? 'totalsRowCount="1"' : 'totalsRowShown="0"';
+  parts.add(
+    part,
+    `<table xmlns="${main}" id="${id}" name="${attributeText(name)}" displayName="${attributeText(name)}" ref="${ref}" ${totals}>` +
+      `<autoFilter ref="${filter}"/>${list}` +
+      `<tableStyleInfo name="TableStyleLight9" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>`,
+    contentType,
+  );
+  const link = parts.relate(sheetPart, 'table', part);
+  parts.set(sheetPart, withTablePart(parts.xml(sheetPart) ?? '', link));
+}
+
+function withTablePart(xml: string, link: string): string {
+  const reader = new XmlReader(xml);
+  let before = -1;
+  while (reader.next()) {
+    const { prefix } = reader;
+    const entry = `<${prefix}tablePart xmlns:r="${relationships}" r:id="${link}"/>`;
+    if (reader.name === 'tableParts' && !reader.closing) {
+      const count = Number(reader.attribute('count') ?? 0) + 1;
+      const grown = withAttribute(xml.slice(reader.tagStart), 'count', String(count));
+      return insertBefore(xml.slice(0, reader.tagStart) + grown, 'tableParts', entry);
+    }
+    const last = reader.name === 'worksheet' && reader.closing;
+    if (reader.name === 'extLst' && !reader.closing && before < 0) before = reader.tagStart;
+    if (!last) continue;
+    const at = before < 0 ? reader.tagStart : before;
+    return `${xml.slice(0, at)}<${prefix}tableParts count="1">${entry}</${prefix}tableParts>${xml.slice(at)}`;
+  }
+  return xml;
+}

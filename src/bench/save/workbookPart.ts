@@ -1,0 +1,67 @@
+import type { DefinedName } from '../../xlsx';
+import { encodeString } from '../../xlsx/xml/text';
+import { XmlReader } from '../../xlsx/xml/reader';
+import { attributeText, insertBefore, withoutElement } from './packageParts';
+
+const relationships = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
+
+/** The workbook's part with one more sheet. */
+export function withSheet(xml: string, name: string, link: string): string {
+  const reader = new XmlReader(xml);
+  let greatest = 0;
+  let prefix = '';
+  while (reader.next()) {
+    if (reader.name !== 'sheet' || reader.closing) continue;
+    prefix = reader.prefix;
+    greatest = Math.max(greatest, Number(reader.attribute('sheetId') ?? 0));
+  }
+  return insertBefore(
+    xml,
+    'sheets',
+    `<${prefix}sheet xmlns:r="${relationships}" name="${attributeText(name)}" sheetId="${greatest + 1}" r:id="${link}"/>`,
+  );
+}
+
+/** The same with a sheet renamed, by its place in the list. */
+export function withSheetName(xml: string, position: number, name: string): string {
+  const reader = new XmlReader(xml);
+  let at = 0;
+  while (reader.next()) {
+    if (reader.name !== 'sheet' || reader.closing || at++ !== position) continue;
+    const bounds = reader.attributeBounds('name');
+    return bounds ? xml.slice(0, bounds.start) + attributeText(name) + xml.slice(bounds.end) : xml;
+  }
+  return xml;
+}
+
+/** The same with the names of the whole workbook as they are now. */
+export function withNames(xml: string, before: readonly DefinedName[], now: readonly DefinedName[]): string {
+  const was = before.filter(({ sheet }) => sheet === undefined);
+  const same = (a: DefinedName, b: DefinedName) => a.name.toLowerCase() === b.name.toLowerCase();
+  const bare = (text: string) => text.replace(/^=/, '').replaceAll("'", '');
+  const gone = was.filter((old) => !now.some((one) => same(one, old) && bare(one.text) === bare(old.text)));
+  const come = now.filter((one) => !was.some((old) => same(one, old) && bare(one.text) === bare(old.text)));
+  let out = gone.reduce((text, { name }) => withoutElement(text, 'definedName', 'name', name), xml);
+  for (const { name, text } of come) out = withName(out, name, text);
+  return out;
+}
+
+function withName(xml: string, name: string, text: string): string {
+  const reader = new XmlReader(xml);
+  let after = -1;
+  let prefix = '';
+  while (reader.next()) {
+    if (reader.name === 'definedNames')
+      return insertBefore(xml, 'definedNames', element(reader.prefix, name, text));
+    const ends = reader.closing || reader.empty;
+    if (!ends || !['sheets', 'functionGroups', 'externalReferences'].includes(reader.name)) continue;
+    after = reader.tagEnd;
+    prefix = reader.prefix;
+  }
+  if (after < 0) return xml;
+  const names = `<${prefix}definedNames>${element(prefix, name, text)}</${prefix}definedNames>`;
+  return xml.slice(0, after) + names + xml.slice(after);
+}
+
+const element = (prefix: string, name: string, text: string): string =>
+  `<${prefix}definedName name="${attributeText(name)}">${encodeString(text.replace(/^=/, ''))}</${prefix}definedName>`;
