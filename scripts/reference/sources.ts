@@ -5,4 +5,4 @@ export { readPressValue } from '../../src/core/press/readPressValue.js';
 export { megapascalPerKsi } from '../../src/core/quantity/units.js';
 export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
 export { catalogue, namespace } from '../../src/functions/catalogue.js';
-export { shopUnits } from '../../src/functions/shopUnit.js';
+export { shopUnits } from '../../src/core/quantity/shopUnit.js';

@@ -5,7 +5,7 @@ import { type Argument, argumentLabel, type ReadContext } from './argument/argum
 import { readShopReference, type ShopReference } from './argument/shop.js';
 import type { CallContext, Descriptor, Result, WorkedCall } from './descriptor.js';
 import { ErrorCell, type HostInput, type HostValue, plainMatrix, plainValue } from './hostValue.js';
-import { inShopUnit } from './shopUnit.js';
+import { inShopUnit } from '../core/quantity/shopUnit.js';
 import type { ColdStart } from './shop/coldStart.js';
 import { ShopNotRegistered, type ShopRegistry } from './shop/registry.js';
 

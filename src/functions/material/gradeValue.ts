@@ -5,7 +5,7 @@ import { choiceArgument } from '../argument/choice.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
 import { define } from '../descriptor.js';
-import { inShopUnit } from '../shopUnit.js';
+import { inShopUnit } from '../../core/quantity/shopUnit.js';
 
 const items: readonly (Choice & { value: GradeItem })[] = [
   { value: 'shear', meaning: 'shear strength that forces are taken from, 3 mm and thicker' },

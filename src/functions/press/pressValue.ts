@@ -12,7 +12,7 @@ import type { NamedValue } from '../../core/working/working.js';
 import { shopArgument } from '../argument/shop.js';
 import { textArgument } from '../argument/text.js';
 import { define } from '../descriptor.js';
-import { inShopUnit, shopUnits } from '../shopUnit.js';
+import { inShopUnit, shopUnits } from '../../core/quantity/shopUnit.js';
 
 const itemNames = pressItems.map((each) => each.name);
 

@@ -2,7 +2,7 @@ import type { LengthUnit } from '../../core/quantity/units.js';
 import { type RowItem, rowItemQuantity, rowItems } from '../../core/row/rowItem.js';
 import type { RowResult } from '../../core/row/rowResult.js';
 import type { Working } from '../../core/working/working.js';
-import { inShopUnit } from '../shopUnit.js';
+import { inShopUnit } from '../../core/quantity/shopUnit.js';
 
 /** One item of a row as the sheet shows it, in the units of the shop. */
 export function shownItem(row: RowResult, item: RowItem, unit: LengthUnit): string | number {

@@ -6,7 +6,7 @@ import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument, holeArgument } from '../argument/trade.js';
 import { define } from '../descriptor.js';
-import { inShopUnit } from '../shopUnit.js';
+import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import { clearanceMethodArgument } from './dieClearance.js';
 
 export const dieOpening = define({

@@ -1,8 +1,8 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
-import { formatLength, formatNumber } from '../../core/quantity/formatLength.js';
+import { formatQuantity } from '../../core/quantity/formatQuantity.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import type { NamedValue, Step } from '../../core/working/working.js';
-import { inShopUnit, shopUnits } from '../shopUnit.js';
+import type { Step } from '../../core/working/working.js';
+import { inShopUnit, shopUnits } from '../../core/quantity/shopUnit.js';
 
 export const stepHeadings = ['Step', 'Formula', 'Values', 'Result', 'Unit', 'Source', 'Caution'];
 
@@ -13,19 +13,10 @@ export function stepRow(step: Step, unit: LengthUnit): CellValue[] {
   return [
     step.title,
     step.formula,
-    step.values.map((each) => valueText(each, unit)).join('; '),
+    step.values.map((each) => `${each.symbol} = ${formatQuantity(each, unit)}`).join('; '),
     exact,
     kind === 'text' ? '' : shopUnits[kind][unit].name,
     step.source,
     (step.cautions ?? []).join(' '),
   ];
-}
-
-/** `t = 3/8 in`, `τ = 60 ksi`. */
-function valueText({ symbol, kind, value }: NamedValue, unit: LengthUnit): string {
-  if (kind === 'text' || typeof value === 'string') return `${symbol} = ${value}`;
-  const { name, decimals } = shopUnits[kind][unit];
-  const number =
-    kind === 'length' ? formatLength(value, unit) : formatNumber(inShopUnit(value, kind, unit), decimals);
-  return `${symbol} = ${number}${name === '' || name === '°' ? name : ` ${name}`}`;
 }

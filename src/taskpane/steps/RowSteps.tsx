@@ -7,7 +7,8 @@ import type { ShopState } from '../shared/shopState.js';
 import { CapacitySection } from './CapacitySection.js';
 import { PartSection } from './PartSection.js';
 import { selectedOfRow } from './selectedOfRow.js';
-import { shownQuantity, shownShare } from './shownQuantity.js';
+import { formatQuantity } from '../../core/quantity/formatQuantity.js';
+import { shownShare } from './shownShare.js';
 import { StepList } from './StepList.js';
 import { useStepsStyles } from './stepsStyles.js';
 import type { Subject } from './subject.js';
@@ -55,7 +56,7 @@ function headline({ result }: Exclude<ReturnType<typeof workedRow>, string>, uni
   const facts = [
     governs === '' ? '' : `Governs: ${governs}`,
     use === undefined ? '' : `hardest operation ${shownShare(use)} of the rating`,
-    forceN === undefined ? '' : shownQuantity({ kind: 'force', value: forceN }, unit),
+    forceN === undefined ? '' : formatQuantity({ kind: 'force', value: forceN }, unit),
     press ?? '',
   ];
   return facts.filter((text) => text !== '').join(' · ');

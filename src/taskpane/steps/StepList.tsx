@@ -2,7 +2,7 @@ import { Button, mergeClasses } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { NamedValue, Step } from '../../core/working/working.js';
-import { shownQuantity } from './shownQuantity.js';
+import { formatQuantity } from '../../core/quantity/formatQuantity.js';
 import { useStepsStyles } from './stepsStyles.js';
 
 const firstShown = 6;
@@ -72,7 +72,7 @@ function Quantity({
       <dt className={mergeClasses(styles.term, result && styles.result)}>
         {symbol === '' || symbol === meaning ? meaning : `${symbol}, ${meaning}`}
       </dt>
-      <dd className={mergeClasses(styles.value, result && styles.result)}>{shownQuantity(value, unit)}</dd>
+      <dd className={mergeClasses(styles.value, result && styles.result)}>{formatQuantity(value, unit)}</dd>
     </>
   );
 }

@@ -8,8 +8,8 @@ import {
   newtonPerKilonewton,
   newtonPerUsTon,
   radianPerDegree,
-} from '../core/quantity/units.js';
-import type { QuantityKind } from '../core/working/working.js';
+} from './units.js';
+import type { QuantityKind } from '../working/working.js';
 
 interface ShopUnit {
   name: string;
