@@ -31,6 +31,14 @@ const probe = `
         style.sheet.insertRule('h1 { text-indent: 7px }');
         return getComputedStyle(document.querySelector('h1')).textIndent;
       }),
+      styleText: await outcome(() => {
+        const style = document.createElement('style');
+        style.textContent = 'h1 { text-indent: 9px }';
+        document.head.append(style);
+        const { textIndent } = getComputedStyle(document.querySelector('h1'));
+        if (textIndent !== '9px') throw new TypeError('not applied');
+        return textIndent;
+      }),
       foreign: await outcome(async () => (await fetch('https://example.com/')).status),
       image: await outcome(() => new Promise((resolve, reject) => {
         const image = new Image();
@@ -126,6 +134,7 @@ describe('the package in a browser', () => {
       worker: 'allowed: wasm in a worker',
       own: 'allowed: 200',
       rule: 'allowed: 7px',
+      styleText: 'refused: TypeError',
       eval: 'refused: EvalError',
       made: 'refused: EvalError',
       foreign: 'refused: TypeError',
