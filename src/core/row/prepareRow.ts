@@ -1,7 +1,10 @@
 import type { Finding } from '../press/finding.js';
 import { isCutBySaw } from '../press/shearStation.js';
+import { formatLength } from '../quantity/formatLength.js';
+import { leastHoleToBendMm } from '../rule/holeToBend.js';
 import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
+import { insideRadiusOfVeeMm } from '../tooling/bendLimits.js';
 import { check, type Check } from './check.js';
 import type { ReadyRow } from './checkOnPress.js';
 import { holePlace } from './holePlace.js';
@@ -29,10 +32,23 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
   if (isCutBySaw(section)) prepared.understood.push('cut by saw: no press station cuts this section');
   for (const group of job.groups) prepareGroup(prepared, group, shop, asked);
+  if (row.bends && row.places.length > 0) prepared.understood.push(...holeToBend(row, shop));
   if (row.places.length > 0 && !shop.tools) {
     prepared.understood.push('the shop has no list of tools, so none were checked');
   }
   return prepared;
+}
+
+/** The row does not say where the bend lies, so the least distance is told, not checked. */
+function holeToBend({ section, places }: ReadyRow, shop: Shop): string[] {
+  const thicknessMm = places[0]?.place.thicknessMm;
+  const ratio = shop.settings.settings.veeRatio;
+  if (section.kind !== 'flat' || thicknessMm === undefined) return [];
+  const leastMm = leastHoleToBendMm({
+    thicknessMm,
+    insideRadiusMm: insideRadiusOfVeeMm(ratio * thicknessMm),
+  });
+  return [`hole edges to stay ${formatLength(leastMm, shop.unit)} from a bend, not checked`];
 }
 
 function prepareGroup(

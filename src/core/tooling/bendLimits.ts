@@ -22,6 +22,11 @@ const radiusRows: readonly { grade: string; multiple: number; upToThicknessIn: n
 ];
 const radiusSource = 'ASTM A6 Table X4.2 (held against a reprint)';
 
+/** The inside radius an air bend takes in a V opening, mm: V / 6. Common practice, no source. */
+export function insideRadiusOfVeeMm(veeMm: number): number {
+  return radiusShare * veeMm;
+}
+
 export interface BendLimits {
   insideRadiusMm: number;
   /** Undefined where no source gives one for the grade. */
@@ -66,7 +71,7 @@ export function bendLimits(
     source: 'common practice',
   });
   const leastInsideRadiusMm = leastRadius(input, working);
-  const insideRadiusMm = radiusShare * veeMm;
+  const insideRadiusMm = insideRadiusOfVeeMm(veeMm);
   const cautions = radiusCautions(grade, insideRadiusMm, leastInsideRadiusMm);
   working?.step({
     title: 'Inside radius of the bend',

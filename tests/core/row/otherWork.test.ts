@@ -163,3 +163,12 @@ describe('a tube or tee in a row', () => {
     });
   });
 });
+
+describe('holes and a bend in one row', () => {
+  it('tell how far the holes must stay from the bend, since the row does not say where it is', () => {
+    // V = 10 · 1/4 = 2-1/2, R = V / 6 = 0.417; 2 · 1/4 + 0.417 = 0.917 in
+    const note = checked({ Hole: '13/16', Edge: 2, End: 2, 'Bend length': 4 }).note;
+    expect(note).toContain('hole edges to stay 0.917 from a bend, not checked');
+    expect(checked({ 'Bend length': 4 }).note).not.toContain('from a bend');
+  });
+});
