@@ -19,7 +19,14 @@ const useStyles = makeStyles({
     minWidth: 0,
     overflowWrap: 'anywhere',
   },
-  place: { padding: '12px', display: 'grid', gap: '12px', alignContent: 'start', minWidth: 0, flexGrow: 1 },
+  place: {
+    padding: '12px',
+    display: 'grid',
+    gridTemplateColumns: 'minmax(0, 1fr)',
+    gap: '12px',
+    alignContent: 'start',
+    flexGrow: 1,
+  },
   tabs: { borderBottom: `1px solid ${tokens.colorNeutralStroke2}`, padding: '0 4px' },
 });
 

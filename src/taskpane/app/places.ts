@@ -26,4 +26,9 @@ export const places: readonly Place[] = [
     title: 'Parts',
     Component: lazy(() => import(/* webpackChunkName: "parts" */ '../parts/index.js')),
   },
+  {
+    key: 'steps',
+    title: 'Steps',
+    Component: lazy(() => import(/* webpackChunkName: "steps" */ '../steps/index.js')),
+  },
 ];

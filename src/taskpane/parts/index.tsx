@@ -7,6 +7,7 @@ import { starterNotice } from '../shop/sheet/starter.js';
 import { starterShop } from '../shop/sheet/starterShop.js';
 import { CheckList } from './list/CheckList.js';
 import { TryOnePart } from './one/TryOnePart.js';
+import { stack } from '../shared/stack.js';
 
 /** The place where parts are held against the presses: one part, or a whole list. */
 export default function PartsPlace({ workbook, shop: state }: { workbook: Workbook; shop: ShopState }) {
@@ -35,12 +36,7 @@ export default function PartsPlace({ workbook, shop: state }: { workbook: Workbo
           </MessageBarBody>
         </MessageBar>
       )}
-      <div
-        id="parts-view"
-        role="tabpanel"
-        aria-labelledby={`parts-${partsView}`}
-        style={{ display: 'grid', gap: 12, minWidth: 0 }}
-      >
+      <div id="parts-view" role="tabpanel" aria-labelledby={`parts-${partsView}`} style={stack(12)}>
         {partsView === 'one' ? (
           <TryOnePart shop={shop} />
         ) : (

@@ -43,7 +43,12 @@ function summary({ name, area }: Table, words: CellValue[][], notes: CellValue[]
   return { table: name, area, counts, failing: rows - passed, rows, errors, notes: texts };
 }
 
+/** A column that the user had before keeps its name, and ours is called Check note. */
 function columnOf(headings: readonly string[], item: keyof typeof checkHeadings): number {
+  const besideOwn = headings.findIndex(
+    (heading) => heading.trim().toLowerCase() === `check ${checkHeadings[item].toLowerCase()}`,
+  );
+  if (besideOwn >= 0) return besideOwn;
   return headings.findIndex((heading) => heading.trim().toLowerCase() === checkHeadings[item].toLowerCase());
 }
 

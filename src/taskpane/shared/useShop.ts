@@ -9,7 +9,7 @@ import { useLatest } from './useLatest.js';
 export function useShop(workbook: Workbook): ShopState {
   const [state, setState] = useState<ShopState>({ kind: 'loading' });
   const read = useLatest(async () => {
-    const { readShopState } = await import('./readShopState.js');
+    const { readShopState } = await import(/* webpackChunkName: "read-shop" */ './readShopState.js');
     return readShopState(workbook);
   }, setState);
   useEffect(() => void read(), [read, workbook]);

@@ -6,6 +6,7 @@ import { SettingsForm } from './lists/SettingsForm.js';
 import { ToolList } from './lists/ToolList.js';
 import { PressList } from './press/PressList.js';
 import type { ReadyShop } from './readyShop.js';
+import { stack } from '../shared/stack.js';
 
 const parts = {
   presses: { title: 'Presses', Part: PressList },
@@ -33,12 +34,7 @@ export function ShopEditor({ workbook, shop }: { workbook: Workbook; shop: Ready
           </Tab>
         ))}
       </TabList>
-      <div
-        id="shop-part"
-        role="tabpanel"
-        aria-labelledby={`shop-${key}`}
-        style={{ display: 'grid', gap: 12 }}
-      >
+      <div id="shop-part" role="tabpanel" aria-labelledby={`shop-${key}`} style={stack(12)}>
         <Part workbook={workbook} shop={shop} />
       </div>
     </>

@@ -1,10 +1,11 @@
-import { Button, Radio, RadioGroup, Subtitle2, Text } from '@fluentui/react-components';
+import { Button, Field, Radio, RadioGroup, Subtitle2, Text } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Workbook } from '../../workbook/port.js';
 import { usePropose } from '../shared/change/useChange.js';
 import { useNavigation } from '../shared/navigation.js';
 import { addShopSheet } from './sheet/addShopSheet.js';
+import { stack } from '../shared/stack.js';
 
 /** The first screen of a workbook without a shop. */
 export function Welcome({ workbook }: { workbook: Workbook }) {
@@ -21,16 +22,17 @@ export function Welcome({ workbook }: { workbook: Workbook }) {
         Check one part or a whole list. Nothing is written until you say yes. Starter presses are invented:
         replace them before quoting.
       </Text>
-      <RadioGroup
-        aria-label="A bare number is in"
-        layout="horizontal"
-        value={unit}
-        onChange={(_, { value }) => setUnit(value as LengthUnit)}
-      >
-        <Radio value="in" label="Inches" />
-        <Radio value="mm" label="Millimetres" />
-      </RadioGroup>
-      <div style={{ display: 'grid', gap: 8, justifyItems: 'stretch', maxWidth: 280 }}>
+      <Field label="A number without a unit is in">
+        <RadioGroup
+          layout="horizontal"
+          value={unit}
+          onChange={(_, { value }) => setUnit(value as LengthUnit)}
+        >
+          <Radio value="in" label="Inches" />
+          <Radio value="mm" label="Millimetres" />
+        </RadioGroup>
+      </Field>
+      <div style={{ ...stack(8), maxWidth: 280 }}>
         <Button appearance="primary" onClick={() => void add()}>
           Add shop sheet
         </Button>

@@ -10,6 +10,7 @@ import { type FailGroup, runsOf } from './failGroups.js';
 import { dateCells, fixDates } from './groupChanges.js';
 import type { ListRead } from './listRead.js';
 import { PressChoice } from './PressChoice.js';
+import { stack } from '../../shared/stack.js';
 
 interface Props {
   workbook: Workbook;
@@ -38,7 +39,7 @@ export function FailGroupPanel({ workbook, shop, list, matches, group }: Props) 
   const dates = dateCells(list, matches, shop.unit).filter(({ row }) => rows.includes(row));
   const current = rows[at];
   return (
-    <div style={{ display: 'grid', gap: 10 }}>
+    <div style={stack(10)}>
       <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
         <Button size="small" onClick={() => step(1)}>
           Next row

@@ -13,6 +13,7 @@ import { type ColumnMatch, headingsOf, headingsProblem, matchColumns, matchedTo 
 import { checkColumns, type ListRead } from './listRead.js';
 import { ListResults } from './ListResults.js';
 import { type ListCheck, useListCheck } from './useListCheck.js';
+import { stack } from '../../shared/stack.js';
 
 interface Props {
   workbook: Workbook;
@@ -67,7 +68,7 @@ function matchesOf(list: ListRead, chosen: Readonly<Record<number, string>>, sho
 function Progress({ check, onStop, onStart }: { check: ListCheck; onStop: () => void; onStart: () => void }) {
   if (check.at === 'checking')
     return (
-      <div style={{ display: 'grid', gap: 6 }}>
+      <div style={stack(6)}>
         <Text role="status">
           {check.done.toLocaleString('en')} of {counted(check.total, 'row')} checked
         </Text>

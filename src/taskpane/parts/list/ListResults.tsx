@@ -4,6 +4,7 @@ import {
   AccordionItem,
   AccordionPanel,
   Button,
+  makeStyles,
   Text,
 } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
@@ -29,8 +30,19 @@ interface Props {
 
 const firstShown = 20;
 
+const useStyles = makeStyles({
+  header: {
+    display: 'flex',
+    gap: '8px',
+    alignItems: 'baseline',
+    overflowWrap: 'anywhere',
+    paddingBlock: '6px',
+  },
+});
+
 /** How many rows have which verdict, and the failing ones grouped by reason. */
 export function ListResults(props: Props) {
+  const styles = useStyles();
   const { results } = props;
   const groups = useMemo(() => failGroups(results), [results]);
   const [shown, setShown] = useState(firstShown);
@@ -41,23 +53,15 @@ export function ListResults(props: Props) {
         <Accordion collapsible aria-label="Failing rows by reason">
           {groups.slice(0, shown).map((group) => (
             <AccordionItem key={group.key} value={group.key}>
-              <AccordionHeader as="h3" size="small">
-                <span
-                  style={{
-                    display: 'flex',
-                    gap: 8,
-                    alignItems: 'baseline',
-                    minWidth: 0,
-                    overflowWrap: 'anywhere',
-                  }}
-                >
+              <AccordionHeader as="h3">
+                <span className={styles.header}>
                   <VerdictMark verdict={group.verdict} />
                   <span>
                     <strong>
                       {counted(group.rows.length, 'row')} · {group.verdict}
                     </strong>
                     <br />
-                    {shortText(group.reason, 160)}
+                    {shortText(group.reason.charAt(0).toUpperCase() + group.reason.slice(1), 160)}
                   </span>
                 </span>
               </AccordionHeader>

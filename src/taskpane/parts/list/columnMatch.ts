@@ -109,12 +109,14 @@ const startNames = [...rowFields, ...groupFields].flatMap(({ name, synonyms }) =
   [nameKey(name), ...synonyms].map((text) => ({ name, text })),
 );
 
-/** A heading that begins as a known one does: `Lgth` no, `Sect` and `Section of bar` yes. */
+/** A heading that begins as a known one does, or ends in one: `Sect`, `Section of bar`, `Pc mark`. */
 function guessByStart(heading: string, taken: ReadonlySet<string>): string | undefined {
   const key = nameKey(heading).replaceAll('.', '');
   if (key.length < 3) return undefined;
   const found = startNames.find(
-    ({ text, name }) => !taken.has(name) && (text.startsWith(key) || key.startsWith(`${text} `)),
+    ({ text, name }) =>
+      !taken.has(name) &&
+      (text.startsWith(key) || key.startsWith(`${text} `) || key.endsWith(` ${nameKey(name)}`)),
   );
   return found?.name;
 }

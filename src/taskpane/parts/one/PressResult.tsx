@@ -10,6 +10,7 @@ const useStyles = makeStyles({
     borderRadius: tokens.borderRadiusMedium,
     padding: '8px 12px',
     display: 'grid',
+    gridTemplateColumns: 'minmax(0, 1fr)',
     gap: '4px',
     alignContent: 'start',
   },
@@ -40,7 +41,7 @@ export function PressResult({
       {use !== undefined && (
         <div className={styles.share}>
           <ShareBar share={use} />
-          <Text>{percent(use)} of rating</Text>
+          <Text>{percent(use)} of rating at most</Text>
         </div>
       )}
       {governs !== '' && <Text>Decided by {shortText(governs)}</Text>}

@@ -5,9 +5,10 @@ import { shortText } from '../../shared/shortText.js';
 import { checkPart, type PartCells } from './checkPart.js';
 import { type PartField, partFields } from './partFields.js';
 import { PressResult } from './PressResult.js';
+import { stack } from '../../shared/stack.js';
 
 const useStyles = makeStyles({
-  fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(124px, 1fr))', gap: '8px' },
+  fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(88px, 1fr))', gap: '8px' },
   wide: { gridColumn: '1 / -1' },
   results: {
     display: 'grid',
@@ -44,7 +45,7 @@ export function TryOnePart({ shop }: { shop: Shop }) {
         <summary className={styles.more}>Pitch, gage, notches, corners, bends</summary>
         <div className={styles.fields}>{more.map(field)}</div>
       </details>
-      <div role="status" style={{ display: 'grid', gap: 8 }}>
+      <div role="status" style={stack(8)}>
         {!asked && (
           <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
             <Text>Give at least a section and a grade.</Text>

@@ -16,6 +16,7 @@ import { describeStep, counted } from './describeStep.js';
 import { Overwrites } from './Overwrites.js';
 import type { Previewed } from './proposal.js';
 import type { Stage } from './useChanges.js';
+import { stack } from '../stack.js';
 
 interface Props {
   stage: Stage;
@@ -32,9 +33,7 @@ export default function ChangeDialog({ stage, onWrite, onClose }: Props) {
       <DialogSurface style={{ maxWidth: 560, padding: 16 }}>
         <DialogBody>
           <DialogTitle>{title}</DialogTitle>
-          <DialogContent style={{ display: 'grid', gap: 12, alignContent: 'start' }}>
-            {content(stage)}
-          </DialogContent>
+          <DialogContent style={stack(12)}>{content(stage)}</DialogContent>
           <DialogActions>{actions(stage, onWrite, onClose)}</DialogActions>
         </DialogBody>
       </DialogSurface>
@@ -71,7 +70,7 @@ function content(stage: Stage) {
   }
 }
 
-const shownSteps = 12;
+const shownSteps = 16;
 
 function Preview({ proposal, plan }: Previewed) {
   const { remarks = [], steps } = proposal;

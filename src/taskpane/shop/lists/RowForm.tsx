@@ -2,6 +2,7 @@ import { Button, Field, Input, MessageBar, MessageBarBody, Select } from '@fluen
 import { useState } from 'react';
 import { shortText } from '../../shared/shortText.js';
 import type { ListColumn } from './listColumn.js';
+import { stack } from '../../shared/stack.js';
 
 interface Props {
   title: string;
@@ -26,7 +27,8 @@ export function RowForm({ title, columns, values, problem, onSave, onCancel }: P
   return (
     <form
       aria-label={title}
-      style={{ display: 'grid', gap: 10 }}
+      noValidate
+      style={stack(10)}
       onSubmit={(event) => {
         event.preventDefault();
         void save();

@@ -10,7 +10,7 @@ import type { ListColumn } from './listColumn.js';
 import { RowForm } from './RowForm.js';
 
 const useStyles = makeStyles({
-  list: { listStyleType: 'none', margin: 0, padding: 0, display: 'grid' },
+  list: { listStyleType: 'none', margin: 0, padding: 0 },
   row: {
     display: 'flex',
     gap: '8px',

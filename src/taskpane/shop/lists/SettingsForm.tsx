@@ -11,6 +11,7 @@ import { shortText } from '../../shared/shortText.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import type { ShopPartProps } from '../readyShop.js';
 import { appendRows, columnAt, rowAt, writeCell } from '../sheet/tableCells.js';
+import { stack } from '../../shared/stack.js';
 
 const choices: { [Name in string]?: readonly string[] } = {
   Units: ['in', 'mm'],
@@ -64,7 +65,8 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
   return (
     <form
       aria-label="Settings"
-      style={{ display: 'grid', gap: 12 }}
+      noValidate
+      style={stack(12)}
       onSubmit={(event) => {
         event.preventDefault();
         void save();

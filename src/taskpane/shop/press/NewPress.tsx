@@ -13,8 +13,9 @@ import { shortText } from '../../shared/shortText.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import type { ShopPartProps } from '../readyShop.js';
 import { appendColumn } from '../sheet/tableCells.js';
-import { answerProblems, forceUnits, newPressCells, type NewPressAnswers } from './newPress.js';
+import { answerProblems, forceUnits, newPressCells, type NewPressAnswers } from './newPressAnswers.js';
 import { itemOf, unitOf } from './pressFields.js';
+import { stack } from '../../shared/stack.js';
 
 interface Props extends ShopPartProps {
   onAdded: (name: string) => void;
@@ -61,7 +62,8 @@ export function NewPress({ workbook, shop, onAdded, onCancel }: Props) {
   return (
     <form
       aria-label="New press"
-      style={{ display: 'grid', gap: 12 }}
+      noValidate
+      style={stack(12)}
       onSubmit={(event) => {
         event.preventDefault();
         void add();

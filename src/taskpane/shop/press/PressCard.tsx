@@ -1,6 +1,6 @@
 import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
 import { type Press, pressValue } from '../../../core/press/press.js';
-import { pressItems } from '../../../core/press/pressItem.js';
+import { type PressItem, pressItems } from '../../../core/press/pressItem.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import { shortText } from '../../shared/shortText.js';
@@ -15,12 +15,18 @@ const useStyles = makeStyles({
     borderRadius: tokens.borderRadiusMedium,
     padding: '10px 12px',
     display: 'grid',
+    gridTemplateColumns: 'minmax(0, 1fr)',
     gap: '6px',
   },
   head: { display: 'flex', justifyContent: 'space-between', alignItems: 'center', gap: '8px' },
-  limits: { display: 'grid', gridTemplateColumns: 'auto 1fr', columnGap: '12px', rowGap: '2px', margin: 0 },
+  limits: { margin: 0 },
+  limit: {
+    display: 'grid',
+    gridTemplateColumns: '92px minmax(0, 1fr)',
+    columnGap: '8px',
+    paddingBlock: '1px',
+  },
   value: { margin: 0, display: 'flex', gap: '6px', alignItems: 'center' },
-  mark: { display: 'flex', gap: '6px', alignItems: 'baseline' },
 });
 
 interface Props {
@@ -31,11 +37,10 @@ interface Props {
 
 const stations = ['punch', 'flatShear', 'angleShear', 'barShear', 'notcher', 'bend'] as const;
 const keyLimits = [
-  'punchForce',
-  'punchThroat',
-  'punchLargestHole',
-  'punchLargestHoleThickness',
-  'longestBar',
+  { label: 'Punch force', keys: ['punchForce'] },
+  { label: 'Throat', keys: ['punchThroat'] },
+  { label: 'Largest hole', keys: ['punchLargestHole', 'punchLargestHoleThickness'] },
+  { label: 'Longest bar', keys: ['longestBar'] },
 ] as const;
 
 /** A press at a glance: its stations, its key limits, and what is not complete. */
@@ -47,6 +52,10 @@ export function PressCard({ press, table, onEdit }: Props) {
     return value.state === 'value' && value.value === 1;
   });
   const bad = pressItems.filter(({ key }) => pressValue(press, key).state === 'bad').length;
+  const limit = (item: PressItem) => {
+    const text = fields[item.name] ?? '';
+    return { state: fieldState(text), text: shown(text, String(unitOf(table, item) ?? '')) };
+  };
   const unknown = stations.filter((key) => pressValue(press, key).state === 'unknown').length;
   return (
     <section className={styles.card} aria-label={`Press ${shortText(press.name)}`}>
@@ -60,16 +69,17 @@ export function PressCard({ press, table, onEdit }: Props) {
       </div>
       <Text>{has.length > 0 ? has.map((key) => itemOf(key).name).join(' · ') : 'No station said yet'}</Text>
       <dl className={styles.limits}>
-        {keyLimits.map((key) => {
-          const item = itemOf(key);
-          const text = fields[item.name] ?? '';
-          return [
-            <dt key={key}>{item.name}</dt>,
-            <dd key={`${key} value`} className={styles.value}>
-              <FieldStateMark state={fieldState(text)} />
-              {shown(text, String(unitOf(table, item) ?? ''))}
-            </dd>,
-          ];
+        {keyLimits.map(({ label, keys }) => {
+          const [first, through] = keys.map((key) => limit(itemOf(key)));
+          return (
+            <div key={label} className={styles.limit}>
+              <dt>{label}</dt>
+              <dd className={styles.value}>
+                <FieldStateMark state={first?.state ?? 'unknown'} />
+                {through?.state === 'value' ? `${first?.text} through ${through.text}` : first?.text}
+              </dd>
+            </div>
+          );
         })}
       </dl>
       {press.problem !== undefined && <Mark text={press.problem} />}

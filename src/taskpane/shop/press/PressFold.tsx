@@ -5,6 +5,7 @@ import type { ShopTable } from '../../shared/shopState.js';
 import type { Fold } from './folds.js';
 import { PressField } from './PressField.js';
 import { unitOf } from './pressFields.js';
+import { stack } from '../../shared/stack.js';
 
 interface Props {
   fold: Fold;
@@ -24,7 +25,7 @@ export function PressFold({ fold, table, mine, problems, conflicts, onText }: Pr
         <AccordionHeader as="h3" size="small">
           {fold.title}: {summaryOf(fold, text, problems)}
         </AccordionHeader>
-        <AccordionPanel style={{ display: 'grid', gap: 12, marginInline: 4 }}>
+        <AccordionPanel style={{ ...stack(12), marginInline: 4 }}>
           {fold.items.map((item) => (
             <PressField
               key={item.key}

@@ -11,6 +11,7 @@ import { changedCells, fieldsOf, problemOf } from './pressFields.js';
 import { usePressFields } from './usePressFields.js';
 import { pressItems } from '../../../core/press/pressItem.js';
 import type { Step } from '../../../workbook/write/step.js';
+import { stack } from '../../shared/stack.js';
 
 /** The values of one press, folded by station. Saving writes the changed cells only. */
 export function PressForm({
@@ -49,7 +50,8 @@ export function PressForm({
   return (
     <form
       aria-label={`Press ${shortText(name)}`}
-      style={{ display: 'grid', gap: 12 }}
+      noValidate
+      style={stack(12)}
       onSubmit={(event) => {
         event.preventDefault();
         void save();

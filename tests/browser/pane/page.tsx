@@ -1,0 +1,19 @@
+import { mountPane } from '../../../src/taskpane/index.js';
+import { MemoryWorkbook } from '../../taskpane/support/memoryWorkbook.js';
+import { fillWorkbook } from './workbooks.js';
+
+declare global {
+  interface Window {
+    tonrow: MemoryWorkbook;
+    unmount: () => void;
+  }
+}
+
+const kind = new URLSearchParams(location.search).get('workbook') ?? 'empty';
+window.tonrow = new MemoryWorkbook('Sheet1');
+const pane = document.querySelector<HTMLElement>('#pane');
+if (!pane) throw new Error('no #pane');
+const element = pane;
+void fillWorkbook(window.tonrow, kind).then(() => {
+  window.unmount = mountPane(element, window.tonrow);
+});

@@ -1,0 +1,34 @@
+// The pane as it is shipped: a shell, and each place in a file of its own that is loaded when it is opened.
+import path from 'node:path';
+
+const root = import.meta.dirname;
+
+/** @param {{ entry?: Record<string, string>, output?: string, mode?: 'production' | 'development' }} options */
+export function paneConfig({ entry, output, mode = 'production' } = {}) {
+  return {
+    mode,
+    name: 'pane',
+    target: ['web', 'es2022'],
+    devtool: false,
+    performance: { hints: false },
+    entry: entry ?? { pane: path.join(root, 'src/taskpane/app/host.ts') },
+    output: {
+      path: output ?? path.join(root, 'out/pane'),
+      filename: '[name].js',
+      chunkFilename: '[name].js',
+      publicPath: 'auto',
+      clean: true,
+    },
+    resolve: {
+      extensions: ['.ts', '.tsx', '.mjs', '.js'],
+      extensionAlias: { '.js': ['.ts', '.tsx', '.js'] },
+    },
+    module: {
+      rules: [{ test: /\.tsx?$/, loader: 'esbuild-loader', options: { target: 'es2022', jsx: 'automatic' } }],
+    },
+    optimization: { chunkIds: 'named' },
+    stats: 'errors-warnings',
+  };
+}
+
+export default paneConfig();
