@@ -2,8 +2,8 @@ import { Button } from '@fluentui/react-components';
 import { useMemo } from 'react';
 import { nameKey } from '../../core/shop/table.js';
 import { type Area, cellOf } from '../../workbook/area.js';
-import { VerdictMark } from '../drawing/VerdictMark.js';
 import type { ShopState } from '../shared/shopState.js';
+import { VerdictWord } from '../shared/VerdictMark.js';
 import { CapacitySection } from './CapacitySection.js';
 import { PartSection } from './PartSection.js';
 import { selectedOfRow } from './selectedOfRow.js';
@@ -36,7 +36,7 @@ export function RowSteps({ subject, shop: state, goTo }: RowStepsInput) {
     <>
       <section className={styles.part} aria-label="Row">
         <h2 className={styles.heading}>{mark === '' ? `Row ${subject.area.row + 1}` : mark}</h2>
-        <VerdictMark verdict={result.verdict} />
+        <VerdictWord verdict={result.verdict} />
         <p className={styles.text}>{headline(worked, shop.unit)}</p>
         <p className={styles.quiet}>{result.note}</p>
         <div className={styles.actions}>

@@ -1,7 +1,7 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 
 export const useStepsStyles = makeStyles({
-  place: { display: 'grid', rowGap: '16px', padding: '12px', minWidth: 0 },
+  place: { display: 'grid', rowGap: '16px', minWidth: 0 },
   part: { display: 'grid', rowGap: '8px', minWidth: 0 },
   heading: {
     margin: 0,

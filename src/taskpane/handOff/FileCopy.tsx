@@ -1,0 +1,81 @@
+import { Button } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { CopyKind, CopyMaker, MadeCopy } from './copyMaker.js';
+import { useHandOffStyles } from './handOffStyles.js';
+import { Progress } from './Progress.js';
+import { sentenceOf, useTask } from './useTask.js';
+
+/** A copy of the file: made, shown for what is in it, then saved. */
+export function FileCopy({ kind, maker }: { kind: CopyKind; maker: CopyMaker }) {
+  const styles = useHandOffStyles();
+  const { task, start, stop } = useTask(() => maker.make(kind));
+  const [saved, setSaved] = useState('');
+  const save = async (copy: MadeCopy) => {
+    try {
+      await maker.save(copy, kind);
+      setSaved('The copy is saved. This workbook is as it was.');
+    } catch (error) {
+      setSaved(sentenceOf(error));
+    }
+  };
+  if (task.at === 'working')
+    return <Progress label="Making the copy" done={task.done} total={task.total} stop={stop} />;
+  if (task.at !== 'done')
+    return (
+      <>
+        {task.at === 'failed' && (
+          <p className={styles.text} role="alert">
+            {task.message}
+          </p>
+        )}
+        <div className={styles.actions}>
+          <Button onClick={start}>Preview the copy</Button>
+        </div>
+      </>
+    );
+  return (
+    <>
+      <MadeCopyView copy={task.answer} kind={kind} />
+      <div className={styles.actions}>
+        <Button appearance="primary" onClick={() => void save(task.answer)}>
+          Make values copy
+        </Button>
+        <Button onClick={stop}>Leave it</Button>
+      </div>
+      <p className={styles.text} role="status">
+        {saved}
+      </p>
+    </>
+  );
+}
+
+function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
+  const styles = useHandOffStyles();
+  const { formulas, sheets, names, parts, stays } = copy;
+  const gone = [
+    `${formulas.toLocaleString('en')} formulas: their values stay`,
+    ...sheets.map((name) => `the sheet ${name}`),
+    ...names.map((name) => `the name ${name}`),
+    ...(parts.some((part) => part.includes('webextension')) ? ["the add-in's own pane and its prompt"] : []),
+  ];
+  return (
+    <div className={styles.preview}>
+      <h4 className={styles.subheading}>Not in the copy</h4>
+      <ul className={styles.list}>
+        {gone.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      <h4 className={styles.subheading}>Still in it</h4>
+      <ul className={styles.list}>
+        <li>every value the cells show</li>
+        {kind === 'shop' && (
+          <li>all other formulas, the shop sheet, and the list from which formulas come back</li>
+        )}
+        {stays.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,76 @@
+import { Button } from '@fluentui/react-components';
+import { useRef } from 'react';
+import type { Workbook } from '../../workbook/port.js';
+import type { ShopState } from '../shared/shopState.js';
+import { useHandOffStyles } from './handOffStyles.js';
+import { Progress } from './Progress.js';
+import { reportRows } from './report/lists.js';
+import { reportData } from './report/reportData.js';
+import { reportHtml } from './report/reportHtml.js';
+import { useTask } from './useTask.js';
+
+interface Input {
+  workbook: Workbook;
+  shop: Extract<ShopState, { kind: 'ready' }>;
+}
+
+/** The report: made from the lists and the shop as they are now, shown, printed or saved as a page. */
+export function ReportSection({ workbook, shop }: Input) {
+  const styles = useHandOffStyles();
+  const frame = useRef<HTMLIFrameElement>(null);
+  const { task, start, stop } = useTask(async (work) => {
+    const rows = await reportRows(workbook, shop, work);
+    return { rows: rows.length, page: reportHtml(reportData(rows, shop, today())) };
+  });
+  return (
+    <section className={styles.part} aria-label="Report">
+      <h2 className={styles.heading}>Report</h2>
+      <p className={styles.text}>
+        Total, counts by verdict, failing rows and assumptions on the first page; the press data behind it.
+      </p>
+      {task.at === 'working' && (
+        <Progress label="Checking rows" done={task.done} total={task.total} stop={stop} />
+      )}
+      {task.at === 'failed' && (
+        <p className={styles.text} role="alert">
+          {task.message}
+        </p>
+      )}
+      {task.at === 'done' && task.answer.rows === 0 && (
+        <p className={styles.text} role="status">
+          There is no list of parts to report: make the list a table, with a column Section.
+        </p>
+      )}
+      {task.at === 'done' && task.answer.rows > 0 && (
+        <>
+          <iframe
+            ref={frame}
+            title="Report"
+            className={styles.frame}
+            sandbox="allow-same-origin allow-modals"
+            srcDoc={task.answer.page}
+          />
+          <div className={styles.actions}>
+            <Button appearance="primary" onClick={() => frame.current?.contentWindow?.print()}>
+              Print report
+            </Button>
+            <Button as="a" href={pageAddress(task.answer.page)} download="press-check.html">
+              Save as a page
+            </Button>
+          </div>
+        </>
+      )}
+      <div className={styles.actions}>
+        <Button onClick={start}>{task.at === 'done' ? 'Make it again' : 'Make report'}</Button>
+      </div>
+    </section>
+  );
+}
+
+function today(): string {
+  return new Date().toLocaleDateString('en', { year: 'numeric', month: 'long', day: 'numeric' });
+}
+
+function pageAddress(page: string): string {
+  return `data:text/html;charset=utf-8,${encodeURIComponent(page)}`;
+}

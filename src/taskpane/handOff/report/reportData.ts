@@ -1,0 +1,117 @@
+import { type Verdict, verdicts } from '../../../core/press/finding.js';
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import { isBlank } from '../../../core/quantity/cellValue.js';
+import { formatQuantity } from '../../../core/quantity/formatQuantity.js';
+import { settingRows } from '../../../core/shop/settings.js';
+import { nameKey } from '../../../core/shop/table.js';
+import type { ShopState } from '../../shared/shopState.js';
+import { isStarter } from '../../shop/sheet/starter.js';
+import { shownShare } from '../../steps/shownShare.js';
+import type { ReportRow } from './lists.js';
+
+/** What a report says, as text. */
+export interface ReportData {
+  title: string;
+  date: string;
+  stamp: string;
+  /** The sheet was calculated with another shop than the report. */
+  otherStamp?: string;
+  totals: [label: string, value: string][];
+  counts: { verdict: Verdict; rows: number; pieces: number }[];
+  failing: { mark: string; list: string; row: number; verdict: Verdict; use: string; reason: string }[];
+  assumptions: string[];
+  /** Presses that still have the invented values they came with. */
+  starters: string[];
+  presses: CellValue[][];
+}
+
+type Ready = Extract<ShopState, { kind: 'ready' }>;
+
+const passed: readonly Verdict[] = ['OK', 'Near limit'];
+
+/** The report of checked rows. The date comes from outside, so that the same rows give the same report. */
+export function reportData(rows: readonly ReportRow[], state: Ready, date: string): ReportData {
+  const { shop, shown } = state;
+  return {
+    title: 'Press check of the parts',
+    date,
+    stamp: shop.stamp,
+    ...(shown === shop.stamp ? {} : { otherStamp: shown }),
+    totals: totals(rows, shop.unit),
+    counts: verdicts
+      .map((verdict) => {
+        const own = rows.filter(({ result }) => result.verdict === verdict);
+        return { verdict, rows: own.length, pieces: own.reduce((sum, { qty }) => sum + qty, 0) };
+      })
+      .filter((count) => count.rows > 0),
+    failing: rows
+      .filter(({ result }) => !passed.includes(result.verdict))
+      .sort((a, b) => verdicts.indexOf(a.result.verdict) - verdicts.indexOf(b.result.verdict))
+      .map(({ mark, list, row, result }) => ({
+        mark,
+        list,
+        row,
+        verdict: result.verdict,
+        use: result.use === undefined ? '' : shownShare(result.use),
+        reason: result.findings.find(({ verdict }) => verdict === result.verdict)?.note ?? result.governs,
+      })),
+    assumptions: assumptions(rows, state),
+    starters: starters(state),
+    presses: state.tables.presses.values,
+  };
+}
+
+function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['totals'] {
+  const sum = (of: (row: ReportRow) => number | undefined) =>
+    rows.reduce((total, row) => total + (of(row) ?? 0), 0);
+  const weighed = rows.filter(({ result }) => result.massKg !== undefined).length;
+  const mass = formatQuantity({ kind: 'mass', value: sum(({ result }) => result.massKg) }, unit);
+  const partly = weighed < rows.length ? ` (of ${weighed} rows with a length)` : '';
+  return [
+    ['Rows', String(rows.length)],
+    ['Pieces', String(sum(({ qty }) => qty))],
+    ['Mass', `${mass}${partly}`],
+    ['Punch hits', String(sum(({ result }) => result.hits))],
+  ];
+}
+
+/** What the rows assumed, most often first, and the shop's own rules. */
+function assumptions(rows: readonly ReportRow[], { shop, tables }: Ready): string[] {
+  const counted = new Map<string, number>();
+  for (const { result } of rows) {
+    for (const text of assumedIn(result.note)) counted.set(text, (counted.get(text) ?? 0) + 1);
+  }
+  const ofRows = [...counted].sort((a, b) => b[1] - a[1]).map(([text, count]) => `${text} (${count} rows)`);
+  const given = new Set(
+    (tables.settings?.values ?? []).filter((row) => !isBlank(row[1])).map(([name]) => nameKey(name)),
+  );
+  const usual = Object.values(settingRows)
+    .map(({ name }) => name)
+    .filter((name) => !given.has(nameKey(name)));
+  return [
+    ...(shop.tools ? [] : ['The shop has no list of tools, so tools were not checked.']),
+    ...(usual.length > 0 ? [`Usual values for: ${usual.join(', ')}.`] : []),
+    ...ofRows,
+  ];
+}
+
+const assumed = /assumed|taken|not checked|none was checked|none were checked|no mass|only press practice/;
+
+/** The parts of a note's echo that say what was assumed; sizes and counts are not assumptions. */
+function assumedIn(note: string): string[] {
+  const echo = /Read: (.*)\.$/s.exec(note)?.[1] ?? '';
+  return [
+    ...new Set(
+      echo.split('; ').filter((text) => assumed.test(text) && !text.startsWith('the shop has no list')),
+    ),
+  ].map((text) => text.replace(/^\d+ × \S+(?: × \S+)* \(one assumed\)$/, 'one hole assumed'));
+}
+
+function starters({ tables }: Ready): string[] {
+  const [headings = [], ...rows] = tables.presses.values;
+  return headings.slice(2).flatMap((heading, at) => {
+    const cell = (item: string) => rows.find((row) => nameKey(row[0]) === nameKey(item))?.[at + 2] ?? null;
+    const name = String(heading ?? '');
+    return isStarter(name, cell) ? [name] : [];
+  });
+}

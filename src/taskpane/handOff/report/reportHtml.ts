@@ -1,0 +1,183 @@
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import { starterNotice } from '../../shop/sheet/starter.js';
+import type { ReportData } from './reportData.js';
+
+const entities: Record<string, string> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/** Text as a page may hold it: never markup. */
+export function escapeHtml(text: string): string {
+  return text.replaceAll(/[&<>"']/g, (character) => entities[character] ?? '');
+}
+
+/** What has been escaped already. */
+class Html {
+  constructor(readonly text: string) {}
+}
+
+type Piece = string | number | Html | readonly Html[];
+
+/** A template whose values are escaped, whatever they hold. */
+function html(parts: TemplateStringsArray, ...values: Piece[]): Html {
+  const shown = (value: Piece) => {
+    if (value instanceof Html) return value.text;
+    return typeof value === 'object' ? value.map(({ text }) => text).join('') : escapeHtml(String(value));
+  };
+  return new Html(parts.reduce((text, part, at) => text + shown(values[at - 1] ?? '') + part));
+}
+
+const style = `
+:root { color-scheme: light; }
+body { font: 11pt/1.4 system-ui, sans-serif; color: #000; background: #fff; margin: 16px; }
+h1 { font-size: 17pt; margin: 0 0 2pt; } h2 { font-size: 12.5pt; margin: 14pt 0 4pt; }
+p { margin: 3pt 0; } ul { margin: 3pt 0; padding-left: 16pt; }
+table { border-collapse: collapse; width: 100%; } th, td { text-align: left; vertical-align: top; padding: 2pt 8pt 2pt 0; border-bottom: 0.75pt solid #767676; overflow-wrap: anywhere; }
+td.number, th.number { text-align: right; }
+dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margin: 3pt 0; } dt { font-weight: 600; } dd { margin: 0; }
+.mark { font-weight: 600; } .notice { border: 1.5pt solid #000; padding: 4pt 8pt; }
+.scroll { overflow-x: auto; }
+@page { margin: 1.5cm; }
+@media print { body { margin: 0; } .next { break-before: page; } tr { break-inside: avoid; } thead { display: table-header-group; } h2 { break-after: avoid; } .scroll { overflow: visible; } }
+`;
+
+/** What these numbers are not. It stands on the first page of every report. */
+export const caution =
+  "Planning estimates. The plate on the press, its manual and the tool maker's limits govern; the job's specification, local codes and a licensed engineer govern connections. Never exceed the rating.";
+
+/** A report that prints: what counts on the first page, the press data behind it. */
+export function reportHtml(data: ReportData): string {
+  const { title, date, stamp, otherStamp } = data;
+  const page = html`<!doctype html>
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width" />
+        <title>${title}</title>
+        <style>
+          ${new Html(style)}
+        </style>
+      </head>
+      <body>
+        <main>
+          <h1>${title}</h1>
+          <p>${date} · ${stamp}</p>
+          ${otherStamp === undefined
+            ? []
+            : [
+                html`<p class="notice">
+                  The sheet still shows results of another shop: ${otherStamp}. This report uses the shop as
+                  it is now.
+                </p>`,
+              ]}
+          ${starters(data)}
+          <h2>Total</h2>
+          <dl>
+            ${data.totals.map(
+              ([label, value]) =>
+                html`<dt>${label}</dt>
+                  <dd>${value}</dd>`,
+            )}
+          </dl>
+          <h2>By verdict</h2>
+          <div class="scroll" tabindex="0" role="region" aria-label="By verdict">
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">Verdict</th>
+                  <th scope="col" class="number">Rows</th>
+                  <th scope="col" class="number">Pieces</th>
+                </tr>
+              </thead>
+              <tbody>
+                ${data.counts.map(
+                  ({ verdict, rows, pieces }) =>
+                    html`<tr>
+                      <td class="mark">${verdict}</td>
+                      <td class="number">${rows}</td>
+                      <td class="number">${pieces}</td>
+                    </tr>`,
+                )}
+              </tbody>
+            </table>
+          </div>
+          <h2>Failing rows</h2>
+          ${failing(data)}
+          <h2>Assumptions</h2>
+          ${data.assumptions.length === 0
+            ? [html`<p>None.</p>`]
+            : [
+                html`<ul>
+                  ${data.assumptions.map((text) => html`<li>${text}</li>`)}
+                </ul>`,
+              ]}
+          <h2>Caution</h2>
+          <p>${caution}</p>
+          <h2 class="next">Press data</h2>
+          <div class="scroll" tabindex="0" role="region" aria-label="Press data">
+            ${pressTable(data.presses)}
+          </div>
+        </main>
+      </body>
+    </html>`;
+  return page.text;
+}
+
+function starters({ starters: names }: ReportData): Html[] {
+  if (names.length === 0) return [];
+  return [html`<p class="notice"><b>Starter values in use: ${names.join(', ')}.</b> ${starterNotice}</p>`];
+}
+
+function failing({ failing: rows }: ReportData): Html {
+  if (rows.length === 0) return html`<p>No row fails.</p>`;
+  const cells = rows.map(
+    ({ mark, list, row, verdict, use, reason }) =>
+      html`<tr>
+        <td class="mark">${mark}</td>
+        <td>${list}, ${row}</td>
+        <td>${verdict}</td>
+        <td class="number">${use}</td>
+        <td>${reason}</td>
+      </tr>`,
+  );
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="Failing rows">
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">Mark</th>
+          <th scope="col">List, row</th>
+          <th scope="col">Verdict</th>
+          <th scope="col" class="number">Of rating</th>
+          <th scope="col">Why</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${cells}
+      </tbody>
+    </table>
+  </div>`;
+}
+
+function pressTable([headings = [], ...rows]: readonly (readonly CellValue[])[]): Html {
+  const text = (cell: CellValue) => (cell === null ? '' : String(cell));
+  const filled = rows.filter((row) => row.some((cell, at) => at > 1 && text(cell) !== ''));
+  return html`<table>
+    <thead>
+      <tr>
+        ${headings.map((cell) => html`<th scope="col">${text(cell)}</th>`)}
+      </tr>
+    </thead>
+    <tbody>
+      ${filled.map(
+        (row) =>
+          html`<tr>
+            ${row.map((cell) => html`<td>${text(cell)}</td>`)}
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
