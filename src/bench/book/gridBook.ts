@@ -6,14 +6,15 @@ import { isError, plainCode } from '../engine/errors';
 import { keptFunction } from '../engine/kept';
 import { prepareEngine } from '../engine/prepare';
 import type { FormulaKeeper } from '../engine/typed';
-import { isTextFormat } from '../open/content';
-import { NotWritten, rangeOfName, translateFormula } from './translate';
+import { constantOf, writtenFormat } from '../open/content';
+import { engineSheetName, NotWritten, rangeOfName, translateFormula } from './translate';
 import { TableNames } from './tableNames';
 
 /** What a book is made from. */
 export interface BookContents {
   /** The engine's own form of a workbook. */
   data: Record<string, unknown>;
+  sheets: { sheetId: string; name: string }[];
   tables: { sheetId: string; zone: Zone; name: string }[];
   /** All defined names; those that stand for a range live in the engine from then on. */
   names: readonly DefinedName[];
@@ -24,28 +25,36 @@ export interface BookContents {
   ours: ReadonlySet<string>;
 }
 
+type Transport = NonNullable<NonNullable<ConstructorParameters<typeof EngineModel>[1]>['transportService']>;
+
 interface Typed {
   display: string;
   engine: string;
 }
 
 /** Formulas that the engine may not take as they are written. */
-const needsTranslation = /[[@#\\_]|""/;
+const needsTranslation = /[[@#\\_']|""/;
 
 /** A workbook in the grid: the engine's model, and what the engine does not know of it. */
 export class GridBook implements FormulaKeeper {
   readonly model: Model;
   readonly tables: TableNames;
   private readonly typedFormulas = new Map<string, Typed>();
+  private readonly sheetNames = new Map<UID, string>();
   private readonly otherNames: readonly DefinedName[];
 
-  constructor(private readonly contents: BookContents) {
+  /** @param transport carries changes to and from others who have the same workbook open */
+  constructor(
+    private readonly contents: BookContents,
+    transport?: Transport,
+  ) {
     prepareEngine();
     this.model = new EngineModel(
       { ...contents.data, version: helpers.createEmptyWorkbookData().version },
-      { mode: 'normal', custom: { keeper: this } },
+      { mode: 'normal', custom: { keeper: this }, ...(transport && { transportService: transport }) },
     );
     this.tables = new TableNames(this.model);
+    for (const { sheetId, name } of contents.sheets) this.nameSheet(sheetId, name);
     for (const { sheetId, zone, name } of contents.tables) this.tables.give(sheetId, zone, name);
     this.otherNames = contents.names.filter(({ sheet, text }) => sheet !== undefined || !rangeOfName(text));
     for (const { sheetId, row, column, display } of contents.formulas)
@@ -57,8 +66,20 @@ export class GridBook implements FormulaKeeper {
   }
 
   sheetIdOf(name: string): UID | undefined {
-    const wanted = name.toLowerCase();
+    const wanted = engineSheetName(name).toLowerCase();
     return this.getters.getSheetIds().find((id) => this.getters.getSheetName(id).toLowerCase() === wanted);
+  }
+
+  /** The name of a sheet as the workbook has it; undefined for a sheet that is gone. */
+  sheetName(id: UID): string | undefined {
+    const shown = this.getters.tryGetSheetName(id);
+    const given = this.sheetNames.get(id);
+    return shown === undefined || given === undefined || engineSheetName(given) !== shown ? shown : given;
+  }
+
+  /** Keeps the name that a sheet was given. */
+  nameSheet(id: UID, name: string): void {
+    this.sheetNames.set(id, name);
   }
 
   /** Where formulas find sheets, tables and names. */
@@ -69,7 +90,7 @@ export class GridBook implements FormulaKeeper {
       names.set(key, [...(names.get(key) ?? []), name]);
     }
     return {
-      sheets: this.getters.getSheetIds().map((id) => ({ name: this.getters.getSheetName(id) })),
+      sheets: this.getters.getSheetIds().map((id) => ({ name: this.sheetName(id) ?? '' })),
       tables: new Map(this.tables.all().map((table) => [table.name.toLowerCase(), table])),
       names,
       namespace: this.contents.namespace,
@@ -86,7 +107,7 @@ export class GridBook implements FormulaKeeper {
     return this.getters.getNamedRanges().map(({ name, range }) => ({
       name,
       sheet: undefined,
-      text: `${sheetPrefix(this.getters.getSheetName(range.sheetId))}!${fixed(zoneAddress(range.zone))}`,
+      text: `${sheetPrefix(this.sheetName(range.sheetId) ?? '')}!${fixed(zoneAddress(range.zone))}`,
     }));
   }
 
@@ -130,11 +151,20 @@ export class GridBook implements FormulaKeeper {
     if (!cell?.isFormula) return undefined;
     const engine = this.engineFormula(cell);
     const typed = this.typedFormulas.get(keyOf(position.sheetId, cell));
-    if (!typed) return engine;
+    if (!typed) return this.named(engine);
     // Rows may have moved since: the formula as it was typed holds where it still comes to the same.
     if (typed.engine === engine) return typed.display;
     const now = this.translate(typed.display, position);
-    return now !== undefined && squeezed(now) === squeezed(engine) ? typed.display : engine;
+    return now !== undefined && squeezed(now) === squeezed(engine) ? typed.display : this.named(engine);
+  }
+
+  /** A formula of the engine with the names of sheets as the workbook has them. */
+  private named(formula: string): string {
+    const given = [...this.sheetNames.values()].filter((name) => name.includes("'"));
+    return given.reduce(
+      (text, name) => text.replaceAll(`${sheetPrefix(engineSheetName(name))}!`, `${sheetPrefix(name)}!`),
+      formula,
+    );
   }
 
   /** Whether the formula in a cell keeps the value it had in the file. */
@@ -159,7 +189,7 @@ export class GridBook implements FormulaKeeper {
   }
 
   format(position: CellPosition): string {
-    return this.getters.getCell(position)?.format ?? 'General';
+    return writtenFormat(this.getters.getCell(position)?.format);
   }
 
   /** The cells a sheet uses, undefined where it uses none. */
@@ -182,9 +212,3 @@ const keyOf = (sheetId: UID, cell: Cell) => `${sheetId} ${cell.id}`;
 const fixed = (address: string) => address.replaceAll(/([A-Z]+)(\d+)/g, '$$$1$$$2');
 
 const squeezed = (formula: string) => formula.replaceAll(' ', '');
-
-function constantOf(cell: Extract<Cell, { isFormula: false }>): Exclude<CellValue, object> | null {
-  if (isTextFormat(cell.format)) return cell.content;
-  if (cell.content.startsWith("'")) return cell.content.slice(1);
-  return cell.parsedValue;
-}

@@ -1,5 +1,6 @@
 import type { Model } from '@odoo/o-spreadsheet';
 import type { Table, Zone } from '../../xlsx';
+import { constantOf } from '../open/content';
 
 /** A table of the grid with the name that the engine does not know. */
 export interface NamedTable extends Table {
@@ -59,8 +60,14 @@ export class TableNames {
 
   private headings(sheetId: string, { top, left, right }: Zone): string[] {
     return Array.from({ length: right - left + 1 }, (_, at) => {
-      const { formattedValue } = this.model.getters.getEvaluatedCell({ sheetId, row: top, col: left + at });
-      return formattedValue === '' ? `Column${at + 1}` : formattedValue;
+      const position = { sheetId, row: top, col: left + at };
+      const cell = this.model.getters.getCell(position);
+      // Inside a command nothing is calculated yet, and headings are constants.
+      const shown =
+        cell && !cell.isFormula
+          ? String(constantOf(cell) ?? '')
+          : this.model.getters.getEvaluatedCell(position).formattedValue;
+      return shown === '' ? `Column${at + 1}` : shown;
     });
   }
 

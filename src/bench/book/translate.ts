@@ -32,6 +32,12 @@ export function translateFormula(text: string, place: Place, scope: Scope): stri
   }
 }
 
+/** A sheet's name as the engine takes it: it knows no apostrophes in them. */
+export const engineSheetName = (name: string): string => name.replaceAll("'", '’');
+
+/** A sheet in front of a reference in the engine's form. */
+const enginePrefix = (name: string): string => `${sheetPrefix(engineSheetName(name))}!`;
+
 /** The range a name stands for when it stands for nothing else: `Shop!$B$4`. */
 export function rangeOfName(text: string): { sheet: string; zone: Zone } | undefined {
   const match = /^=?(?:'((?:[^']|'')*)'|([\p{L}\p{N}_.]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/iu.exec(
@@ -126,7 +132,7 @@ class Translator {
     const sheet = sheetPosition(this.scope, name);
     return next.kind === 'word' && sheet >= 0
       ? this.word(next.text, { name, sheet })
-      : prefix + this.corner(next.text);
+      : enginePrefix(name) + this.corner(next.text);
   }
 
   /** A number beside a colon is a row. */
@@ -135,7 +141,7 @@ class Translator {
   }
 
   private word(text: string, on: { name: string; sheet: number } | undefined): string {
-    const prefix = on ? `${sheetPrefix(on.name)}!` : '';
+    const prefix = on ? enginePrefix(on.name) : '';
     const corner = readCorner(text, this.place.shift);
     const whole = corner !== undefined && corner.row !== undefined && corner.column !== undefined;
     if (whole || (corner && this.isCorner())) return prefix + this.corner(text);
@@ -179,7 +185,7 @@ class Translator {
     const zone = resolveStructured(table, reference, this.place.row);
     if (!zone) throw new NotWritten(`The table ${table.name} has no such columns or rows: ${bracket}.`);
     const name = this.scope.sheets[table.sheet]?.name ?? '';
-    const prefix = table.sheet === this.place.sheet ? '' : `${sheetPrefix(name)}!`;
+    const prefix = table.sheet === this.place.sheet ? '' : enginePrefix(name);
     return prefix + structuredAddress(zone, reference);
   }
 }

@@ -1,5 +1,5 @@
 import { DEFAULT_LOCALE as untypedLocale, helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
-import type { Locale } from '@odoo/o-spreadsheet';
+import type { Cell, Locale } from '@odoo/o-spreadsheet';
 import { isCellError, type CellValue } from '../../xlsx';
 
 export const locale = untypedLocale as Locale;
@@ -11,17 +11,33 @@ export interface EngineContent {
   format: string | undefined;
 }
 
+/**
+ * A text format that lets a number be one: the engine's own would turn numbers, results and what follows an
+ * apostrophe into text as it stands.
+ */
+export const resultInText = '0.###############;-0.###############;0;@';
+
+/** The number format of a cell as spreadsheets write it. */
+export function writtenFormat(format: string | undefined): string {
+  return format === resultInText ? '@' : format || 'General';
+}
+
 /** Text stays the text it is: what looks like a number, a date or a formula is written with an apostrophe. */
 export function constantContent(value: CellValue, format: string | undefined): EngineContent {
   if (value === null || value === '') return { content: '', format };
-  if (typeof value === 'number')
-    return { content: String(value), format: isTextFormat(format) ? undefined : format };
-  if (typeof value === 'boolean') return { content: value ? 'TRUE' : 'FALSE', format };
-  if (isCellError(value)) return { content: value.error, format };
-  // In a text cell the engine takes everything as it stands, except formulas.
-  if (isTextFormat(format) && !value.startsWith('=')) return { content: value, format };
-  const kept = isTextFormat(format) ? undefined : format;
-  return { content: isPlainText(value) ? value : `'${value}`, format: kept };
+  // In a text cell the engine takes text as it stands, except formulas.
+  if (isTextFormat(format)) {
+    if (typeof value === 'string' && !value.startsWith('=')) return { content: value, format };
+    return { content: plainContent(value), format: resultInText };
+  }
+  return { content: plainContent(value), format };
+}
+
+function plainContent(value: Exclude<CellValue, null>): string {
+  if (typeof value === 'number') return String(value);
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (isCellError(value)) return value.error;
+  return isPlainText(value) ? value : `'${value}`;
 }
 
 export const isTextFormat = (format: string | undefined): boolean => format === '@';
@@ -42,4 +58,11 @@ export function engineFormat(format: string | undefined): string | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** The constant in a cell of the grid. */
+export function constantOf(cell: Extract<Cell, { isFormula: false }>): Exclude<CellValue, object> | null {
+  if (isTextFormat(cell.format)) return cell.content;
+  if (cell.content.startsWith("'")) return cell.content.slice(1);
+  return cell.parsedValue;
 }

@@ -31,6 +31,7 @@ export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunction
   const { data, formulas } = workbookData(workbook, scope);
   const book = new GridBook({
     data,
+    sheets: workbook.sheets.map(({ name }, position) => ({ sheetId: sheetId(position), name })),
     tables: workbook.tables.map(({ sheet, zone, name }) => ({ sheetId: sheetId(sheet), zone, name })),
     names: workbook.names,
     formulas: formulas.map(({ sheet, row, column, display }) => ({

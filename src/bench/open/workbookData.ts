@@ -6,6 +6,7 @@ import { whyPinned } from '../../headless/recalculate/pins';
 import {
   cellAddress,
   cellKey,
+  sheetPrefix,
   zoneAddress,
   type Sheet,
   type StoredFormula,
@@ -15,9 +16,15 @@ import {
   type Zone,
 } from '../../xlsx';
 import { XmlReader } from '../../xlsx/xml/reader';
-import { displayFormula, NotWritten, rangeOfName, translateFormula } from '../book/translate';
+import {
+  displayFormula,
+  engineSheetName,
+  NotWritten,
+  rangeOfName,
+  translateFormula,
+} from '../book/translate';
 import { keptFormula } from '../engine/kept';
-import { constantContent, engineFormat, isTextFormat } from './content';
+import { constantContent, engineFormat, isTextFormat, resultInText } from './content';
 import { readLayout } from './layout';
 import { sheetLook } from './sheetLook';
 import { readStyles, type CellLook, type Styles } from './styles';
@@ -72,7 +79,7 @@ interface Building {
 function sheetData(sheet: Sheet, position: number, building: Building): Record<string, unknown> {
   const base = {
     id: sheetId(position),
-    name: sheet.name,
+    name: engineSheetName(sheet.name),
     isVisible: sheet.visibility === 'visible',
     rowNumber: building.height,
   };
@@ -120,8 +127,7 @@ function cellContent(
   building.formulas.push(opened.formula);
   const kept = typeof value === 'object' && value !== null ? { error: value.error } : value;
   const content = opened.engine ?? keptFormula(opened.formula.display, kept);
-  // In the engine a formula of the text format would not be calculated as one of its kind.
-  return { content, format: isTextFormat(format) ? undefined : format };
+  return { content, format: isTextFormat(format) ? resultInText : format };
 }
 
 function openFormula(
@@ -230,5 +236,10 @@ function namedRanges(workbook: Workbook): Record<string, string> {
   const named = workbook.names.filter(
     ({ sheet, text }) => sheet === undefined && known.has(rangeOfName(text)?.sheet.toLowerCase() ?? ''),
   );
-  return Object.fromEntries(named.map(({ name, text }) => [name, text.replaceAll('$', '')]));
+  return Object.fromEntries(
+    named.map(({ name, text }) => {
+      const { sheet, zone } = rangeOfName(text) as { sheet: string; zone: Zone };
+      return [name, `${sheetPrefix(engineSheetName(sheet))}!${zoneAddress(zone)}`];
+    }),
+  );
 }

@@ -6,10 +6,12 @@ import type { Action, CellsAction, CellState } from '../../workbook/write/host';
 import { WorkbookError, type Trouble } from '../../workbook/workbookError';
 import type { GridBook } from '../book/gridBook';
 import { doTogether, type Dispatch } from '../engine/together';
-import { constantContent } from '../open/content';
+import { parseFormula } from '../../headless/formula/parse';
+import { engineSheetName } from '../book/translate';
+import { constantContent, isTextFormat, resultInText } from '../open/content';
 import { tableConfig } from '../open/workbookData';
 import { addColumn, dropColumn } from './columns';
-import { stateOf } from './look';
+import { sameName, stateOf } from './look';
 import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places';
 
 /** Does all actions, in order, as one command of the grid; gives the state of written cells right afterwards. */
@@ -38,7 +40,10 @@ export function act(actions: readonly Action[], book: GridBook): (CellState | un
 
 function refuseLocked({ sheet }: Area, book: GridBook): void {
   if (book.getters.isSheetLocked(sheetIdFor(book, sheet)))
-    throw new WorkbookError('protected', `The sheet "${sheet}" is protected: unprotect it first.`);
+    throw new WorkbookError(
+      'protected',
+      'The sheet is protected: unprotect it under Review, then try again.',
+    );
 }
 
 function one(action: Action, book: GridBook, dispatch: Dispatch): void {
@@ -47,14 +52,7 @@ function one(action: Action, book: GridBook, dispatch: Dispatch): void {
     case 'cells':
       return writeCells(action, book, dispatch);
     case 'sheet':
-      return check(
-        dispatch('CREATE_SHEET', {
-          sheetId: book.model.uuidGenerator.smallUuid(),
-          position: getters.getSheetIds().length,
-          name: action.name,
-        }),
-        `The sheet "${action.name}" was not made.`,
-      );
+      return makeSheet(action.name, book, dispatch);
     case 'table':
       return makeTable(action.name, action.area, book, dispatch);
     case 'column':
@@ -62,6 +60,8 @@ function one(action: Action, book: GridBook, dispatch: Dispatch): void {
     case 'resize':
       return resize(action.table, action.area, book, dispatch);
     case 'name': {
+      if (book.names().some(({ name }) => sameName(name, action.name)))
+        throw new WorkbookError('exists', `There is a name "${action.name}" already: choose another name.`);
       const ranges = [getters.getRangeDataFromZone(sheetIdFor(book, action.area.sheet), zoneOf(action.area))];
       return check(
         dispatch('CREATE_NAMED_RANGE', { name: action.name, ranges }),
@@ -71,7 +71,7 @@ function one(action: Action, book: GridBook, dispatch: Dispatch): void {
     case 'drop sheet': {
       const sheetId = sheetIdFor(book, action.name);
       return check(
-        dispatch('DELETE_SHEET', { sheetId, sheetName: action.name }),
+        dispatch('DELETE_SHEET', { sheetId, sheetName: getters.getSheetName(sheetId) }),
         `The sheet "${action.name}" was not removed.`,
       );
     }
@@ -99,6 +99,7 @@ function writeCells({ area, contents, formats }: CellsAction, book: GridBook, di
     for (let column = 0; column < area.columns; column++) {
       const position = { sheetId, row: area.row + row, col: area.column + column };
       const content = contents[row]?.[column];
+      if (isFormula(content)) refuseUnreadable(content.formula);
       const format = formats[row]?.[column];
       if (content === undefined && format === undefined) continue;
       const result = dispatch('UPDATE_CELL', { ...position, ...newState(content, format, book, position) });
@@ -110,6 +111,26 @@ function writeCells({ area, contents, formats }: CellsAction, book: GridBook, di
     }
 }
 
+/** A formula that a spreadsheet would not take at all. */
+function refuseUnreadable(formula: string): void {
+  const scope = { sheets: [], tables: new Map(), names: new Map(), namespace: '', ours: new Set<string>() };
+  const place = { sheet: 0, row: 0, column: 0, shift: { rows: 0, columns: 0 } };
+  const { unsupported = '' } = parseFormula(formula.slice(1), place, scope);
+  if (/^The formula (?:ends|cannot be read)/.test(unsupported))
+    throw new WorkbookError('not allowed', `${unsupported} It was not written.`);
+}
+
+function makeSheet(name: string, book: GridBook, dispatch: Dispatch): void {
+  const sheetId = book.model.uuidGenerator.smallUuid();
+  const position = book.getters.getSheetIds().length;
+  check(
+    dispatch('CREATE_SHEET', { sheetId, position, name: engineSheetName(name) }),
+    `The sheet "${name}" was not made.`,
+    book.sheetIdOf(name) === undefined ? 'failed' : 'exists',
+  );
+  book.nameSheet(sheetId, name);
+}
+
 /** What a cell is told: the engine has no general format, and keeps text by its own means. */
 function newState(
   content: CellsAction['contents'][number][number],
@@ -119,10 +140,10 @@ function newState(
 ): { content?: string; format?: string } {
   const wanted = format ?? book.format(position);
   const known = wanted === 'General' || wanted === '' ? undefined : wanted;
-  if (isFormula(content))
-    return { content: content.formula, ...(format !== undefined && { format: known ?? '' }) };
+  const ofFormula = { format: isTextFormat(known) ? resultInText : (known ?? '') };
+  if (isFormula(content)) return { content: content.formula, ...ofFormula };
   const holds = content === undefined ? book.value(position) : content;
-  if (content === undefined && book.formula(position) !== undefined) return { format: known ?? '' };
+  if (content === undefined && book.formula(position) !== undefined) return ofFormula;
   const written = constantContent(holds, known);
   return { content: written.content, format: written.format ?? '' };
 }
@@ -134,7 +155,7 @@ function makeRoom({ sheet, row, column, rows, columns }: Area, book: GridBook, d
     if (needs > has)
       dispatch('ADD_COLUMNS_ROWS', {
         sheetId,
-        sheetName: sheet,
+        sheetName: book.getters.getSheetName(sheetId),
         dimension,
         base: has - 1,
         position: 'after',
@@ -147,6 +168,8 @@ function makeRoom({ sheet, row, column, rows, columns }: Area, book: GridBook, d
 
 function makeTable(name: string, area: Area, book: GridBook, dispatch: Dispatch): void {
   const { getters } = book;
+  if (book.tables.find(name))
+    throw new WorkbookError('exists', `There is a table "${name}" already: choose another name.`);
   const sheetId = sheetIdFor(book, area.sheet);
   const zone = zoneOf(area);
   check(

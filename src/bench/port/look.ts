@@ -43,16 +43,17 @@ function contentOf(position: CellPosition, book: GridBook): Content {
   return formula === undefined ? book.value(position) : { formula };
 }
 
-export function sheetsOf({ getters }: GridBook): Sheet[] {
+export function sheetsOf(book: GridBook): Sheet[] {
+  const { getters } = book;
   return getters.getSheetIds().map((id) => ({
-    name: getters.getSheetName(id),
+    name: book.sheetName(id) ?? '',
     visible: getters.isSheetVisible(id),
     protected: getters.isSheetLocked(id),
   }));
 }
 
 export function tableOf({ sheetId, zone, name, columns, totalsRows }: NamedTable, book: GridBook): Table {
-  const area = areaOf(book.getters.getSheetName(sheetId), zone);
+  const area = areaOf(book.sheetName(sheetId) ?? '', zone);
   return { name, area, headings: columns, hasTotals: totalsRows > 0 };
 }
 

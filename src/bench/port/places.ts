@@ -44,7 +44,7 @@ export function areaOfPlace(place: Place, book: GridBook): Area {
 
 function tablePart({ table: name, part }: Extract<Place, { table: string }>, book: GridBook): Area {
   const table = tableFor(book, name);
-  const area = areaOf(book.getters.getSheetName(table.sheetId), table.zone);
+  const area = areaOf(book.sheetName(table.sheetId) ?? '', table.zone);
   if (part === 'headings') return { ...area, rows: 1 };
   if (part !== 'data') return area;
   const { headerRows, totalsRows } = table;
@@ -60,7 +60,7 @@ export function tableFor(book: GridBook, name: string) {
 function namedArea(name: string, book: GridBook): Area {
   const found = book.names().find((one) => one.name.toLowerCase() === name.toLowerCase());
   const range = found && rangeOfName(found.text);
-  if (!range) throw new WorkbookError('missing', `There is no name "${name}" for cells.`);
+  if (!range) throw new WorkbookError('missing', `There is no name "${name}".`);
   return areaOf(range.sheet, range.zone);
 }
 

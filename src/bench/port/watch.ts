@@ -1,17 +1,16 @@
+import type { CellPosition, UID } from '@odoo/o-spreadsheet';
+import type { Zone } from '../../xlsx';
 import type { Area } from '../../workbook/area';
-import type { Change } from '../../workbook/change';
+import type { Author, Change } from '../../workbook/change';
 import type { GridBook } from '../book/gridBook';
 import { areaOf, areaOfPlace } from './places';
 
-interface Command {
+type Command = {
   type: string;
-  sheetId?: string;
-  col?: number;
-  row?: number;
   content?: string;
-  format?: string;
   commands?: readonly Command[];
-}
+  cellIds?: readonly number[];
+} & Partial<CellPosition>;
 
 const moving = new Set([
   'ADD_COLUMNS_ROWS',
@@ -22,13 +21,34 @@ const moving = new Set([
 ]);
 const ofSheets = new Set(['CREATE_SHEET', 'DELETE_SHEET', 'RENAME_SHEET', 'DUPLICATE_SHEET', 'MOVE_SHEET']);
 
+/** What was noted since the grid last finished, by sheet. */
+class Notes {
+  readonly edited = new Map<UID, Zone>();
+  readonly moved = new Set<UID>();
+  sheets = false;
+  author: Author = 'here';
+  /** Cells that were calculated on their own, or everything. */
+  calculated: readonly number[] | 'all' | undefined;
+
+  edit(sheetId: UID, row: number, col: number): void {
+    this.edited.set(sheetId, grown(this.edited.get(sheetId), row, col));
+  }
+}
+
+function grown(zone: Zone | undefined, row: number, col: number): Zone {
+  if (!zone) return { top: row, bottom: row, left: col, right: col };
+  return {
+    top: Math.min(zone.top, row),
+    bottom: Math.max(zone.bottom, row),
+    left: Math.min(zone.left, col),
+    right: Math.max(zone.right, col),
+  };
+}
+
 /** Tells of what happens in the grid: what one command did is told together, after it is calculated. */
 export class Teller {
   private readonly listeners = new Set<(change: Change) => void>();
-  private edited = new Map<string, { top: number; bottom: number; left: number; right: number }>();
-  private moved = new Set<string>();
-  private sheets = false;
-  private calculated = false;
+  private notes = new Notes();
   /** The port itself is writing. */
   ours = false;
 
@@ -49,54 +69,63 @@ export class Teller {
 
   selection(): Area[] {
     const { getters } = this.book;
-    const sheet = getters.getSheetName(getters.getActiveSheetId());
+    const sheet = this.book.sheetName(getters.getActiveSheetId()) ?? '';
     return getters.getSelectedZones().map((zone) => areaOf(sheet, zone));
   }
 
   private note(command: Command): void {
-    const { type, sheetId, row, col } = command;
+    const { type, sheetId, row, col, content } = command;
+    const { notes } = this;
+    // The engine replays what others did.
+    if ((this.book.model as unknown as { isReplayingCommand: boolean }).isReplayingCommand)
+      notes.author = 'elsewhere';
     if (type === 'UNDO' || type === 'REDO') command.commands?.forEach((each) => this.note(each));
-    else if (type === 'UPDATE_CELL' && sheetId !== undefined && row !== undefined && col !== undefined)
-      this.noteCell(sheetId, row, col);
-    else if (moving.has(type)) this.moved.add(sheetId ?? this.book.getters.getActiveSheetId());
-    else if (ofSheets.has(type)) this.sheets = true;
-    else if (type === 'EVALUATE_CELLS') this.calculated = true;
-  }
-
-  private noteCell(sheetId: string, row: number, col: number): void {
-    const zone = this.edited.get(sheetId);
-    if (!zone) return void this.edited.set(sheetId, { top: row, bottom: row, left: col, right: col });
-    zone.top = Math.min(zone.top, row);
-    zone.bottom = Math.max(zone.bottom, row);
-    zone.left = Math.min(zone.left, col);
-    zone.right = Math.max(zone.right, col);
+    else if (type === 'UPDATE_CELL') {
+      if (content !== undefined && sheetId !== undefined && row !== undefined && col !== undefined)
+        notes.edit(sheetId, row, col);
+    } else if (moving.has(type)) notes.moved.add(sheetId ?? this.book.getters.getActiveSheetId());
+    else if (ofSheets.has(type)) notes.sheets = true;
+    else if (type === 'EVALUATE_CELLS') notes.calculated = command.cellIds ?? 'all';
   }
 
   private tell(): void {
-    const { edited, moved, sheets, calculated, ours } = this;
-    this.edited = new Map();
-    this.moved = new Set();
-    this.sheets = this.calculated = false;
+    const { notes, ours } = this;
+    this.notes = new Notes();
     if (this.listeners.size === 0) return;
-    if (sheets) this.send({ kind: 'sheets' });
-    for (const id of moved) this.send({ kind: 'moved', areas: this.used(id), author: 'here', ours });
-    for (const [id, zone] of edited) {
-      const sheet = this.book.getters.tryGetSheetName(id);
-      if (sheet !== undefined)
-        this.send({ kind: 'cells', areas: [areaOf(sheet, zone)], author: 'here', ours });
+    const { author } = notes;
+    if (notes.sheets) this.send({ kind: 'sheets' });
+    for (const id of notes.moved) this.send({ kind: 'moved', areas: this.used(id), author, ours });
+    for (const [id, zone] of notes.edited) {
+      const sheet = this.book.sheetName(id);
+      if (sheet !== undefined) this.send({ kind: 'cells', areas: [areaOf(sheet, zone)], author, ours });
     }
-    if (edited.size + moved.size > 0 || calculated)
-      this.send({
-        kind: 'calculated',
-        areas: this.book.getters.getSheetIds().flatMap((id) => this.used(id)),
-      });
+    const edited = notes.edited.size + notes.moved.size > 0;
+    const calculated = notes.calculated ?? (edited ? 'all' : undefined);
+    const areas = calculated ? this.calculated(calculated) : [];
+    if (areas.length > 0) this.send({ kind: 'calculated', areas });
   }
 
-  private used(sheetId: string): Area[] {
-    const sheet = this.book.getters.tryGetSheetName(sheetId);
+  private used(sheetId: UID): Area[] {
+    const sheet = this.book.sheetName(sheetId);
     return sheet === undefined
       ? []
       : [areaOfPlace({ usedOf: sheet }, this.book)].filter(({ rows }) => rows > 0);
+  }
+
+  /** The cells that were calculated: on each sheet the area with all its formulas, or those that were named. */
+  private calculated(which: readonly number[] | 'all'): Area[] {
+    const { getters } = this.book;
+    const named = which === 'all' ? undefined : new Set(which);
+    return getters.getSheetIds().flatMap((id) => {
+      let zone: Zone | undefined;
+      for (const cell of getters.getCells(id)) {
+        if (named ? !named.has(cell.id) : !cell.isFormula) continue;
+        const { row, col } = getters.getCellPosition(cell.id);
+        zone = grown(zone, row, col);
+      }
+      const sheet = this.book.sheetName(id);
+      return zone && sheet !== undefined ? areaOf(sheet, zone) : [];
+    });
   }
 
   /** A listener may read and write in turn: it hears after the grid has finished. */

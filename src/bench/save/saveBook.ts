@@ -61,7 +61,7 @@ class Saving {
   private saveSheet(sheet: Sheet, position: number): void {
     const { book } = this.open;
     const id = sheetId(position);
-    const name = book.getters.tryGetSheetName(id);
+    const name = book.sheetName(id);
     if (name === undefined || !sheet.cells) return;
     if (name !== sheet.name) {
       const xml = this.parts.xml(this.workbookPart) ?? '';
@@ -103,7 +103,7 @@ class Saving {
     this.parts.set(part, this.sheetXml(id, file, [], undefined));
     this.added.set(id, part);
     const link = this.parts.relate(this.workbookPart, 'worksheet', part);
-    const name = this.open.book.getters.getSheetName(id);
+    const name = this.open.book.sheetName(id) ?? '';
     this.parts.set(this.workbookPart, withSheet(this.parts.xml(this.workbookPart) ?? '', name, link));
   }
 

@@ -1,0 +1,4 @@
+import { workbookContract } from '../../workbook/contract/contract.js';
+import { openGrid } from '../support/gridUnderTest.js';
+
+workbookContract('the workbook in the grid', openGrid);
