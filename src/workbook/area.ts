@@ -41,7 +41,7 @@ export function readAddresses(address: string, sheet: string): Area[] {
 function readAddress(address: string, sheet: string): Area {
   const bang = address.lastIndexOf('!');
   const cells = address.slice(bang + 1).replaceAll('$', '');
-  const match = /^([A-Z]{1,3})?(\d{1,7})?(?::([A-Z]{1,3})?(\d{1,7})?)?$/.exec(cells);
+  const match = /^([A-Z]{1,3})?(\d{1,7})?(?::(?=.)([A-Z]{1,3})?(\d{1,7})?)?$/.exec(cells);
   if (!match || cells === '')
     throw new WorkbookError(
       'failed',

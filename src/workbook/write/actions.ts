@@ -10,11 +10,14 @@ export function actionsFor(steps: readonly Step[], seen: readonly unknown[]): Ac
   const tables: Widened = new Map();
   const actions = steps.flatMap((step, at) => actionsOf(step, seen[at], tables));
   for (const step of steps) if (step.kind === 'cells') refuseMoved(step.area, tables);
-  return actions;
+  // A later column may move an earlier one, so the cells of all are written when all are there.
+  return [...actions, ...[...tables.values()].flatMap(({ table, columns }) => bodies(table, columns))];
 }
 
+type ColumnStep = Extract<Step, { kind: 'column' }>;
+
 /** Tables that get columns, as the steps so far leave them, with the leftmost column that is inserted. */
-type Widened = Map<string, { table: Table; from: number }>;
+type Widened = Map<string, { table: Table; from: number; columns: ColumnStep[] }>;
 
 function actionsOf(step: Step, seen: unknown, tables: Widened): Action[] {
   switch (step.kind) {
@@ -40,21 +43,21 @@ function actionsOf(step: Step, seen: unknown, tables: Widened): Action[] {
     case 'resize':
       return [{ ...step, was: (seen as Table).area }];
     case 'column':
-      return columnActions(step, seen as Table, tables);
+      return [columnAction(step, seen as Table, tables)];
   }
 }
 
 /** A table seen earlier in the plan is taken as the steps so far have left it. */
-function columnActions(step: Extract<Step, { kind: 'column' }>, seen: Table, tables: Widened): Action[] {
-  const { table, heading, contents, format = 'General' } = step;
+function columnAction(step: ColumnStep, seen: Table, tables: Widened): Action {
+  const { table, heading, contents } = step;
   const known = tables.get(table.toLowerCase());
-  const { area, headings, hasTotals } = known?.table ?? seen;
+  const { area, headings } = known?.table ?? seen;
   const at = (name: string) => headings.findIndex((each) => sameName(each, name));
   if (at(heading) >= 0) refuseTaken(`a column of ${table}`, heading);
   const left = step.rightOf === undefined ? headings.length - 1 : at(step.rightOf);
   if (left < 0)
     throw new WorkbookError('missing', `The table "${table}" has no column "${step.rightOf ?? ''}".`);
-  const rows = area.rows - 1 - (hasTotals ? 1 : 0);
+  const rows = area.rows - 1 - (seen.hasTotals ? 1 : 0);
   if (contents.length > rows)
     throw new WorkbookError('failed', `The table "${table}" has ${rows} rows, not ${contents.length}.`);
   const position = left + 1;
@@ -65,23 +68,23 @@ function columnActions(step: Extract<Step, { kind: 'column' }>, seen: Table, tab
       headings: [...headings.slice(0, position), heading, ...headings.slice(position)],
     },
     from: Math.min(known?.from ?? Infinity, area.column + position),
+    columns: [...(known?.columns ?? []), step],
   });
-  const column: Action = { kind: 'column', table, heading, position };
-  if (contents.length === 0) return [column];
-  const body = {
-    ...area,
-    row: area.row + 1,
-    column: area.column + position,
-    rows: contents.length,
-    columns: 1,
-  };
-  // A new column takes the formats of its neighbour, so none is known and each is set.
-  const before = { contents: matrix<Content>(body, null), formats: matrix(body, '') };
-  const cells = contents.map((content) => [content]);
-  return [
-    column,
-    { kind: 'cells', area: body, contents: cells, formats: matrix(body, format), before, fresh: true },
-  ];
+  return { kind: 'column', table, heading, position, seen };
+}
+
+function bodies({ area, headings }: Table, columns: readonly ColumnStep[]): Action[] {
+  return columns.flatMap(({ heading, contents, format = 'General' }): Action[] => {
+    if (contents.length === 0) return [];
+    const column = area.column + headings.indexOf(heading);
+    const body = { ...area, row: area.row + 1, column, rows: contents.length, columns: 1 };
+    // A new column takes the formats of its neighbour, so none is known and each is set.
+    const before = { contents: matrix<Content>(body, null), formats: matrix(body, '') };
+    const cells = contents.map((content) => [content]);
+    return [
+      { kind: 'cells', area: body, contents: cells, formats: matrix(body, format), before, fresh: true },
+    ];
+  });
 }
 
 /** Cells right of a new column move with it: what was seen of them is no longer where it was. */

@@ -8,6 +8,7 @@ const messageBytes = 4_000_000;
 export interface Batch {
   actions: Action[];
   cells: number;
+  bytes: number;
 }
 
 const encoder = new TextEncoder();
@@ -19,19 +20,24 @@ const encoder = new TextEncoder();
 export function inBatches(actions: readonly Action[], limit = messageBytes): Batch[] {
   const batches: Batch[] = [];
   let open: Batch | undefined;
-  let bytes = 0;
   for (const action of actions.flatMap((each) => slices(each, limit))) {
     const size = action.kind === 'cells' ? bytesOf(action) : JSON.stringify(action).length;
-    if (!open || bytes + size > limit) {
-      open = { actions: [], cells: 0 };
-      bytes = 0;
+    if (!open || open.bytes + size > limit) {
+      open = { actions: [], cells: 0, bytes: 0 };
       batches.push(open);
     }
     open.actions.push(action);
     open.cells += action.kind === 'cells' ? action.area.rows * action.area.columns : 0;
-    bytes += size;
+    open.bytes += size;
   }
   return batches;
+}
+
+/** The same actions in smaller messages, for a host that takes less; the message itself where it cannot be cut. */
+export function smaller(batch: Batch): Batch[] {
+  // Making a sheet or table twice is no repetition, so only cells are sent again.
+  if (batch.actions.some(({ kind }) => kind !== 'cells')) return [batch];
+  return inBatches(batch.actions, batch.bytes / 2);
 }
 
 function slices(action: Action, limit: number): Action[] {

@@ -38,8 +38,8 @@ export type Action =
   | CellsAction
   | { kind: 'sheet'; name: string }
   | { kind: 'table'; name: string; area: Area }
-  /** A column without contents; position counts from 0 inside the table. */
-  | { kind: 'column'; table: string; heading: string; position: number }
+  /** A column without contents; position counts from 0 inside the table. `seen`: the table when planned. */
+  | { kind: 'column'; table: string; heading: string; position: number; seen: Table }
   | { kind: 'resize'; table: string; area: Area; was: Area }
   | { kind: 'name'; name: string; area: Area }
   | { kind: 'drop sheet'; name: string }

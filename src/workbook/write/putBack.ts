@@ -3,6 +3,8 @@ import { sameContent } from '../content.js';
 import type { Table } from '../reading.js';
 import { WorkbookError } from '../workbookError.js';
 import type { Action, CellState, Look, WriteHost } from './host.js';
+import { lookInSlices } from './lookInSlices.js';
+import { refuseChangedSince } from './since.js';
 import { type Done, undoing } from './undo.js';
 
 /**
@@ -16,9 +18,12 @@ export async function putBack(
   host: WriteHost,
 ): Promise<WorkbookError> {
   const cause = asWorkbookError(error);
-  const tried: Done[] = [...done, ...failed.map((action) => ({ action, after: undefined }))];
+  const perhaps = failed.map((action): Done => ({ action, after: undefined }));
+  const tried = [...done, ...perhaps];
   const left: string[] = [];
-  for (const action of undoing(tried)) {
+  for (const each of [...tried].reverse()) {
+    const [action] = undoing([each]);
+    if (!action || (perhaps.includes(each) && !(await isOurs(each, tried, host)))) continue;
     try {
       await host.act([action]);
     } catch (failure) {
@@ -32,9 +37,32 @@ export async function putBack(
   });
 }
 
+/** What of a taking back that failed halfway is not as it was before the write. */
+export async function stillToTakeBack(done: readonly Done[], host: WriteHost): Promise<Done[]> {
+  const left: Done[] = [];
+  for (const each of done) {
+    const [action] = undoing([each]);
+    if (action && !(await isAsBefore(action, host))) left.push(each);
+  }
+  // Cells that came with a sheet or column are looked at as long as that is there.
+  const comeAlong = left.some(({ action: { kind } }) => kind === 'sheet' || kind === 'column');
+  return done.filter((each) => left.includes(each) || (comeAlong && undoing([each]).length === 0));
+}
+
 function asWorkbookError(error: unknown): WorkbookError {
   if (error instanceof WorkbookError) return error;
   return new WorkbookError('failed', 'The spreadsheet did not answer as expected.', { cause: error });
+}
+
+/** Whether something of the name is there and looks as we would have made it; else it is somebody else's. */
+async function isOurs(each: Done, tried: readonly Done[], host: WriteHost): Promise<boolean> {
+  if (each.action.kind === 'cells') return true;
+  try {
+    await refuseChangedSince([each], host, { all: tried });
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** Taking back fails where there was nothing to take back: a table never made, cells never written. */
@@ -42,7 +70,7 @@ async function isAsBefore(action: Action, host: WriteHost): Promise<boolean> {
   const look = lookFor(action);
   if (!look) return false;
   try {
-    const [seen] = await host.look([look]);
+    const [seen] = await lookInSlices([look], host);
     if (action.kind === 'resize') return sameArea((seen as Table).area, action.area);
     if (action.kind === 'drop column') return !(seen as Table).headings.includes(action.heading);
     if (action.kind !== 'cells') return !seen;

@@ -5,25 +5,26 @@ import type { Action, CellState, Look, WriteHost } from './host.js';
 import { lookInSlices } from './lookInSlices.js';
 import type { Done } from './undo.js';
 
-/** One round trip: refuses where cells no longer hold what the plan has shown. */
-export async function refuseChangedSincePlan(actions: readonly Action[], host: WriteHost): Promise<void> {
-  const cells = actions.flatMap((action) => (action.kind === 'cells' && !action.fresh ? action : []));
-  const states = await lookInSlices(
-    cells.map(({ area }) => ({ look: 'cells', area })),
-    host,
-  );
-  cells.forEach(({ area, before }, at) => refuseOther(area, before, states[at] as CellState));
+interface SinceOptions {
+  /** Everything that was done, where only a part of it is looked at. */
+  all?: readonly Done[];
+  /** Cells may also be as before the write: a taking back that failed halfway has restored some. */
+  orAsBefore?: boolean;
 }
 
-/** One round trip: refuses to take back what somebody has worked on since. */
-export async function refuseChangedSince(done: readonly Done[], host: WriteHost): Promise<void> {
+/** Refuses to take back what somebody has worked on since: one round trip, more for large areas. */
+export async function refuseChangedSince(
+  done: readonly Done[],
+  host: WriteHost,
+  { all = done, orAsBefore = false }: SinceOptions = {},
+): Promise<void> {
   const looks = done.map(({ action }) => lookFor(action));
   const answers = await lookInSlices(
     looks.flatMap((look) => look ?? []),
     host,
   );
   done.forEach((each, at) => {
-    if (looks[at]) refuseDifferent(each, answers.shift(), done);
+    if (looks[at]) refuseDifferent(each, answers.shift(), all, orAsBefore);
   });
 }
 
@@ -45,26 +46,35 @@ function lookFor(action: Action): Look | undefined {
   }
 }
 
-function refuseDifferent({ action, after }: Done, seen: unknown, done: readonly Done[]): void {
+function refuseDifferent(
+  { action, after }: Done,
+  seen: unknown,
+  done: readonly Done[],
+  orAsBefore: boolean,
+): void {
   switch (action.kind) {
     case 'cells':
-      return refuseOther(action.area, after ?? action.before, seen as CellState);
+      return refuseOther(
+        action.area,
+        [after ?? action.before, ...(orAsBefore ? [action.before] : [])],
+        seen as CellState,
+      );
     case 'sheet':
       return refuseAdded(seen as CellState & { area: Area }, done);
     case 'table':
     case 'resize': {
       const { name, area } = seen as { name: string; area: Area };
-      if (!sameArea(area, action.area)) refuse(`The table "${name}"`);
+      if (!sameArea(area, action.area)) refuseChanged(`The table "${name}"`);
       return;
     }
     case 'column': {
       const { name, headings } = seen as { name: string; headings: string[] };
-      if (!headings.includes(action.heading)) refuse(`The table "${name}"`);
+      if (!headings.includes(action.heading)) refuseChanged(`The table "${name}"`);
       return;
     }
     case 'name': {
       const refersTo = (seen as { refersTo: string } | undefined)?.refersTo ?? '';
-      if (!refersToArea(refersTo, action.area)) refuse(`The name "${action.name}"`);
+      if (!refersToArea(refersTo, action.area)) refuseChanged(`The name "${action.name}"`);
     }
   }
 }
@@ -85,24 +95,27 @@ function refuseAdded({ area, contents }: CellState & { area: Area }, done: reado
   contents.forEach((row, at) =>
     row.forEach((content, column) => {
       const cell = cellOf(area, at, column);
-      if (content !== null && !ours.some((written) => overlap(written, cell))) refuse(where(cell));
+      if (content !== null && !ours.some((written) => overlap(written, cell))) refuseChanged(where(cell));
     }),
   );
 }
 
-function refuseOther(area: Area, expected: CellState, seen: CellState | undefined): void {
-  expected.contents.forEach((row, at) =>
-    row.forEach((content, column) => {
-      const now = seen?.contents[at]?.[column];
-      const sameFormat = seen?.formats[at]?.[column] === expected.formats[at]?.[column];
-      if (now === undefined || !sameContent(now, content) || !sameFormat)
-        refuse(where(cellOf(area, at, column)));
+/** Refuses where a cell is as none of the expected states has it. */
+export function refuseOther(area: Area, expected: readonly CellState[], seen: CellState): void {
+  seen.contents.forEach((row, at) =>
+    row.forEach((now, column) => {
+      const format = seen.formats[at]?.[column];
+      const known = expected.some(
+        ({ contents, formats }) =>
+          sameContent(now, contents[at]?.[column] ?? null) && format === formats[at]?.[column],
+      );
+      if (!known) refuseChanged(where(cellOf(area, at, column)));
     }),
   );
 }
 
 const where = (cell: Area) => `${cellAddress(cell)} on sheet "${cell.sheet}"`;
 
-function refuse(what: string): never {
+export function refuseChanged(what: string): never {
   throw new WorkbookError('changed', `${what} was changed meanwhile: look again before you write.`);
 }

@@ -1,10 +1,11 @@
 import { type LongWork, refuseWhenCancelled } from '../longWork.js';
 import { WorkbookError } from '../workbookError.js';
-import { inBatches } from './batches.js';
+import { type Batch, inBatches, smaller } from './batches.js';
 import type { Action, WriteHost } from './host.js';
 import { makePlan } from './plan.js';
-import { putBack } from './putBack.js';
-import { refuseChangedSince, refuseChangedSincePlan } from './since.js';
+import { putBack, stillToTakeBack } from './putBack.js';
+import { refuseChangedSince } from './since.js';
+import { refuseChangedSincePlan } from './sincePlan.js';
 import type { Revert, Step, WriteOptions, WritePlan } from './step.js';
 import { type Done, undoing } from './undo.js';
 
@@ -37,34 +38,66 @@ export class Writer {
   }
 
   private revertOf(plan: WritePlan, done: readonly Done[]): Revert {
-    let taken = false;
+    let left: readonly Done[] | undefined = done;
     const run = async (work: LongWork = {}): Promise<void> => {
-      if (taken) throw new WorkbookError('failed', 'This change was taken back already.');
+      if (!left) throw new WorkbookError('failed', 'This change was taken back already.');
       refuseWhenCancelled(work, 'Stopped: nothing was taken back.');
-      await refuseChangedSince(done, this.host);
-      taken = true;
-      await this.act(undoing(done), work);
+      await refuseChangedSince(left, this.host, { orAsBefore: left !== done });
+      try {
+        await this.takeBack(undoing(left), work);
+      } catch (error) {
+        left = await stillToTakeBack(left, this.host);
+        throw error;
+      }
+      left = undefined;
     };
     return { plan, run };
   }
 
   /** All of the actions or none: what was done before a failure is put back. */
   private async act(actions: readonly Action[], work: LongWork): Promise<Done[]> {
-    const batches = inBatches(actions, this.messageBytes);
-    const total = batches.reduce((sum, batch) => sum + batch.cells, 0);
     const done: Done[] = [];
-    let cells = 0;
-    for (const batch of batches) {
+    const queue = inBatches(actions, this.messageBytes);
+    const total = cellsIn(queue);
+    for (let batch = queue.shift(); batch; batch = queue.shift()) {
+      let sent: readonly Action[] = [];
       try {
         refuseWhenCancelled(work, 'Stopped: the cells are as they were.');
-        const after = await this.host.act(batch.actions);
-        batch.actions.forEach((action, at) => done.push({ action, after: after[at] }));
+        sent = batch.actions;
+        done.push(...(await this.send(batch, queue)));
       } catch (error) {
-        throw await putBack(error, done, batch.actions, this.host);
+        throw await putBack(error, done, sent, this.host);
       }
-      cells += batch.cells;
-      work.progress?.(cells, total);
+      work.progress?.(total - cellsIn(queue), total);
     }
     return done;
   }
+
+  /** A failure leaves the rest to be taken back by trying again. */
+  private async takeBack(actions: readonly Action[], work: LongWork): Promise<void> {
+    const queue = inBatches(actions, this.messageBytes);
+    const total = cellsIn(queue);
+    for (let batch = queue.shift(); batch; batch = queue.shift()) {
+      refuseWhenCancelled(work, 'Stopped: take back again for the rest.');
+      await this.send(batch, queue);
+      work.progress?.(total - cellsIn(queue), total);
+    }
+  }
+
+  /** One message; one that the host finds too large goes back to the queue in smaller ones. */
+  private async send(batch: Batch, queue: Batch[]): Promise<Done[]> {
+    try {
+      const after = await this.host.act(batch.actions);
+      return batch.actions.map((action, at) => ({ action, after: after[at] }));
+    } catch (error) {
+      const parts = error instanceof WorkbookError && error.trouble === 'too large' ? smaller(batch) : [];
+      if (parts.length < 2) throw error;
+      queue.unshift(...parts);
+      return [];
+    }
+  }
+}
+
+function cellsIn(batches: readonly Batch[]): number {
+  return batches.reduce((sum, { cells }) => sum + cells, 0);
 }

@@ -137,5 +137,47 @@ export function revertContract(open: Open): void {
       await expect(revert.run()).rejects.toMatchObject({ trouble: 'changed' });
       expect(hands.look('Parts', 1, 1).value).toBe('Bay B');
     });
+
+    it('removes several columns of one plan, whatever their order, and the cells right of the table stay', async () => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 2, 3), [
+        ['Mark', 'Hole', null],
+        ['C1', 1, null],
+      ]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      await hands.type(areaAt('E2', 1, 1), [['hers']]);
+      const revert = await workbook.write(
+        await workbook.plan([
+          { kind: 'column', table: 'List', heading: 'Verdict', contents: [{ formula: '=1+1' }] },
+          { kind: 'column', table: 'List', rightOf: 'Mark', heading: 'Press', contents: ['Bay A'] },
+        ]),
+      );
+      await revert.run();
+      const [read] = await workbook.read([areaAt('A1', 2, 5)], ['values']);
+      expect(read?.values).toEqual([
+        ['Mark', 'Hole', null, null, null],
+        ['C1', 1, null, null, 'hers'],
+      ]);
+    });
+
+    it('goes on with the rest when it was refused halfway', async () => {
+      const { workbook, hands } = await open();
+      await hands.addSheet('Shop');
+      await hands.type(areaAt('A1', 1, 1, 'Shop'), [['before']]);
+      const revert = await workbook.write(
+        await workbook.plan([
+          { kind: 'cells', area: areaAt('A1', 1, 1, 'Shop'), contents: [['after']] },
+          { kind: 'cells', area: areaAt('A1', 1, 1), contents: [['after']] },
+        ]),
+        { confirmed: true },
+      );
+      await hands.protect('Shop');
+      await expect(revert.run()).rejects.toMatchObject({ trouble: 'protected' });
+      expect(hands.look('Parts', 0, 0).value).toBe('');
+      expect(hands.look('Shop', 0, 0).value).toBe('after');
+      await hands.unprotect('Shop');
+      await revert.run();
+      expect(hands.look('Shop', 0, 0).value).toBe('before');
+    });
   });
 }

@@ -18,6 +18,7 @@ export interface Hands {
   addTable(name: string, at: Area): Promise<void>;
   addName(name: string, at: Area): Promise<void>;
   protect(sheet: string): Promise<void>;
+  unprotect(sheet: string): Promise<void>;
   select(at: Area): Promise<void>;
   /** Changes one cell while others watch. */
   edit(at: Area, input: string | number, author: Author): Promise<void>;

@@ -133,6 +133,40 @@ export function writingContract(open: Open): void {
       expect(hands.look('Parts', 0, 0).value).toBe('');
     });
 
+    it.each<[string, Step]>([
+      ['sheet "Shop"', { kind: 'sheet', name: 'Shop' }],
+      ['table "Presses"', { kind: 'table', name: 'Presses', area: areaAt('H1', 2, 1) }],
+      ['name "ShopStamp"', { kind: 'name', name: 'ShopStamp', area: one }],
+    ])('leaves alone a %s that somebody else has added since the plan', async (_, step) => {
+      const { workbook, hands } = await open();
+      const plan = await workbook.plan([
+        { kind: 'cells', area: areaAt('J1', 1, 1), contents: [['x']] },
+        step,
+      ]);
+      await hands.addSheet('Shop');
+      await hands.type(areaAt('A1', 2, 1, 'Shop'), [['Item'], ['hers']]);
+      await hands.addTable('Presses', areaAt('A1', 2, 1, 'Shop'));
+      await hands.addName('ShopStamp', areaAt('A2', 1, 1, 'Shop'));
+      await expect(workbook.write(plan)).rejects.toMatchObject({ trouble: 'exists' });
+      expect(hands.look('Shop', 1, 0).value).toBe('hers');
+      expect((await workbook.tables()).map(({ name }) => name)).toEqual(['Presses']);
+      expect(await workbook.names()).toHaveLength(1);
+      expect(hands.look('Parts', 0, 9).value).toBe('');
+    });
+
+    it('refuses a column of a table that has moved since the plan', async () => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 2, 2), [
+        ['Mark', 'Hole'],
+        ['C1', 1],
+      ]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      const plan = await workbook.plan([{ kind: 'column', table: 'List', heading: 'Use', contents: [5] }]);
+      await hands.type(areaAt('B1', 1, 1), [['Bore']]);
+      await expect(workbook.write(plan)).rejects.toThrow('The table "List" was changed meanwhile');
+      expect((await workbook.tables())[0]?.headings).toEqual(['Mark', 'Bore']);
+    });
+
     it('writes a plan once', async () => {
       const { workbook } = await open();
       const plan = await workbook.plan([{ kind: 'cells', area: one, contents: [['a']] }]);

@@ -19,6 +19,8 @@ export interface HostObject {
   items?: () => HostObject[];
   /** Found by the brackets of a collection. */
   find?: (key: string) => HostObject | null;
+  /** The cells of a range. */
+  area?: Area;
 }
 
 /** What the host does besides: events and the selection. */
@@ -133,12 +135,31 @@ function range(area: Area, book: BookModel, effects: HostEffects): HostObject {
         ),
     },
     children: { Worksheet: () => worksheet(sheet(), book, effects) },
+    area,
     methods: {
+      _ValidateArraySize: (rows: number, columns: number) => {
+        if (rows !== area.rows || columns !== area.columns) fail('InvalidArgument');
+      },
+      GetRow: (row: number) => range({ ...area, row: area.row + row, rows: 1 }, book, effects),
+      GetBoundingRect: ({ area: other }: HostObject) =>
+        other ? range(bounding(area, other), book, effects) : fail('InvalidArgument'),
       Select: () => {
         book.selected = [area];
         effects.selectionChanged(area);
       },
     },
+  };
+}
+
+function bounding(a: Area, b: Area): Area {
+  const row = Math.min(a.row, b.row);
+  const column = Math.min(a.column, b.column);
+  return {
+    sheet: a.sheet,
+    row,
+    column,
+    rows: Math.max(a.row + a.rows, b.row + b.rows) - row,
+    columns: Math.max(a.column + a.columns, b.column + b.columns) - column,
   };
 }
 

@@ -167,7 +167,13 @@ export class OfficeHost {
   private answer(text: string, body: RequestBody): object {
     if (Buffer.byteLength(text) > this.limit) return refused('RequestPayloadSizeLimitExceeded');
     if (this.editing) return refused('InvalidOperationInCellEditMode');
-    const done: ResponseBody = this.runner.run(body);
+    let done: ResponseBody;
+    try {
+      done = this.runner.run(body);
+    } catch (error) {
+      // What the double lacks must fail the test that asks for it, at once and by name.
+      return refused(`the double fails: ${(error as Error).message}`);
+    }
     const tooLarge = Buffer.byteLength(JSON.stringify(done)) > this.limit;
     return tooLarge
       ? refused('ResponsePayloadSizeLimitExceeded')

@@ -34,6 +34,7 @@ function handsOn(host: OfficeHost): Hands {
     addTable: async (name, area) => book.rename(book.addTable(area), name),
     addName: async (name, area) => book.addName(name, area),
     protect: async (sheet) => void (book.sheet(sheet).protected = true),
+    unprotect: async (sheet) => void (book.sheet(sheet).protected = false),
     select: (area) => host.select(area),
     edit: (area, input, author) => host.edit(area, input, author),
     calculate: (area) => host.calculate(area),

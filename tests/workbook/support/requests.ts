@@ -12,7 +12,7 @@ interface RequestAction {
   ActionType: number;
   Name: string;
   ObjectPathId: number;
-  ArgumentInfo?: { Arguments?: unknown[] };
+  ArgumentInfo?: Given;
   QueryInfo?: { Select?: string[] };
 }
 
@@ -21,7 +21,13 @@ interface ObjectPath {
   ObjectPathType: number;
   Name: string;
   ParentObjectPathId?: number;
-  ArgumentInfo?: { Arguments?: unknown[] };
+  ArgumentInfo?: Given;
+}
+
+/** Arguments; an object among them is sent as its path. */
+interface Given {
+  Arguments?: unknown[];
+  ReferencedObjectPathIds?: (number | null)[];
 }
 
 const actionTypes = { instantiate: 1, query: 2, method: 3, set: 4, trace: 5 };
@@ -72,7 +78,7 @@ export class RequestRunner {
   ): unknown {
     if (action.ActionType === actionTypes.trace) return null;
     const object = this.resolve(action.ObjectPathId, paths, found);
-    const given = (action.ArgumentInfo?.Arguments ?? []) as never[];
+    const given = this.given(action.ArgumentInfo, paths, found);
     switch (action.ActionType) {
       case actionTypes.instantiate: {
         const reference = references.get(action.ObjectPathId);
@@ -91,6 +97,17 @@ export class RequestRunner {
       default:
         throw new Error(`the double has no action ${action.ActionType}`);
     }
+  }
+
+  private given(
+    info: Given | undefined,
+    paths: Record<string, ObjectPath>,
+    found: Map<number, HostObject | null>,
+  ): never[] {
+    return (info?.Arguments ?? []).map((argument, at) => {
+      const path = info?.ReferencedObjectPathIds?.[at];
+      return path ? this.resolve(path, paths, found) : argument;
+    }) as never[];
   }
 
   private keep(object: HostObject, path: number, references: Map<number, string>): null {
@@ -132,7 +149,7 @@ export class RequestRunner {
       return kept;
     }
     const parent = this.resolve(path.ParentObjectPathId ?? 0, paths, found);
-    const given = (path.ArgumentInfo?.Arguments ?? []) as never[];
+    const given = this.given(path.ArgumentInfo, paths, found);
     if (path.ObjectPathType === pathTypes.property)
       return needed(parent, parent?.children?.[path.Name], path.Name)();
     if (path.ObjectPathType === pathTypes.indexer)
