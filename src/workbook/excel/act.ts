@@ -7,13 +7,42 @@ import type { RoundTrips } from './roundTrips.js';
 /** Does all actions, in order, in one round trip; gives the state of written cells right afterwards. */
 export function act(actions: readonly Action[], trips: RoundTrips): Promise<(CellState | undefined)[]> {
   return trips.run(async ({ workbook }, sync) => {
-    const written = actions.map((action) => queue(action, workbook));
-    await sync();
+    const made: Excel.Table[] = [];
+    const written = actions.map((action) => queue(action, workbook, made));
+    try {
+      await sync();
+    } catch (error) {
+      await dropNameless(made, trips);
+      throw error;
+    }
     return written.map((range) => range && stateOf(range));
   });
 }
 
-function queue(action: Action, { worksheets, tables, names }: Excel.Workbook): Excel.Range | undefined {
+/** A table whose name is refused stays with a name of the host's, by which nobody else would find it. */
+async function dropNameless(made: readonly Excel.Table[], trips: RoundTrips): Promise<void> {
+  const ids = made.flatMap((table) => idOf(table) ?? []);
+  if (ids.length === 0) return;
+  await trips.run(async ({ workbook }, sync) => {
+    for (const id of ids) workbook.tables.getItem(id).convertToRange();
+    await sync();
+  });
+}
+
+/** Undefined for a table the host had not come to. */
+function idOf(table: Excel.Table): string | undefined {
+  try {
+    return table.id;
+  } catch {
+    return undefined;
+  }
+}
+
+function queue(
+  action: Action,
+  { worksheets, tables, names }: Excel.Workbook,
+  made: Excel.Table[],
+): Excel.Range | undefined {
   switch (action.kind) {
     case 'cells':
       return writeCells(action, worksheets.getItem(action.area.sheet).getRange(cellAddress(action.area)));
@@ -21,7 +50,7 @@ function queue(action: Action, { worksheets, tables, names }: Excel.Workbook): E
       worksheets.add(action.name);
       return undefined;
     case 'table':
-      tables.add(absoluteAddress(action.area), true).name = action.name;
+      made.push(addTable(action, tables));
       return undefined;
     case 'column':
       // One value too many or too few is refused, so the heading alone is given.
@@ -46,6 +75,15 @@ function queue(action: Action, { worksheets, tables, names }: Excel.Workbook): E
       names.getItem(action.name).delete();
       return undefined;
   }
+}
+
+function addTable(
+  { area, name }: Extract<Action, { kind: 'table' }>,
+  tables: Excel.TableCollection,
+): Excel.Table {
+  const table = tables.add(absoluteAddress(area), true).load('id');
+  table.name = name;
+  return table;
 }
 
 function writeCells({ contents, formats, before }: CellsAction, range: Excel.Range): Excel.Range {
