@@ -8,13 +8,23 @@ const common = {
   devtool: false,
   performance: { hints: false },
   resolve: { extensions: ['.ts', '.tsx', '.mjs', '.js'], extensionAlias: { '.js': ['.ts', '.tsx', '.js'] } },
-  module: { rules: [{ test: /\.tsx?$/, loader: 'esbuild-loader', options: { target: 'es2022' } }] },
+  module: {
+    rules: [
+      {
+        test: /\.tsx?$/,
+        exclude: /unitFactors\.ts$/,
+        loader: 'esbuild-loader',
+        options: { target: 'es2022' },
+      },
+      { test: /unitFactors\.ts$/, loader: path.join(root, 'scripts/webpack/constantsLoader.mjs') },
+    ],
+  },
   stats: 'errors-warnings',
 };
 
 /** Every package except the ones webpack must inline stays an import from node_modules. */
 const externalPackages = ({ request }, done) =>
-  /^(?:node:|@odoo\/|fflate$|mathjs$)/.test(request) ? done(null, `module ${request}`) : done();
+  /^(?:node:|@odoo\/|fflate$)/.test(request) ? done(null, `module ${request}`) : done();
 
 export default [
   {
