@@ -31,4 +31,9 @@ export const places: readonly Place[] = [
     title: 'Steps',
     Component: lazy(() => import(/* webpackChunkName: "steps" */ '../steps/index.js')),
   },
+  {
+    key: 'handOff',
+    title: 'Hand-off',
+    Component: lazy(() => import(/* webpackChunkName: "hand-off" */ '../handOff/index.js')),
+  },
 ];

@@ -10,7 +10,13 @@ const ring = { cx: middle, cy: middle, r: 5, fill: 'none', stroke: 'currentColor
  */
 export function VerdictMark({ verdict }: { verdict: Verdict }) {
   return (
-    <svg width={size} height={size} viewBox={`0 0 ${size} ${size}`} aria-hidden style={{ flex: 'none' }}>
+    <svg
+      width={size}
+      height={size}
+      viewBox={`0 0 ${size} ${size}`}
+      aria-hidden
+      style={{ flex: 'none', alignSelf: 'flex-start', marginBlockStart: 3 }}
+    >
       {shapeOf(verdict)}
     </svg>
   );

@@ -1,4 +1,4 @@
-import { Button, Field, Radio, RadioGroup, Subtitle2, Text } from '@fluentui/react-components';
+import { Button, Radio, RadioGroup, Subtitle2, Text } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Workbook } from '../../workbook/port.js';
@@ -6,6 +6,7 @@ import { usePropose } from '../shared/change/useChange.js';
 import { useNavigation } from '../shared/navigation.js';
 import { addShopSheet } from './sheet/addShopSheet.js';
 import { stack } from '../shared/stack.js';
+import { PaneField } from '../shared/PaneField.js';
 
 /** The first screen of a workbook without a shop. */
 export function Welcome({ workbook }: { workbook: Workbook }) {
@@ -22,7 +23,7 @@ export function Welcome({ workbook }: { workbook: Workbook }) {
         Check one part or a whole list. Nothing is written until you say yes. Starter presses are invented:
         replace them before quoting.
       </Text>
-      <Field label="A number without a unit is in">
+      <PaneField label="A number without a unit is in">
         <RadioGroup
           layout="horizontal"
           value={unit}
@@ -31,7 +32,7 @@ export function Welcome({ workbook }: { workbook: Workbook }) {
           <Radio value="in" label="Inches" />
           <Radio value="mm" label="Millimetres" />
         </RadioGroup>
-      </Field>
+      </PaneField>
       <div style={{ ...stack(8), maxWidth: 280 }}>
         <Button appearance="primary" onClick={() => void add()}>
           Add shop sheet

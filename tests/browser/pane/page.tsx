@@ -1,6 +1,6 @@
 import { mountPane } from '../../../src/taskpane/index.js';
 import { MemoryWorkbook } from '../../taskpane/support/memoryWorkbook.js';
-import { fillWorkbook } from './workbooks.js';
+import { fillWorkbook } from '../../taskpane/support/workbooks.js';
 
 declare global {
   interface Window {

@@ -78,7 +78,7 @@ export class MemoryWorkbook implements Workbook {
     return this.memory.names.map(({ name, area }) => ({ name, refersTo: `=${absoluteAddress(area)}` }));
   }
 
-  async read<A extends Aspect>(places: readonly Place[]): Promise<CellsRead<A>[]> {
+  async read<A extends Aspect>(places: readonly Place[], aspects: readonly A[]): Promise<CellsRead<A>[]> {
     return places.map((place) => {
       const area = this.areaOf(place);
       const cells: Cells = {
@@ -87,7 +87,8 @@ export class MemoryWorkbook implements Workbook {
         formats: this.memory.rows(area, ({ format }) => format),
         text: this.memory.rows(area, ({ value }) => String(value ?? '')),
       };
-      return { area, ...cells };
+      const asked = Object.fromEntries(aspects.map((aspect) => [aspect, cells[aspect]]));
+      return { area, ...(asked as unknown as Pick<Cells, A>) };
     });
   }
 

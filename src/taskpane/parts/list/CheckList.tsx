@@ -1,4 +1,4 @@
-import { Button, Field, MessageBar, MessageBarBody, Select, Spinner, Text } from '@fluentui/react-components';
+import { Button, MessageBar, MessageBarBody, Select, Spinner, Text } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Workbook } from '../../../workbook/port.js';
@@ -8,6 +8,7 @@ import { headingRowOf } from './listSource.js';
 import { listFrom } from './listRead.js';
 import { ListChecker } from './ListChecker.js';
 import { type ListOnSheet, useList } from './useList.js';
+import { PaneField } from '../../shared/PaneField.js';
 
 interface Props {
   workbook: Workbook;
@@ -24,7 +25,7 @@ export function CheckList({ workbook, shop, state }: Props) {
     <>
       <div style={{ display: 'flex', gap: 8, alignItems: 'end', flexWrap: 'wrap' }}>
         {source && (
-          <Field label="List" style={{ flex: '1 1 160px' }}>
+          <PaneField label="List" style={{ flex: '1 1 160px' }}>
             <Select value={source.key} onChange={(_, { value }) => choose(value)}>
               {list.sources.map(({ key, title }) => (
                 <option key={key} value={key}>
@@ -32,7 +33,7 @@ export function CheckList({ workbook, shop, state }: Props) {
                 </option>
               ))}
             </Select>
-          </Field>
+          </PaneField>
         )}
         <Button onClick={takeSelection}>Take the selection</Button>
       </div>
@@ -66,7 +67,7 @@ function ChosenList({ workbook, shop, state, list }: Props & { list: ListOnSheet
   return (
     <>
       {!isTable && (
-        <Field label="Row with the headings">
+        <PaneField label="Row with the headings">
           <Select value={String(headingRow)} onChange={(_, { value }) => setPicked(Number(value))}>
             {values.slice(0, offeredRows).map((row, at) => (
               <option key={at} value={at}>
@@ -75,7 +76,7 @@ function ChosenList({ workbook, shop, state, list }: Props & { list: ListOnSheet
               </option>
             ))}
           </Select>
-        </Field>
+        </PaneField>
       )}
       <ListChecker key={headingRow} {...{ workbook, shop, state }} list={read} />
     </>

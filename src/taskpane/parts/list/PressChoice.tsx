@@ -86,13 +86,15 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
                 )}
               </td>
               <td className={styles.cell}>
-                <Button
-                  size="small"
-                  aria-label={`Set press ${shortText(press, 30)} for these ${rows.length}`}
-                  onClick={() => set(press)}
-                >
-                  Set for these {rows.length}
-                </Button>
+                {runs > 0 && (
+                  <Button
+                    size="small"
+                    aria-label={`Set press ${shortText(press, 30)} for these ${rows.length}`}
+                    onClick={() => set(press)}
+                  >
+                    Set for these {rows.length}
+                  </Button>
+                )}
               </td>
             </tr>
           ))}

@@ -8,6 +8,7 @@ import type { Proposal } from '../../shared/change/proposal.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
 import { stampName } from '../../shared/readShopState.js';
 import type { ColumnMatch } from './columnMatch.js';
+import { runsOf } from './failGroups.js';
 import { type CheckItem, inputSpan, type ListRead } from './listRead.js';
 import { columnSpan } from './structured.js';
 
@@ -163,11 +164,21 @@ export function renameSteps({ area }: ListRead, matches: readonly ColumnMatch[])
   );
 }
 
+/** Columns that adjoin become text together. Counts stay numbers, so that they can be summed. */
 function textFormats({ list: { area, rows }, matches }: ChecksPlan): Step[] {
-  return matches.flatMap(({ at, field }): Step[] => {
-    if (field === undefined || countFields.has(field.replace(/ \d$/, '')) || rows.length === 0) return [];
-    const column = { ...area, row: area.row + 1, rows: rows.length, column: area.column + at, columns: 1 };
-    return [{ kind: 'cells', area: column, formats: rows.map(() => ['@']) }];
+  const isText = ({ field }: ColumnMatch) =>
+    field !== undefined && !countFields.has(field.replace(/ \d$/, ''));
+  const runs = runsOf(matches.filter(isText).map(({ at }) => at));
+  if (rows.length === 0) return [];
+  return runs.map(({ row: column, count }): Step => {
+    const cells = {
+      ...area,
+      row: area.row + 1,
+      rows: rows.length,
+      column: area.column + column,
+      columns: count,
+    };
+    return { kind: 'cells', area: cells, formats: rows.map(() => Array.from({ length: count }, () => '@')) };
   });
 }
 

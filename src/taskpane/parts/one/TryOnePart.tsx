@@ -1,4 +1,4 @@
-import { Button, Field, Input, makeStyles, Text } from '@fluentui/react-components';
+import { Button, Input, makeStyles, Text } from '@fluentui/react-components';
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { shortText } from '../../shared/shortText.js';
@@ -6,6 +6,7 @@ import { checkPart, type PartCells } from './checkPart.js';
 import { type PartField, partFields } from './partFields.js';
 import { PressResult } from './PressResult.js';
 import { stack } from '../../shared/stack.js';
+import { PaneField } from '../../shared/PaneField.js';
 
 const useStyles = makeStyles({
   fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(88px, 1fr))', gap: '8px' },
@@ -26,14 +27,14 @@ export function TryOnePart({ shop }: { shop: Shop }) {
   const { first, more } = partFields(shop.unit);
   const results = useMemo(() => checkPart(checked, shop), [checked, shop]);
   const field = ({ heading, example }: PartField) => (
-    <Field key={heading} label={heading} className={heading === 'Section' ? styles.wide : ''}>
+    <PaneField key={heading} label={heading} className={heading === 'Section' ? styles.wide : ''}>
       <Input
         style={{ minWidth: 0 }}
         placeholder={example}
         value={part[heading] ?? ''}
         onChange={(_, { value }) => setPart({ ...part, [heading]: value })}
       />
-    </Field>
+    </PaneField>
   );
   const asked = (part['Section'] ?? '').trim() !== '' && (part['Grade'] ?? '').trim() !== '';
   const shown = results.flatMap(({ press, result }) => (result.blank ? [] : { press, result }));

@@ -38,7 +38,10 @@ export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }:
         <Text>and {counted(overwrites.length - shownCells, 'cell')} more.</Text>
       )}
       {formatted > 0 && (
-        <Text>{counted(formatted, 'cell keeps its', 'cells keep their')} content and changes format.</Text>
+        <Text>
+          {counted(formatted, 'cell keeps its content and changes', 'cells keep their content and change')}{' '}
+          format.
+        </Text>
       )}
       {protectedSheets.length > 0 && (
         <MessageBar intent="warning" layout="multiline">

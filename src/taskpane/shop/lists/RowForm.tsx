@@ -1,8 +1,9 @@
-import { Button, Field, Input, MessageBar, MessageBarBody, Select } from '@fluentui/react-components';
+import { Button, Input, MessageBar, MessageBarBody, Select } from '@fluentui/react-components';
 import { useState } from 'react';
 import { shortText } from '../../shared/shortText.js';
 import type { ListColumn } from './listColumn.js';
 import { stack } from '../../shared/stack.js';
+import { PaneField } from '../../shared/PaneField.js';
 
 interface Props {
   title: string;
@@ -35,7 +36,7 @@ export function RowForm({ title, columns, values, problem, onSave, onCancel }: P
       }}
     >
       {columns.map(({ heading, hint, choices }, at) => (
-        <Field key={heading} label={heading} {...(hint === undefined ? {} : { hint })}>
+        <PaneField key={heading} label={heading} {...(hint === undefined ? {} : { hint })}>
           {choices ? (
             <Select value={typed[at] ?? ''} onChange={(_, { value }) => set(at, value)}>
               {[...new Set(['', ...choices, typed[at] ?? ''])].map((choice) => (
@@ -47,7 +48,7 @@ export function RowForm({ title, columns, values, problem, onSave, onCancel }: P
           ) : (
             <Input value={typed[at] ?? ''} onChange={(_, { value }) => set(at, value)} />
           )}
-        </Field>
+        </PaneField>
       ))}
       {shown !== undefined && (
         <MessageBar intent="error" layout="multiline">

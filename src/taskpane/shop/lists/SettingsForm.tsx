@@ -1,4 +1,4 @@
-import { Button, Field, Input, MessageBar, MessageBarBody, Select, Text } from '@fluentui/react-components';
+import { Button, Input, MessageBar, MessageBarBody, Select, Text } from '@fluentui/react-components';
 import { useState } from 'react';
 import { InputError } from '../../../core/inputError.js';
 import { edgeCodes } from '../../../core/rule/edgeDistance.js';
@@ -12,6 +12,7 @@ import type { ShopTable } from '../../shared/shopState.js';
 import type { ShopPartProps } from '../readyShop.js';
 import { appendRows, columnAt, rowAt, writeCell } from '../sheet/tableCells.js';
 import { stack } from '../../shared/stack.js';
+import { PaneField } from '../../shared/PaneField.js';
 
 const choices: { [Name in string]?: readonly string[] } = {
   Units: ['in', 'mm'],
@@ -78,7 +79,7 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
         const set = (text: string) => setTyped({ ...typed, [name]: text });
         const words = choices[name];
         return (
-          <Field
+          <PaneField
             key={name}
             label={name}
             hint={hintOf(name)}
@@ -97,7 +98,7 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
             ) : (
               <Input value={value} onChange={(_, data) => set(data.value)} />
             )}
-          </Field>
+          </PaneField>
         );
       })}
       {refusal !== undefined && (

@@ -1,6 +1,5 @@
 import {
   Button,
-  Field,
   Input,
   MessageBar,
   MessageBarBody,
@@ -16,6 +15,7 @@ import { appendColumn } from '../sheet/tableCells.js';
 import { answerProblems, forceUnits, newPressCells, type NewPressAnswers } from './newPressAnswers.js';
 import { itemOf, unitOf } from './pressFields.js';
 import { stack } from '../../shared/stack.js';
+import { PaneField } from '../../shared/PaneField.js';
 
 interface Props extends ShopPartProps {
   onAdded: (name: string) => void;
@@ -75,10 +75,10 @@ export function NewPress({ workbook, shop, onAdded, onCancel }: Props) {
       <Text>
         Four things from its plate. What you leave blank is not known, and rows that need it are Not checked.
       </Text>
-      <Field label="1. Name" required {...field('name')}>
+      <PaneField label="1. Name" required {...field('name')}>
         <Input {...answer('name')} />
-      </Field>
-      <Field label="2. Punch force" {...field('force')}>
+      </PaneField>
+      <PaneField label="2. Punch force" {...field('force')}>
         <div style={{ display: 'flex', gap: 6 }}>
           <Input aria-label="Punch force" style={{ flex: '1 1 80px', minWidth: 0 }} {...answer('force')} />
           <Select aria-label="Unit of the force" {...answer('forceUnit')}>
@@ -87,32 +87,32 @@ export function NewPress({ workbook, shop, onAdded, onCancel }: Props) {
             ))}
           </Select>
         </div>
-      </Field>
-      <Field
+      </PaneField>
+      <PaneField
         label={`3. Throat, ${lengthUnit('punchThroat')}`}
         hint="from the punch centre to the frame"
         {...field('throat')}
       >
         <Input {...answer('throat')} />
-      </Field>
+      </PaneField>
       <Text id="largest-hole" weight="regular">
         4. Largest hole, through which thickness
       </Text>
       <div role="group" aria-labelledby="largest-hole" style={{ display: 'flex', gap: 12, flexWrap: 'wrap' }}>
-        <Field
+        <PaneField
           label={`Hole, ${lengthUnit('punchLargestHole')}`}
           style={{ flex: '1 1 120px' }}
           {...field('largestHole')}
         >
           <Input style={{ minWidth: 0 }} {...answer('largestHole')} />
-        </Field>
-        <Field
+        </PaneField>
+        <PaneField
           label={`Through, ${lengthUnit('punchLargestHoleThickness')}`}
           style={{ flex: '1 1 120px' }}
           {...field('thickness')}
         >
           <Input style={{ minWidth: 0 }} {...answer('thickness')} />
-        </Field>
+        </PaneField>
       </div>
       {refusal !== undefined && (
         <MessageBar intent="error" layout="multiline">

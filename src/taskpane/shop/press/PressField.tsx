@@ -1,9 +1,10 @@
-import { Button, Field, Input, Select } from '@fluentui/react-components';
+import { Button, Input, Select } from '@fluentui/react-components';
 import { useRef } from 'react';
 import type { PressItem } from '../../../core/press/pressItem.js';
 import type { FieldConflict } from '../../../workbook/mergeFields.js';
 import { shortText } from '../../shared/shortText.js';
 import { type FieldState, fieldState, FieldStateMark, fieldStateWords } from './FieldState.js';
+import { PaneField } from '../../shared/PaneField.js';
 
 interface Props {
   item: PressItem;
@@ -24,7 +25,7 @@ const choices: Partial<Record<PressItem['kind'], readonly string[]>> = {
 export function PressField({ item, label, unit, text, problem, conflict, onText }: Props) {
   const words = choices[item.kind];
   return (
-    <Field
+    <PaneField
       label={unit === '' || words ? label : `${label}, ${unit}`}
       hint={item.meaning}
       {...(problem === undefined
@@ -47,7 +48,7 @@ export function PressField({ item, label, unit, text, problem, conflict, onText 
         <LimitInput label={label} text={text} onText={onText} />
       )}
       {conflict && <Conflict conflict={conflict} onText={onText} />}
-    </Field>
+    </PaneField>
   );
 }
 

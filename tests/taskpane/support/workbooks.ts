@@ -1,6 +1,6 @@
 import { addShopSheet } from '../../../src/taskpane/shop/sheet/addShopSheet.js';
 import type { Content } from '../../../src/workbook/content.js';
-import type { MemoryWorkbook } from '../../taskpane/support/memoryWorkbook.js';
+import type { MemoryWorkbook } from './memoryWorkbook.js';
 
 const headings = [
   'Pc mark',

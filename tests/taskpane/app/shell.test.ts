@@ -1,0 +1,151 @@
+// @vitest-environment jsdom
+import { afterEach, describe, expect, it } from 'vitest';
+import { MemoryWorkbook } from '../support/memoryWorkbook.js';
+import { ShownPane } from '../support/shownPane.js';
+import { fillWorkbook } from '../support/workbooks.js';
+
+let pane: ShownPane;
+afterEach(() => pane.close());
+
+async function open(kind: string): Promise<MemoryWorkbook> {
+  const workbook = new MemoryWorkbook('Sheet1');
+  await fillWorkbook(workbook, kind);
+  pane = new ShownPane(workbook);
+  return workbook;
+}
+
+describe('the first screen', () => {
+  it('says what it is for, offers three ways on, and writes nothing', async () => {
+    const workbook = await open('empty');
+    await pane.says('Will it run on your presses?');
+    expect(pane.text).toContain('Nothing is written until you say yes.');
+    expect(pane.text).toContain('Starter presses are invented: replace them before quoting.');
+    for (const name of ['Add shop sheet', 'Try one part', 'Check this list'])
+      expect(pane.hasButton(name)).toBe(true);
+    expect([...workbook.memory.sheets.keys()]).toEqual(['Sheet1']);
+  });
+
+  it('tries one part before there is a shop, and says that the presses are invented', async () => {
+    await open('empty');
+    await pane.click('Try one part');
+    await pane.says('two invented presses');
+    await pane.click('Fill in an example');
+    await pane.says('Bay A has no angle shear');
+  });
+});
+
+describe('a proposed change', () => {
+  it('is shown first, and leaving it writes nothing', async () => {
+    const workbook = await open('empty');
+    await pane.click('Add shop sheet');
+    await pane.says('New sheet Shop');
+    await pane.says('No cell that holds something is changed.');
+    await pane.click('Leave as it is');
+    await pane.saysNoMore('New sheet Shop');
+    expect([...workbook.memory.sheets.keys()]).toEqual(['Sheet1']);
+  });
+
+  it('is written on yes, and taken back in one step', async () => {
+    const workbook = await open('empty');
+    await pane.click('Add shop sheet');
+    await pane.click('Write');
+    await pane.says('Written: Add shop sheet.');
+    await pane.says('in · 2 presses · rules 1');
+    expect(workbook.memory.names.map(({ name }) => name)).toEqual(['ShopStamp']);
+    await pane.click('Take back');
+    await pane.says('No shop sheet in this workbook yet');
+    expect([...workbook.memory.sheets.keys()]).toEqual(['Sheet1']);
+    expect(workbook.memory.tables).toEqual([]);
+  });
+
+  it('is not taken back over work that somebody did since, and says why', async () => {
+    const workbook = await open('empty');
+    await pane.click('Add shop sheet');
+    await pane.click('Write');
+    await pane.says('Written: Add shop sheet.');
+    workbook.type('Shop', 6, 2, [['66']]);
+    await pane.click('Take back');
+    await pane.says('was changed meanwhile');
+    expect(workbook.memory.sheets.has('Shop')).toBe(true);
+  });
+});
+
+describe('what is true of the whole workbook', () => {
+  it('one banner tells of a broken cell of the shop, how many rows wait on it, and goes there', async () => {
+    const workbook = await open('shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Section', 'Grade', 'Hole', 'Verdict', 'Note'],
+      [
+        'PL3/8X6',
+        'A36',
+        '13/16',
+        'Check input',
+        "Presses, Bay B, Punch throat: 'abc' is not a length. Write 3/8, 9.5 mm or 0.375.",
+      ],
+      ['PL3/8X6', 'A36', '13/16', 'OK', ''],
+    ]);
+    workbook.memory.tables.push({
+      name: 'Parts',
+      area: { sheet: 'Sheet1', row: 0, column: 0, rows: 3, columns: 5 },
+      hasTotals: false,
+    });
+    const throat = workbook.shown('Presses').findIndex(([item]) => item === 'Punch throat');
+    const row = 5 + throat;
+    workbook.type('Shop', row, 3, [['abc']]);
+    await pane.says("Presses, Bay B, Punch throat: 'abc' is not a length.");
+    await pane.says('1 row waits on it.');
+    await pane.says('Bay B incomplete');
+    await pane.click('Go to cell');
+    expect(workbook.visited.at(-1)).toMatchObject({ sheet: 'Shop', row, column: 3 });
+  });
+
+  it('the status counts failing rows, and says when the shop cell shows an older shop', async () => {
+    const workbook = await open('shop');
+    await pane.says('in · 2 presses');
+    workbook.memory.set('Shop', 3, 1, { value: 'in · 2 presses · rules 1 · ABCD-EFGH-DT4P' });
+    workbook.select({ sheet: 'Shop', row: 0, column: 0, rows: 1, columns: 1 });
+    pane.close();
+    pane = new ShownPane(workbook);
+    await pane.says('Checked with …DT4P; the shop is now …');
+    await pane.says('Calculate again (F9).');
+  });
+
+  it('an unreadable shop formula is one sentence with the way to its cell', async () => {
+    const workbook = await open('shop');
+    workbook.memory.set('Shop', 3, 1, { content: 'nothing' });
+    pane.close();
+    pane = new ShownPane(workbook);
+    await pane.says('The cell ShopStamp holds no SHOP formula.');
+    await pane.click('Go to cell');
+    expect(workbook.visited.at(-1)).toMatchObject({ sheet: 'Shop', row: 3, column: 1 });
+  });
+
+  it('the caution is within reach in every place', async () => {
+    await open('shop');
+    for (const place of ['Shop', 'Parts']) {
+      await pane.click(place);
+      await pane.says('Planning estimates.');
+      expect(pane.text).toContain('Never exceed the rating.');
+    }
+  });
+});
+
+describe('text from a workbook', () => {
+  it('is shown as text, whatever it looks like', async () => {
+    const workbook = await open('shop');
+    const hostile = '<img src=x onerror="document.title=1">';
+    workbook.type('Shop', 5, 2, [[hostile]]);
+    await pane.click('Shop');
+    await pane.says(hostile);
+    expect(document.querySelector('img')).toBeNull();
+  });
+
+  it('of a megabyte, or running from right to left, is cut short and kept in its line', async () => {
+    const workbook = await open('shop');
+    workbook.type('Shop', 5, 2, [[`\u202eevil${'x'.repeat(1_000_000)}`]]);
+    await pane.click('Shop');
+    await pane.says('evilxxx');
+    expect(pane.text).not.toContain('\u202e');
+    expect(pane.text.length).toBeLessThan(20_000);
+  });
+});

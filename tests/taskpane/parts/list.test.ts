@@ -1,0 +1,291 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { checkRow } from '../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
+import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
+import { addChecks, listCheckFrom } from '../../../src/taskpane/parts/list/addChecks.js';
+import { checkRows } from '../../../src/taskpane/parts/list/checkRows.js';
+import { headingsOf, matchColumns } from '../../../src/taskpane/parts/list/columnMatch.js';
+import { comparePresses } from '../../../src/taskpane/parts/list/comparePresses.js';
+import { failGroups, runsOf } from '../../../src/taskpane/parts/list/failGroups.js';
+import { dateCells, fixDates, setPress } from '../../../src/taskpane/parts/list/groupChanges.js';
+import { listFrom } from '../../../src/taskpane/parts/list/listRead.js';
+import { headingRowOf, listSources } from '../../../src/taskpane/parts/list/listSource.js';
+import { MemoryWorkbook } from '../support/memoryWorkbook.js';
+import { fillWorkbook } from '../support/workbooks.js';
+
+let workbook: MemoryWorkbook;
+beforeEach(() => {
+  workbook = new MemoryWorkbook('Sheet1');
+});
+
+async function open(kind: string) {
+  await fillWorkbook(workbook, kind);
+  return read();
+}
+
+async function read() {
+  const state = await readShopState(workbook);
+  if (state.kind !== 'ready') throw new Error(`the shop is ${state.kind}`);
+  const { sources, first } = await listSources(workbook, state);
+  const source = sources.find(({ key }) => key === first);
+  const [cells] = source ? await workbook.read([source.area], ['values']) : [];
+  if (!source || !cells) throw new Error('no list');
+  const list = listFrom(source, cells.area, cells.values, source.table ? 0 : headingRowOf(cells.values));
+  return { list, shop: state.shop, matches: matchColumns(list.headings, list.rows, state.shop) };
+}
+
+async function write(proposal: Proposal | string) {
+  if (typeof proposal === 'string') throw new Error(proposal);
+  return workbook.write(await workbook.plan(proposal.steps), { confirmed: true });
+}
+
+const column = (table: string, heading: string) => {
+  const [headings = [], ...rows] = workbook.shown(table);
+  return rows.map((row) => row[headings.indexOf(heading)]);
+};
+
+describe('finding the list', () => {
+  it('one selected cell stands for all that its sheet holds', async () => {
+    const { list } = await open('shop+list8');
+    expect(list.area).toMatchObject({ sheet: 'Sheet1', row: 2, rows: 9, columns: 11 });
+    expect(list.rows).toHaveLength(8);
+  });
+
+  it('several selected cells are the list; whole columns end where the sheet does', async () => {
+    await fillWorkbook(workbook, 'shop+list8');
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1_048_576, columns: 4 });
+    const { list } = await read();
+    expect(list.area).toMatchObject({ row: 2, rows: 9, columns: 4 });
+  });
+
+  it("the shop's own tables are no lists", async () => {
+    await fillWorkbook(workbook, 'shop');
+    const state = await readShopState(workbook);
+    expect((await listSources(workbook, state)).sources).toEqual([]);
+  });
+});
+
+describe('adding checks', () => {
+  it('to cells: they become a table with text inputs, Press, and one ROWCHECK a row and column', async () => {
+    const { list, matches, shop } = await open('shop+list16');
+    await write(await addChecks(workbook, list, matches));
+    const [headings = []] = workbook.shown('Parts');
+    expect(headings).toEqual([
+      ...[
+        'Mark',
+        'Quantity',
+        'Profile',
+        'Grade',
+        'Len',
+        'Hole dia',
+        'No. of holes',
+        'Bolt size',
+        'Edge',
+        'End',
+      ],
+      ...['Remarks', 'Press', 'Verdict', 'Share of rating', 'Note'],
+    ]);
+    expect(workbook.memory.cell('Sheet1', 3, 12).content).toEqual({
+      formula:
+        '=TONROW.ROWCHECK(Parts[[#Headers],[Mark]:[Press]],Parts[@[Mark]:[Press]],ShopStamp,"verdict")',
+    });
+    const read = readHeadings(headingsOf(matches));
+    const expected = list.rows.map((row) => checkRow(row, read, shop));
+    expect(column('Parts', 'Verdict')).toEqual(expected.map((row) => (row.blank ? '' : row.verdict)));
+    expect(workbook.memory.cell('Sheet1', 3, 5).format).toBe('@');
+    expect(workbook.memory.cell('Sheet1', 3, 6).format).toBe('General');
+  });
+
+  it('to a table: columns are added, and what stood right of the inputs stays', async () => {
+    await fillWorkbook(workbook, 'shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Mark', 'Section', 'Grade', 'Hole', 'Price'],
+      ['C1', 'PL3/8X6', 'A36', '13/16', 12.5],
+    ]);
+    workbook.memory.tables.push({
+      name: 'Bars',
+      area: { sheet: 'Sheet1', row: 0, column: 0, rows: 2, columns: 5 },
+      hasTotals: false,
+    });
+    const { list, matches } = await read();
+    const revert = await write(await addChecks(workbook, list, matches));
+    expect(workbook.shown('Bars')[0]).toEqual([
+      ...['Mark', 'Section', 'Grade', 'Hole', 'Press', 'Price', 'Verdict', 'Share of rating', 'Note'],
+    ]);
+    expect(column('Bars', 'Verdict')).toEqual(['OK']);
+    expect(column('Bars', 'Price')).toEqual([12.5]);
+    await revert.run();
+    expect(workbook.shown('Bars')).toEqual([
+      ['Mark', 'Section', 'Grade', 'Hole', 'Price'],
+      ['C1', 'PL3/8X6', 'A36', '13/16', 12.5],
+    ]);
+  });
+
+  it(`from ${listCheckFrom} rows on there is one LISTCHECK, and the columns look into it`, async () => {
+    const { list, matches } = await open(`shop+list${listCheckFrom}`);
+    await write(await addChecks(workbook, list, matches));
+    expect(workbook.memory.cell('List check', 2, 0).content).toEqual({
+      formula: '=TONROW.LISTCHECK(Parts[[#All],[Mark]:[Press]],ShopStamp,"verdict, use, note")',
+    });
+    expect(workbook.memory.cell('Sheet1', 4, 12).content).toEqual({
+      formula: "=INDEX('List check'!$A:$A,ROW()-ROW(Parts[[#Headers],[Mark]])+3)",
+    });
+    expect(column('Parts', 'Verdict').slice(0, 4)).toEqual(['OK', 'Edge short', 'OK', 'Hole too small']);
+  });
+
+  it('one row fewer has a formula in each row', async () => {
+    const { list, matches } = await open(`shop+list${listCheckFrom - 1}`);
+    const proposal = await addChecks(workbook, list, matches);
+    expect(typeof proposal === 'string' || proposal.steps.some(({ kind }) => kind === 'sheet')).toBe(false);
+  });
+
+  it('is refused with a sentence where the cells beside the list are filled', async () => {
+    await fillWorkbook(workbook, 'shop+list8');
+    workbook.type('Sheet1', 5, 12, [['mine']]);
+    workbook.select({ sheet: 'Sheet1', row: 2, column: 0, rows: 9, columns: 11 });
+    const { list, matches } = await read();
+    expect(await addChecks(workbook, list, matches)).toContain('The cells right of the list are filled');
+  });
+
+  it('headings with signs of their own are escaped in the formulas', async () => {
+    await fillWorkbook(workbook, 'shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Length [mm]', 'Section', 'Grade'],
+      [300, 'PL3/8X6', 'A36'],
+    ]);
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+    const { list, matches } = await read();
+    const proposal = await addChecks(
+      workbook,
+      list,
+      matches.map((match) => ({ ...match, rename: undefined })),
+    );
+    expect(JSON.stringify(proposal)).toContain("Parts[@[Length '[mm']]:[Press]]");
+  });
+
+  it('an own column Note stays, and ours is called Check note', async () => {
+    await fillWorkbook(workbook, 'shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Section', 'Grade', 'Note'],
+      ['PL3/8X6', 'A36', 'galvanize'],
+    ]);
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+    const { list, matches } = await read();
+    await write(await addChecks(workbook, list, matches));
+    expect(column('Parts', 'Note')).toEqual(['galvanize']);
+    expect(String(column('Parts', 'Check note')[0])).toContain('Read: ');
+  });
+});
+
+describe('checking in the pane', () => {
+  it('goes in slices, tells how far it is, and stops when told', async () => {
+    const { list, matches, shop } = await open('shop+list450');
+    const seen: number[] = [];
+    const aborter = new AbortController();
+    const progress = (done: number) => {
+      seen.push(done);
+      if (done >= 400) aborter.abort();
+    };
+    const results = await checkRows(headingsOf(matches), list.rows, shop, {
+      signal: aborter.signal,
+      progress,
+    });
+    expect(seen).toEqual([200, 400]);
+    expect(results).toBeUndefined();
+  });
+});
+
+describe('failing rows by reason', () => {
+  async function groups(kind: string) {
+    const { list, matches, shop } = await open(kind);
+    const results = await checkRows(headingsOf(matches), list.rows, shop, {});
+    return { list, matches, shop, groups: failGroups(results ?? []) };
+  }
+
+  it('rows with the same reason are one group, with the largest first', async () => {
+    const { groups: found } = await groups('shop+list20');
+    expect(found.map(({ verdict, rows }) => [verdict, rows.length])).toEqual([
+      ['Hole too small', 3],
+      ['Edge short', 3],
+      ['Check input', 2],
+      ['Check input', 2],
+    ]);
+    expect(found.find(({ verdict }) => verdict === 'Edge short')?.reason).toContain(
+      'end distance 1 in is under 1-1/4',
+    );
+    expect(found.find(({ verdict }) => verdict === 'Edge short')?.rows).toEqual([1, 9, 17]);
+  });
+
+  it('many reasons that differ in their numbers only are told as one', () => {
+    const result = (number: number) => ({
+      blank: false as const,
+      verdict: 'Too big' as const,
+      governs: 'longest bar',
+      note: '',
+      route: '',
+      findings: [
+        { verdict: 'Too big' as const, governs: 'longest bar', note: `a part ${number} in long is over.` },
+      ],
+    });
+    expect(failGroups([1, 2, 3, 4, 5, 6].map(result))).toHaveLength(6);
+    const [joined, ...others] = failGroups([1, 2, 3, 4, 5, 6, 7].map(result));
+    expect(others).toEqual([]);
+    expect(joined?.rows).toEqual([0, 1, 2, 3, 4, 5, 6]);
+    expect(joined?.reason).toContain('And 6 reasons of the same kind.');
+  });
+
+  it('runs of neighbours are found', () => {
+    expect(runsOf([1, 2, 3, 7, 9, 10])).toEqual([
+      { row: 1, count: 3 },
+      { row: 7, count: 1 },
+      { row: 9, count: 2 },
+    ]);
+  });
+
+  it('Fix dates writes the fractions back as text, and is taken back', async () => {
+    const { list, matches, shop } = await groups('shop+list16');
+    const dates = dateCells(list, matches, shop.unit);
+    expect(dates.map(({ text }) => text)).toEqual(['3/8', '3/8']);
+    const revert = await write(fixDates(list, dates));
+    expect(workbook.memory.cell('Sheet1', 7, 5)).toMatchObject({ content: '3/8', format: '@' });
+    await revert.run();
+    expect(workbook.memory.cell('Sheet1', 7, 5)).toMatchObject({ content: 45724, format: 'General' });
+  });
+
+  it('in millimetres a number is never taken for a date', async () => {
+    const { list, matches } = await groups('shop+list16');
+    expect(dateCells(list, matches, 'mm')).toEqual([]);
+  });
+
+  it('setting a press writes the rows of the group only', async () => {
+    const first = await open('shop+list16');
+    await write(await addChecks(workbook, first.list, first.matches));
+    const { list, matches } = await read();
+    await write(setPress(list, matches, [1, 2, 9], 'Bay B'));
+    const set = column('Parts', 'Press').flatMap((press, row) => (press === 'Bay B' ? row : []));
+    expect(set).toEqual([1, 2, 9]);
+    expect(column('Parts', 'Press').filter((press) => press !== null && press !== 'Bay B')).toEqual([]);
+  });
+
+  it('without a Press column in plain cells it says what to do first', async () => {
+    const { list, matches } = await groups('shop+list16');
+    expect(setPress(list, matches, [1], 'Bay B')).toContain('Add check columns first');
+  });
+
+  it('each press is compared on the failing rows', async () => {
+    await fillWorkbook(workbook, 'shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Section', 'Grade', 'Press'],
+      ['L3X3X1/4', 'A36', 'Bay A'],
+      ['L3X3X1/4', 'A36', 'Bay A'],
+      ['PL3/8X6', 'A36', 'Bay A'],
+    ]);
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+    const { list, matches, shop } = await read();
+    expect(await comparePresses(list, matches, [0, 1], shop, {})).toEqual([
+      { press: 'Bay A', runs: 0, mostly: 'No station' },
+      { press: 'Bay B', runs: 2, mostly: undefined },
+    ]);
+  });
+});

@@ -1,0 +1,178 @@
+// @vitest-environment jsdom
+import { afterEach, describe, expect, it } from 'vitest';
+import { MemoryWorkbook } from '../support/memoryWorkbook.js';
+import { ShownPane } from '../support/shownPane.js';
+import { fillWorkbook } from '../support/workbooks.js';
+
+let pane: ShownPane;
+afterEach(() => pane.close());
+
+async function openShop(): Promise<MemoryWorkbook> {
+  const workbook = new MemoryWorkbook('Sheet1');
+  await fillWorkbook(workbook, 'shop');
+  pane = new ShownPane(workbook);
+  await pane.click('Shop');
+  return workbook;
+}
+
+const column = (workbook: MemoryWorkbook, name: string) => {
+  const [headings = [], ...rows] = workbook.shown('Presses');
+  const at = headings.indexOf(name);
+  return Object.fromEntries(rows.map((row) => [row[0], row[at]]));
+};
+
+describe('the presses', () => {
+  it('stand as cards with their stations, key limits, and that they are invented', async () => {
+    await openShop();
+    await pane.says('55 US ton');
+    expect(pane.text).toContain('Punch · Flat shear · Angle shear · Bar shear');
+    expect(pane.text).toContain('1-1/4 in through 9/16 in');
+    expect(pane.text).toContain('Starter presses are invented');
+  });
+
+  it('a new press is asked four things, which become one column of the table', async () => {
+    const workbook = await openShop();
+    await pane.click('New press');
+    await pane.fill(/^1\. Name/, 'Bay C');
+    await pane.fill('Punch force', '60');
+    await pane.fill('Unit of the force', 'tonne');
+    await pane.fill(/^3\. Throat/, '10');
+    await pane.fill(/^Hole/, '1-1/2');
+    await pane.fill(/^Through/, '5/8');
+    await pane.click('Add press');
+    await pane.says('This will be written');
+    await pane.click('Write');
+    await pane.says('in · 3 presses');
+    expect(column(workbook, 'Bay C')).toMatchObject({
+      'Punch force': '60 tonne',
+      Punch: 'yes',
+      'Punch throat': '10',
+      'Punch largest hole': '1-1/2',
+      'Punch largest hole thickness': '5/8',
+      'Flat shear': null,
+    });
+  });
+
+  it('a name that begins like a formula is written as text', async () => {
+    const workbook = await openShop();
+    await pane.click('New press');
+    await pane.fill(/^1\. Name/, '=1+1');
+    await pane.click('Add press');
+    await pane.click('Write');
+    await pane.says('in · 3 presses');
+    expect(workbook.memory.cell('Shop', 5, 4).content).toBe('=1+1');
+  });
+
+  it('an answer that cannot be read is refused with its sentence, and a taken name too', async () => {
+    await openShop();
+    await pane.click('New press');
+    await pane.fill(/^3\. Throat/, 'abc');
+    await pane.says("'abc' is not a length");
+    await pane.fill(/^1\. Name/, ' bay  a ');
+    await pane.says('Give each press its own name.');
+    await pane.click('Add press');
+    expect(pane.text).not.toContain('This will be written');
+  });
+
+  it('saving writes the changed cells only, and value, no limit and not known are told apart', async () => {
+    const workbook = await openShop();
+    await pane.click('Edit Bay A');
+    await pane.click(/^Punch:/);
+    await pane.fill('Throat, in', '6');
+    await pane.fill('Stroke: value, no limit or not known', 'none');
+    await pane.fill('Body, in', '');
+    expect((await pane.field('Body: value, no limit or not known')).value).toBe('unknown');
+    await pane.click('Save 3 values');
+    await pane.says('3 cells hold something else now');
+    await pane.click('Write');
+    await pane.says('Written: Change Bay A.');
+    expect(column(workbook, 'Bay A')).toMatchObject({
+      'Punch throat': '6',
+      'Punch stroke': 'none',
+      'Punch body': null,
+    });
+    expect(column(workbook, 'Bay A')['Punch force']).toBe('55');
+  });
+
+  it("a co-author's change is merged: fields left alone follow it, fields changed twice are asked about", async () => {
+    const workbook = await openShop();
+    await pane.click('Edit Bay A');
+    await pane.click(/^Punch:/);
+    await pane.fill('Throat, in', '6');
+    const row = (item: string) => 5 + workbook.shown('Presses').findIndex(([name]) => name === item);
+    workbook.type('Shop', row('Punch throat'), 2, [['7']]);
+    workbook.type('Shop', row('Punch stroke'), 2, [['2']]);
+    await pane.says('Meanwhile the sheet says 7.');
+    expect((await pane.field('Stroke, in')).value).toBe('2');
+    expect((await pane.field('Throat, in')).value).toBe('6');
+    await pane.click("Take the sheet's");
+    expect((await pane.field('Throat, in')).value).toBe('7');
+    await pane.button('Nothing changed');
+  });
+
+  it('a value that cannot be read holds back saving and says which', async () => {
+    await openShop();
+    await pane.click('Edit Bay B');
+    await pane.click(/^Flat shear:/);
+    await pane.fill('Rake, °', '80');
+    await pane.says('Correct Flat shear rake first.');
+  });
+});
+
+describe('the lists of the shop', () => {
+  it('the first tool begins the list, and the shop cell takes it', async () => {
+    const workbook = await openShop();
+    await pane.click('Tools');
+    await pane.says('tools are not checked');
+    await pane.click('New tool');
+    await pane.fill('Kind', 'punch');
+    await pane.fill(/^Size/, '13/16');
+    await pane.click('Save');
+    await pane.click('Write');
+    await pane.says('any · punch · 13/16');
+    expect(workbook.memory.cell('Shop', 3, 1).content).toEqual({
+      formula:
+        '=TONROW.SHOP(Presses[[#Headers],[#Data]],Tools[[#Headers],[#Data]],Grades[[#Headers],[#Data]],Settings[[#Headers],[#Data]])',
+    });
+    await pane.click('New tool');
+    await pane.fill('Kind', 'die');
+    await pane.fill(/^Size/, '27/32');
+    await pane.click('Save');
+    await pane.click('Write');
+    await pane.says('any · die · 27/32');
+    expect(workbook.shown('Tools')).toHaveLength(3);
+  });
+
+  it('a grade is added into the blank row, changed, refused when unreadable, and removed', async () => {
+    const workbook = await openShop();
+    await pane.click('Grades');
+    await pane.click('New grade');
+    await pane.fill('Grade', 'Heat 7714');
+    await pane.fill(/^Tensile upper/, '78 lots');
+    await pane.says('Heat 7714, Tensile upper');
+    await pane.fill(/^Tensile upper/, '78 ksi');
+    await pane.click('Save');
+    await pane.click('Write');
+    await pane.says('Heat 7714 · up to 78 ksi');
+    expect(workbook.shown('Grades')).toHaveLength(2);
+    await pane.click('Remove Heat 7714 · up to 78 ksi');
+    await pane.click('Write');
+    await pane.says('Written: Remove grade');
+    await pane.until('no such grade', () => !pane.hasButton(/^Remove Heat 7714/));
+    expect(workbook.shown('Grades')[1]?.every((cell) => cell === null)).toBe(true);
+  });
+
+  it('a setting is checked as it is typed, written into its cell, and changes the stamp', async () => {
+    const workbook = await openShop();
+    const before = workbook.memory.cell('Shop', 3, 1).value;
+    await pane.click('Settings');
+    await pane.fill('Shear ratio', '7');
+    await pane.says('Write a number from 0.5 to 1.');
+    await pane.fill('Shear ratio', '0.8');
+    await pane.click('Save settings');
+    await pane.click('Write');
+    await pane.says('Written: Change settings.');
+    expect(workbook.shown('Settings').find(([name]) => name === 'Shear ratio')?.[1]).toBe('0.8');
+    expect(workbook.memory.cell('Shop', 3, 1).value).not.toBe(before);
+  });
+});
