@@ -1,12 +1,12 @@
 import { Button } from '@fluentui/react-components';
-import { useRef } from 'react';
+import { type SyntheticEvent, useRef } from 'react';
 import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import { Progress } from './Progress.js';
 import { reportRows } from './report/lists.js';
 import { reportData } from './report/reportData.js';
-import { reportHtml } from './report/reportHtml.js';
+import { reportHtml, reportStyle } from './report/reportHtml.js';
 import { useTask } from './useTask.js';
 
 interface Input {
@@ -20,7 +20,8 @@ export function ReportSection({ workbook, shop }: Input) {
   const frame = useRef<HTMLIFrameElement>(null);
   const { task, start, stop } = useTask(async (work) => {
     const rows = await reportRows(workbook, shop, work);
-    return { rows: rows.length, page: reportHtml(reportData(rows, shop, today())) };
+    const data = reportData(rows, shop, today());
+    return { rows: rows.length, page: reportHtml(data), shown: reportHtml(data, '') };
   });
   return (
     <section className={styles.part} aria-label="Report">
@@ -48,7 +49,8 @@ export function ReportSection({ workbook, shop }: Input) {
             title="Report"
             className={styles.frame}
             sandbox="allow-same-origin allow-modals"
-            srcDoc={task.answer.page}
+            srcDoc={task.answer.shown}
+            onLoad={styled}
           />
           <div className={styles.actions}>
             <Button appearance="primary" onClick={() => frame.current?.contentWindow?.print()}>
@@ -65,6 +67,16 @@ export function ReportSection({ workbook, shop }: Input) {
       </div>
     </section>
   );
+}
+
+/** The pane's policy lets no style in as text, so the frame gets its rules from here. */
+function styled({ currentTarget }: SyntheticEvent<HTMLIFrameElement>): void {
+  const { contentWindow, contentDocument } = currentTarget;
+  const page = contentWindow as (Window & typeof globalThis) | null;
+  if (!page?.CSSStyleSheet || !contentDocument) return;
+  const sheet = new page.CSSStyleSheet();
+  sheet.replaceSync(reportStyle);
+  contentDocument.adoptedStyleSheets = [sheet];
 }
 
 function today(): string {

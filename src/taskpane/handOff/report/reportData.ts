@@ -4,6 +4,7 @@ import { isBlank } from '../../../core/quantity/cellValue.js';
 import { formatQuantity } from '../../../core/quantity/formatQuantity.js';
 import { settingRows } from '../../../core/shop/settings.js';
 import { nameKey } from '../../../core/shop/table.js';
+import { failGroups } from '../../parts/list/failGroups.js';
 import type { ShopState } from '../../shared/shopState.js';
 import { isStarter } from '../../shop/sheet/starter.js';
 import { shownShare } from '../../steps/shownShare.js';
@@ -19,6 +20,8 @@ export interface ReportData {
   totals: [label: string, value: string][];
   counts: { verdict: Verdict; rows: number; pieces: number }[];
   failing: { mark: string; list: string; row: number; verdict: Verdict; use: string; reason: string }[];
+  /** The failing rows by reason, the most frequent first. */
+  reasons: { verdict: Verdict; rows: number; reason: string }[];
   assumptions: string[];
   /** Presses that still have the invented values they came with. */
   starters: string[];
@@ -53,12 +56,23 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
         row,
         verdict: result.verdict,
         use: result.use === undefined ? '' : shownShare(result.use),
-        reason: result.findings.find(({ verdict }) => verdict === result.verdict)?.note ?? result.governs,
+        reason: sentence(
+          result.findings.find(({ verdict }) => verdict === result.verdict)?.note ?? result.governs,
+        ),
       })),
+    reasons: failGroups(rows.map(({ result }) => result)).map(({ verdict, rows: own, reason }) => ({
+      verdict,
+      rows: own.length,
+      reason: sentence(reason),
+    })),
     assumptions: assumptions(rows, state),
     starters: starters(state),
     presses: state.tables.presses.values,
   };
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['totals'] {
@@ -81,7 +95,9 @@ function assumptions(rows: readonly ReportRow[], { shop, tables }: Ready): strin
   for (const { result } of rows) {
     for (const text of assumedIn(result.note)) counted.set(text, (counted.get(text) ?? 0) + 1);
   }
-  const ofRows = [...counted].sort((a, b) => b[1] - a[1]).map(([text, count]) => `${text} (${count} rows)`);
+  const ofRows = [...counted]
+    .sort((a, b) => b[1] - a[1])
+    .map(([text, count]) => `${sentence(text)} (${count} ${count === 1 ? 'row' : 'rows'})`);
   const given = new Set(
     (tables.settings?.values ?? []).filter((row) => !isBlank(row[1])).map(([name]) => nameKey(name)),
   );

@@ -31,12 +31,13 @@ function html(parts: TemplateStringsArray, ...values: Piece[]): Html {
   return new Html(parts.reduce((text, part, at) => text + shown(values[at - 1] ?? '') + part));
 }
 
-const style = `
+/** How a report looks on the screen and on paper. */
+export const reportStyle = `
 :root { color-scheme: light; }
 body { font: 11pt/1.4 system-ui, sans-serif; color: #000; background: #fff; margin: 16px; }
 h1 { font-size: 17pt; margin: 0 0 2pt; } h2 { font-size: 12.5pt; margin: 14pt 0 4pt; }
 p { margin: 3pt 0; } ul { margin: 3pt 0; padding-left: 16pt; }
-table { border-collapse: collapse; width: 100%; } th, td { text-align: left; vertical-align: top; padding: 2pt 8pt 2pt 0; border-bottom: 0.75pt solid #767676; overflow-wrap: anywhere; }
+table { border-collapse: collapse; width: 100%; } th { white-space: nowrap; } th, td { text-align: left; vertical-align: top; padding: 2pt 8pt 2pt 0; border-bottom: 0.75pt solid #767676; overflow-wrap: anywhere; }
 td.number, th.number { text-align: right; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margin: 3pt 0; } dt { font-weight: 600; } dd { margin: 0; }
 .mark { font-weight: 600; } .notice { border: 1.5pt solid #000; padding: 4pt 8pt; }
@@ -49,8 +50,14 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margi
 export const caution =
   "Planning estimates. The plate on the press, its manual and the tool maker's limits govern; the job's specification, local codes and a licensed engineer govern connections. Never exceed the rating.";
 
-/** A report that prints: what counts on the first page, the press data behind it. */
-export function reportHtml(data: ReportData): string {
+/** More failing rows than these are told by their reasons on the first page; the rows themselves follow behind it. */
+const mostOnFirstPage = 25;
+
+/**
+ * A report that prints: what counts on the first page, the press data behind it. Without its style where the page it is
+ * shown in allows no style as text.
+ */
+export function reportHtml(data: ReportData, style = reportStyle): string {
   const { title, date, stamp, otherStamp } = data;
   const page = html`<!doctype html>
     <html lang="en">
@@ -58,9 +65,7 @@ export function reportHtml(data: ReportData): string {
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width" />
         <title>${title}</title>
-        <style>
-          ${new Html(style)}
-        </style>
+        ${styleElement(style)}
       </head>
       <body>
         <main>
@@ -106,7 +111,7 @@ export function reportHtml(data: ReportData): string {
             </table>
           </div>
           <h2>Failing rows</h2>
-          ${failing(data)}
+          ${data.failing.length > mostOnFirstPage ? reasons(data) : failing(data)}
           <h2>Assumptions</h2>
           ${data.assumptions.length === 0
             ? [html`<p>None.</p>`]
@@ -117,6 +122,9 @@ export function reportHtml(data: ReportData): string {
               ]}
           <h2>Caution</h2>
           <p>${caution}</p>
+          ${data.failing.length > mostOnFirstPage
+            ? [html`<h2 class="next">Every failing row</h2>`, failing(data)]
+            : []}
           <h2 class="next">Press data</h2>
           <div class="scroll" tabindex="0" role="region" aria-label="Press data">
             ${pressTable(data.presses)}
@@ -127,9 +135,38 @@ export function reportHtml(data: ReportData): string {
   return page.text;
 }
 
+function styleElement(style: string): Html[] {
+  return style === '' ? [] : [new Html(`<style>${style}</style>`)];
+}
+
 function starters({ starters: names }: ReportData): Html[] {
   if (names.length === 0) return [];
   return [html`<p class="notice"><b>Starter values in use: ${names.join(', ')}.</b> ${starterNotice}</p>`];
+}
+
+function reasons({ reasons: groups }: ReportData): Html {
+  const cells = groups.map(
+    ({ verdict, rows, reason }) =>
+      html`<tr>
+        <td class="number">${rows}</td>
+        <td class="mark">${verdict}</td>
+        <td>${reason}</td>
+      </tr>`,
+  );
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="Reasons">
+    <table>
+      <thead>
+        <tr>
+          <th scope="col" class="number">Rows</th>
+          <th scope="col">Verdict</th>
+          <th scope="col">Why</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${cells}
+      </tbody>
+    </table>
+  </div>`;
 }
 
 function failing({ failing: rows }: ReportData): Html {
