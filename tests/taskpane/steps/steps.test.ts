@@ -1,0 +1,240 @@
+// @vitest-environment jsdom
+import { FluentProvider, webLightTheme } from '@fluentui/react-components';
+import axe from 'axe-core';
+import { act, createElement } from 'react';
+import { createRoot, type Root } from 'react-dom/client';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { punchForceN } from '../../../src/core/force/punch.js';
+import { newtonPerUsTon } from '../../../src/core/quantity/units.js';
+import { Working } from '../../../src/core/working/working.js';
+import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
+import type { ShopState } from '../../../src/taskpane/shared/shopState.js';
+import Steps from '../../../src/taskpane/steps/index.js';
+import { WorkbookError } from '../../../src/workbook/workbookError.js';
+import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
+import { cell, hostileMark, listRow, quoteBook, verdictColumn } from './quoteBook.js';
+
+let root: Root;
+let page: HTMLElement;
+beforeEach(() => {
+  Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+  page = document.body.appendChild(document.createElement('main'));
+  root = createRoot(page);
+});
+afterEach(() => {
+  act(() => root.unmount());
+  page.remove();
+  Reflect.deleteProperty(globalThis, 'tonrowWorkings');
+});
+
+async function show(book: MemoryWorkbook, shop?: ShopState): Promise<void> {
+  const state = shop ?? (await readShopState(book));
+  const steps = createElement(Steps, { workbook: book, shop: state });
+  act(() => root.render(createElement(FluentProvider, { theme: webLightTheme }, steps)));
+  await settled();
+}
+
+/** The selection is read a moment after it changes. */
+const settled = () => act(() => new Promise((resolve) => setTimeout(resolve, 180)));
+const text = () => page.textContent ?? '';
+const button = (name: string) =>
+  [...page.querySelectorAll('button')].find(({ textContent }) => textContent === name);
+const click = (name: string) =>
+  act(async () => {
+    const found = button(name);
+    if (!found) throw new Error(`no button ${name}`);
+    found.click();
+  });
+
+async function rowShown(row: number): Promise<MemoryWorkbook> {
+  const book = quoteBook();
+  book.selected = [cell('Quote', listRow + row, verdictColumn)];
+  await show(book);
+  return book;
+}
+
+describe('the steps of a row', () => {
+  it('show the verdict, what governs, and the note', async () => {
+    await rowShown(2);
+    expect(page.querySelector('h2')?.textContent).toBe('A1');
+    expect(text()).toContain('Edge short');
+    expect(text()).toContain('Governs: end distance');
+    expect(text()).toContain('end distance 1 in is under 1-1/4');
+  });
+
+  it('show the first steps with formula, values, result and source, and all on request', async () => {
+    await rowShown(2);
+    const steps = () => page.querySelectorAll('section[aria-label=Working] li');
+    expect(steps()).toHaveLength(6);
+    expect(steps()[5]?.textContent).toContain('e ≥ max(code, w + d / 2)');
+    expect(steps()[5]?.textContent).toContain('Edge short');
+    expect(steps()[5]?.textContent).toContain('Source: AISC, sheared edge, bolt 3/4 in');
+    const all = [...page.querySelectorAll('button')].find(({ textContent }) =>
+      textContent?.startsWith('Show all'),
+    );
+    act(() => all?.click());
+    expect(steps().length).toBeGreaterThan(20);
+    expect(all?.getAttribute('aria-expanded')).toBe('true');
+  });
+
+  it('draw the part and the capacity of its press', async () => {
+    await rowShown(2);
+    const titles = [...page.querySelectorAll('figure h3')].map(({ textContent }) => textContent);
+    expect(titles).toEqual(['A1 on the press', 'Holes Bay A punches in A36']);
+  });
+
+  it('draw another press when it is chosen', async () => {
+    await rowShown(2);
+    const select = page.querySelector('select');
+    act(() => {
+      if (select) select.value = 'Bay B';
+      select?.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    expect(text()).toContain('Holes Bay B punches in A36');
+  });
+
+  it('lead to the row and to its press', async () => {
+    const book = await rowShown(1);
+    await click('Go to row');
+    await settled();
+    await click('Go to Bay B');
+    expect(book.visited.map(({ sheet, row, column }) => [sheet, row, column])).toEqual([
+      ['Quote', listRow + 1, 0],
+      ['Shop', 5, 3],
+    ]);
+  });
+
+  it('follow the selection and changes of the cells', async () => {
+    const book = await rowShown(2);
+    act(() => book.select(cell('Quote', listRow + 4, 0)));
+    await settled();
+    expect(page.querySelector('h2')?.textContent).toBe('OK1');
+    act(() => void book.type('Quote', listRow + 4, 0, [['OK2']]));
+    await settled();
+    expect(page.querySelector('h2')?.textContent).toBe('OK2');
+  });
+
+  it('show a hostile mark as text', async () => {
+    await rowShown(3);
+    expect(page.querySelector('img')).toBeNull();
+    expect(page.querySelector('h2')?.textContent).toBe(hostileMark);
+  });
+
+  it('say that a subtotal has nothing to check', async () => {
+    await rowShown(5);
+    expect(text()).toContain('This row is blank or a subtotal');
+  });
+});
+
+describe('the steps of a call', () => {
+  const callShown = async () => {
+    const book = quoteBook();
+    book.selected = [cell('Quote', 12, 4)];
+    await show(book);
+    return book;
+  };
+
+  it('are those of the functions of this runtime, with the same arguments', async () => {
+    const workingOf = vi.fn(() => {
+      const working = new Working();
+      punchForceN({ cutPerimeterMm: 100, thicknessMm: 10, shearStrengthMPa: 400 }, working);
+      return { steps: working.steps, unit: 'in' as const };
+    });
+    Object.assign(globalThis, { tonrowWorkings: { workingOf } });
+    await callShown();
+    expect(workingOf).toHaveBeenCalledWith('PUNCHFORCE', [
+      [['13/16']],
+      [['3/8']],
+      [['A36']],
+      [[expect.stringContaining('rules')]],
+    ]);
+    expect(text()).toContain('F = p · t · τ');
+    expect(text()).toContain(`${(400_000 / newtonPerUsTon).toFixed(2)} US ton`);
+  });
+
+  it('say why a call was refused', async () => {
+    const workingOf = () => {
+      throw new Error("Hole: 'x' is not a hole.");
+    };
+    Object.assign(globalThis, { tonrowWorkings: { workingOf } });
+    await callShown();
+    expect(text()).toContain("Hole: 'x' is not a hole.");
+  });
+
+  it('say what to do where the functions are not here, and still draw the hole', async () => {
+    await callShown();
+    expect(text()).toContain('Write =TONROW.WORKING("PUNCHFORCE",…)');
+    expect(text()).toContain('Ø13/16 through A36 3/8 in thick is within the 80 % the shop uses on Bay A.');
+  });
+
+  it('lead to the cells of the arguments', async () => {
+    const book = await callShown();
+    const link = page.querySelector<HTMLElement>('[aria-label="Go to C13"]');
+    await act(async () => link?.click());
+    expect(book.visited).toEqual([cell('Quote', 12, 2)]);
+  });
+});
+
+describe('the place without steps', () => {
+  it('says what to select', async () => {
+    await show(quoteBook());
+    expect(text()).toContain('Select a row of a parts list');
+  });
+
+  it('says that a row needs a shop', async () => {
+    const book = quoteBook();
+    book.selected = [cell('Quote', listRow + 1, 0)];
+    await show(book, { kind: 'none' });
+    expect(text()).toContain('add the shop sheet first');
+    await show(book, { kind: 'broken', message: 'The cell is empty.' });
+    expect(text()).toContain('The cell is empty.');
+  });
+
+  it('shows that it is reading', async () => {
+    await show(quoteBook(), { kind: 'loading' });
+    expect(text()).toContain('Reading what is selected');
+  });
+
+  it('shows why it could not read, and tries again', async () => {
+    const book = quoteBook();
+    book.selected = [cell('Quote', listRow + 2, 0)];
+    const tables = vi
+      .spyOn(book, 'tables')
+      .mockRejectedValueOnce(new WorkbookError('busy', 'A cell is being edited.'));
+    await show(book, await readShopState(quoteBook()));
+    expect(page.querySelector('[role=alert]')?.textContent).toContain('A cell is being edited.');
+    await click('Try again');
+    await settled();
+    expect(tables).toHaveBeenCalledTimes(2);
+    expect(page.querySelector('h2')?.textContent).toBe('A1');
+  });
+
+  it('shows why it could not go to a cell', async () => {
+    const book = await rowShown(1);
+    vi.spyOn(book, 'goTo').mockRejectedValue(new WorkbookError('missing', 'There is no sheet "Quote".'));
+    await click('Go to row');
+    expect(page.querySelector('[role=alert]')?.textContent).toBe('There is no sheet "Quote".');
+  });
+
+  it('says when the sheet was calculated with another shop', async () => {
+    const book = quoteBook();
+    const state = await readShopState(book);
+    if (state.kind !== 'ready') throw new Error('no shop');
+    await show(book, { ...state, shown: 'in · 1 press · rules 1 · AAAA-AAAA-AAAA' });
+    expect(text()).toContain('calculated with another shop');
+  });
+});
+
+describe('accessibility', () => {
+  it.each([
+    ['a row', cell('Quote', listRow + 2, verdictColumn)],
+    ['a call', cell('Quote', 12, 4)],
+    ['nothing', cell('Quote', 50, 4)],
+  ])('has nothing serious or critical for %s', async (_, selected) => {
+    const book = quoteBook();
+    book.selected = [selected];
+    await show(book);
+    const { violations } = await axe.run(page, { rules: { 'color-contrast': { enabled: false } } });
+    expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+  });
+});
