@@ -1,0 +1,179 @@
+import { JSDOM } from 'jsdom';
+import { describe, expect, it } from 'vitest';
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { reportRows } from '../../../src/taskpane/handOff/report/lists.js';
+import { type ReportData, reportData } from '../../../src/taskpane/handOff/report/reportData.js';
+import { escapeHtml, reportHtml } from '../../../src/taskpane/handOff/report/reportHtml.js';
+import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
+import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
+import { hostileMark, quoteBook } from '../steps/quoteBook.js';
+
+async function ready(book: MemoryWorkbook) {
+  const state = await readShopState(book);
+  if (state.kind !== 'ready') throw new Error('no shop');
+  return state;
+}
+
+async function made(book = quoteBook()): Promise<ReportData> {
+  const state = await ready(book);
+  return reportData(await reportRows(book, state, {}), state, 'November 25, 2026');
+}
+
+const pageOf = (data: ReportData) => new JSDOM(reportHtml(data)).window.document;
+const cellsOf = (table: Element | null | undefined) =>
+  [...(table?.querySelectorAll('tbody tr') ?? [])].map((row) =>
+    [...row.children].map(({ textContent }) => textContent),
+  );
+
+describe('the report', () => {
+  it('totals rows, pieces, mass and hits; subtotals are no rows', async () => {
+    const { totals } = await made();
+    expect(totals.map(([label]) => label)).toEqual(['Rows', 'Pieces', 'Mass', 'Punch hits']);
+    // 6 + 6 + 1 + 2 pieces; 6·4 + 6·6 + 1·2 + 2·2 holes.
+    expect([totals[0], totals[1], totals[3]]).toEqual([
+      ['Rows', '4'],
+      ['Pieces', '15'],
+      ['Punch hits', '66'],
+    ]);
+    // 490 lb/ft³: plates by hand; the angle weighs 4.9 lb/ft in the tables.
+    const byHand =
+      (490 * (6 * (0.5 * 10 * 10) + 1 * (0.375 * 8 * 24) + 2 * (0.25 * 6 * 12))) / 1728 + 6 * 6 * 4.9;
+    expect(Number.parseFloat(totals[2]?.[1] ?? '')).toBeCloseTo(byHand, -1);
+  });
+
+  it('counts by verdict, worst first', async () => {
+    const data = await made();
+    expect(data.counts.map(({ verdict, rows, pieces }) => [verdict, rows, pieces])).toEqual([
+      ['Too big', 1, 6],
+      ['Edge short', 1, 6],
+      ['OK', 2, 3],
+    ]);
+  });
+
+  it('lists every failing row with its reason, and where it stands', async () => {
+    const page = pageOf(await made());
+    expect(cellsOf(page.querySelector('[aria-label="Failing rows"]'))).toEqual([
+      ['BP1', 'Parts, 6', 'Too big', '206 %', "Hole Ø1-5/16 is over Bay B's punch largest hole, 1-1/4 in."],
+      [
+        'A1',
+        'Parts, 7',
+        'Edge short',
+        '36 %',
+        'Hole: end distance 1 in is under 1-1/4 (AISC, sheared edge, bolt 3/4 in).',
+      ],
+    ]);
+  });
+
+  it('has date, stamp, assumptions and the caution on the first page, and the press data behind it', async () => {
+    const data = await made();
+    const page = pageOf(data);
+    const headings = [...page.querySelectorAll('h2')];
+    expect(headings.map(({ textContent }) => textContent)).toEqual([
+      'Total',
+      'By verdict',
+      'Failing rows',
+      'Assumptions',
+      'Caution',
+      'Press data',
+    ]);
+    expect(
+      headings.filter(({ className }) => className === 'next').map(({ textContent }) => textContent),
+    ).toEqual(['Press data']);
+    expect(page.querySelector('p')?.textContent).toBe(`November 25, 2026 · ${data.stamp}`);
+    expect(data.assumptions[0]).toBe('The shop has no list of tools, so tools were not checked.');
+    expect(data.assumptions[1]).toMatch(/^Usual values for: Shear ratio, .*\.$/);
+    expect(data.assumptions[1]).not.toContain('Edge code');
+    expect(page.body.textContent).toContain('Planning estimates.');
+    expect(cellsOf(page.querySelector('[aria-label="Press data"]'))).toContainEqual([
+      'Punch throat',
+      '',
+      '12',
+      '8',
+    ]);
+  });
+
+  it('shows text of the workbook as text', async () => {
+    const book = quoteBook();
+    book.type('Quote', 7, 4, [['<script>alert(1)</script>']]);
+    const page = pageOf(await made(book));
+    expect(page.querySelectorAll('script, img')).toHaveLength(0);
+    expect(cellsOf(page.querySelector('[aria-label="Failing rows"]')).map(([mark]) => mark)).toContain(
+      hostileMark,
+    );
+  });
+
+  it('escapes what has a meaning in pages', () => {
+    expect(escapeHtml(`<a href="x" id='y'>&`)).toBe('&lt;a href=&quot;x&quot; id=&#39;y&#39;&gt;&amp;');
+  });
+
+  it('tells many failing rows by their reasons first, and the rows behind', async () => {
+    const book = quoteBook();
+    const many = Array.from({ length: 30 }, (_, at): CellValue[] => [
+      `P${at}`,
+      1,
+      'PL1/2X10',
+      'A36',
+      10,
+      '1-5/16',
+      4,
+      '3/4',
+      2,
+      2,
+      6,
+      6,
+      'Bay B',
+    ]);
+    book.memory.tables.push({
+      name: 'More',
+      area: { sheet: 'Quote', row: 40, column: 0, rows: 31, columns: 13 },
+      hasTotals: false,
+    });
+    book.type('Quote', 40, 0, [book.shown('Parts')[0]?.slice(0, 13) ?? [], ...many]);
+    const page = pageOf(await made(book));
+    expect(cellsOf(page.querySelector('[aria-label="Reasons"]'))[0]?.slice(0, 2)).toEqual(['31', 'Too big']);
+    expect([...page.querySelectorAll('h2.next')].map(({ textContent }) => textContent)).toEqual([
+      'Every failing row',
+      'Press data',
+    ]);
+    expect(cellsOf(page.querySelector('[aria-label="Failing rows"]'))).toHaveLength(32);
+  });
+
+  it('names presses that still have their starter values, and only those', async () => {
+    const { starterPresses, starterSettings } = await import('../../../src/taskpane/shop/sheet/starter.js');
+    const book = quoteBook();
+    const table = book.memory.tables.find(({ name }) => name === 'Presses');
+    const cells = starterPresses();
+    book.memory.sheets.set('Shop', new Map());
+    if (table)
+      table.area = { sheet: 'Shop', row: 5, column: 0, rows: cells.length, columns: cells[0]?.length ?? 0 };
+    book.type('Shop', 5, 0, cells).type('Shop', 5, 5, starterSettings('in'));
+    book.type('Shop', 3, 1, [[{ formula: '=TONROW.SHOP(Presses[[#Headers],[#Data]])' }]]);
+    expect((await made(book)).starters).toEqual(['Bay A', 'Bay B']);
+    book.type('Shop', 6, 2, [[61]]);
+    const data = await made(book);
+    expect(data.starters).toEqual(['Bay B']);
+    expect(pageOf(data).querySelector('.notice')?.textContent).toBe(
+      'Starter values in use: Bay B. Starter presses are invented: replace them before quoting.',
+    );
+  });
+
+  it('says when the sheet shows results of another shop', async () => {
+    const book = quoteBook();
+    const state = await ready(book);
+    const data = reportData([], { ...state, shown: 'in · old' }, 'today');
+    expect(pageOf(data).querySelector('.notice')?.textContent).toContain('another shop: in · old');
+  });
+
+  it('reports while it works, and stops when told to', async () => {
+    const book = quoteBook();
+    const told: number[] = [];
+    const state = await ready(book);
+    await reportRows(book, state, { progress: (done, total) => void told.push(done, total) });
+    expect(told).toEqual([5, 5]);
+    await expect(reportRows(book, state, { signal: AbortSignal.abort() })).rejects.toThrow();
+  });
+
+  it('can be made without its style, for pages that let none in', async () => {
+    expect(reportHtml(await made(), '')).not.toContain('<style');
+  });
+});
