@@ -53,6 +53,19 @@ export function changesContract(open: Open): void {
       await stop();
     });
 
+    it('on a sheet that must be looked up are not told once stopped', async () => {
+      const { workbook, hands } = await open();
+      const heard: Change[] = [];
+      const stop = await workbook.watch((change) => heard.push(change));
+      await hands.addSheet('New');
+      const edited = hands.edit(areaAt('A1', 1, 1, 'New'), 'x', 'elsewhere');
+      // The name of the sheet has been asked for by now, and not been answered.
+      await new Promise((resolve) => setImmediate(resolve));
+      await stop();
+      await edited;
+      expect(heard.filter(({ kind }) => kind === 'cells')).toEqual([]);
+    });
+
     it('are not told after stopping', async () => {
       const { workbook, hands } = await open();
       const heard: Change[] = [];
@@ -101,6 +114,17 @@ export function changesContract(open: Open): void {
       await hands.edit(areaAt('B3', 1, 1), 10, 'elsewhere');
       expect(heard[0]?.conflicts).toEqual([{ field: 'Punch throat', base: 12, mine: 14, theirs: 10 }]);
       expect(fields.current['Punch throat']).toBe(14);
+      await stop();
+    });
+
+    it('shows a conflict once, and merges later changes into what came of it', async () => {
+      const { fields, hands, heard, stop } = await openPress();
+      fields.type('Punch throat', 14);
+      await hands.edit(areaAt('B3', 1, 1), 10, 'elsewhere');
+      await hands.edit(areaAt('B4', 1, 1), 3, 'elsewhere');
+      expect(heard).toHaveLength(2);
+      expect(heard[1]).toMatchObject({ taken: ['Punch stroke'], conflicts: [] });
+      expect(fields.current).toEqual({ 'Punch force': 60, 'Punch throat': 14, 'Punch stroke': 3 });
       await stop();
     });
 

@@ -64,6 +64,16 @@ export function revertContract(open: Open): void {
       expect([hands.look('Parts', 0, 0).value, hands.look('Parts', 0, 1).value]).toEqual(['a', 'hers']);
     });
 
+    it('refuses where somebody changed a number format since', async () => {
+      const { workbook, hands } = await open();
+      const revert = await workbook.write(
+        await workbook.plan([{ kind: 'cells', area: areaAt('A1', 1, 1), contents: [[0.5]] }]),
+      );
+      await hands.format(areaAt('A1', 1, 1), '0%');
+      await expect(revert.run()).rejects.toMatchObject({ trouble: 'changed' });
+      expect(hands.look('Parts', 0, 0)).toEqual({ value: 0.5, format: '0%' });
+    });
+
     it('works once', async () => {
       const { workbook } = await open();
       const revert = await workbook.write(

@@ -90,6 +90,33 @@ export function writingContract(open: Open): void {
     });
   });
 
+  describe('planning columns of a table', () => {
+    const column: Step = { kind: 'column', table: 'List', rightOf: 'Mark', heading: 'Press', contents: [] };
+
+    it.each([
+      ['right of the new column', areaAt('B2', 1, 1)],
+      ['right of the table', areaAt('D1', 1, 1)],
+    ])('refuses to write cells %s in the same plan, which move', async (_, area) => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 1, 2), [['Mark', 'Hole']]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      const cells: Step = { kind: 'cells', area, contents: [['x']] };
+      await expect(workbook.plan([cells, column])).rejects.toThrow('The table "List" gets a column');
+      await expect(workbook.plan([column, cells])).rejects.toThrow('The table "List" gets a column');
+    });
+
+    it.each([
+      ['left of the new column', areaAt('A2', 1, 1)],
+      ['below the table', areaAt('B3', 1, 1)],
+    ])('lets cells %s be written with it', async (_, area) => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 1, 2), [['Mark', 'Hole']]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      await workbook.write(await workbook.plan([column, { kind: 'cells', area, contents: [['x']] }]));
+      expect(hands.look('Parts', area.row, area.column).value).toBe('x');
+    });
+  });
+
   describe('writing', () => {
     it('refuses to overwrite before somebody has said yes, and writes nothing then', async () => {
       const { workbook, hands } = await open();
