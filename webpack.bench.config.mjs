@@ -1,5 +1,6 @@
 // The bench page: grid and pane in one script, styles inside it; the functions stay the script the add-in ships.
 import path from 'node:path';
+import { sourceNames, sourceRules } from './scripts/webpack/sourceRules.mjs';
 
 const root = import.meta.dirname;
 
@@ -17,13 +18,10 @@ export default {
     publicPath: '',
     assetModuleFilename: 'assets/[name][ext]',
   },
-  resolve: {
-    extensions: ['.ts', '.tsx', '.mjs', '.js'],
-    extensionAlias: { '.js': ['.ts', '.tsx', '.js'] },
-  },
+  resolve: sourceNames,
   module: {
     rules: [
-      { test: /\.tsx?$/, loader: 'esbuild-loader', options: { target: 'es2022', jsx: 'automatic' } },
+      ...sourceRules,
       { test: /\.css$/, use: ['style-loader', 'css-loader'] },
       { resourceQuery: /raw/, type: 'asset/source' },
       { test: /\.(?:eot|svg|ttf|woff2?)$/, type: 'asset/resource' },

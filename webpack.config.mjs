@@ -1,5 +1,6 @@
 // Two bundles: the classic script the spreadsheet host loads, and the headless command for Node.
 import path from 'node:path';
+import { sourceNames, sourceRules } from './scripts/webpack/sourceRules.mjs';
 
 const root = import.meta.dirname;
 const output = process.env.TONROW_DIST ?? path.join(root, 'dist');
@@ -7,18 +8,8 @@ const common = {
   mode: 'production',
   devtool: false,
   performance: { hints: false },
-  resolve: { extensions: ['.ts', '.tsx', '.mjs', '.js'], extensionAlias: { '.js': ['.ts', '.tsx', '.js'] } },
-  module: {
-    rules: [
-      {
-        test: /\.tsx?$/,
-        exclude: /unitFactors\.ts$/,
-        loader: 'esbuild-loader',
-        options: { target: 'es2022' },
-      },
-      { test: /unitFactors\.ts$/, loader: path.join(root, 'scripts/webpack/constantsLoader.mjs') },
-    ],
-  },
+  resolve: sourceNames,
+  module: { rules: sourceRules },
   stats: 'errors-warnings',
 };
 

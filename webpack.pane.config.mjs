@@ -1,5 +1,6 @@
 // The pane as it is shipped: a shell, and each place in a file of its own that is loaded when it is opened.
 import path from 'node:path';
+import { sourceNames, sourceRules } from './scripts/webpack/sourceRules.mjs';
 
 const root = import.meta.dirname;
 
@@ -19,13 +20,8 @@ export function paneConfig({ entry, output, mode = 'production' } = {}) {
       publicPath: 'auto',
       clean: true,
     },
-    resolve: {
-      extensions: ['.ts', '.tsx', '.mjs', '.js'],
-      extensionAlias: { '.js': ['.ts', '.tsx', '.js'] },
-    },
-    module: {
-      rules: [{ test: /\.tsx?$/, loader: 'esbuild-loader', options: { target: 'es2022', jsx: 'automatic' } }],
-    },
+    resolve: sourceNames,
+    module: { rules: sourceRules },
     optimization: { chunkIds: 'named' },
     stats: 'errors-warnings',
   };
