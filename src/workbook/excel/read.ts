@@ -1,10 +1,11 @@
 import { type Area, cellAddress, readAddresses } from '../area.js';
 import { type LongWork, refuseWhenCancelled } from '../longWork.js';
 import type { Aspect, Cells, CellsRead, Place } from '../reading.js';
-import { cellsPerTrip, rowSlices, type Slice } from '../slices.js';
+import { cellsPerTrip } from '../slices.js';
 import { WorkbookError } from '../workbookError.js';
 import { decodeFormulas, decodeValues } from './decodeCells.js';
 import { namingWhatIsMissing } from './missing.js';
+import { readInSlices } from './readInSlices.js';
 import type { RoundTrips } from './roundTrips.js';
 
 /**
@@ -27,7 +28,8 @@ export function readCells<A extends Aspect>(
         if (!(error instanceof WorkbookError) || error.trouble !== 'too large') throw error;
       }
     }
-    return readInSlices(await areasOf(places, trips), aspects, work, trips);
+    const areas = await areasOf(places, trips);
+    return readInSlices(areas, aspects, work, (area) => readTogether([area], aspects, trips));
   });
 }
 
@@ -101,49 +103,4 @@ function areasOf(places: readonly Place[], trips: RoundTrips): Promise<Area[]> {
     await sync();
     return ranges.map((range, at) => areaOf(range, places[at] as Place));
   });
-}
-
-async function readInSlices<A extends Aspect>(
-  areas: readonly Area[],
-  aspects: readonly A[],
-  work: LongWork,
-  trips: RoundTrips,
-): Promise<CellsRead<A>[]> {
-  const blocks = areas.map((area) => ({ area, ...emptyCells(aspects) }));
-  const slices = areas.flatMap((area, at) => rowSlices(area, at, cellsPerTrip / aspects.length));
-  const total = areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
-  let done = 0;
-  for (let next = slices.shift(); next; next = slices.shift()) {
-    refuseWhenCancelled(work, 'Stopped: nothing was read.');
-    const read = await readSlice(next, aspects, trips);
-    if (Array.isArray(read)) {
-      slices.unshift(...read);
-      continue;
-    }
-    const block = blocks[next.of];
-    for (const aspect of aspects) (block?.[aspect] as unknown[][]).push(...(read[aspect] as unknown[][]));
-    done += next.area.rows * next.area.columns;
-    work.progress?.(done, total);
-  }
-  return blocks;
-}
-
-function emptyCells<A extends Aspect>(aspects: readonly A[]): Pick<Cells, A> {
-  return Object.fromEntries(aspects.map((aspect) => [aspect, []])) as unknown as Pick<Cells, A>;
-}
-
-/** The cells of a slice, or the halves to read instead where it is still too large. */
-async function readSlice<A extends Aspect>(
-  slice: Slice,
-  aspects: readonly A[],
-  trips: RoundTrips,
-): Promise<CellsRead<A> | Slice[]> {
-  try {
-    const [read] = await readTogether([slice.area], aspects, trips);
-    return read as CellsRead<A>;
-  } catch (error) {
-    const halves = rowSlices(slice.area, slice.of, (slice.area.rows * slice.area.columns) / 2);
-    if (!(error instanceof WorkbookError) || error.trouble !== 'too large' || halves.length < 2) throw error;
-    return halves;
-  }
 }
