@@ -1,8 +1,9 @@
-import { makeStyles, Spinner, Tab, TabList, tokens } from '@fluentui/react-components';
+import { makeStyles, Spinner, tokens } from '@fluentui/react-components';
 import { Suspense, useState } from 'react';
 import type { Workbook } from '../../workbook/port.js';
 import { ChangeHost } from '../shared/change/ChangeHost.js';
 import { NavigationContext, type PartsView, type PlaceKey } from '../shared/navigation.js';
+import { TabStrip } from '../shared/TabStrip.js';
 import { useCheckedLists } from '../shared/useCheckedLists.js';
 import { useShop } from '../shared/useShop.js';
 import { Caution } from './Caution.js';
@@ -43,23 +44,16 @@ export function Shell({ workbook }: { workbook: Workbook }) {
   };
   if (shop.kind === 'loading') return <Spinner label="Reading the workbook" style={{ padding: 24 }} />;
   const current = chosen ?? (shop.kind === 'ready' ? 'parts' : 'shop');
+  // Where the pane opens is decided once: adding the shop sheet does not lead away from the shop.
+  if (chosen === undefined) setChosen(current);
   const place = places.find(({ key }) => key === current);
   return (
     <NavigationContext.Provider value={{ open, partsView }}>
       <main className={styles.pane} aria-label="Tonrow">
         <StatusLine shop={shop} lists={lists} />
-        <TabList
-          className={styles.tabs}
-          aria-label="Places"
-          selectedValue={current}
-          onTabSelect={(_, { value }) => open(value as PlaceKey)}
-        >
-          {places.map(({ key, title }) => (
-            <Tab key={key} value={key} id={`place-${key}`} aria-controls="place">
-              {title}
-            </Tab>
-          ))}
-        </TabList>
+        <div className={styles.tabs}>
+          <TabStrip label="Places" tabs={places} selected={current} panel="place" onSelect={open} />
+        </div>
         <ChangeHost workbook={workbook}>
           <ShopBanner workbook={workbook} shop={shop} lists={lists} />
           <div id="place" role="tabpanel" aria-labelledby={`place-${current}`} className={styles.place}>

@@ -1,4 +1,4 @@
-import { MessageBar, MessageBarBody, Tab, TabList } from '@fluentui/react-components';
+import { MessageBar, MessageBarBody } from '@fluentui/react-components';
 import { useMemo } from 'react';
 import type { Workbook } from '../../workbook/port.js';
 import { type PartsView, useNavigation } from '../shared/navigation.js';
@@ -7,7 +7,13 @@ import { starterNotice } from '../shop/sheet/starter.js';
 import { starterShop } from '../shop/sheet/starterShop.js';
 import { CheckList } from './list/CheckList.js';
 import { TryOnePart } from './one/TryOnePart.js';
+import { TabStrip } from '../shared/TabStrip.js';
 import { stack } from '../shared/stack.js';
+
+const views: readonly { key: PartsView; title: string }[] = [
+  { key: 'one', title: 'Try one part' },
+  { key: 'list', title: 'Check a list' },
+];
 
 /** The place where parts are held against the presses: one part, or a whole list. */
 export default function PartsPlace({ workbook, shop: state }: { workbook: Workbook; shop: ShopState }) {
@@ -15,19 +21,14 @@ export default function PartsPlace({ workbook, shop: state }: { workbook: Workbo
   const shop = useMemo(() => (state.kind === 'ready' ? state.shop : starterShop('in')), [state]);
   return (
     <>
-      <TabList
-        size="small"
-        aria-label="One part or a list"
-        selectedValue={partsView}
-        onTabSelect={(_, { value }) => open('parts', value as PartsView)}
-      >
-        <Tab value="one" id="parts-one" aria-controls="parts-view">
-          Try one part
-        </Tab>
-        <Tab value="list" id="parts-list" aria-controls="parts-view">
-          Check a list
-        </Tab>
-      </TabList>
+      <TabStrip
+        small
+        label="One part or a list"
+        tabs={views}
+        selected={partsView}
+        panel="parts-view"
+        onSelect={(view) => open('parts', view)}
+      />
       {state.kind !== 'ready' && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
@@ -36,7 +37,7 @@ export default function PartsPlace({ workbook, shop: state }: { workbook: Workbo
           </MessageBarBody>
         </MessageBar>
       )}
-      <div id="parts-view" role="tabpanel" aria-labelledby={`parts-${partsView}`} style={stack(12)}>
+      <div id="parts-view" role="tabpanel" aria-labelledby={`parts-view-${partsView}`} style={stack(12)}>
         {partsView === 'one' ? (
           <TryOnePart shop={shop} />
         ) : (

@@ -1,4 +1,3 @@
-import { Tab, TabList } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/port.js';
 import { GradeList } from './lists/GradeList.js';
@@ -6,6 +5,7 @@ import { SettingsForm } from './lists/SettingsForm.js';
 import { ToolList } from './lists/ToolList.js';
 import { PressList } from './press/PressList.js';
 import type { ReadyShop } from './readyShop.js';
+import { TabStrip } from '../shared/TabStrip.js';
 import { stack } from '../shared/stack.js';
 
 const parts = {
@@ -15,6 +15,7 @@ const parts = {
   settings: { title: 'Settings', Part: SettingsForm },
 };
 type PartKey = keyof typeof parts;
+const tabs = (Object.keys(parts) as PartKey[]).map((key) => ({ key, title: parts[key].title }));
 
 /** The four tables of the shop, one at a time. */
 export function ShopEditor({ workbook, shop }: { workbook: Workbook; shop: ReadyShop }) {
@@ -22,19 +23,15 @@ export function ShopEditor({ workbook, shop }: { workbook: Workbook; shop: Ready
   const { Part } = parts[key];
   return (
     <>
-      <TabList
-        size="small"
-        aria-label="Parts of the shop"
-        selectedValue={key}
-        onTabSelect={(_, { value }) => setKey(value as PartKey)}
-      >
-        {Object.entries(parts).map(([value, { title }]) => (
-          <Tab key={value} value={value} id={`shop-${value}`} aria-controls="shop-part">
-            {title}
-          </Tab>
-        ))}
-      </TabList>
-      <div id="shop-part" role="tabpanel" aria-labelledby={`shop-${key}`} style={stack(12)}>
+      <TabStrip
+        small
+        label="Parts of the shop"
+        tabs={tabs}
+        selected={key}
+        panel="shop-part"
+        onSelect={setKey}
+      />
+      <div id="shop-part" role="tabpanel" aria-labelledby={`shop-part-${key}`} style={stack(12)}>
         <Part workbook={workbook} shop={shop} />
       </div>
     </>

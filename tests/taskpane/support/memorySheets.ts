@@ -44,19 +44,15 @@ export class MemorySheets {
   }
 
   used(sheet: string): Area {
-    const at = [...this.cellsOf(sheet)]
-      .filter(([, { content }]) => content !== null)
-      .map(([key]) => key.split(',').map(Number) as [number, number]);
-    if (at.length === 0) return { sheet, row: 0, column: 0, rows: 0, columns: 0 };
-    const [row, column] = [0, 1].map((axis) => Math.min(...at.map((each) => each[axis] ?? 0))) as [
-      number,
-      number,
-    ];
-    const [last, right] = [0, 1].map((axis) => Math.max(...at.map((each) => each[axis] ?? 0))) as [
-      number,
-      number,
-    ];
-    return { sheet, row, column, rows: last - row + 1, columns: right - column + 1 };
+    let [row, column, last, end] = [Infinity, Infinity, -1, -1];
+    for (const [key, { content }] of this.cellsOf(sheet)) {
+      if (content === null) continue;
+      const [at = 0, across = 0] = key.split(',').map(Number);
+      [row, last] = [Math.min(row, at), Math.max(last, at)];
+      [column, end] = [Math.min(column, across), Math.max(end, across)];
+    }
+    if (last < 0) return { sheet, row: 0, column: 0, rows: 0, columns: 0 };
+    return { sheet, row, column, rows: last - row + 1, columns: end - column + 1 };
   }
 
   table(name: string): Table | undefined {

@@ -10,6 +10,13 @@ export class ShownPane {
   private readonly unmount: () => void;
 
   constructor(workbook: Workbook) {
+    // The page has no modal dialogs of its own.
+    HTMLDialogElement.prototype.showModal ??= function (this: HTMLDialogElement) {
+      this.open = true;
+    };
+    HTMLDialogElement.prototype.close ??= function (this: HTMLDialogElement) {
+      this.open = false;
+    };
     this.unmount = mountPane(this.element, workbook);
   }
 
@@ -85,9 +92,7 @@ export class ShownPane {
 }
 
 function nameOf(element: Element): string {
-  // A tab holds its title twice: once out of sight, to keep the room it needs when it is bold.
-  const title = element.querySelector('.fui-Tab__content');
-  return element.getAttribute('aria-label') ?? (title ?? element).textContent ?? '';
+  return element.getAttribute('aria-label') ?? element.textContent ?? '';
 }
 
 function matches(text: string, name: string | RegExp): boolean {

@@ -1,22 +1,9 @@
-import {
-  Button,
-  Dialog,
-  DialogActions,
-  DialogBody,
-  DialogContent,
-  DialogSurface,
-  DialogTitle,
-  MessageBar,
-  MessageBarBody,
-  ProgressBar,
-  Spinner,
-  Text,
-} from '@fluentui/react-components';
+import { Button, MessageBar, MessageBarBody, ProgressBar, Spinner, Text } from '@fluentui/react-components';
 import { describeStep, counted } from './describeStep.js';
+import { ModalDialog } from './ModalDialog.js';
 import { Overwrites } from './Overwrites.js';
 import type { Previewed } from './proposal.js';
 import type { Stage } from './useChanges.js';
-import { stack } from '../stack.js';
 
 interface Props {
   stage: Stage;
@@ -27,17 +14,13 @@ interface Props {
 /** Shows what a change would write, and asks. */
 export default function ChangeDialog({ stage, onWrite, onClose }: Props) {
   const { title } = stage.at === 'asking' ? stage.previewed.proposal : stage.proposal;
-  const mayClose = stage.at !== 'writing';
   return (
-    <Dialog open modalType="modal" onOpenChange={(_, { open }) => !open && mayClose && onClose()}>
-      <DialogSurface style={{ maxWidth: 560, padding: 16 }}>
-        <DialogBody>
-          <DialogTitle>{title}</DialogTitle>
-          <DialogContent style={stack(12)}>{content(stage)}</DialogContent>
-          <DialogActions>{actions(stage, onWrite, onClose)}</DialogActions>
-        </DialogBody>
-      </DialogSurface>
-    </Dialog>
+    <ModalDialog title={title} onLeave={stage.at === 'writing' ? undefined : onClose}>
+      {content(stage)}
+      <div style={{ display: 'flex', gap: 8, justifyContent: 'flex-end', flexWrap: 'wrap' }}>
+        {actions(stage, onWrite, onClose)}
+      </div>
+    </ModalDialog>
   );
 }
 

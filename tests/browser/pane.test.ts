@@ -1,0 +1,177 @@
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type Look, type OpenPane, PaneBrowser } from './pane/paneBrowser.js';
+
+let browser: PaneBrowser;
+let pane: OpenPane | undefined;
+beforeAll(async () => {
+  browser = await PaneBrowser.start();
+}, 300_000);
+afterAll(() => browser.close());
+afterEach(async () => {
+  await pane?.page.context().close();
+  pane = undefined;
+});
+
+const looks: Look[] = [
+  { name: 'light-320', width: 320 },
+  { name: 'light-450', width: 450 },
+  { name: 'dark-320', width: 320, dark: true },
+  { name: 'forced-450', width: 450, forced: true },
+];
+
+/** Goes through screens and gathers what is wrong with each. */
+async function faultsOf(open: OpenPane, screens: Record<string, () => Promise<void>>): Promise<string[]> {
+  const faults: string[] = [];
+  for (const [name, show] of Object.entries(screens)) {
+    await show();
+    faults.push(...(await open.faults()).map((fault) => `${name}: ${fault}`));
+    await open.shot(name);
+  }
+  return [...faults, ...open.errors];
+}
+
+describe.each(looks)('for everybody to use, $name', (look) => {
+  it('the first screen, the preview, and the shop', async () => {
+    const open = (pane = await browser.open('empty', look));
+    const faults = await faultsOf(open, {
+      welcome: () => open.says('Will it run on your presses?'),
+      preview: async () => {
+        await open.click('Add shop sheet');
+        await open.says('This will be written');
+      },
+      presses: async () => {
+        await open.click('Write');
+        await open.says('Written: Add shop sheet.');
+        await open.says('55 US ton');
+      },
+      'new-press': async () => {
+        await open.click('New press');
+        await open.page.getByLabel('3. Throat').fill('abc');
+        await open.click('Add press');
+        await open.says('is not a length');
+      },
+      'press-form': async () => {
+        await open.click('Cancel');
+        await open.click('Edit Bay A');
+        await open.click(/^Punch:/);
+        await open.page.getByLabel('Stroke, in').fill('none');
+        await open.page.getByLabel('Body, in').fill('');
+      },
+      tools: async () => {
+        await open.tab('Tools');
+        await open.click('New tool');
+      },
+      grades: async () => {
+        await open.tab('Grades');
+        await open.click('New grade');
+      },
+      settings: () => open.tab('Settings'),
+    });
+    expect(faults).toEqual([]);
+  });
+
+  it('one part, and a list', async () => {
+    const open = (pane = await browser.open('shop+list80', look));
+    const faults = await faultsOf(open, {
+      'one-part': async () => {
+        await open.click('Fill in an example');
+        await open.says('Bay A has no angle shear.');
+      },
+      columns: async () => {
+        await open.tab('Check a list');
+        await open.says('2 guessed');
+      },
+      'add-checks': async () => {
+        await open.click('Check this list');
+        await open.click('Add check columns');
+        await open.says('hold something else now');
+      },
+      group: async () => {
+        await open.click('Write');
+        await open.says('40 of 80 rows fail');
+        await open.click(/Edge short/);
+        await open.says('What each press would make of these rows');
+        await open.click('Next row');
+      },
+      broken: async () => {
+        await open.page.evaluate(() => void window.tonrow.type('Shop', 7, 2, [['abc']]));
+        await open.says("'abc' is not a force");
+      },
+    });
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('by keyboard alone', () => {
+  const look: Look = { name: 'keyboard', width: 350 };
+
+  it('a shop is added, a press made, changed, and the change taken back', async () => {
+    const open = (pane = await browser.open('empty', look));
+    await open.keys('Add shop sheet', 'Enter');
+    await open.says('This will be written');
+    await open.keys('Write', 'Enter');
+    await open.says('Written: Add shop sheet.');
+    await open.keys('New press', 'Enter');
+    await open.typeInto(/^1\. Name/, 'Bay C');
+    await open.typeInto('Punch force', '70');
+    await open.typeInto(/^3\. Throat/, '9');
+    await open.page.keyboard.press('Enter');
+    await open.keys('Write', 'Enter');
+    await open.says('in · 3 presses');
+    await open.keys(/^Flat shear:/, 'Enter');
+    await open.typeInto('Blade length, in', '16');
+    await open.page.keyboard.press('Enter');
+    await open.keys('Write', 'Enter');
+    await open.says('Written: Change Bay C.');
+    await open.keys('Take back', 'Enter');
+    await open.says('Written: Add press Bay C.');
+    const blade = await open.page.evaluate(() =>
+      window.tonrow.shown('Presses').find(([item]) => item === 'Flat shear blade length'),
+    );
+    expect(blade?.[4]).toBeNull();
+    expect(open.errors).toEqual([]);
+  });
+
+  it('places are changed with the arrow keys, a list is checked, its groups walked, and a group given a press', async () => {
+    const open = (pane = await browser.open('shop+list16', look));
+    await open.keys('Try one part', 'ArrowRight', 'Enter');
+    await open.says('2 guessed');
+    await open.keys('Check this list', 'Enter');
+    await open.keys('Add check columns', 'Enter');
+    await open.keys('Write', 'Enter');
+    await open.says('8 of 16 rows fail');
+    await open.keys(/2 rows · Edge short/, 'Enter');
+    await open.keys('Next row', 'Enter', 'Enter');
+    await open.says('2 of 2: row 13, CL2-2');
+    const visited = await open.page.evaluate(() => window.tonrow.visited.map(({ row }) => row + 1));
+    expect(visited).toEqual([5, 13]);
+    await open.keys(/rows · Check input/, 'Enter');
+    await open.keys('Fix 2 dates', 'Enter');
+    await open.keys('Write', 'Enter');
+    await open.says('6 of 16 rows fail');
+    await open.keys('Parts', 'ArrowLeft', 'Enter');
+    await open.says('55 US ton');
+    expect(open.errors).toEqual([]);
+  });
+
+  it('a dialog is closed with Escape and writes nothing', async () => {
+    const open = (pane = await browser.open('empty', look));
+    await open.keys('Add shop sheet', 'Enter');
+    await open.says('This will be written');
+    await open.page.keyboard.press('Escape');
+    await open.page.getByRole('dialog').waitFor({ state: 'detached' });
+    expect(await open.page.evaluate(() => window.tonrow.memory.sheets.size)).toBe(1);
+  });
+});
+
+describe('long work', () => {
+  it('checks 20,000 rows with progress, and is stopped', async () => {
+    const open = (pane = await browser.open('shop+list20000', { name: 'long', width: 350 }));
+    await open.tab('Check a list');
+    await open.click('Check this list');
+    await open.says(/of 20,000 rows checked/);
+    await open.click('Stop');
+    await open.says(/Stopped after [\d,]+ rows\. Nothing was written\./);
+    expect(open.errors).toEqual([]);
+  });
+});

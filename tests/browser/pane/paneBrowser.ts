@@ -1,0 +1,157 @@
+import { copyFileSync, mkdirSync } from 'node:fs';
+import path from 'node:path';
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import webpack from 'webpack';
+import { root } from '../../../scripts/ensure.mjs';
+import { serve } from '../../../scripts/serve.mjs';
+import { paneConfig } from '../../../webpack.pane.config.mjs';
+import { launchChromium } from '../../support/chromium.js';
+
+const here = path.join(root, 'tests/browser/pane');
+const folder = path.join(root, 'out/panePage');
+const shots = path.join(root, 'out/shots');
+
+function build(): Promise<void> {
+  const config = paneConfig({ entry: { page: path.join(here, 'page.tsx') }, output: folder });
+  return new Promise((resolve, reject) => {
+    webpack(config as webpack.Configuration, (error, stats) => {
+      if (error) reject(error);
+      else if (stats?.hasErrors()) reject(new Error(stats.toString('errors-only')));
+      else resolve();
+    });
+  });
+}
+
+/** The pane alone in a browser, over a workbook in memory. */
+export class PaneBrowser {
+  private constructor(
+    private readonly browser: Browser,
+    private readonly server: { address: string; close: () => Promise<unknown> },
+  ) {}
+
+  static async start(): Promise<PaneBrowser> {
+    await build();
+    copyFileSync(path.join(here, 'page.html'), path.join(folder, 'index.html'));
+    const [browser, server] = await Promise.all([launchChromium(), serve(folder)]);
+    return new PaneBrowser(browser, server);
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+    await this.server.close();
+  }
+
+  async open(workbook: string, look: Look): Promise<OpenPane> {
+    const context = await this.browser.newContext({
+      viewport: { width: look.width, height: 800 },
+      colorScheme: look.dark ? 'dark' : 'light',
+      forcedColors: look.forced ? 'active' : 'none',
+      reducedMotion: 'reduce',
+    });
+    const page = await context.newPage();
+    const errors: string[] = [];
+    page.on('pageerror', (error) => errors.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') errors.push(message.text());
+    });
+    await page.goto(`${this.server.address}index.html?workbook=${workbook}`);
+    await page.getByRole('tab', { name: 'Parts' }).waitFor();
+    return new OpenPane(page, errors, look);
+  }
+}
+
+export interface Look {
+  name: string;
+  width: number;
+  dark?: boolean;
+  forced?: boolean;
+}
+
+export class OpenPane {
+  constructor(
+    readonly page: Page,
+    readonly errors: readonly string[],
+    private readonly look: Look,
+  ) {}
+
+  button(name: string | RegExp) {
+    return this.page.getByRole('button', typeof name === 'string' ? { name, exact: true } : { name });
+  }
+
+  async click(name: string | RegExp): Promise<void> {
+    await this.button(name).first().click();
+  }
+
+  async tab(name: string): Promise<void> {
+    await this.page.getByRole('tab', { name, exact: true }).click();
+  }
+
+  async says(text: string | RegExp): Promise<void> {
+    await this.page.getByText(text).first().waitFor();
+  }
+
+  /** What axe finds serious or critical, text smaller than 12 px, and whatever is wider than the pane. */
+  async faults(): Promise<string[]> {
+    await this.page.waitForTimeout(150); // Motion is reduced, not absent.
+    await this.page.evaluate(axe.source);
+    const found = await this.page.evaluate(async () => {
+      const { axe: runner } = window as unknown as { axe: typeof axe };
+      const { violations } = await runner.run(document, { resultTypes: ['violations'] });
+      const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+      return serious.map(
+        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+      );
+    });
+    const sizes = await this.page.evaluate(() => {
+      const faults: string[] = [];
+      const { scrollWidth, clientWidth } = document.documentElement;
+      if (scrollWidth > clientWidth) faults.push(`wider than the pane: ${scrollWidth} of ${clientWidth}`);
+      const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+        const element = text.parentElement;
+        if (!element || text.textContent?.trim() === '' || element.closest('script, style')) continue;
+        if (Number.parseFloat(getComputedStyle(element).fontSize) < 12)
+          faults.push(`small text: ${text.textContent}`);
+      }
+      return faults;
+    });
+    return [...found, ...sizes];
+  }
+
+  async shot(name: string): Promise<void> {
+    mkdirSync(shots, { recursive: true });
+    await this.page.screenshot({
+      path: path.join(shots, `pane-${name}-${this.look.name}.png`),
+      fullPage: true,
+    });
+  }
+
+  /** Moves the keyboard's focus forward until it is on what has this name, as a user without a mouse does. */
+  async tabTo(name: string | RegExp): Promise<void> {
+    const most = 160;
+    for (let at = 0; at < most; at++) {
+      await this.page.keyboard.press('Tab');
+      const focused = await this.page.evaluate(() => {
+        const element = document.activeElement as HTMLInputElement | null;
+        const label = element?.getAttribute('aria-label') ?? element?.labels?.[0]?.textContent;
+        return (label ?? element?.textContent ?? '').trim();
+      });
+      if (typeof name === 'string' ? focused === name : name.test(focused)) return;
+    }
+    throw new Error(`the keyboard does not reach ${String(name)}`);
+  }
+
+  /** Reaches something by keyboard and presses keys on it. */
+  async keys(name: string | RegExp, ...keys: string[]): Promise<void> {
+    await this.tabTo(name);
+    for (const key of keys) await this.page.keyboard.press(key);
+  }
+
+  /** Reaches a field by keyboard and types. */
+  async typeInto(name: string | RegExp, text: string): Promise<void> {
+    await this.tabTo(name);
+    await this.page.keyboard.press('Control+a');
+    await this.page.keyboard.type(text);
+  }
+}
