@@ -5,6 +5,10 @@ export type Dispatch = Model['dispatch'];
 
 const together = 'TONROW_TOGETHER';
 let waiting: ((dispatch: Dispatch) => void) | undefined;
+let running = false;
+
+/** A program is writing, not a person. */
+export const isWrittenTogether = (): boolean => running;
 
 /** Does what a job dispatches as one command: one calculation, one step to undo. */
 export class TogetherPlugin extends UIPlugin {
@@ -12,7 +16,9 @@ export class TogetherPlugin extends UIPlugin {
     if (command.type !== together || !waiting) return;
     const job = waiting;
     waiting = undefined;
+    running = true;
     job(this.dispatch);
+    running = false;
   }
 }
 

@@ -1,5 +1,7 @@
 import { UIPlugin } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
+import { isTextFormat, resultInText } from '../open/content';
+import { isWrittenTogether } from './together';
 
 /** What keeps formulas as people write them, while the engine has its own form. */
 export interface FormulaKeeper {
@@ -9,7 +11,7 @@ export interface FormulaKeeper {
   typed(formula: string, position: CellPosition): void;
 }
 
-type Command = { type: string; content?: string } & Partial<CellPosition>;
+type Command = { type: string; content?: string; format?: string } & Partial<CellPosition>;
 
 /** Formulas come to the engine with structured references: they are translated before any part of it sees them. */
 export class TypedPlugin extends UIPlugin {
@@ -23,11 +25,22 @@ export class TypedPlugin extends UIPlugin {
 
   override beforeHandle(command: Command): void {
     this.written = undefined;
-    if (command.type !== 'UPDATE_CELL' || !command.content?.startsWith('=')) return;
+    if (command.type !== 'UPDATE_CELL') return;
+    this.dropApostrophe(command);
+    if (!command.content?.startsWith('=')) return;
     const translated = this.keeper?.translate(command.content, command as CellPosition);
     if (translated === undefined) return;
     this.written = command.content;
     command.content = translated;
+  }
+
+  /** People begin text with an apostrophe; in a text cell the engine would keep it as part of the text. */
+  private dropApostrophe(command: Command): void {
+    if (isWrittenTogether() || !command.content?.startsWith("'")) return;
+    const format = command.format ?? this.getters.getCell(command as CellPosition)?.format;
+    if (!isTextFormat(format)) return;
+    if (command.content.startsWith("'=")) command.format = resultInText;
+    else command.content = command.content.slice(1);
   }
 
   override handle(command: Command): void {

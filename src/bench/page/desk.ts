@@ -2,6 +2,7 @@ import { WorkbookRefused } from '../../xlsx';
 import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook';
 import { GridWorkbook } from '../port/gridWorkbook';
 import { saveBook } from '../save/saveBook';
+import { cellNote } from './cellNote';
 import { mountGrid } from './grid';
 import type { Speech } from './speech';
 
@@ -55,9 +56,7 @@ export class Desk {
       const opened = openBook(new Uint8Array(await read()), this.functions);
       await this.show(opened, name);
       const kept = opened.formulas.filter((formula) => formula.kept !== undefined).length;
-      speech.say(
-        kept === 0 ? '' : `${kept} formulas are not calculated here: they keep their values and are marked.`,
-      );
+      speech.say(keptNews(kept));
     } catch (error) {
       if (error instanceof WorkbookRefused)
         return speech.complain(`${name} was not opened. ${error.message}`);
@@ -76,6 +75,7 @@ export class Desk {
     const clearPane = mountPane(pane, workbook);
     const stop = await workbook.watch(({ kind }) => {
       if (kind === 'cells' || kind === 'moved' || kind === 'sheets') this.changed = true;
+      if (kind === 'selected' || kind === 'calculated') speech.ofCell(cellNote(opened));
     });
     this.clear = () => {
       void stop();
@@ -102,6 +102,13 @@ export class Desk {
     this.changed = false;
     speech.say([`${this.name} is saved.`, ...notes].join(' '));
   }
+}
+
+function keptNews(kept: number): string {
+  if (kept === 0) return '';
+  return kept === 1
+    ? '1 formula is not calculated here: it keeps its value and is marked.'
+    : `${kept} formulas are not calculated here: they keep their values and are marked.`;
 }
 
 const workbookType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';

@@ -1,10 +1,11 @@
-import './page.css';
 import { registerFunctions } from '../engine/registerFunctions';
+import { enterFirst, goRoundWithF6 } from './areas';
 import { Desk } from './desk';
 import { loadBuiltFunctions } from './functions';
 import { hideWhatIsNotSaved } from './menus';
 import { Speech } from './speech';
 import { makeSplitter } from './splitter';
+import './page.css';
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>
   document.getElementById(id) as Kind;
@@ -15,6 +16,12 @@ async function start(): Promise<void> {
   const speech = new Speech(part('news'), part('trouble'), part<HTMLDialogElement>('question'));
   makeSplitter(part('splitter'), part('frame'), part('pane'));
   hideWhatIsNotSaved();
+  goRoundWithF6([
+    { element: part('top'), enter: () => enterFirst(part('top')) },
+    { element: part('grid'), enter: () => enterGrid(part('grid')) },
+    { element: part('splitter'), enter: () => part('splitter').focus() },
+    { element: part('pane'), enter: () => enterFirst(part('pane')) },
+  ]);
   try {
     const { functions, choices } = await loadBuiltFunctions('');
     const desk = new Desk(
@@ -29,6 +36,12 @@ async function start(): Promise<void> {
     speech.complain(`The page did not start: ${error instanceof Error ? error.message : String(error)}`);
     throw error;
   }
+}
+
+/** The grid takes keys where it edits cells. */
+function enterGrid(grid: HTMLElement): void {
+  const composers = grid.querySelectorAll<HTMLElement>('.o-composer');
+  (composers[composers.length - 1] ?? grid).focus();
 }
 
 function takeButtons(desk: Desk): void {

@@ -12,7 +12,15 @@ export class Speech implements GridVoice {
 
   say(text: string): void {
     this.news.textContent = text;
+    delete this.news.dataset['of'];
     this.trouble.hidden = true;
+  }
+
+  /** A line on the selected cell, which goes when another cell is selected; other news stay till then. */
+  ofCell(text: string): void {
+    if (text === '' && this.news.dataset['of'] !== 'cell') return;
+    this.news.textContent = text;
+    this.news.dataset['of'] = 'cell';
   }
 
   complain(text: string, then?: () => void): void {

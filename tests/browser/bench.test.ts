@@ -1,0 +1,270 @@
+import { mkdirSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { saveBook } from '../../src/bench/save/saveBook.js';
+import { GridWorkbook } from '../../src/bench/port/gridWorkbook.js';
+import { root } from '../../scripts/ensure.mjs';
+import { openWorkbook, readSheetValues } from '../../src/xlsx/index.js';
+import { cell, openExample } from '../bench/support/openExample.js';
+import { pressChange, recalculatedQuote } from '../golden/quote.js';
+import {
+  type Bench,
+  goTo,
+  openPage,
+  pause,
+  type OpenPage,
+  savedFile,
+  startBench,
+  typeInto,
+  workbookFile,
+} from './support/benchPage.js';
+
+let bench: Bench;
+let open: OpenPage;
+
+beforeAll(async () => (bench = await startBench()), 180_000);
+afterAll(() => bench?.close());
+afterEach(() => open?.page.context().close());
+
+const shots = path.join(root, 'out', 'shots');
+mkdirSync(shots, { recursive: true });
+const shot = (name: string) => path.join(shots, `bench-${name}.png`);
+
+const verdicts = (bytes: Uint8Array) =>
+  readSheetValues(bytes, 'Quote').map((row) => [row[0], row[17], row[20]]);
+
+describe('the bench page', () => {
+  it('opens with the example, without an error, and asks nobody else for anything', async () => {
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    expect(await page.title()).toBe('quote.xlsx · Tonrow');
+    expect(await page.locator('#trouble').isVisible()).toBe(false);
+    await page.waitForLoadState('networkidle');
+    expect(troubles).toEqual([]);
+  });
+
+  it('shows the verdicts that the headless command gives', async () => {
+    open = await openPage(bench);
+    const { bytes } = await recalculatedQuote();
+    expect(verdicts(await savedFile(open.page))).toEqual(verdicts(bytes));
+    expect(open.troubles).toEqual([]);
+  });
+
+  it('recalculates the rows that hang on a press value typed into its cell, and only those', async () => {
+    open = await openPage(bench);
+    const change = pressChange('Punch force', 'Bay B', 40);
+    await typeInto(open.page, 'Shop', change.cell, '40');
+    const saved = verdicts(await savedFile(open.page));
+    const [before, after] = [await recalculatedQuote(), await recalculatedQuote([change])];
+    expect(saved).toEqual(verdicts(after.bytes));
+    expect(saved).not.toEqual(verdicts(before.bytes));
+    expect(open.troubles).toEqual([]);
+  });
+
+  it('explains a wrong argument in the sentence of the function', async () => {
+    open = await openPage(bench);
+    const { page } = open;
+    await typeInto(page, 'Summary', 'J2', '=TONROW.HOLEMIN("3/8 inc","A36")');
+    await goTo(page, 'Summary', 'J2');
+    const note = page.locator('#news', { hasText: "J2: Thickness: '3/8 inc' is not a length" });
+    await note.waitFor();
+    await page.keyboard.press('ArrowDown');
+    await note.waitFor({ state: 'detached' });
+  });
+
+  it('helps with the arguments while a formula is typed', async () => {
+    open = await openPage(bench);
+    await goTo(open.page, 'Summary', 'J2');
+    await open.page.keyboard.type('=TONROW.PUNCHFORCE(');
+    await open.page.getByText('hole, thickness, grade, [shop], [count], [punchShear]').first().waitFor();
+    await open.page.locator('.o-formula-assistant-head .collapsor').first().click();
+    await open.page.getByText('Thickness of the material: 3/8, 10 mm').first().waitFor();
+  });
+});
+
+describe('the page in windows of all kinds', () => {
+  it.each([
+    ['light', {}],
+    ['dark', { colorScheme: 'dark' }],
+    ['narrow', { viewport: { width: 400, height: 800 } }],
+    ['320', { viewport: { width: 320, height: 640 } }],
+  ] as const)('keeps grid and pane in sight: %s', async (name, options) => {
+    open = await openPage(bench, options);
+    const { page, troubles } = open;
+    await page.screenshot({ path: shot(name) });
+    const [grid, pane] = await Promise.all([
+      page.locator('#grid').boundingBox(),
+      page.locator('#pane').boundingBox(),
+    ]);
+    const width = page.viewportSize()?.width ?? 0;
+    for (const box of [grid, pane]) {
+      expect(box?.width).toBeGreaterThan(250);
+      expect(box?.height).toBeGreaterThan(200);
+      expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(width);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    const stacked = (pane?.y ?? 0) >= (grid?.y ?? 0) + (grid?.height ?? 0);
+    expect(stacked).toBe(width < 820);
+    expect(troubles).toEqual([]);
+  });
+});
+
+describe('opening and saving', () => {
+  it('opens a workbook from disk, and what is saved has the edits', async () => {
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    const mine = saveBook(openExample()).bytes;
+    await page.locator('#file').setInputFiles(workbookFile('mine.xlsx', mine));
+    await page.getByText('mine.xlsx').waitFor();
+    expect(await savedFile(page)).toEqual(mine);
+    await typeInto(page, 'Quote', 'A6', "'=HYPERLINK(0)");
+    await typeInto(page, 'Summary', 'J2', '=2*3');
+    const saved = await savedFile(page);
+    expect(readSheetValues(saved, 'Quote')[5]?.[0]).toBe('=HYPERLINK(0)');
+    expect(readSheetValues(saved, 'Summary')[1]?.[9]).toBe(6);
+    expect(openWorkbook(saved).sheets[2]?.cells?.formulas.some((formula) => formula?.text === '2*3')).toBe(
+      true,
+    );
+    expect(troubles).toEqual([]);
+  });
+
+  it('refuses what is no workbook in one sentence, and leaves the open one alone', async () => {
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    const before = await savedFile(page);
+    await page
+      .locator('#file')
+      .setInputFiles(workbookFile('broken.xlsx', new TextEncoder().encode('no zip')));
+    await page
+      .getByRole('alert')
+      .getByText(
+        'broken.xlsx was not opened. The file is not an .xlsx workbook: save it as .xlsx and try again.',
+      )
+      .waitFor();
+    expect(await page.locator('#file-name').textContent()).toBe('quote.xlsx');
+    await page.getByRole('button', { name: 'Dismiss' }).click();
+    expect(await page.getByRole('alert').isVisible()).toBe(false);
+    expect(await savedFile(page)).toEqual(before);
+    expect(troubles).toEqual([]);
+  });
+
+  it('asks before it leaves a workbook with unsaved edits', async () => {
+    open = await openPage(bench);
+    const { page } = open;
+    await typeInto(page, 'Quote', 'A6', 'Edited');
+    await page.getByRole('button', { name: 'New quote from the example' }).click();
+    await page.getByRole('dialog').getByText('What you changed is not saved.').waitFor();
+    await page.getByRole('button', { name: 'No', exact: true }).click();
+    expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[0]).toBe('Edited');
+    await page.getByRole('button', { name: 'New quote from the example' }).click();
+    await page.locator('#news', { hasText: /^$/ }).waitFor({ state: 'attached' });
+    expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[0]).toBe('BP1');
+  });
+});
+
+describe('a formula that is not calculated here', () => {
+  it('shows the value of the file with a mark, says why, and is saved as it was', async () => {
+    const example = openExample();
+    const write = (address: string, content: string) =>
+      example.book.model.dispatch('UPDATE_CELL', { ...cell(example.book, 'Summary', address), content });
+    write('D2', '=TODAY()');
+    const mine = saveBook(example).bytes;
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    await page.locator('#file').setInputFiles(workbookFile('kept.xlsx', mine));
+    await page.getByText('1 formula is not calculated here').waitFor();
+    await goTo(page, 'Summary', 'D2');
+    await page
+      .getByText('D2 keeps the value it has in the file. It uses TODAY, whose value depends on the moment.')
+      .waitFor();
+    await page.screenshot({ path: shot('kept') });
+    expect(await savedFile(page)).toEqual(mine);
+    expect(troubles).toEqual([]);
+  });
+});
+
+describe('keyboard', () => {
+  it('goes round the areas with F6, in both directions', async () => {
+    open = await openPage(bench);
+    const { page } = open;
+    const areas = async () =>
+      page.evaluate(() => document.activeElement?.closest('#top, #grid, #splitter, #pane')?.id ?? 'nowhere');
+    const seen = [await areas()];
+    for (const key of ['F6', 'F6', 'F6', 'F6', 'Shift+F6']) {
+      await page.keyboard.press(key);
+      seen.push(await areas());
+    }
+    expect(seen).toEqual(['grid', 'splitter', 'pane', 'top', 'grid', 'top']);
+  });
+
+  it('moves between cells and edits them without a mouse', async () => {
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    for (let row = 0; row < 5; row++) await page.keyboard.press('ArrowDown');
+    await page.keyboard.type('Typed');
+    await page.keyboard.press('Tab');
+    await pause(page);
+    await page.keyboard.type('Beside');
+    await page.keyboard.press('Enter');
+    expect(readSheetValues(await savedFile(page), 'Quote')[5]?.slice(0, 2)).toEqual(['Typed', 'Beside']);
+    expect(troubles).toEqual([]);
+  });
+
+  it('resizes the pane with the arrow keys', async () => {
+    open = await openPage(bench);
+    const { page } = open;
+    const width = () => page.locator('#pane').evaluate((pane) => (pane as HTMLElement).offsetWidth);
+    const before = await width();
+    await page.getByRole('separator', { name: 'Width of the pane' }).focus();
+    await page.keyboard.press('ArrowLeft');
+    expect(await width()).toBe(before + 24);
+    await page.keyboard.press('ArrowRight');
+    expect(await width()).toBe(before);
+  });
+});
+
+describe('a hostile workbook', () => {
+  const hostile = [
+    '<img src=x onerror="window.pwned=1">',
+    '<script>window.pwned=1</script>',
+    '[click](javascript:window.pwned=1)',
+    "=cmd|' /C calc'!A0",
+    '\u202Etxet',
+    'x'.repeat(30_000),
+  ];
+
+  it('shows its text as text and gives it back as it was', async () => {
+    const example = openExample();
+    const port = new GridWorkbook(example.book);
+    const name = '<b>"sheet"<b>';
+    await port.write(
+      await port.plan([
+        { kind: 'sheet', name },
+        {
+          kind: 'cells',
+          area: { sheet: name, row: 0, column: 0, rows: hostile.length, columns: 1 },
+          contents: hostile.map((text) => [text]),
+        },
+        {
+          kind: 'cells',
+          area: { sheet: 'Quote', row: 5, column: 0, rows: hostile.length, columns: 1 },
+          contents: hostile.map((text) => [text]),
+        },
+      ]),
+      { confirmed: true },
+    );
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    await page.locator('#file').setInputFiles(workbookFile('<i>evil</i>.xlsx', saveBook(example).bytes));
+    await page.locator('#file-name', { hasText: '<i>evil</i>.xlsx' }).waitFor();
+    for (const sheet of [name, 'Quote']) {
+      await goTo(page, sheet, 'A1');
+      for (let row = 0; row < 8; row++) await page.keyboard.press('ArrowDown');
+    }
+    const saved = await savedFile(page);
+    expect(readSheetValues(saved, name).map(([text]) => text)).toEqual(hostile);
+    expect(await page.evaluate(() => (window as { pwned?: number }).pwned)).toBeUndefined();
+    expect(await page.locator('img[src="x"], #file-name i, .o-sheet b').count()).toBe(0);
+    expect(troubles).toEqual([]);
+  });
+});
