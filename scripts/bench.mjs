@@ -60,11 +60,15 @@ function newest(file) {
   return Math.max(0, ...readdirSync(file).map((name) => newest(path.join(file, name))));
 }
 
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+/** Builds the page, serves it until it is stopped, and says where. */
+export async function openBench(port = 0) {
   await buildBench();
-  if (!process.argv.includes('--once')) {
-    const port = process.argv.indexOf('--port');
-    const { address } = await serve(benchFolder, port < 0 ? 0 : Number(process.argv[port + 1]));
-    console.log(`The bench is open at ${address} (end with Ctrl+C).`);
-  }
+  const { address } = await serve(benchFolder, port);
+  console.log(`The bench is open at ${address} (end with Ctrl+C).`);
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  const port = process.argv.indexOf('--port');
+  if (process.argv.includes('--once')) await buildBench();
+  else await openBench(port < 0 ? 0 : Number(process.argv[port + 1]));
 }

@@ -1,8 +1,9 @@
 // npm start: installs what is missing, builds, recalculates the example quote through the built functions,
-// and prints what became of each row. `--once` never waits for anything; nothing here waits yet.
+// prints what became of each row, and serves a page where the quote is open in a grid. `--once` leaves the
+// page out and never waits.
 import { mkdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { ensure, root } from './ensure.mjs';
+import { ensure, ensurePackages, root } from './ensure.mjs';
 import { verdictCounts, verdictTable } from './verdictTable.mjs';
 
 const widthOfFile = 160;
@@ -27,3 +28,12 @@ console.log(
   '\nPlanning estimates from invented presses. The plate on the press, its manual and the tool maker govern;\n' +
     'codes, the job and a licensed engineer govern connections. Replace the presses before quoting.',
 );
+
+if (!process.argv.includes('--once')) {
+  console.log(
+    '\nNext: the quote in a grid, in your browser. A first time this installs more packages (end with Ctrl+C).',
+  );
+  ensurePackages({ development: true });
+  const { openBench } = await import('./bench.mjs');
+  await openBench();
+}
