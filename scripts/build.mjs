@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import { ensurePackages, root } from './ensure.mjs';
 import { localAddress } from './manifest/address.mjs';
 import { fillManifest } from './manifest/fill.mjs';
+import { licencesOf } from './webpack/licences.mjs';
 
 ensurePackages();
 const target = path.join(root, 'dist');
@@ -30,6 +31,8 @@ const { functionsMetadata } = await import(pathToFileURL(metadataFile).href);
 writeFileSync(path.join(work, 'functions.json'), JSON.stringify(functionsMetadata(), null, 2) + '\n');
 rmSync(metadataFile);
 copyManifest();
+const bundle = stats.stats.find(({ compilation }) => compilation.name === 'functions');
+writeFileSync(path.join(work, 'functions.js.LICENSE.txt'), licencesOf(bundle.compilation));
 
 rmSync(target, { recursive: true, force: true });
 renameSync(work, target);

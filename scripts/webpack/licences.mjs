@@ -1,0 +1,27 @@
+// The licences of the packages a bundle contains, as their authors ask for.
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+
+const packageFolder = /^(.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+)[\\/]/;
+
+/** The folders of the packages whose modules a compilation holds, each once, in order of name. */
+function packagesOf(compilation) {
+  const folders = new Set();
+  for (const module of compilation.modules) {
+    const folder = packageFolder.exec(module.resource ?? '')?.[1];
+    if (folder !== undefined) folders.add(folder);
+  }
+  return [...folders].sort();
+}
+
+/** One text with the name, version and licence of every package of a compilation. Throws where one has none. */
+export function licencesOf(compilation) {
+  return packagesOf(compilation)
+    .map((folder) => {
+      const { name, version } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
+      const file = readdirSync(folder).find((each) => /^licen[cs]e/i.test(each));
+      if (file === undefined) throw new Error(`${name} has no licence file`);
+      return `${name} ${version}\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
+    })
+    .join('\n---\n\n');
+}
