@@ -25,6 +25,7 @@ export class TypedPlugin extends UIPlugin {
 
   override beforeHandle(command: Command): void {
     this.written = undefined;
+    if (command.type === 'CREATE_SHEET') (command as { rows?: number }).rows ??= this.mostRows();
     if (command.type !== 'UPDATE_CELL') return;
     this.dropApostrophe(command);
     if (!command.content?.startsWith('=')) return;
@@ -32,6 +33,11 @@ export class TypedPlugin extends UIPlugin {
     if (translated === undefined) return;
     this.written = command.content;
     command.content = translated;
+  }
+
+  /** A list of another sheet is to find room to spill on a new one. */
+  private mostRows(): number {
+    return Math.max(...this.getters.getSheetIds().map((id) => this.getters.getNumberRows(id)));
   }
 
   /** People begin text with an apostrophe; in a text cell the engine would keep it as part of the text. */

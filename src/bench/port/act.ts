@@ -148,22 +148,33 @@ function newState(
   return { content: written.content, format: written.format ?? '' };
 }
 
-/** Cells beyond the grid's last row or column: the grid grows. */
+/** Rows left free below what is written. */
+const spareRows = 100;
+
+/**
+ * Cells beyond the grid's last row or column: the grid grows. All sheets get the rows, so that a formula on
+ * another sheet finds room to spill.
+ */
 function makeRoom({ sheet, row, column, rows, columns }: Area, book: GridBook, dispatch: Dispatch): void {
+  const { getters } = book;
   const sheetId = sheetIdFor(book, sheet);
-  const grow = (dimension: 'ROW' | 'COL', has: number, needs: number) => {
-    if (needs > has)
-      dispatch('ADD_COLUMNS_ROWS', {
-        sheetId,
-        sheetName: book.getters.getSheetName(sheetId),
-        dimension,
-        base: has - 1,
-        position: 'after',
-        quantity: needs - has,
-      });
-  };
-  grow('ROW', book.getters.getNumberRows(sheetId), row + rows);
-  grow('COL', book.getters.getNumberCols(sheetId), column + columns);
+  if (row + rows > getters.getNumberRows(sheetId))
+    for (const id of getters.getSheetIds())
+      addAtEnd(id, 'ROW', row + rows + spareRows - getters.getNumberRows(id), book, dispatch);
+  addAtEnd(sheetId, 'COL', column + columns - getters.getNumberCols(sheetId), book, dispatch);
+}
+
+function addAtEnd(
+  sheetId: string,
+  dimension: 'ROW' | 'COL',
+  quantity: number,
+  { getters }: GridBook,
+  dispatch: Dispatch,
+): void {
+  if (quantity <= 0) return;
+  const has = dimension === 'ROW' ? getters.getNumberRows(sheetId) : getters.getNumberCols(sheetId);
+  const sheetName = getters.getSheetName(sheetId);
+  dispatch('ADD_COLUMNS_ROWS', { sheetId, sheetName, dimension, base: has - 1, position: 'after', quantity });
 }
 
 function makeTable(name: string, area: Area, book: GridBook, dispatch: Dispatch): void {
