@@ -20,7 +20,8 @@ const copied = [
 
 /** Builds the page where it is older than its sources. */
 export async function buildBench() {
-  ensure();
+  // The pane and its tools are packages that only this page needs.
+  ensure({ development: true });
   if (isFresh()) return;
   const work = inRoot('out', `page-${process.pid}`);
   mkdirSync(work, { recursive: true });

@@ -92,7 +92,14 @@ export class Desk {
   save(): void {
     const { speech } = this.parts;
     if (!this.open) return;
-    const { bytes, notes } = saveBook(this.open);
+    let saved: ReturnType<typeof saveBook>;
+    try {
+      saved = saveBook(this.open);
+    } catch (error) {
+      speech.complain(`${this.name} was not saved: what was changed could not be written into its file.`);
+      throw error;
+    }
+    const { bytes, notes } = saved;
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: workbookType }));
     link.download = this.name;
