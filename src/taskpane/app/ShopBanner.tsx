@@ -1,19 +1,19 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
 import type { Area } from '../../workbook/area.js';
-import type { Workbook } from '../../workbook/port.js';
 import type { CheckedList } from '../shared/checkedLists.js';
+import { useGoTo } from '../shared/change/useChange.js';
 import { counted } from '../shared/change/describeStep.js';
 import { shortText } from '../shared/shortText.js';
 import type { ShopState } from '../shared/shopState.js';
 
 interface Props {
-  workbook: Workbook;
   shop: ShopState;
   lists: readonly CheckedList[];
 }
 
 /** One banner for the first cell of the shop that cannot be read, however many rows wait on it. */
-export function ShopBanner({ workbook, shop, lists }: Props) {
+export function ShopBanner({ shop, lists }: Props) {
+  const goTo = useGoTo();
   const broken = firstProblem(shop);
   if (!broken) return null;
   const { message, area, more } = broken;
@@ -30,7 +30,7 @@ export function ShopBanner({ workbook, shop, lists }: Props) {
       </MessageBarBody>
       {area && (
         <MessageBarActions>
-          <Button size="small" onClick={() => void workbook.goTo(area)}>
+          <Button size="small" onClick={() => goTo(area)}>
             Go to cell
           </Button>
         </MessageBarActions>

@@ -14,6 +14,7 @@ const useStyles = makeStyles({
     lineHeight: '20px',
     padding: '10px 10px 7px',
     cursor: 'pointer',
+    '@media (forced-colors: active)': { borderBottomColor: 'Canvas' },
     ':hover': { color: tokens.colorNeutralForeground1, borderBottomColor: tokens.colorNeutralStroke1Hover },
     ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: '-2px' },
   },

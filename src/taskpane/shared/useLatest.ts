@@ -1,6 +1,8 @@
+import { WorkbookError } from '../../workbook/workbookError.js';
 import { useCallback, useEffect, useRef, useState } from 'react';
 
 const pauseMs = 120;
+const busyMs = 1500;
 
 /**
  * Runs an asynchronous reading, soon after it was asked for and once for several askings, and hands on the
@@ -23,16 +25,25 @@ export function useLatest<Answer>(read: () => Promise<Answer>, answer: (value: A
       clearTimeout(held.timer);
     };
   }, []);
-  if (failure) throw failure.error;
-  return useCallback(() => {
+  const again = useRef<() => void>(() => undefined);
+  const ask = useCallback(() => {
     const held = current.current;
     const mine = (held.asked += 1);
     clearTimeout(held.timer);
     held.timer = setTimeout(() => {
       held.read().then(
         (value) => mine === held.asked && held.answer(value),
-        (error: unknown) => mine === held.asked && setFailure({ error }),
+        (error: unknown) => {
+          if (mine !== held.asked) return;
+          // While somebody types in a cell the host answers nothing; it does soon after.
+          if (error instanceof WorkbookError && error.trouble === 'busy')
+            held.timer = setTimeout(again.current, busyMs);
+          else setFailure({ error });
+        },
       );
     }, pauseMs);
   }, []);
+  again.current = ask;
+  if (failure) throw failure.error;
+  return ask;
 }

@@ -30,8 +30,11 @@ function concerns(change: Change, state: ShopState): boolean {
 export function useWatch(workbook: Workbook, listener: (change: Change) => void): void {
   const [latest] = useState({ listener });
   latest.listener = listener;
+  const [failure, setFailure] = useState<{ error: unknown }>();
   useEffect(() => {
     const stopping = workbook.watch((change) => latest.listener(change));
-    return () => void stopping.then((stop) => stop());
+    stopping.catch((error: unknown) => setFailure({ error }));
+    return () => void stopping.then((stop) => stop()).catch(() => undefined);
   }, [workbook, latest]);
+  if (failure) throw failure.error;
 }

@@ -13,7 +13,7 @@ export function Welcome({ workbook }: { workbook: Workbook }) {
   const [unit, setUnit] = useState<LengthUnit>('in');
   const propose = usePropose();
   const { open } = useNavigation();
-  const add = async () => propose(await addShopSheet(workbook, unit));
+  const add = () => propose({ title: 'Add shop sheet', make: () => addShopSheet(workbook, unit) });
   return (
     <>
       <Subtitle2 as="h1" style={{ margin: 0 }}>
@@ -34,7 +34,7 @@ export function Welcome({ workbook }: { workbook: Workbook }) {
         </RadioGroup>
       </PaneField>
       <div style={{ ...stack(8), maxWidth: 280 }}>
-        <Button appearance="primary" onClick={() => void add()}>
+        <Button appearance="primary" onClick={add}>
           Add shop sheet
         </Button>
         <Button onClick={() => open('parts', 'one')}>Try one part</Button>

@@ -1,5 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from 'vitest';
+import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { ShownPane } from '../support/shownPane.js';
 import { fillWorkbook } from '../support/workbooks.js';
@@ -127,6 +128,58 @@ describe('what is true of the whole workbook', () => {
       await pane.says('Planning estimates.');
       expect(pane.text).toContain('Never exceed the rating.');
     }
+  });
+});
+
+describe('a host that does not answer', () => {
+  it('is asked again when it was only busy', async () => {
+    class Busy extends MemoryWorkbook {
+      asked = 0;
+      override names() {
+        this.asked += 1;
+        if (this.asked === 1)
+          return Promise.reject(new WorkbookError('busy', 'Finish typing in the cell first.'));
+        return super.names();
+      }
+    }
+    const workbook = new Busy('Sheet1');
+    pane = new ShownPane(workbook);
+    await pane.says('Will it run on your presses?');
+    expect(workbook.asked).toBe(2);
+  });
+
+  it('shows the sentence of a reading that failed, and tries again on demand', async () => {
+    class Broken extends MemoryWorkbook {
+      broken = true;
+      override names() {
+        if (this.broken)
+          return Promise.reject(new WorkbookError('unsupported', 'This spreadsheet is too old.'));
+        return super.names();
+      }
+    }
+    const workbook = new Broken('Sheet1');
+    pane = new ShownPane(workbook);
+    await pane.says('This spreadsheet is too old.');
+    workbook.broken = false;
+    await pane.click('Try again');
+    await pane.says('Will it run on your presses?');
+  });
+
+  it('says why a change cannot be planned, and why cells cannot be shown', async () => {
+    const workbook = await open('shop');
+    workbook.plan = () => Promise.reject(new WorkbookError('protected', 'The workbook is protected.'));
+    workbook.goTo = () => Promise.reject(new WorkbookError('missing', 'There is no sheet "Shop".'));
+    workbook.type('Shop', 7, 2, [['abc']]);
+    await pane.click('Go to cell');
+    await pane.says('There is no sheet "Shop".');
+    await pane.click('Close');
+    await pane.saysNoMore('There is no sheet "Shop".');
+    await pane.click('Shop');
+    await pane.click('Edit Bay B');
+    await pane.click(/^Punch:/);
+    await pane.fill('Throat, in', '6');
+    await pane.click('Save 1 value');
+    await pane.says('The workbook is protected.');
   });
 });
 

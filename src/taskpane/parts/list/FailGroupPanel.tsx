@@ -1,8 +1,7 @@
 import { Button, Text } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
-import type { Workbook } from '../../../workbook/port.js';
-import { usePropose } from '../../shared/change/useChange.js';
+import { useGoTo, usePropose } from '../../shared/change/useChange.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ColumnMatch } from './columnMatch.js';
@@ -13,7 +12,6 @@ import { PressChoice } from './PressChoice.js';
 import { stack } from '../../shared/stack.js';
 
 interface Props {
-  workbook: Workbook;
   shop: Shop;
   list: ListRead;
   matches: readonly ColumnMatch[];
@@ -21,16 +19,17 @@ interface Props {
 }
 
 /** The rows of a group: one after the other, all that adjoin, and one change for all of them. */
-export function FailGroupPanel({ workbook, shop, list, matches, group }: Props) {
+export function FailGroupPanel({ shop, list, matches, group }: Props) {
   const propose = usePropose();
   const [at, setAt] = useState(-1);
   const { rows } = group;
-  const goTo = async (row: number, count: number) =>
-    workbook.goTo({ ...list.area, row: list.area.row + 1 + row, rows: count });
+  const goToCells = useGoTo();
+  const goTo = (row: number, count: number) =>
+    goToCells({ ...list.area, row: list.area.row + 1 + row, rows: count });
   const step = (by: number) => {
     const next = (at + by + rows.length) % rows.length;
     setAt(next);
-    void goTo(rows[next] ?? 0, 1);
+    goTo(rows[next] ?? 0, 1);
   };
   const runs = runsOf(rows);
   const here = runs.find(
@@ -48,7 +47,7 @@ export function FailGroupPanel({ workbook, shop, list, matches, group }: Props) 
           Row before
         </Button>
         {here && here.count > 1 && (
-          <Button size="small" onClick={() => void goTo(here.row, here.count)}>
+          <Button size="small" onClick={() => goTo(here.row, here.count)}>
             Select {here.count === rows.length ? `all ${here.count}` : `${here.count} that adjoin`}
           </Button>
         )}

@@ -51,7 +51,7 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
       {check.at === 'done' && problem === undefined && (
         <>
           {!hasChecks && <AddChecks {...{ workbook, state, list, matches }} />}
-          <ListResults {...{ workbook, shop, matches }} list={check.list} results={check.results} />
+          <ListResults {...{ shop, matches }} list={check.list} results={check.results} />
         </>
       )}
     </>
@@ -95,7 +95,6 @@ type AddChecksProps = Pick<Props, 'workbook' | 'state' | 'list'> & { matches: re
 function AddChecks({ workbook, state, list, matches }: AddChecksProps) {
   const propose = usePropose();
   const { open } = useNavigation();
-  const [refusal, setRefusal] = useState<string>();
   if (state.kind !== 'ready')
     return (
       <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
@@ -103,21 +102,10 @@ function AddChecks({ workbook, state, list, matches }: AddChecksProps) {
         <Button onClick={() => open('shop')}>To the shop</Button>
       </div>
     );
-  const add = async () => {
-    const proposal = await addChecks(workbook, list, matches);
-    setRefusal(typeof proposal === 'string' ? proposal : undefined);
-    if (typeof proposal !== 'string') propose(proposal);
-  };
+  const add = () => propose({ title: 'Add check columns', make: () => addChecks(workbook, list, matches) });
   return (
-    <>
-      <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => void add()}>
-        Add check columns
-      </Button>
-      {refusal !== undefined && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{refusal}</MessageBarBody>
-        </MessageBar>
-      )}
-    </>
+    <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={add}>
+      Add check columns
+    </Button>
   );
 }

@@ -11,7 +11,6 @@ import { useMemo, useState } from 'react';
 import { type Verdict, verdicts } from '../../../core/press/finding.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
-import type { Workbook } from '../../../workbook/port.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictMark, VerdictWord } from '../../shared/VerdictMark.js';
@@ -21,7 +20,6 @@ import { failGroups } from './failGroups.js';
 import type { ListRead } from './listRead.js';
 
 interface Props {
-  workbook: Workbook;
   shop: Shop;
   list: ListRead;
   matches: readonly ColumnMatch[];

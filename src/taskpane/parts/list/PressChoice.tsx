@@ -1,12 +1,4 @@
-import {
-  Button,
-  makeStyles,
-  MessageBar,
-  MessageBarBody,
-  Spinner,
-  Text,
-  tokens,
-} from '@fluentui/react-components';
+import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { usePropose } from '../../shared/change/useChange.js';
@@ -38,7 +30,6 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
   const styles = useStyles();
   const propose = usePropose();
   const [compared, setCompared] = useState<readonly PressCompared[]>();
-  const [refusal, setRefusal] = useState<string>();
   useEffect(() => {
     const aborter = new AbortController();
     void comparePresses(list, matches, rows, shop, { signal: aborter.signal }).then(
@@ -48,10 +39,10 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
   }, [list, matches, rows, shop]);
   if (!compared) return <Spinner size="tiny" label="Trying every press" />;
   const set = (press: string) => {
-    const proposal = setPress(list, matches, rows, press);
-    setRefusal(typeof proposal === 'string' ? proposal : undefined);
-    if (typeof proposal !== 'string') propose(proposal);
+    const title = `Set press ${shortText(press, 30)}`;
+    propose({ title, make: async () => setPress(list, matches, rows, press) });
   };
+  const some = compared.some(({ runs }) => runs > 0);
   return (
     <>
       <table className={styles.table}>
@@ -63,9 +54,11 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
                 {heading}
               </th>
             ))}
-            <th scope="col" className={styles.cell}>
-              Change
-            </th>
+            {some && (
+              <th scope="col" className={styles.cell}>
+                Change
+              </th>
+            )}
           </tr>
         </thead>
         <tbody>
@@ -100,14 +93,7 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
           ))}
         </tbody>
       </table>
-      {compared.every(({ runs }) => runs === 0) && (
-        <Text>No press of the shop runs them as they are drawn.</Text>
-      )}
-      {refusal !== undefined && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{refusal}</MessageBarBody>
-        </MessageBar>
-      )}
+      {!some && <Text>No press of the shop runs them as they are drawn.</Text>}
     </>
   );
 }

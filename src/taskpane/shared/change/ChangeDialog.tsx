@@ -13,7 +13,7 @@ interface Props {
 
 /** Shows what a change would write, and asks. */
 export default function ChangeDialog({ stage, onWrite, onClose }: Props) {
-  const { title } = stage.at === 'asking' ? stage.previewed.proposal : stage.proposal;
+  const { title } = stage;
   return (
     <ModalDialog title={title} onLeave={stage.at === 'writing' ? undefined : onClose}>
       {content(stage)}

@@ -1,5 +1,5 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
-import { lazy, type ReactNode, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense, useMemo } from 'react';
 import type { Workbook } from '../../../workbook/port.js';
 import { ChangeContext } from './useChange.js';
 import { useChanges } from './useChanges.js';
@@ -8,10 +8,12 @@ const ChangeDialog = lazy(() => import(/* webpackChunkName: "change" */ './Chang
 
 /** Gives what is inside the way to propose changes; shows the dialog, and above it what was written last. */
 export function ChangeHost({ workbook, children }: { workbook: Workbook; children: ReactNode }) {
-  const { stage, written, refusal, propose, write, takeBack, forget, close } = useChanges(workbook);
+  const { stage, written, refusal, trouble, propose, goTo, write, takeBack, forget, close, closeTrouble } =
+    useChanges(workbook);
+  const offered = useMemo(() => ({ propose, goTo }), [propose, goTo]);
   const [newest] = written;
   return (
-    <ChangeContext.Provider value={propose}>
+    <ChangeContext.Provider value={offered}>
       <div role="status">
         {newest && (
           <MessageBar intent={refusal === undefined ? 'success' : 'error'} layout="multiline">
@@ -27,6 +29,18 @@ export function ChangeHost({ workbook, children }: { workbook: Workbook; childre
           </MessageBar>
         )}
       </div>
+      {trouble !== undefined && (
+        <div role="alert">
+          <MessageBar intent="error" layout="multiline">
+            <MessageBarBody>{trouble}</MessageBarBody>
+            <MessageBarActions>
+              <Button size="small" onClick={closeTrouble}>
+                Close
+              </Button>
+            </MessageBarActions>
+          </MessageBar>
+        </div>
+      )}
       {children}
       {stage && (
         <Suspense>

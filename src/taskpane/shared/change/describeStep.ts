@@ -23,10 +23,16 @@ export function describeStep(step: Step): string {
   }
 }
 
+/** So many contents are named one by one. */
+const fewCells = 6;
+
 function describeCells({ area, contents, formats }: Extract<Step, { kind: 'cells' }>): string {
   const filled = (contents ?? []).flat().filter((content) => content !== undefined);
   const [only] = filled;
   if (filled.length === 1 && only !== undefined) return `becomes ${shownContent(only)}`;
+  if (filled.length > 0 && filled.every(isFormula)) return counted(filled.length, 'formula');
+  if (filled.length > 1 && filled.length <= fewCells)
+    return filled.map((content) => shownContent(content as Content)).join(', ');
   if (filled.length > 0) return counted(filled.length, 'cell');
   const asText = formats?.flat().every((format) => format === undefined || format === '@');
   return `${counted(area.rows * area.columns, 'cell')} ${asText ? 'formatted as text' : 'formatted'}`;

@@ -11,6 +11,12 @@ export interface Proposal {
   written?: () => void;
 }
 
+/** A change that must look at the workbook before it can say what it writes, or in one sentence why it cannot. */
+export interface Making {
+  title: string;
+  make: () => Promise<Proposal | string>;
+}
+
 /** A proposal with what writing it would change. */
 export interface Previewed {
   proposal: Proposal;

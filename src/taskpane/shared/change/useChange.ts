@@ -1,13 +1,25 @@
 import { createContext, useContext } from 'react';
-import type { Proposal } from './proposal.js';
+import type { Area } from '../../../workbook/area.js';
+import type { Making, Proposal } from './proposal.js';
 
 /** Asks the user about a change: shows what it would write, and writes it on yes. */
-export type Propose = (proposal: Proposal) => void;
+export type Propose = (proposal: Proposal | Making) => void;
+/** Shows and selects cells; where that fails, the pane says why. */
+export type GoTo = (area: Area) => void;
 
-export const ChangeContext = createContext<Propose>(() => {
+const missing = () => {
   throw new Error('There is nothing here to show a change.');
+};
+
+export const ChangeContext = createContext<{ propose: Propose; goTo: GoTo }>({
+  propose: missing,
+  goTo: missing,
 });
 
 export function usePropose(): Propose {
-  return useContext(ChangeContext);
+  return useContext(ChangeContext).propose;
+}
+
+export function useGoTo(): GoTo {
+  return useContext(ChangeContext).goTo;
 }

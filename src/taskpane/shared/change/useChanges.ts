@@ -1,15 +1,16 @@
 import { useCallback, useState } from 'react';
+import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
 import { WorkbookError } from '../../../workbook/workbookError.js';
 import type { Revert } from '../../../workbook/write/step.js';
-import type { Previewed, Proposal } from './proposal.js';
+import type { Making, Previewed, Proposal } from './proposal.js';
 
 /** Where a proposed change is. */
 export type Stage =
-  | { at: 'planning'; proposal: Proposal }
-  | { at: 'asking'; previewed: Previewed }
-  | { at: 'writing'; proposal: Proposal; done: number; total: number; stop: () => void }
-  | { at: 'failed'; proposal: Proposal; message: string };
+  | { at: 'planning'; title: string }
+  | { at: 'asking'; title: string; previewed: Previewed }
+  | { at: 'writing'; title: string; done: number; total: number; stop: () => void }
+  | { at: 'failed'; title: string; message: string };
 
 /** A change that was written, and what takes it back. */
 export interface Written {
@@ -24,15 +25,23 @@ export function useChanges(workbook: Workbook) {
   const [stage, setStage] = useState<Stage>();
   const [written, setWritten] = useState<readonly Written[]>([]);
   const [refusal, setRefusal] = useState<string>();
+  const [trouble, setTrouble] = useState<string>();
 
   const propose = useCallback(
-    (proposal: Proposal) => {
+    (asked: Proposal | Making) => {
+      const { title } = asked;
       setRefusal(undefined);
-      setStage({ at: 'planning', proposal });
-      workbook.plan(proposal.steps).then(
-        (plan) => setStage({ at: 'asking', previewed: { proposal, plan } }),
-        (error: unknown) => setStage({ at: 'failed', proposal, message: sentenceOf(error) }),
+      setStage({ at: 'planning', title });
+      stageFor(asked, workbook).then(setStage, (error: unknown) =>
+        setStage({ at: 'failed', title, message: sentenceOf(error) }),
       );
+    },
+    [workbook],
+  );
+  const goTo = useCallback(
+    (area: Area) => {
+      setTrouble(undefined);
+      workbook.goTo(area).catch((error: unknown) => setTrouble(sentenceOf(error)));
     },
     [workbook],
   );
@@ -40,16 +49,16 @@ export function useChanges(workbook: Workbook) {
   const write = async ({ proposal, plan }: Previewed) => {
     const aborter = new AbortController();
     const stop = () => aborter.abort();
-    const progress = (done: number, total: number) =>
-      setStage({ at: 'writing', proposal, done, total, stop });
+    const { title } = proposal;
+    const progress = (done: number, total: number) => setStage({ at: 'writing', title, done, total, stop });
     progress(0, plan.cells);
     try {
       const revert = await workbook.write(plan, { confirmed: true, signal: aborter.signal, progress });
-      setWritten((before) => [{ title: proposal.title, revert }, ...before].slice(0, keptWrites));
+      setWritten((before) => [{ title, revert }, ...before].slice(0, keptWrites));
       setStage(undefined);
       proposal.written?.();
     } catch (error) {
-      setStage({ at: 'failed', proposal, message: sentenceOf(error) });
+      setStage({ at: 'failed', title, message: sentenceOf(error) });
     }
   };
 
@@ -69,7 +78,19 @@ export function useChanges(workbook: Workbook) {
     setRefusal(undefined);
     setWritten((before) => before.slice(1));
   };
-  return { stage, written, refusal, propose, write, takeBack, forget, close: () => setStage(undefined) };
+  return {
+    ...{ stage, written, refusal, trouble, propose, goTo, write, takeBack, forget },
+    close: () => setStage(undefined),
+    closeTrouble: () => setTrouble(undefined),
+  };
+}
+
+async function stageFor(asked: Proposal | Making, workbook: Workbook): Promise<Stage> {
+  const { title } = asked;
+  const proposal = 'make' in asked ? await asked.make() : asked;
+  if (typeof proposal === 'string') return { at: 'failed', title, message: proposal };
+  const plan = await workbook.plan(proposal.steps);
+  return { at: 'asking', title, previewed: { proposal, plan } };
 }
 
 function sentenceOf(error: unknown): string {

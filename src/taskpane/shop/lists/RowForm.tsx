@@ -11,20 +11,17 @@ interface Props {
   values: readonly string[];
   /** Why the row cannot be read; undefined for a good one. */
   problem: (values: readonly string[]) => string | undefined;
-  onSave: (values: readonly string[]) => Promise<string | undefined>;
+  onSave: (values: readonly string[]) => void;
   onCancel: () => void;
 }
 
 /** One row of a list as a form. */
 export function RowForm({ title, columns, values, problem, onSave, onCancel }: Props) {
   const [typed, setTyped] = useState<readonly string[]>(values);
-  const [refusal, setRefusal] = useState<string>();
   const untouched = typed.every((text, at) => text === values[at]);
   const wrong = untouched ? undefined : problem(typed);
   const set = (at: number, text: string) =>
     setTyped(typed.map((each, index) => (index === at ? text : each)));
-  const save = async () => setRefusal(problem(typed) ?? (await onSave(typed)));
-  const shown = wrong ?? refusal;
   return (
     <form
       aria-label={title}
@@ -32,7 +29,7 @@ export function RowForm({ title, columns, values, problem, onSave, onCancel }: P
       style={stack(10)}
       onSubmit={(event) => {
         event.preventDefault();
-        void save();
+        if (problem(typed) === undefined) onSave(typed);
       }}
     >
       {columns.map(({ heading, hint, choices }, at) => (
@@ -50,9 +47,9 @@ export function RowForm({ title, columns, values, problem, onSave, onCancel }: P
           )}
         </PaneField>
       ))}
-      {shown !== undefined && (
+      {wrong !== undefined && (
         <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{shortText(shown, 300)}</MessageBarBody>
+          <MessageBarBody>{shortText(wrong, 300)}</MessageBarBody>
         </MessageBar>
       )}
       <div style={{ display: 'flex', gap: 8 }}>

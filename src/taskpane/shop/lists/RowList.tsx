@@ -44,29 +44,31 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
   );
   const valuesOf = (row: number) =>
     columns.map(({ heading }) => (table ? String(table.values[row]?.[columnAt(table, heading)] ?? '') : ''));
-  const change = async (row: number, values: readonly string[], title: string) => {
+  const change = (row: number, values: readonly string[], title: string) => {
     const before = valuesOf(row);
     const changed = columns.flatMap(({ heading }, at) => (values[at] === before[at] ? [] : { heading, at }));
-    const unwritable = changed.find(({ heading }) => !table || columnAt(table, heading) < 0);
-    if (unwritable || !table)
-      return `The table has no column ${unwritable?.heading ?? ''}. Add it on the sheet first.`;
-    const steps = changed.map(({ heading, at }) =>
-      writeCell(table, row, columnAt(table, heading), values[at] ?? ''),
-    );
-    propose({ title, steps, written: close });
-    return undefined;
+    const make = async () => {
+      const unwritable = changed.find(({ heading }) => !table || columnAt(table, heading) < 0);
+      if (unwritable || !table)
+        return `The table has no column ${unwritable?.heading ?? ''}. Add it on the sheet first.`;
+      const steps = changed.map(({ heading, at }) =>
+        writeCell(table, row, columnAt(table, heading), values[at] ?? ''),
+      );
+      return { title, steps, written: close };
+    };
+    propose({ title, make });
   };
-  const addRow = async (values: readonly string[]) => {
-    const steps = await add(values);
-    if (typeof steps === 'string') return steps;
-    propose({ title: `Add ${what}`, steps, written: close });
-    return undefined;
+  const addRow = (values: readonly string[]) => {
+    const title = `Add ${what}`;
+    const make = async () => {
+      const steps = await add(values);
+      return typeof steps === 'string' ? steps : { title, steps, written: close };
+    };
+    propose({ title, make });
   };
-  const form = (
-    title: string,
-    values: readonly string[],
-    onSave: (typed: readonly string[]) => Promise<string | undefined>,
-  ) => <RowForm {...{ title, columns, values, problem, onSave, onCancel: close }} />;
+  const form = (title: string, values: readonly string[], onSave: (typed: readonly string[]) => void) => (
+    <RowForm {...{ title, columns, values, problem, onSave, onCancel: close }} />
+  );
   return (
     <>
       <ul className={styles.list}>
@@ -81,7 +83,7 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
             return <li key={row}>{form(`Change ${what}`, values, save)}</li>;
           }
           const remove = () =>
-            void change(
+            change(
               row,
               columns.map(() => ''),
               `Remove ${what}: ${said}`,

@@ -1,4 +1,4 @@
-import { Button, Input, MessageBar, MessageBarBody, Select, Text } from '@fluentui/react-components';
+import { Button, Input, Select, Text } from '@fluentui/react-components';
 import { useState } from 'react';
 import { InputError } from '../../../core/inputError.js';
 import { edgeCodes } from '../../../core/rule/edgeDistance.js';
@@ -43,7 +43,6 @@ const meanings: Record<keyof Settings, string> = {
 export function SettingsForm({ workbook, shop }: ShopPartProps) {
   const propose = usePropose();
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
-  const [refusal, setRefusal] = useState<string>();
   const table = shop.tables.settings;
   if (!table) return <Text>The SHOP formula names no table of settings, so the usual values hold.</Text>;
   const onSheet = (name: string) =>
@@ -54,14 +53,14 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
     names.map((name) => [name, problemOf(name, typed[name] ?? onSheet(name), shop.shop.unit)]),
   );
   const wrong = changed.some((name) => problems[name] !== undefined);
-  const save = async () => {
-    const steps = await stepsFor(
-      changed.map((name) => ({ name, value: typed[name] ?? '' })),
-      table,
-      workbook,
-    );
-    setRefusal(typeof steps === 'string' ? steps : undefined);
-    if (typeof steps !== 'string') propose({ title: 'Change settings', steps, written: () => setTyped({}) });
+  const save = () => {
+    const title = 'Change settings';
+    const values = changed.map((name) => ({ name, value: typed[name] ?? '' }));
+    const make = async () => {
+      const steps = await stepsFor(values, table, workbook);
+      return typeof steps === 'string' ? steps : { title, steps, written: () => setTyped({}) };
+    };
+    propose({ title, make });
   };
   return (
     <form
@@ -70,7 +69,7 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
       style={stack(12)}
       onSubmit={(event) => {
         event.preventDefault();
-        void save();
+        save();
       }}
     >
       {names.map((name) => {
@@ -101,11 +100,6 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
           </PaneField>
         );
       })}
-      {refusal !== undefined && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{refusal}</MessageBarBody>
-        </MessageBar>
-      )}
       <Button
         appearance="primary"
         type="submit"

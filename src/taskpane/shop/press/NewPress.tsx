@@ -1,12 +1,4 @@
-import {
-  Button,
-  Input,
-  MessageBar,
-  MessageBarBody,
-  Select,
-  Subtitle2,
-  Text,
-} from '@fluentui/react-components';
+import { Button, Input, Select, Subtitle2, Text } from '@fluentui/react-components';
 import { useState } from 'react';
 import { shortText } from '../../shared/shortText.js';
 import { usePropose } from '../../shared/change/useChange.js';
@@ -36,7 +28,6 @@ export function NewPress({ workbook, shop, onAdded, onCancel }: Props) {
     thickness: '',
   });
   const [asked, setAsked] = useState(false);
-  const [refusal, setRefusal] = useState<string>();
   const problems = answerProblems(answers, table, unit);
   const answer = (key: keyof NewPressAnswers) => ({
     value: answers[key],
@@ -50,14 +41,16 @@ export function NewPress({ workbook, shop, onAdded, onCancel }: Props) {
   };
   const lengthUnit = (key: 'punchThroat' | 'punchLargestHole' | 'punchLargestHoleThickness') =>
     String(unitOf(table, itemOf(key)) || unit);
-  const add = async () => {
+  const add = () => {
     setAsked(true);
     if (Object.keys(problems).length > 0) return;
     const name = answers.name.trim();
-    const steps = await appendColumn(workbook, table, name, newPressCells(answers, table));
-    setRefusal(typeof steps === 'string' ? steps : undefined);
-    if (typeof steps !== 'string')
-      propose({ title: `Add press ${shortText(name)}`, steps, written: () => onAdded(name) });
+    const title = `Add press ${shortText(name)}`;
+    const make = async () => {
+      const steps = await appendColumn(workbook, table, name, newPressCells(answers, table));
+      return typeof steps === 'string' ? steps : { title, steps, written: () => onAdded(name) };
+    };
+    propose({ title, make });
   };
   return (
     <form
@@ -66,7 +59,7 @@ export function NewPress({ workbook, shop, onAdded, onCancel }: Props) {
       style={stack(12)}
       onSubmit={(event) => {
         event.preventDefault();
-        void add();
+        add();
       }}
     >
       <Subtitle2 as="h2" style={{ margin: 0 }}>
@@ -114,11 +107,6 @@ export function NewPress({ workbook, shop, onAdded, onCancel }: Props) {
           <Input style={{ minWidth: 0 }} {...answer('thickness')} />
         </PaneField>
       </div>
-      {refusal !== undefined && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{refusal}</MessageBarBody>
-        </MessageBar>
-      )}
       <div style={{ display: 'flex', gap: 8 }}>
         <Button appearance="primary" type="submit">
           Add press

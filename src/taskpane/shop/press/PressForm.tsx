@@ -1,6 +1,6 @@
-import { Button, MessageBar, MessageBarBody, Subtitle2, Text } from '@fluentui/react-components';
-import { useState } from 'react';
+import { Button, Subtitle2, Text } from '@fluentui/react-components';
 import { shortText } from '../../shared/shortText.js';
+import type { Proposal } from '../../shared/change/proposal.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import type { ShopPartProps } from '../readyShop.js';
 import { appendRows } from '../sheet/tableCells.js';
@@ -23,7 +23,6 @@ export function PressForm({
   const propose = usePropose();
   const table = shop.tables.presses;
   const { mine, base, changed, taken, conflicts, type } = usePressFields(fieldsOf(table, name));
-  const [refusal, setRefusal] = useState<string>();
   const problems = Object.fromEntries(
     pressItems.map((item) => [
       item.name,
@@ -31,12 +30,10 @@ export function PressForm({
     ]),
   );
   const wrong = changed.filter((field) => problems[field] !== undefined);
-  const save = async () => {
+  const title = `Change ${shortText(name)}`;
+  const save = () => {
     const { steps, missing } = changedCells(table, name, base, mine);
-    const added = await rowsFor(missing);
-    setRefusal(typeof added === 'string' ? added : undefined);
-    if (typeof added !== 'string')
-      propose({ title: `Change ${shortText(name)}`, steps: [...steps, ...added] });
+    propose({ title, make: async () => withSteps(title, steps, await rowsFor(missing)) });
   };
   const rowsFor = async (missing: Record<string, string>): Promise<Step[] | string> => {
     const headings = table.values[0] ?? [];
@@ -54,7 +51,7 @@ export function PressForm({
       style={stack(12)}
       onSubmit={(event) => {
         event.preventDefault();
-        void save();
+        save();
       }}
     >
       <div style={{ display: 'flex', justifyContent: 'space-between', alignItems: 'center', gap: 8 }}>
@@ -67,11 +64,6 @@ export function PressForm({
       {folds.map((fold) => (
         <PressFold key={fold.title} {...{ fold, table, mine, problems, conflicts, onText: type }} />
       ))}
-      {refusal !== undefined && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{refusal}</MessageBarBody>
-        </MessageBar>
-      )}
       <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
         <Button appearance="primary" type="submit" disabled={changed.length === 0 || wrong.length > 0}>
           {changed.length === 0
@@ -82,6 +74,10 @@ export function PressForm({
       </div>
     </form>
   );
+}
+
+function withSteps(title: string, steps: Step[], added: Step[] | string): Proposal | string {
+  return typeof added === 'string' ? added : { title, steps: [...steps, ...added] };
 }
 
 function cellOfNewRow(heading: string, item: (typeof pressItems)[number], press: string, text: string) {
