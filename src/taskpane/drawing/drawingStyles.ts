@@ -65,6 +65,7 @@ export const useDrawingStyles = makeStyles({
   caption: { textAlign: 'left', paddingBottom: '4px' },
   cell: {
     textAlign: 'left',
+    overflowWrap: 'break-word',
     verticalAlign: 'top',
     padding: '3px 10px 3px 0',
     borderBottom: `1px solid ${tokens.colorNeutralStroke1}`,

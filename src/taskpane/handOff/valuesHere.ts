@@ -1,8 +1,10 @@
-import { cellAddress, cellOf } from '../../workbook/area.js';
+import type { CellValue } from '../../core/quantity/cellValue.js';
+import type { Area } from '../../workbook/area.js';
+import { type Content, isFormula } from '../../workbook/content.js';
 import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Step } from '../../workbook/write/step.js';
-import { writingSteps } from './areasOfCells.js';
+import { failing, joined, writingSteps } from './areasOfCells.js';
 import { freeListName, isListName, listRows, readList, sameFormula } from './formulaList.js';
 import { type FoundFormula } from './ourFormulas.js';
 
@@ -12,7 +14,7 @@ export async function stepsToValues(
   formulas: readonly FoundFormula[],
   { listed }: { listed: boolean },
 ): Promise<Step[]> {
-  const values = writingSteps(formulas.map(({ area, values: contents }) => ({ area, contents })));
+  const values = writingSteps(formulas.map(({ area, values }) => ({ area, items: values })));
   if (!listed) return values;
   const sheets = await workbook.sheets();
   const name = freeListName(sheets);
@@ -27,22 +29,13 @@ export async function changedValues(
   workbook: Workbook,
   formulas: readonly FoundFormula[],
 ): Promise<string[]> {
-  if (formulas.length === 0) return [];
-  const read = await workbook.read(
-    formulas.map(({ area }) => area),
-    ['values', 'formulas'],
-  );
-  return formulas.flatMap(({ area, values }, at) =>
-    values.flatMap((row, down) =>
-      row.flatMap((value, right) => {
-        const now = read[at]?.values[down]?.[right] ?? null;
-        const left = (read[at]?.formulas[down]?.[right] ?? null) !== null;
-        return !left && (now === value || (now ?? '') === (value ?? ''))
-          ? []
-          : `${area.sheet}!${cellAddress(cellOf(area, down, right))}`;
-      }),
-    ),
-  );
+  const patches = joined(formulas.map(({ area, values }) => ({ area, items: values })));
+  const areas = patches.map(({ area }) => area);
+  const read = areas.length > 0 ? await workbook.read(areas, ['values', 'formulas']) : [];
+  return failing(patches, (value, at, row, column) => {
+    const left = (read[at]?.formulas[row]?.[column] ?? null) !== null;
+    return !left && (read[at]?.values[row]?.[column] ?? '') === (value ?? '');
+  });
 }
 
 /** What brings the formulas of a list back. */
@@ -73,25 +66,43 @@ export async function bringBack(
 ): Promise<BringBack> {
   const [list] = await workbook.read([{ usedOf: listName }], ['values'], work);
   const formulas = readList(list?.values ?? []);
-  const areas = formulas.map(({ area }) => area);
-  const now = await workbook.read(areas, ['values'], work);
-  const edited = formulas.flatMap(({ area, value }, at) =>
-    (now[at]?.values[0]?.[0] ?? '') === (value ?? '') ? [] : place(area),
+  const shown = joined(
+    formulas.map(({ area, value }) => ({
+      area,
+      items: filled<CellValue | undefined>(area, value, undefined),
+    })),
   );
-  const back = formulas.map(({ area, formula }) => ({
-    area,
-    contents: Array.from({ length: area.rows }, (_, down) =>
-      Array.from({ length: area.columns }, (_unused, right) => (down + right === 0 ? { formula } : null)),
-    ),
-  }));
-  const blank = list ? [{ area: list.area, contents: list.values.map((row) => row.map(() => null)) }] : [];
+  const now = await workbook.read(
+    shown.map(({ area }) => area),
+    ['values'],
+    work,
+  );
+  const edited = failing(
+    shown,
+    (value, at, row, column) =>
+      value === undefined || (now[at]?.values[row]?.[column] ?? '') === (value ?? ''),
+  );
+  const back = joined(
+    formulas.map(({ area, formula }) => ({ area, items: filled<Content>(area, { formula }, null) })),
+  );
+  const blank = list ? [{ area: list.area, items: list.values.map((row) => row.map(() => null)) }] : [];
   const verify = async () => {
-    const read = await workbook.read(areas, ['formulas']);
-    return formulas.flatMap(({ area, formula }, at) =>
-      sameFormula(read[at]?.formulas[0]?.[0] ?? '', formula) ? [] : place(area),
+    const read = await workbook.read(
+      back.map(({ area }) => area),
+      ['formulas'],
+    );
+    return failing(
+      back,
+      (content, at, row, column) =>
+        !isFormula(content) || sameFormula(read[at]?.formulas[row]?.[column] ?? '', content.formula),
     );
   };
   return { steps: [...writingSteps(back), ...writingSteps(blank)], count: formulas.length, edited, verify };
 }
 
-const place = (area: FoundFormula['area']) => `${area.sheet}!${cellAddress(cellOf(area, 0, 0))}`;
+/** The first cell of an area, and the others. */
+function filled<Item>({ rows, columns }: Area, first: Item, others: Item): Item[][] {
+  return Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: columns }, (_unused, right) => (down + right === 0 ? first : others)),
+  );
+}

@@ -13,8 +13,8 @@ export interface WorkedCall {
  * it. They put it on the global object as `tonrowWorkings`.
  */
 export interface FunctionWorkings {
-  /** Throws an error with one sentence where the call is refused. */
-  workingOf(name: string, inputs: readonly CellValue[][][]): WorkedCall;
+  /** Arguments left out are null. Throws an error with one sentence where the call is refused. */
+  workingOf(name: string, inputs: readonly (CellValue[][] | null)[]): WorkedCall;
 }
 
 export function functionWorkings(): FunctionWorkings | undefined {

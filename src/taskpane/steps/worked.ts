@@ -49,7 +49,7 @@ export function workedCall({
   try {
     return workings.workingOf(
       name,
-      given.map(({ values }) => values),
+      given.map(({ written, values }) => (written === '' ? null : values)),
     );
   } catch (error) {
     return error instanceof Error ? error.message : String(error);

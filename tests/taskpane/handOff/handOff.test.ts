@@ -6,7 +6,6 @@ import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { MadeCopy } from '../../../src/taskpane/handOff/copyMaker.js';
 import HandOff from '../../../src/taskpane/handOff/index.js';
-import { ChangeContext } from '../../../src/taskpane/shared/change/useChange.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { ShopState } from '../../../src/taskpane/shared/shopState.js';
@@ -26,12 +25,16 @@ afterEach(() => {
   Reflect.deleteProperty(globalThis, 'tonrowCopies');
 });
 
+/** A proposal is written at once, as after a yes. */
+const answers = vi.hoisted((): { propose?: (given: unknown) => void } => ({}));
+vi.mock('../../../src/taskpane/shared/change/useChange.js', () => ({ usePropose: () => answers.propose }));
+
 const proposed: Proposal[] = [];
 
-/** The place over a workbook; a proposal is written at once, as after a yes. */
 async function show(book: MemoryWorkbook, shop?: ShopState): Promise<void> {
   proposed.length = 0;
-  const propose = (proposal: Proposal) => {
+  answers.propose = (given) => {
+    const proposal = given as Proposal;
     proposed.push(proposal);
     void book
       .plan(proposal.steps)
@@ -39,11 +42,7 @@ async function show(book: MemoryWorkbook, shop?: ShopState): Promise<void> {
       .then(() => proposal.written?.());
   };
   const state = shop ?? (await readShopState(book));
-  const place = createElement(
-    ChangeContext.Provider,
-    { value: propose },
-    createElement(HandOff, { workbook: book, shop: state }),
-  );
+  const place = createElement(HandOff, { workbook: book, shop: state });
   act(() => root.render(createElement(FluentProvider, { theme: webLightTheme }, place)));
   await settled();
 }

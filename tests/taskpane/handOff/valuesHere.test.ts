@@ -194,7 +194,7 @@ describe('writing steps', () => {
   it('join what stands below each other, and nothing else', () => {
     const one = (sheet: string, row: number, column: number) => ({
       area: cell(sheet, row, column),
-      contents: [[row]],
+      items: [[row]],
     });
     const steps = writingSteps([
       one('Q', 2, 0),
