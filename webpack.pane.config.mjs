@@ -4,8 +4,10 @@ import { sourceNames, sourceRules } from './scripts/webpack/sourceRules.mjs';
 
 const root = import.meta.dirname;
 
-/** @param {{ entry?: Record<string, string>, output?: string, mode?: 'production' | 'development' }} options */
-export function paneConfig({ entry, output, mode = 'production' } = {}) {
+/**
+ * @param {{ entry?: Record<string, string>, output?: string, mode?: 'production' | 'development', chunkNames?: string }} options
+ */
+export function paneConfig({ entry, output, mode = 'production', chunkNames = '[name].js' } = {}) {
   return {
     mode,
     name: 'pane',
@@ -16,7 +18,7 @@ export function paneConfig({ entry, output, mode = 'production' } = {}) {
     output: {
       path: output ?? path.join(root, 'out/pane'),
       filename: '[name].js',
-      chunkFilename: '[name].js',
+      chunkFilename: chunkNames,
       publicPath: 'auto',
       clean: true,
     },

@@ -8,11 +8,12 @@ import { AddressRefused, readAddress } from './manifest/address.mjs';
 
 const address = addressOfCall(process.argv.slice(2));
 ensure({ development: true });
+const { assembleAddIn } = await import('./package/assemble.mjs');
 const { hostedFiles } = await import('./package/hostedFiles.mjs');
 const { manifestProblems } = await import('./manifest/check.mjs');
 
 const template = readFileSync(path.join(root, 'manifest', 'manifest.xml'), 'utf8');
-const files = hostedFiles(path.join(root, 'dist'), template, address);
+const files = hostedFiles(await assembleAddIn(), template, address);
 const problems = manifestProblems(files.get('manifest.xml').toString('utf8'), {
   address,
   read: (name) => files.get(name),

@@ -6,15 +6,15 @@ import { localAddress } from './manifest/address.mjs';
 import { hasSpreadsheetHost, noHost } from './sideload/machine.mjs';
 
 const [action] = process.argv.slice(2);
-const folder = path.join(root, 'dist');
-const manifest = path.join(folder, 'manifest.xml');
+const manifest = path.join(root, 'dist', 'manifest.xml');
 
 async function start() {
   const { default: certificates } = await import('office-addin-dev-certs');
   const { default: settings } = await import('office-addin-dev-settings');
+  const { assembleAddIn } = await import('./package/assemble.mjs');
   const { serveFolder } = await import('./sideload/localHost.mjs');
   const port = Number(new URL(localAddress).port);
-  await serveFolder(folder, port, await certificates.getHttpsServerOptions());
+  await serveFolder(await assembleAddIn(), port, await certificates.getHttpsServerOptions());
   console.log(`Serving the add-in at ${localAddress}; Ctrl+C ends it.`);
   await settings.sideloadAddIn(manifest);
   console.log('The spreadsheet host opens with Tonrow. npm run sideload:stop takes it out again.');

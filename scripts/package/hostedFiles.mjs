@@ -24,9 +24,13 @@ export function hostedFiles(dist, template, address) {
       if (!hashed.has(name) || manifest.includes(`${address}/${name}"`)) files.set(name, bytes);
     }
   }
-  files.set('headers.example.txt', Buffer.from(headersExample(files, [...hashed.values()], address)));
+  const kept = [...files.keys()].filter((name) => withHash.test(name));
+  files.set('headers.example.txt', Buffer.from(headersExample(files, kept, address)));
   return files;
 }
+
+/** Names of ours and of the bundler that change with their content, so that a cache may keep them for ever. */
+const withHash = /\.[0-9a-f]{12}\.\w+$/;
 
 /** What a browser may load: everything but the commands of this machine and the manifest. */
 function readFolder(folder) {

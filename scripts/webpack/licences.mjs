@@ -18,10 +18,11 @@ function packagesOf(compilation) {
 export function licencesOf(compilation) {
   return packagesOf(compilation)
     .map((folder) => {
-      const { name, version } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
+      const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
       const file = readdirSync(folder).find((each) => /^licen[cs]e/i.test(each));
-      if (file === undefined) throw new Error(`${name} has no licence file`);
-      return `${name} ${version}\n\n${readFileSync(path.join(folder, file), 'utf8').trim()}\n`;
+      if (file === undefined && typeof license !== 'string') throw new Error(`${name} states no licence`);
+      const text = file === undefined ? license : readFileSync(path.join(folder, file), 'utf8').trim();
+      return `${name} ${version}\n\n${text}\n`;
     })
     .join('\n---\n\n');
 }

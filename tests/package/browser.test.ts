@@ -59,7 +59,7 @@ const worker = `WebAssembly.compile(new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0]
 
 beforeAll(async () => {
   host = await HttpsHost.start('/tonrow');
-  host.files = packagedFor(host.address);
+  host.files = await packagedFor(host.address);
   host.files.set('probe.js', Buffer.from(probe));
   host.files.set('probe.worker.js', Buffer.from(worker));
   browser = await launchChromium();
@@ -121,6 +121,7 @@ describe('the package in a browser', () => {
     const scripts = requests.filter((url) => url.startsWith(host.origin) && url.endsWith('.js'));
     expect(scripts.map((url) => new URL(url).pathname)).toEqual([
       expect.stringMatching(/^\/tonrow\/functions\.[0-9a-f]{12}\.js$/),
+      expect.stringMatching(/^\/tonrow\/pane\.[0-9a-f]{12}\.js$/),
     ]);
     await page.close();
   });

@@ -10,7 +10,7 @@ let host: HttpsHost;
 
 beforeAll(async () => {
   host = await HttpsHost.start('/tonrow');
-  host.files = packagedFor(host.address);
+  host.files = await packagedFor(host.address);
 });
 
 afterAll(() => host?.close());
@@ -84,12 +84,13 @@ describe('the package', () => {
     const names = [...host.files.keys()];
     expect(names.filter((name) => name.endsWith('.mjs'))).toEqual([]);
     expect(names).toContain('functions.js.LICENSE.txt');
+    expect(names).toContain('pane.js.LICENSE.txt');
     const total = [...host.files.values()].reduce((sum, bytes) => sum + bytes.length, 0);
     expect(total).toBeLessThan(20_000_000);
   });
 
-  it('is the same for the same build', () => {
-    const again = packagedFor(host.address);
+  it('is the same for the same build', async () => {
+    const again = await packagedFor(host.address);
     expect([...again.keys()]).toEqual([...host.files.keys()]);
     for (const [name, bytes] of again)
       expect(bytes.equals(host.files.get(name) ?? Buffer.alloc(0))).toBe(true);
