@@ -49,7 +49,7 @@ export function Shell({ workbook }: { workbook: Workbook }) {
   const place = places.find(({ key }) => key === current);
   return (
     <NavigationContext.Provider value={{ open, partsView }}>
-      <main className={styles.pane} aria-label="Tonrow">
+      <section className={styles.pane} aria-label="Tonrow">
         <StatusLine shop={shop} lists={lists} />
         <div className={styles.tabs}>
           <TabStrip label="Places" tabs={places} selected={current} panel="place" onSelect={open} />
@@ -65,7 +65,7 @@ export function Shell({ workbook }: { workbook: Workbook }) {
           </div>
         </ChangeHost>
         <Caution />
-      </main>
+      </section>
     </NavigationContext.Provider>
   );
 }

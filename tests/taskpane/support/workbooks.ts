@@ -2,7 +2,7 @@ import { addShopSheet } from '../../../src/taskpane/shop/sheet/addShopSheet.js';
 import type { Content } from '../../../src/workbook/content.js';
 import type { MemoryWorkbook } from './memoryWorkbook.js';
 
-const headings = [
+export const partsHeadings = [
   'Pc mark',
   'Quantity',
   'Profile',
@@ -43,7 +43,7 @@ export async function fillWorkbook(workbook: MemoryWorkbook, kind: string): Prom
   const rows = Number(/list(\d+)/.exec(kind)?.[1] ?? 0);
   if (rows > 0) {
     workbook.type('Sheet1', 0, 0, [['Catwalk and handrail package, grain-handling tower'], ['']]);
-    workbook.type('Sheet1', 2, 0, [headings, ...partsList(rows)]);
+    workbook.type('Sheet1', 2, 0, [partsHeadings, ...partsList(rows)]);
     workbook.select({ sheet: 'Sheet1', row: 4, column: 1, rows: 1, columns: 1 });
   }
   if (kind.includes('broken')) workbook.type('Shop', 13, 3, [['abc']]);
