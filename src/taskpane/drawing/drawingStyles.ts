@@ -21,7 +21,7 @@ const bare = {
 } as const;
 
 export const useDrawingStyles = makeStyles({
-  figure: { margin: 0, display: 'grid', rowGap: '4px' },
+  figure: { margin: 0, display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', rowGap: '4px', minWidth: 0 },
   title: { margin: 0, fontSize: tokens.fontSizeBase300, fontWeight: tokens.fontWeightSemibold },
   summary: { margin: 0 },
   frame: {

@@ -1,8 +1,14 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 
 export const useHandOffStyles = makeStyles({
-  place: { display: 'grid', rowGap: '20px', minWidth: 0 },
-  part: { display: 'grid', rowGap: '8px', minWidth: 0, alignContent: 'start' },
+  place: { display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', rowGap: '20px', minWidth: 0 },
+  part: {
+    display: 'grid',
+    gridTemplateColumns: 'minmax(0, 1fr)',
+    rowGap: '8px',
+    minWidth: 0,
+    alignContent: 'start',
+  },
   heading: { margin: 0, fontSize: tokens.fontSizeBase400, fontWeight: tokens.fontWeightSemibold },
   subheading: { margin: 0, fontSize: tokens.fontSizeBase300, fontWeight: tokens.fontWeightSemibold },
   text: { margin: 0, overflowWrap: 'anywhere' },

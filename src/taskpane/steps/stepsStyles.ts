@@ -1,8 +1,8 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 
 export const useStepsStyles = makeStyles({
-  place: { display: 'grid', rowGap: '16px', minWidth: 0 },
-  part: { display: 'grid', rowGap: '8px', minWidth: 0 },
+  place: { display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', rowGap: '16px', minWidth: 0 },
+  part: { display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', rowGap: '8px', minWidth: 0 },
   heading: {
     margin: 0,
     fontSize: tokens.fontSizeBase400,
