@@ -1,5 +1,7 @@
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { saveBook } from '../../src/bench/save/saveBook.js';
 import { GridWorkbook } from '../../src/bench/port/gridWorkbook.js';
@@ -29,6 +31,19 @@ afterEach(() => open?.page.context().close());
 const shots = path.join(root, 'out', 'shots');
 mkdirSync(shots, { recursive: true });
 const shot = (name: string) => path.join(shots, `bench-${name}.png`);
+
+const axe = readFileSync(path.join(root, 'node_modules/axe-core/axe.min.js'), 'utf8');
+
+/** What a general accessibility checker finds serious or critical on the page. */
+async function seriousFindings(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const findings = await page.evaluate(() =>
+    (window as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
+  );
+  return findings.violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+}
 
 const verdicts = (bytes: Uint8Array) =>
   readSheetValues(bytes, 'Quote').map((row) => [row[0], row[17], row[20]]);
@@ -103,6 +118,7 @@ describe('the page in windows of all kinds', () => {
       expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(width);
     }
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(await seriousFindings(page)).toEqual([]);
     const stacked = (pane?.y ?? 0) >= (grid?.y ?? 0) + (grid?.height ?? 0);
     expect(stacked).toBe(width < 820);
     expect(troubles).toEqual([]);

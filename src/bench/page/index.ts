@@ -2,6 +2,7 @@ import { registerFunctions } from '../engine/registerFunctions';
 import { enterFirst, goRoundWithF6 } from './areas';
 import { Desk } from './desk';
 import { loadBuiltFunctions } from './functions';
+import { labelGrid } from './gridLabels';
 import { hideWhatIsNotSaved } from './menus';
 import { Speech } from './speech';
 import { makeSplitter } from './splitter';
@@ -16,6 +17,7 @@ async function start(): Promise<void> {
   const speech = new Speech(part('news'), part('trouble'), part<HTMLDialogElement>('question'));
   makeSplitter(part('splitter'), part('frame'), part('pane'));
   hideWhatIsNotSaved();
+  labelGrid(part('grid'));
   goRoundWithF6([
     { element: part('top'), enter: () => enterFirst(part('top')) },
     { element: part('grid'), enter: () => enterGrid(part('grid')) },
