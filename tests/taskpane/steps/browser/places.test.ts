@@ -67,6 +67,22 @@ describe('by keyboard alone', () => {
   });
 });
 
+describe('a copy for the shop', () => {
+  it('is made after a yes, and its formulas come back after another', async () => {
+    shown = await places.open('Hand-off', row, { name: 'copy', width: 450 });
+    await shown.click('Preview the copy');
+    await shown.click('Make values copy');
+    await shown.says('This will be written');
+    await shown.click('Write');
+    await shown.says('Done: 18 formulas are values now, and every cell shows what it showed.');
+    await shown.click('Bring formulas back');
+    await shown.says('18 formulas come back into their cells.');
+    await shown.click('Write');
+    await shown.says('All 18 formulas are back, each identical to the list.');
+    expect(shown.errors).toEqual([]);
+  });
+});
+
 describe('a report in its frame', () => {
   it('has its style though the policy lets none in as text', async () => {
     shown = await places.open('Hand-off', row, { name: 'frame', width: 450 });
