@@ -1,3 +1,4 @@
+import ExcelJS from 'exceljs';
 import { strFromU8, unzipSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openWorkbook, readSheetValues, type Workbook } from '../../src/xlsx';
@@ -298,4 +299,29 @@ describe('copies of the example quote', () => {
     for (const secret of ['<f>', '<f ', 'xldudf', 'Hourly rate', 'Punch throat', 'ShopStamp'])
       expect(text).not.toContain(secret);
   });
+
+  it.each(['shop', 'customer'] as const)(
+    'are read by another library, %s: none of our formulas, the same words',
+    async (kind) => {
+      const copy = await read(copied(bytes, kind).bytes);
+      const [formulas, texts] = [[] as string[], [] as string[]];
+      copy.getWorksheet('Quote')?.eachRow((row) =>
+        row.eachCell((cell) => {
+          if (cell.formula) formulas.push(cell.formula);
+          texts.push(cell.text);
+        }),
+      );
+      expect(formulas.filter((text) => kind === 'customer' || text.includes('TONROW'))).toEqual([]);
+      const words = readSheetValues(bytes, 'Quote')
+        .flat()
+        .filter((value) => typeof value === 'string' && value !== '');
+      expect(texts.filter((text) => words.includes(text)).length).toBeGreaterThanOrEqual(words.length);
+    },
+  );
 });
+
+async function read(bytes: Uint8Array): Promise<ExcelJS.Workbook> {
+  const workbook = new ExcelJS.Workbook();
+  await workbook.xlsx.load(bytes.slice().buffer);
+  return workbook;
+}
