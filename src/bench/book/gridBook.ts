@@ -135,6 +135,20 @@ export class GridBook implements FormulaKeeper {
     return [...tables.keys(), ...this.otherNames.map(({ name }) => name.toLowerCase())];
   }
 
+  /** Formulas that name one of these tables and no longer come to the cells it has now. */
+  outgrown(tables: readonly string[]): { display: string; position: CellPosition }[] {
+    const names = tables.map((name) => name.toLowerCase());
+    return [...this.typedFormulas].flatMap(([key, { display, engine }]) => {
+      if (!names.some((name) => display.toLowerCase().includes(name))) return [];
+      const position = this.getters.getCellPosition(Number(key.slice(key.lastIndexOf(' ') + 1)));
+      const cell = position && this.getters.getCell(position);
+      if (!cell?.isFormula || keyOf(position.sheetId, cell) !== key || this.engineFormula(cell) !== engine)
+        return [];
+      const now = this.translate(display, position);
+      return now === undefined || squeezed(now) === squeezed(engine) ? [] : [{ display, position }];
+    });
+  }
+
   typed(display: string, position: CellPosition): void {
     const cell = this.getters.getCell(position);
     if (!cell?.isFormula) return;

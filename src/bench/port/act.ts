@@ -5,6 +5,7 @@ import { isFormula } from '../../workbook/content';
 import type { Action, CellsAction, CellState } from '../../workbook/write/host';
 import { WorkbookError, type Trouble } from '../../workbook/workbookError';
 import type { GridBook } from '../book/gridBook';
+import type { NamedTable } from '../book/tableNames';
 import { doTogether, type Dispatch } from '../engine/together';
 import { parseFormula } from '../../headless/formula/parse';
 import { engineSheetName } from '../book/translate';
@@ -18,6 +19,7 @@ import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places';
 export function act(actions: readonly Action[], book: GridBook): (CellState | undefined)[] {
   const { getters } = book;
   doTogether(book.model, (dispatch) => {
+    const first = book.tables.all();
     for (const action of actions) {
       if (action.kind === 'cells') refuseLocked(action.area, book);
       const before = book.tables.all();
@@ -34,8 +36,22 @@ export function act(actions: readonly Action[], book: GridBook): (CellState | un
           });
       }
     }
+    renewFormulas(first, book, dispatch);
   });
   return actions.map((action) => (action.kind === 'cells' ? stateOf(action.area, book) : undefined));
+}
+
+/** Formulas know the cells of a table, not its name: where its size changed they are written again. */
+function renewFormulas(before: readonly NamedTable[], book: GridBook, dispatch: Dispatch): void {
+  const changed = before.filter(({ name, zone }) => {
+    const now = book.tables.find(name)?.zone;
+    return now && !helpers.deepEquals(now, zone);
+  });
+  if (changed.length === 0) return;
+  for (const { display, position } of book.outgrown(changed.map(({ name }) => name))) {
+    dispatch('UPDATE_CELL', { ...position, content: display });
+    book.typed(display, position);
+  }
 }
 
 function refuseLocked({ sheet }: Area, book: GridBook): void {
