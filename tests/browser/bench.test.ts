@@ -68,7 +68,11 @@ describe('the bench page', () => {
   it('recalculates the rows that hang on a press value typed into its cell, and only those', async () => {
     open = await openPage(bench);
     const change = pressChange('Punch force', 'Bay B', 40);
+    const failing = open.page.locator('#pane').getByText(/^\d+ of \d+ rows fail$/);
+    const failedBefore = await failing.textContent();
     await typeInto(open.page, 'Shop', change.cell, '40');
+    // The pane hears of it through the port.
+    await expect.poll(() => failing.textContent()).not.toBe(failedBefore);
     const saved = verdicts(await savedFile(open.page));
     const [before, after] = [await recalculatedQuote(), await recalculatedQuote([change])];
     expect(saved).toEqual(verdicts(after.bytes));
