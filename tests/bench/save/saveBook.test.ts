@@ -98,6 +98,33 @@ describe('saving what was edited', () => {
     expect(after?.text[1]?.[1]).toBe('50.0%');
   });
 
+  it('stores rows that were inserted into a list, with the list grown around them', () => {
+    const open = openExample();
+    const { sheetId } = cell(open.book, 'Quote', 'A1');
+    open.book.model.dispatch('ADD_COLUMNS_ROWS', {
+      sheetId,
+      sheetName: 'Quote',
+      dimension: 'ROW',
+      base: 9,
+      position: 'before',
+      quantity: 2,
+    });
+    open.book.model.dispatch('UPDATE_CELL', { ...cell(open.book, 'Quote', 'A10'), content: 'NEW' });
+    const { bytes, notes } = saveBook(open);
+    expect(notes).toEqual([]);
+    expect(openWorkbook(bytes).tables.find(({ name }) => name === 'Parts')?.zone).toMatchObject({
+      top: 4,
+      bottom: 55,
+    });
+    const again = openBook(bytes, functions).book;
+    const column = (book: typeof again, letter: string) =>
+      Array.from({ length: 52 }, (_, row) => book.value(cell(book, 'Quote', `${letter}${row + 5}`)) ?? '');
+    for (const letter of ['A', 'D', 'R', 'S', 'U'])
+      expect(column(again, letter)).toEqual(column(open.book, letter));
+    expect(column(again, 'A').slice(4, 8)).toEqual(['BP4', 'NEW', '', 'BP5']);
+    expect(again.format(cell(again, 'Quote', 'S20'))).toBe(open.book.format(cell(open.book, 'Quote', 'S20')));
+  });
+
   it('stores a column that was added to a table, with its formulas', async () => {
     const open = openExample();
     const port = new GridWorkbook(open.book);
