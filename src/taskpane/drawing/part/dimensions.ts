@@ -40,14 +40,17 @@ export function alongDimension(
   ];
 }
 
-/** A dimension across the part: the text to its right. */
+const shortest = 26;
+
+/** A dimension across the part: the text to its right, or above the fence where the arrow is too short for one beside it. */
 export function acrossDimension(
   from: number,
   to: number,
-  { start, level }: { start: number; level: number },
+  { start, level, atFence }: { start: number; level: number; atFence: boolean },
   { text, governs }: Dimension,
 ): Shape[] {
   const line = governs ? 'heavy' : 'thin';
+  const above = atFence && Math.abs(to - from) < shortest;
   return [
     { kind: 'line', path: segment(start, to, level + 5, to), line: 'thin' },
     { kind: 'line', path: segment(level, from, level, to), line },
@@ -59,10 +62,10 @@ export function acrossDimension(
     ),
     {
       kind: 'text',
-      x: level + 10,
-      y: (from + to) / 2 + 4,
+      x: above ? level : level + 10,
+      y: above ? from - 15 : (from + to) / 2 + 4,
       text,
-      anchor: 'start',
+      anchor: above ? 'middle' : 'start',
       strong: governs,
       behind: governs ? 'box' : 'paper',
     },

@@ -42,7 +42,8 @@ export function distanceShapes(
     if (isAcross(distance.kind)) {
       const beside = xOf(view, distance.besideMm);
       if (beside === undefined) continue;
-      const across = { start: beside, level: beside + 26 + column * 12 };
+      const atFence = distance.fromMm === 0;
+      const across = { start: beside, level: beside + 26 + column * 12, atFence };
       shapes.push(
         ...acrossDimension(yOf(view, distance.fromMm), yOf(view, distance.toMm), across, { text, governs }),
       );
