@@ -1,7 +1,7 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import type { ShopTables } from '../../core/shop/readShop.js';
 import { plainMatrix } from '../hostValue.js';
-import { type ShopRange, shopRanges } from './shopFormula.js';
+import { type ShopRange, shopRanges } from '../../core/shop/shopFormula.js';
 import { StartUpFailure } from './startUp.js';
 
 const stampName = 'ShopStamp';

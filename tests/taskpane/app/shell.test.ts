@@ -116,7 +116,7 @@ describe('what is true of the whole workbook', () => {
     workbook.memory.set('Shop', 3, 1, { content: 'nothing' });
     pane.close();
     pane = new ShownPane(workbook);
-    await pane.says('The cell ShopStamp holds no SHOP formula.');
+    await pane.says('ShopStamp: the cell holds no SHOP formula.');
     await pane.click('Go to cell');
     expect(workbook.visited.at(-1)).toMatchObject({ sheet: 'Shop', row: 3, column: 1 });
   });

@@ -1,4 +1,4 @@
-import { refuse } from '../../core/inputError.js';
+import { refuse } from '../inputError.js';
 
 /** A range named in the formula of the shop cell: a table, a defined name, or cells of a sheet. */
 export type ShopRange =
@@ -45,7 +45,7 @@ function readRange(text: string): ShopRange {
 }
 
 /** Splits at commas outside brackets, parentheses and quotes. */
-function splitArguments(text: string): string[] {
+export function splitArguments(text: string): string[] {
   const parts: string[] = [''];
   let depth = 0;
   let quote = '';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shopRanges } from '../../../src/functions/shop/shopFormula.js';
+import { shopRanges } from '../../../src/core/shop/shopFormula.js';
 import { refusal } from '../../support/refusal.js';
 
 const table = (name: string) => ({ kind: 'table', name });
