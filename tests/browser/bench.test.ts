@@ -148,6 +148,22 @@ describe('opening and saving', () => {
     expect(troubles).toEqual([]);
   });
 
+  it('opens a workbook dropped on the page', async () => {
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    const bytes = [...saveBook(openExample()).bytes];
+    const dropped = await page.evaluateHandle((content) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([new Uint8Array(content)], 'dropped.xlsx'));
+      return transfer;
+    }, bytes);
+    await page.dispatchEvent('#grid', 'dragover', { dataTransfer: dropped });
+    await page.dispatchEvent('#grid', 'drop', { dataTransfer: dropped });
+    await page.locator('#file-name', { hasText: 'dropped.xlsx' }).waitFor();
+    expect([...(await savedFile(page))]).toEqual(bytes);
+    expect(troubles).toEqual([]);
+  });
+
   it('refuses what is no workbook in one sentence, and leaves the open one alone', async () => {
     open = await openPage(bench);
     const { page, troubles } = open;
