@@ -34,9 +34,7 @@ export function useListCheck(
     const progress = (now: number) => {
       done = now;
       // A check that follows a change keeps the old answer on the screen until it has the new one.
-      setCheck((before) =>
-        before.at === 'done' && now < total ? before : { at: 'checking', done: now, total },
-      );
+      setCheck((before) => (before.at === 'done' ? before : { at: 'checking', done: now, total }));
     };
     void checkRows(JSON.parse(headingsKey) as string[], list.rows, shop, {
       signal: own.signal,
