@@ -3,11 +3,12 @@ import type { Press } from '../../../core/press/press.js';
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Drawn, Point, Shape } from '../drawing.js';
-import { polygon, polyline, rectangle, segment } from '../path.js';
+import { polygon, polyline, rectangle } from '../path.js';
 import { capacityLabel, capacityTable, capacityTitle } from './capacityText.js';
-import { commonThicknessesMm, logMarksMm } from './commonSizes.js';
+import { commonThicknessesMm } from './commonSizes.js';
 import { punchesOnHandMm } from './holeLadder.js';
 import { punchCapacity, type PunchCapacity } from './punchCapacity.js';
+import { axes, clamp, plateauLabel, type Plot, plotOf } from './wedgePlot.js';
 import { equalRoundMm, type SelectedHole, selectedMark, selectedText } from './selectedHole.js';
 
 export interface WedgeInput {
@@ -20,10 +21,6 @@ export interface WedgeInput {
   height?: number;
 }
 
-const left = 56;
-const right = 16;
-const top = 26;
-const foot = 46;
 /** Thicknesses tried along each line; the lines bend only where another limit takes over. */
 const samples = 97;
 const mostGrades = 3;
@@ -31,15 +28,6 @@ const dashes = ['', '10 5', '2 5'];
 /** Where along its falling line the name of each grade stands, so that names keep apart. */
 const labelPlaces = [0.1, 0.8, 0.35];
 const fallingShare = 0.999;
-
-interface Plot {
-  x: (thicknessMm: number) => number;
-  y: (holeMm: number) => number;
-  fromMm: number;
-  toMm: number;
-  lowMm: number;
-  highMm: number;
-}
 
 type Track = { grade: Grade; line: PunchCapacity[]; rungs: PunchCapacity[] };
 
@@ -99,32 +87,6 @@ function capacities(press: Press, grade: Grade, shop: Shop, thicknesses: readonl
 
 function logSteps(fromMm: number, toMm: number): number[] {
   return Array.from({ length: samples }, (_, at) => fromMm * (toMm / fromMm) ** (at / (samples - 1)));
-}
-
-function plotOf(
-  tracks: readonly Track[],
-  selected: SelectedHole | undefined,
-  { fromMm, toMm, width, height }: { fromMm: number; toMm: number; width: number; height: number },
-): Plot {
-  const all = tracks.flatMap(({ line }) => line);
-  const own = selected ? [equalRoundMm(selected.hole)] : [];
-  const least = all.map(({ leastMm }) => leastMm);
-  const rated = all.flatMap(({ ratingMm }) => (Number.isFinite(ratingMm) ? ratingMm : []));
-  const lowMm = Math.min(...least, ...own) / 1.25;
-  const highMm = Math.max(...least, ...rated, ...own) * 1.25;
-  const share = (mm: number, low: number, high: number) => Math.log(mm / low) / Math.log(high / low);
-  return {
-    x: (mm) => left + share(mm, fromMm, toMm) * (width - left - right),
-    y: (mm) => height - foot - share(mm, lowMm, highMm) * (height - foot - top),
-    fromMm,
-    toMm,
-    lowMm,
-    highMm,
-  };
-}
-
-function clamp(mm: number, { lowMm, highMm }: Plot): number {
-  return Math.min(Math.max(mm, lowMm), highMm);
 }
 
 /** Outside hatched; the wedge bare; between the shop's share and the rating stippled. */
@@ -192,48 +154,6 @@ function trackShapes({ grade, line }: Track, at: number, plot: Plot): Shape[] {
     { kind: 'line', path: drawn(({ ratingMm }) => ratingMm), line: 'outline', ...styled },
     ...label,
     ...leastLabel,
-  ];
-}
-
-/** Names the level part of the rating, where the plate's largest hole is the limit. */
-function plateauLabel(line: readonly PunchCapacity[], plot: Plot): Shape[] {
-  const [first, second] = line;
-  if (!first || !second || !Number.isFinite(first.ratingMm) || second.ratingMm !== first.ratingMm) return [];
-  const y = plot.y(first.ratingMm) + 19;
-  return [{ kind: 'text', x: left + 8, y, text: 'largest hole', behind: 'paper' }];
-}
-
-function axes(
-  common: readonly number[],
-  plot: Plot,
-  unit: Shop['unit'],
-  { width, height }: { width: number; height: number },
-): Shape[] {
-  const bottom = height - foot;
-  let last = -Infinity;
-  const along = common.flatMap((mm): Shape[] => {
-    const x = plot.x(mm);
-    const tick: Shape = { kind: 'line', path: segment(x, bottom, x, bottom + 5), line: 'thin' };
-    if (x - last < 30) return [tick];
-    last = x;
-    return [tick, { kind: 'text', x, y: bottom + 19, text: formatLength(mm, unit), anchor: 'middle' }];
-  });
-  const up = logMarksMm(unit, plot.lowMm, plot.highMm).flatMap((mm): Shape[] => [
-    { kind: 'line', path: segment(left - 5, plot.y(mm), left, plot.y(mm)), line: 'thin' },
-    { kind: 'text', x: left - 9, y: plot.y(mm) + 4, text: formatLength(mm, unit), anchor: 'end' },
-  ]);
-  return [
-    { kind: 'line', path: rectangle(left, top, width - left - right, bottom - top), line: 'thin' },
-    ...along,
-    ...up,
-    {
-      kind: 'text',
-      x: (left + width - right) / 2,
-      y: height - 8,
-      text: `thickness, ${unit}`,
-      anchor: 'middle',
-    },
-    { kind: 'text', x: 4, y: top - 4, text: `hole, ${unit}` },
   ];
 }
 
