@@ -132,7 +132,7 @@ describe('by keyboard alone', () => {
     expect(open.errors).toEqual([]);
   });
 
-  it('places are changed with the arrow keys, a list is checked, its groups walked, and a group given a press', async () => {
+  it('places are changed with the arrow keys, a list is checked, its groups walked, and its dates fixed', async () => {
     const open = (pane = await browser.open('shop+list16', look));
     await open.keys('Try one part', 'ArrowRight', 'Enter');
     await open.says('2 guessed');
@@ -140,12 +140,16 @@ describe('by keyboard alone', () => {
     await open.keys('Add check columns', 'Enter');
     await open.keys('Write', 'Enter');
     await open.says('8 of 16 rows fail');
+    await open.says('11 of 15 columns are read');
+    await open.says('2 rows · Edge short');
     await open.keys(/2 rows · Edge short/, 'Enter');
+    await open.button('Next row').waitFor();
     await open.keys('Next row', 'Enter', 'Enter');
     await open.says('2 of 2: row 13, CL2-2');
     const visited = await open.page.evaluate(() => window.tonrow.visited.map(({ row }) => row + 1));
     expect(visited).toEqual([5, 13]);
     await open.keys(/rows · Check input/, 'Enter');
+    await open.button('Fix 2 dates').waitFor();
     await open.keys('Fix 2 dates', 'Enter');
     await open.keys('Write', 'Enter');
     await open.says('6 of 16 rows fail');

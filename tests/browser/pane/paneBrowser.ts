@@ -134,8 +134,9 @@ export class OpenPane {
       await this.page.keyboard.press('Tab');
       const focused = await this.page.evaluate(() => {
         const element = document.activeElement as HTMLInputElement | null;
-        const label = element?.getAttribute('aria-label') ?? element?.labels?.[0]?.textContent;
-        return (label ?? element?.textContent ?? '').trim();
+        if (!element || element === (document.body as HTMLElement)) return '';
+        const label = element.getAttribute('aria-label') ?? element.labels?.[0]?.textContent;
+        return (label ?? element.textContent ?? '').trim();
       });
       if (typeof name === 'string' ? focused === name : name.test(focused)) return;
     }
