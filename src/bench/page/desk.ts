@@ -3,6 +3,7 @@ import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook';
 import { GridWorkbook } from '../port/gridWorkbook';
 import { saveBook } from '../save/saveBook';
 import { cellNote } from './cellNote';
+import { offerCopies, type OpenFile } from './copies';
 import { mountGrid } from './grid';
 import type { Speech } from './speech';
 
@@ -71,6 +72,7 @@ export class Desk {
     const clearGrid = await mountGrid(grid, opened.book, speech);
     // The pane is loaded on its own: the workbook is there before it.
     const { mountPane } = await import('../../taskpane/index');
+    offerCopies(() => ({ name, bytes: saveBook(opened).bytes }), give);
     const workbook = new GridWorkbook(opened.book);
     const clearPane = mountPane(pane, workbook);
     const stop = await workbook.watch(({ kind }) => {
@@ -100,15 +102,20 @@ export class Desk {
       throw error;
     }
     const { bytes, notes } = saved;
-    const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: workbookType }));
-    link.download = this.name;
-    link.click();
-    // The browser takes the file after the click has been handled.
-    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+    give({ name: this.name, bytes });
     this.changed = false;
     speech.say([`${this.name} is saved.`, ...notes].join(' '));
   }
+}
+
+/** Hands the browser a file to keep. */
+function give({ name, bytes }: OpenFile): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: workbookType }));
+  link.download = name;
+  link.click();
+  // The browser takes the file after the click has been handled.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 function keptNews(kept: number): string {

@@ -1,0 +1,19 @@
+import type { CopyKind, CopyMaker } from '../../taskpane/handOff/copyMaker';
+import { valuesCopy } from '../../xlsx/freeze';
+
+/** The open workbook as a file. */
+export interface OpenFile {
+  name: string;
+  bytes: Uint8Array;
+}
+
+/** Lets the pane make values copies of the open workbook, and give them to the user as files. */
+export function offerCopies(file: () => OpenFile, give: (copy: OpenFile) => void): void {
+  const tonrowCopies: CopyMaker = {
+    make: async (kind) => valuesCopy(file().bytes, { kind }),
+    save: async ({ bytes }, kind) => give({ name: copyName(file().name, kind), bytes }),
+  };
+  Object.assign(globalThis, { tonrowCopies });
+}
+
+const copyName = (name: string, kind: CopyKind) => name.replace(/(?=\.[^.]+$|$)/, ` ${kind} copy`);
