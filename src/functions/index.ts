@@ -3,7 +3,8 @@ import { ColdStart } from './shop/coldStart.js';
 import { readShopFromWorkbook } from './shop/readShopFromWorkbook.js';
 import { ShopRegistry } from './shop/registry.js';
 import { StartUp } from './shop/startUp.js';
-import { type Runtime, type SheetErrorCode, wrap } from './wrapper.js';
+import type { HostInput } from './hostValue.js';
+import { type Runtime, type SheetErrorCode, workingForPane, wrap } from './wrapper.js';
 
 // The one classic script the host loads: every function is associated before the script ends.
 const shops = new ShopRegistry();
@@ -22,6 +23,8 @@ const runtime: Runtime = {
 
 for (const descriptor of catalogue) CustomFunctions.associate(descriptor.name, wrap(descriptor, runtime));
 
-// The workbook's shop is read once, at once; the pane, in the same runtime, shows what came of it.
-Object.assign(globalThis, { tonrowStartUp: startUp });
+// The workbook's shop is read once, at once; the pane, in the same runtime, shows what came of it, and the steps
+// of the calls it is shown.
+const workingOf = (name: string, inputs: readonly HostInput[]) => workingForPane(name, inputs, runtime);
+Object.assign(globalThis, { tonrowStartUp: startUp, tonrowWorkings: { workingOf } });
 void coldStart.begin();

@@ -74,6 +74,17 @@ function call(
   return scanned(converts ? inShopUnit(result, kind, unit) : result, descriptor.name);
 }
 
+const shopIsNewer = 'The shop data is newer than this sheet: press F9.';
+
+/** The steps of a call for a pane in the same runtime. Throws an error with one sentence where the call is refused. */
+export function workingForPane(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {
+  try {
+    return workingOf(name, inputs, runtime);
+  } catch (error) {
+    throw error instanceof ShopNotRegistered ? new Error(shopIsNewer) : error;
+  }
+}
+
 /** Runs another function for its steps: the same code with the same arguments, not a second implementation. */
 function workingOf(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {
   const descriptor = runtime.catalogue.find((each) => each.name === name);
@@ -131,7 +142,7 @@ function sheetError(error: unknown, descriptor: Descriptor, runtime: Runtime): u
     return runtime.error(error.failure.code === 'unknown' ? '#N/A' : '#VALUE!', error.message);
   }
   if (error instanceof ShopNotRegistered) {
-    return runtime.error('#N/A', 'The shop data is newer than this sheet: press F9.');
+    return runtime.error('#N/A', shopIsNewer);
   }
   const reason = error instanceof Error ? error.message : String(error);
   return runtime.error(

@@ -1,0 +1,33 @@
+// What the functions offer the pane in the same runtime, besides the cells they answer.
+import { afterAll, describe, expect, it } from 'vitest';
+import type { WorkedCall } from '../../src/functions/descriptor.js';
+import type { HostInput } from '../../src/functions/hostValue.js';
+import { bundle } from './support/built.js';
+import { OfficialRuntime } from './support/officialRuntime.js';
+
+interface Offered {
+  tonrowWorkings: { workingOf(name: string, inputs: HostInput[]): WorkedCall };
+}
+
+const runtime = new OfficialRuntime(bundle);
+const { workingOf } = (runtime.window as unknown as Offered).tonrowWorkings;
+
+afterAll(() => runtime.window.close());
+
+describe('the workings offered to the pane', () => {
+  it('are those of the call, ending in its value', () => {
+    const { steps, unit } = workingOf('HOLEMIN', [[['1/2']], [['A36']], null]);
+    expect(unit).toBe('in');
+    expect(steps.at(-1)?.result).toMatchObject({ kind: 'length', value: 12.7 });
+  });
+
+  it('refuse in one sentence, a shop that was never read too', () => {
+    expect(() => workingOf('HOLEMIN', [[['thick']], [['A36']], null])).toThrow(
+      "Thickness: 'thick' is not a length.",
+    );
+    const stamp = 'in · 1 press · rules 1 · AAAA-BBBB-CCCC';
+    expect(() => workingOf('HOLEMIN', [[['1/2']], [['A36']], [[stamp]]])).toThrow(
+      'The shop data is newer than this sheet: press F9.',
+    );
+  });
+});
