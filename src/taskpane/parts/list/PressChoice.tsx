@@ -78,17 +78,19 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
                   </span>
                 )}
               </td>
-              <td className={styles.cell}>
-                {runs > 0 && (
-                  <Button
-                    size="small"
-                    aria-label={`Set press ${shortText(press, 30)} for these ${rows.length}`}
-                    onClick={() => set(press)}
-                  >
-                    Set for these {rows.length}
-                  </Button>
-                )}
-              </td>
+              {some && (
+                <td className={styles.cell}>
+                  {runs > 0 && (
+                    <Button
+                      size="small"
+                      aria-label={`Set press ${shortText(press, 30)} for these ${rows.length}`}
+                      onClick={() => set(press)}
+                    >
+                      Set for these {rows.length}
+                    </Button>
+                  )}
+                </td>
+              )}
             </tr>
           ))}
         </tbody>
