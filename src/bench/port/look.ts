@@ -40,7 +40,9 @@ export function stateOf(area: Area, book: GridBook): CellState {
 
 function contentOf(position: CellPosition, book: GridBook): Content {
   const formula = book.formula(position);
-  return formula === undefined ? book.value(position) : { formula };
+  if (formula !== undefined) return { formula };
+  // What another cell's formula spills here is not this cell's own content.
+  return book.getters.getCell(position) ? book.value(position) : null;
 }
 
 export function sheetsOf(book: GridBook): Sheet[] {

@@ -6,7 +6,7 @@ import { useLatest } from '../shared/useLatest.js';
 import { useWatch } from '../shared/useShop.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import { sentenceOf } from './useTask.js';
-import { type BringBack, bringBack, listIn } from './valuesHere.js';
+import { type BringBack, bringBack, listIn } from './ownValues.js';
 
 /** Bring formulas back: shown where the workbook has a list of them. */
 export function BackSection({ workbook }: { workbook: Workbook }) {

@@ -9,7 +9,7 @@ import { isListName } from './formulaList.js';
 import { type FoundFormula, foundFormulas, goesForShop } from './ourFormulas.js';
 import { Progress } from './Progress.js';
 import { sentenceOf, useTask } from './useTask.js';
-import { changedValues, stepsToValues } from './valuesHere.js';
+import { changedValues, stepsToValues } from './ownValues.js';
 
 interface Input {
   kind: CopyKind;

@@ -7,7 +7,7 @@ import {
   sameFormula,
 } from '../../../src/taskpane/handOff/formulaList.js';
 import { foundFormulas, goesForShop } from '../../../src/taskpane/handOff/ourFormulas.js';
-import { bringBack, changedValues, listIn, stepsToValues } from '../../../src/taskpane/handOff/valuesHere.js';
+import { bringBack, changedValues, listIn, stepsToValues } from '../../../src/taskpane/handOff/ownValues.js';
 import { writingSteps } from '../../../src/taskpane/handOff/areasOfCells.js';
 import { isFormula } from '../../../src/workbook/content.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
