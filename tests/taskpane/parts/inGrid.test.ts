@@ -63,11 +63,16 @@ describe('the pane and the functions in the grid say the same', () => {
     const list = listFrom({ key: 'cells', title: '', area }, area, cells?.values ?? [], 0);
     const proposal = await addChecks(workbook, list, matchColumns(list.headings, list.rows, shop));
     if (typeof proposal === 'string') throw new Error(proposal);
-    await workbook.write(await workbook.plan(proposal.steps), { confirmed: true });
+    const added = await workbook.write(await workbook.plan(proposal.steps), { confirmed: true });
     const table = (await workbook.tables()).find((each) => each.area.sheet === sheet);
     const [checked] = await workbook.read([{ table: table?.name ?? '' }], ['values']);
     const words = verdictsOf(checked?.values ?? []);
     expect(words.slice(0, 4)).toEqual(['OK', 'Edge short', 'OK', 'Hole too small']);
     expect(words).toEqual(await inPane(list));
+
+    await added.run();
+    const [back] = await workbook.read([area], ['values']);
+    expect(back?.values).toEqual(cells?.values);
+    expect((await workbook.tables()).some((each) => each.area.sheet === sheet)).toBe(false);
   });
 });
