@@ -237,10 +237,12 @@ describe('keyboard', () => {
     open = await openPage(bench);
     const { page, troubles } = open;
     for (let row = 0; row < 5; row++) await page.keyboard.press('ArrowDown');
-    await page.keyboard.type('Typed');
+    // A person takes a moment between moving and typing; the grid draws its cell editor in that time.
+    await pause(page);
+    await page.keyboard.type('Typed', { delay: 40 });
     await page.keyboard.press('Tab');
     await pause(page);
-    await page.keyboard.type('Beside');
+    await page.keyboard.type('Beside', { delay: 40 });
     await page.keyboard.press('Enter');
     expect(readSheetValues(await savedFile(page), 'Quote')[5]?.slice(0, 2)).toEqual(['Typed', 'Beside']);
     expect(troubles).toEqual([]);
