@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { gzipSync } from 'node:zlib';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { manifestProblems, parseManifest } from '../../scripts/manifest/check.mjs';
@@ -87,6 +88,16 @@ describe('the package', () => {
     expect(names).toContain('pane.js.LICENSE.txt');
     const total = [...host.files.values()].reduce((sum, bytes) => sum + bytes.length, 0);
     expect(total).toBeLessThan(20_000_000);
+  });
+
+  it.each([
+    ['the functions', /^functions\.js$/, 90],
+    ['the shell of the pane', /^pane\.[0-9a-f]{12}\.js$/, 160],
+  ])('packs %s under the limit for loading', (_, name, limitKilobyte) => {
+    const file = [...host.files.keys()].find((each) => name.test(each)) ?? '';
+    const packed = gzipSync(host.files.get(file) ?? '').length / 1024;
+    expect(packed).toBeGreaterThan(10);
+    expect(packed).toBeLessThanOrEqual(limitKilobyte);
   });
 
   it('is the same for the same build', async () => {
