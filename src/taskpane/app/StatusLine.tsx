@@ -14,33 +14,50 @@ const useStyles = makeStyles({
     lineHeight: '18px',
     backgroundColor: tokens.colorNeutralBackground3,
   },
-  row: { display: 'flex', gap: '6px', alignItems: 'center', flexWrap: 'wrap' },
+  row: { display: 'flex', columnGap: '16px', flexWrap: 'wrap' },
+  count: { display: 'inline-flex', gap: '6px' },
+  link: { fontSize: '12px', textAlign: 'start' },
 });
 
 /** The shop's stamp, the failing rows, and what is stale. */
 export function StatusLine({ shop, lists }: { shop: ShopState; lists: readonly CheckedList[] }) {
   const styles = useStyles();
-  const { open } = useNavigation();
-  const failing = lists.reduce((sum, list) => sum + list.failing, 0);
-  const rows = lists.reduce((sum, list) => sum + list.rows, 0);
-  const errors = lists.reduce((sum, list) => sum + list.errors, 0);
+  const sum = (of: (list: CheckedList) => number) => lists.reduce((total, list) => total + of(list), 0);
+  const rows = sum((list) => list.rows);
   return (
     <section className={styles.line} aria-label="State of the workbook">
       <div>{stampLine(shop)}</div>
       {rows > 0 && (
-        <div className={styles.row}>
-          <VerdictMark verdict={failing > 0 ? 'Over capacity' : 'OK'} />
-          {failing === 0 ? (
-            <span>{counted(rows, 'row')} checked, none fails</span>
-          ) : (
-            <Link style={{ fontSize: 12 }} onClick={() => open('parts', 'list')}>
-              {failing.toLocaleString('en')} of {counted(rows, 'row')} fail
-            </Link>
-          )}
-        </div>
+        <RowCounts rows={rows} failing={sum((list) => list.failing)} unknown={sum((list) => list.unknown)} />
       )}
-      <Stale shop={shop} errors={errors} />
+      <Stale shop={shop} errors={sum((list) => list.errors)} />
     </section>
+  );
+}
+
+/** How many rows fail, and how many could not be checked: the two are not the same. */
+function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; unknown: number }) {
+  const styles = useStyles();
+  const { open } = useNavigation();
+  const known = counted(rows - unknown, 'row');
+  const fails = failing === 1 ? 'fails' : 'fail';
+  return (
+    <div className={styles.row}>
+      <span className={styles.count}>
+        <VerdictMark verdict={failing > 0 ? 'Over capacity' : 'OK'} />
+        <Link className={styles.link} onClick={() => open('parts', 'list')}>
+          {failing > 0
+            ? `${failing.toLocaleString('en')} of ${counted(rows, 'row')} ${fails}`
+            : `${known} checked, none fails`}
+        </Link>
+      </span>
+      {unknown > 0 && (
+        <span className={styles.count}>
+          <VerdictMark verdict="Not checked" />
+          {unknown.toLocaleString('en')} could not be checked
+        </span>
+      )}
+    </div>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { Verdict } from '../../core/press/finding.js';
+import { verdictKind } from '../../core/press/verdictKind.js';
 
 const size = 14;
 const middle = size / 2;
@@ -23,21 +24,18 @@ export function VerdictMark({ verdict }: { verdict: Verdict }) {
 }
 
 function shapeOf(verdict: Verdict) {
-  switch (verdict) {
-    case 'OK':
-      return <circle {...ring} />;
-    case 'Near limit':
+  switch (verdictKind(verdict)) {
+    case 'fails':
+      return <rect x={2} y={2} width={10} height={10} fill="currentColor" />;
+    case 'unknown':
+      return <circle {...ring} strokeDasharray="3.2 2.1" />;
+    case 'passes':
       return (
         <>
           <circle {...ring} />
-          <path d={`M${middle} 2a5 5 0 0 1 0 10z`} fill="currentColor" />
+          {verdict === 'Near limit' && <path d={`M${middle} 2a5 5 0 0 1 0 10z`} fill="currentColor" />}
         </>
       );
-    case 'Not checked':
-    case 'Check input':
-      return <circle {...ring} strokeDasharray="3.2 2.1" />;
-    default:
-      return <rect x={2} y={2} width={10} height={10} fill="currentColor" />;
   }
 }
 

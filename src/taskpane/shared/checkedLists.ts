@@ -1,4 +1,5 @@
 import { type Verdict, verdicts } from '../../core/press/finding.js';
+import { type VerdictKind, verdictKind } from '../../core/press/verdictKind.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import type { Area } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
@@ -11,9 +12,10 @@ export const checkHeadings = { verdict: 'Verdict', use: 'Share of rating', note:
 export interface CheckedList {
   table: string;
   area: Area;
-  counts: ReadonlyMap<Verdict, number>;
-  failing: number;
   rows: number;
+  failing: number;
+  /** Rows that could not be checked: something is missing or cannot be read. */
+  unknown: number;
   /** Cells that show an error instead of a verdict. */
   errors: number;
   notes: readonly string[];
@@ -37,10 +39,18 @@ function summary({ name, area }: Table, words: CellValue[][], notes: CellValue[]
     if (verdict) counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
     else if (typeof word === 'string' && word.startsWith('#')) errors += 1;
   }
-  const rows = [...counts.values()].reduce((sum, count) => sum + count, 0);
-  const passed = (counts.get('OK') ?? 0) + (counts.get('Near limit') ?? 0);
+  const ofKind = (...kinds: VerdictKind[]) =>
+    [...counts].reduce((sum, [word, count]) => sum + (kinds.includes(verdictKind(word)) ? count : 0), 0);
   const texts = notes.map(([note]) => String(note ?? ''));
-  return { table: name, area, counts, failing: rows - passed, rows, errors, notes: texts };
+  return {
+    table: name,
+    area,
+    rows: ofKind('passes', 'unknown', 'fails'),
+    failing: ofKind('fails'),
+    unknown: ofKind('unknown'),
+    errors,
+    notes: texts,
+  };
 }
 
 /** A column that the user had before keeps its name, and ours is called Check note. */

@@ -100,7 +100,25 @@ describe('what is true of the whole workbook', () => {
     expect(workbook.visited.at(-1)).toMatchObject({ sheet: 'Shop', row, column: 3 });
   });
 
-  it('the status counts failing rows, and says when the shop cell shows an older shop', async () => {
+  it.each([
+    [['OK', 'Edge short', 'Check input', 'Not checked'], '1 of 4 rows fails', '2 could not be checked'],
+    [['Edge short', 'No tool', 'OK'], '2 of 3 rows fail', undefined],
+    [['OK', 'Near limit', 'Not checked'], '2 rows checked, none fails', '1 could not be checked'],
+    [['OK'], '1 row checked, none fails', undefined],
+  ])(
+    'the status tells rows that fail from rows that could not be checked: %j',
+    async (words, fail, unknown) => {
+      const workbook = await open('shop');
+      workbook.type('Sheet1', 0, 0, [['Section', 'Verdict'], ...words.map((word) => ['PL3/8X6', word])]);
+      const area = { sheet: 'Sheet1', row: 0, column: 0, rows: words.length + 1, columns: 2 };
+      workbook.memory.tables.push({ name: 'Parts', area, hasTotals: false });
+      await pane.says(fail);
+      if (unknown === undefined) expect(pane.text).not.toContain('could not be checked');
+      else await pane.says(unknown);
+    },
+  );
+
+  it('the status says when the shop cell shows an older shop', async () => {
     const workbook = await open('shop');
     await pane.says('in · 2 presses');
     workbook.memory.set('Shop', 3, 1, { value: 'in · 2 presses · rules 1 · ABCD-EFGH-DT4P' });

@@ -6,6 +6,7 @@ import {
   Button,
   makeStyles,
   Text,
+  tokens,
 } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import { type Verdict, verdicts } from '../../../core/press/finding.js';
@@ -35,6 +36,22 @@ const useStyles = makeStyles({
     alignItems: 'baseline',
     overflowWrap: 'anywhere',
     paddingBlock: '6px',
+  },
+  counts: {
+    listStyleType: 'none',
+    margin: 0,
+    padding: 0,
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fill, minmax(132px, 1fr))',
+    columnGap: '20px',
+    rowGap: '2px',
+    maxWidth: '480px',
+  },
+  count: {
+    display: 'flex',
+    justifyContent: 'space-between',
+    columnGap: '8px',
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
 });
 
@@ -80,6 +97,7 @@ export function ListResults(props: Props) {
 }
 
 function Counts({ results }: { results: readonly RowResult[] }) {
+  const styles = useStyles();
   const counts = new Map<Verdict, number>();
   for (const result of results)
     if (!result.blank) counts.set(result.verdict, (counts.get(result.verdict) ?? 0) + 1);
@@ -87,19 +105,9 @@ function Counts({ results }: { results: readonly RowResult[] }) {
   if (present.length === 0) return <Text role="status">No row of this list has anything to check.</Text>;
   return (
     <div role="status">
-      <ul
-        aria-label="Rows by verdict"
-        style={{
-          listStyleType: 'none',
-          margin: 0,
-          padding: 0,
-          display: 'flex',
-          flexWrap: 'wrap',
-          gap: '4px 16px',
-        }}
-      >
+      <ul aria-label="Rows by verdict" className={styles.counts}>
         {present.map((verdict) => (
-          <li key={verdict} style={{ display: 'flex', gap: 6 }}>
+          <li key={verdict} className={styles.count}>
             <VerdictWord verdict={verdict} />
             {counts.get(verdict)?.toLocaleString('en')}
           </li>

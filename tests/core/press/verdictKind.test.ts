@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { verdicts } from '../../../src/core/press/finding.js';
+import { verdictKind } from '../../../src/core/press/verdictKind.js';
+
+describe('what a verdict says of a row', () => {
+  it.each([
+    ['passes', ['Near limit', 'OK']],
+    ['unknown', ['Check input', 'Not checked']],
+    [
+      'fails',
+      [
+        'No press',
+        'No station',
+        'Too big',
+        "Can't reach",
+        'Hole too small',
+        'Holes too close',
+        'Edge short',
+        'Over capacity',
+        'No tool',
+      ],
+    ],
+  ] as const)('%s: %s', (kind, words) => {
+    expect(verdicts.filter((verdict) => verdictKind(verdict) === kind)).toEqual(words);
+  });
+});
