@@ -97,13 +97,26 @@ describe('the report', () => {
     book.type('Quote', 7, 4, [['<script>alert(1)</script>']]);
     const page = pageOf(await made(book));
     expect(page.querySelectorAll('script, img')).toHaveLength(0);
-    expect(cellsOf(page.querySelector('[aria-label="Failing rows"]')).map(([mark]) => mark)).toContain(
-      hostileMark,
-    );
+    const unread = cellsOf(page.querySelector('[aria-label="Rows that could not be checked"]'));
+    expect(unread.map(([mark, , verdict]) => [mark, verdict])).toEqual([[hostileMark, 'Check input']]);
   });
 
   it('escapes what has a meaning in pages', () => {
     expect(escapeHtml(`<a href="x" id='y'>&`)).toBe('&lt;a href=&quot;x&quot; id=&#39;y&#39;&gt;&amp;');
+  });
+
+  it('does not call a row failing that could not be checked', async () => {
+    const all = pageOf(await made());
+    expect(all.querySelector('[aria-label="Rows that could not be checked"]')).toBeNull();
+    const book = quoteBook();
+    for (const row of [5, 6]) book.type('Quote', row, 2, [['PL nothing']]);
+    const data = await made(book);
+    expect(data.failing).toEqual([]);
+    expect(data.unknown.map(({ mark, row }) => [mark, row])).toEqual([
+      ['BP1', 6],
+      ['A1', 7],
+    ]);
+    expect(pageOf(data).body.textContent).toContain('No row fails.');
   });
 
   it('tells many failing rows by their reasons first, and the rows behind', async () => {

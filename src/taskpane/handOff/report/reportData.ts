@@ -1,4 +1,5 @@
 import { type Verdict, verdicts } from '../../../core/press/finding.js';
+import { verdictKind } from '../../../core/press/verdictKind.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { isBlank } from '../../../core/quantity/cellValue.js';
 import { formatQuantity } from '../../../core/quantity/formatQuantity.js';
@@ -10,6 +11,23 @@ import { isStarter } from '../../shop/sheet/starter.js';
 import { shownShare } from '../../steps/shownShare.js';
 import type { ReportRow } from './lists.js';
 
+export interface ReportedRow {
+  mark: string;
+  list: string;
+  /** Row of the sheet, from 1. */
+  row: number;
+  verdict: Verdict;
+  /** Share of the rating as text; blank where none could be computed. */
+  use: string;
+  reason: string;
+}
+
+export interface Reason {
+  verdict: Verdict;
+  rows: number;
+  reason: string;
+}
+
 /** What a report says, as text. */
 export interface ReportData {
   title: string;
@@ -19,9 +37,11 @@ export interface ReportData {
   otherStamp?: string;
   totals: [label: string, value: string][];
   counts: { verdict: Verdict; rows: number; pieces: number }[];
-  failing: { mark: string; list: string; row: number; verdict: Verdict; use: string; reason: string }[];
-  /** The failing rows by reason, the most frequent first. */
-  reasons: { verdict: Verdict; rows: number; reason: string }[];
+  failing: ReportedRow[];
+  /** Rows that could not be checked: something is missing or cannot be read. */
+  unknown: ReportedRow[];
+  /** Both by reason, the most frequent first. */
+  reasons: Reason[];
   assumptions: string[];
   /** Presses that still have the invented values they came with. */
   starters: string[];
@@ -29,8 +49,6 @@ export interface ReportData {
 }
 
 type Ready = Extract<ShopState, { kind: 'ready' }>;
-
-const passed: readonly Verdict[] = ['OK', 'Near limit'];
 
 /** The report of checked rows. The date comes from outside, so that the same rows give the same report. */
 export function reportData(rows: readonly ReportRow[], state: Ready, date: string): ReportData {
@@ -47,19 +65,8 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
         return { verdict, rows: own.length, pieces: own.reduce((sum, { qty }) => sum + qty, 0) };
       })
       .filter((count) => count.rows > 0),
-    failing: rows
-      .filter(({ result }) => !passed.includes(result.verdict))
-      .sort((a, b) => verdicts.indexOf(a.result.verdict) - verdicts.indexOf(b.result.verdict))
-      .map(({ mark, list, row, result }) => ({
-        mark,
-        list,
-        row,
-        verdict: result.verdict,
-        use: result.use === undefined ? '' : shownShare(result.use),
-        reason: sentence(
-          result.findings.find(({ verdict }) => verdict === result.verdict)?.note ?? result.governs,
-        ),
-      })),
+    failing: reported(rows, 'fails'),
+    unknown: reported(rows, 'unknown'),
     reasons: failGroups(rows.map(({ result }) => result)).map(({ verdict, rows: own, reason }) => ({
       verdict,
       rows: own.length,
@@ -69,6 +76,23 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
     starters: starters(state),
     presses: state.tables.presses.values,
   };
+}
+
+/** The rows of a kind, the worst verdict first. */
+function reported(rows: readonly ReportRow[], kind: 'fails' | 'unknown'): ReportedRow[] {
+  return rows
+    .filter(({ result }) => verdictKind(result.verdict) === kind)
+    .sort((a, b) => verdicts.indexOf(a.result.verdict) - verdicts.indexOf(b.result.verdict))
+    .map(({ mark, list, row, result }) => ({
+      mark,
+      list,
+      row,
+      verdict: result.verdict,
+      use: result.use === undefined ? '' : shownShare(result.use),
+      reason: sentence(
+        result.findings.find(({ verdict }) => verdict === result.verdict)?.note ?? result.governs,
+      ),
+    }));
 }
 
 function sentence(text: string): string {

@@ -1,6 +1,7 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { starterNotice } from '../../shop/sheet/starter.js';
-import type { ReportData } from './reportData.js';
+import { verdictKind } from '../../../core/press/verdictKind.js';
+import type { ReportData, ReportedRow } from './reportData.js';
 
 const entities: Record<string, string> = {
   '&': '&amp;',
@@ -50,7 +51,7 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margi
 export const caution =
   "Planning estimates. The plate on the press, its manual and the tool maker's limits govern; the job's specification, local codes and a licensed engineer govern connections. Never exceed the rating.";
 
-/** More failing rows than these are told by their reasons on the first page; the rows themselves follow behind it. */
+/** More rows that fail or could not be checked than these are told by their reasons on the first page; the rows themselves follow behind it. */
 const mostOnFirstPage = 25;
 
 /**
@@ -59,6 +60,7 @@ const mostOnFirstPage = 25;
  */
 export function reportHtml(data: ReportData, style = reportStyle): string {
   const { title, date, stamp, otherStamp } = data;
+  const many = data.failing.length + data.unknown.length > mostOnFirstPage;
   const page = html`<!doctype html>
     <html lang="en">
       <head>
@@ -111,7 +113,8 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
             </table>
           </div>
           <h2>Failing rows</h2>
-          ${data.failing.length > mostOnFirstPage ? reasons(data) : failing(data)}
+          ${many ? reasons(data, 'fails') : rowTable(data.failing, 'Failing rows', 'No row fails.')}
+          ${data.unknown.length > 0 ? unknown(data, many) : []}
           <h2>Assumptions</h2>
           ${data.assumptions.length === 0
             ? [html`<p>None.</p>`]
@@ -122,9 +125,7 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
               ]}
           <h2>Caution</h2>
           <p>${caution}</p>
-          ${data.failing.length > mostOnFirstPage
-            ? [html`<h2 class="next">Every failing row</h2>`, failing(data)]
-            : []}
+          ${many ? everyRow(data) : []}
           <h2 class="next">Press data</h2>
           <div class="scroll" tabindex="0" role="region" aria-label="Press data">
             ${pressTable(data.presses)}
@@ -144,8 +145,27 @@ function starters({ starters: names }: ReportData): Html[] {
   return [html`<p class="notice"><b>Starter values in use: ${names.join(', ')}.</b> ${starterNotice}</p>`];
 }
 
-function reasons({ reasons: groups }: ReportData): Html {
-  const cells = groups.map(
+const unknownTitle = 'Rows that could not be checked';
+
+function unknown(data: ReportData, many: boolean): Html[] {
+  const rows = many ? reasons(data, 'unknown') : rowTable(data.unknown, unknownTitle);
+  return [html`<h2>${unknownTitle}</h2>`, rows];
+}
+
+function everyRow({ failing, unknown: notKnown }: ReportData): Html[] {
+  return [
+    html`<h2 class="next">Every failing row</h2>`,
+    rowTable(failing, 'Failing rows', 'No row fails.'),
+    ...(notKnown.length > 0
+      ? [html`<h2>Every row that could not be checked</h2>`, rowTable(notKnown, unknownTitle)]
+      : []),
+  ];
+}
+
+function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknown'): Html {
+  const own = groups.filter(({ verdict }) => verdictKind(verdict) === kind);
+  if (own.length === 0) return html`<p>No row fails.</p>`;
+  const cells = own.map(
     ({ verdict, rows, reason }) =>
       html`<tr>
         <td class="number">${rows}</td>
@@ -153,7 +173,8 @@ function reasons({ reasons: groups }: ReportData): Html {
         <td>${reason}</td>
       </tr>`,
   );
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="Reasons">
+  const label = kind === 'fails' ? 'Reasons' : 'Reasons for not checking';
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="${label}">
     <table>
       <thead>
         <tr>
@@ -169,8 +190,8 @@ function reasons({ reasons: groups }: ReportData): Html {
   </div>`;
 }
 
-function failing({ failing: rows }: ReportData): Html {
-  if (rows.length === 0) return html`<p>No row fails.</p>`;
+function rowTable(rows: readonly ReportedRow[], label: string, none = ''): Html {
+  if (rows.length === 0) return html`<p>${none}</p>`;
   const cells = rows.map(
     ({ mark, list, row, verdict, use, reason }) =>
       html`<tr>
@@ -181,7 +202,7 @@ function failing({ failing: rows }: ReportData): Html {
         <td>${reason}</td>
       </tr>`,
   );
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="Failing rows">
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="${label}">
     <table>
       <thead>
         <tr>
