@@ -30,6 +30,17 @@ export interface Finding {
   forceN?: number;
 }
 
+/** The finding with the largest share of a rating; undefined where none has one. */
+export function hardestOf(findings: readonly Finding[]): (Finding & { use: number }) | undefined {
+  const shares = findings.filter(
+    (finding): finding is Finding & { use: number } => finding.use !== undefined,
+  );
+  return shares.reduce<(typeof shares)[number] | undefined>(
+    (most, each) => (most === undefined || each.use > most.use ? each : most),
+    undefined,
+  );
+}
+
 /** Orders findings worst first; among equals the larger share first. */
 export function bySeverity(a: Finding, b: Finding): number {
   return verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict) || (b.use ?? 0) - (a.use ?? 0);

@@ -1,4 +1,4 @@
-import { bySeverity, type Finding } from '../press/finding.js';
+import { bySeverity, type Finding, hardestOf } from '../press/finding.js';
 import type { CellValue } from '../quantity/cellValue.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Working } from '../working/working.js';
@@ -54,17 +54,14 @@ function summary(
   { press, choice }: OnPress,
 ): RowResult {
   const [worst] = findings;
-  const hardest = findings.reduce<Finding | undefined>(
-    (most, each) => ((each.use ?? -1) > (most?.use ?? -1) ? each : most),
-    undefined,
-  );
+  const hardest = hardestOf(findings);
   const verdict = worst?.verdict ?? 'OK';
   const passed = verdict === 'OK' || verdict === 'Near limit';
   const row = prepared?.row;
   return {
     blank: false,
     verdict,
-    ...(hardest?.use === undefined ? {} : { use: hardest.use }),
+    ...(hardest === undefined ? {} : { use: hardest.use }),
     governs: (passed ? hardest?.governs : worst?.governs) ?? '',
     note: noteOf(findings, job, prepared, choice),
     ...(hardest?.forceN === undefined ? {} : { forceN: hardest.forceN }),

@@ -1,5 +1,6 @@
 import { Button } from '@fluentui/react-components';
 import { useMemo } from 'react';
+import { hardestOf } from '../../core/press/finding.js';
 import { nameKey } from '../../core/shop/table.js';
 import { type Area, cellOf } from '../../workbook/area.js';
 import type { ShopState } from '../shared/shopState.js';
@@ -52,11 +53,17 @@ export function RowSteps({ subject, shop: state, goTo }: RowStepsInput) {
 }
 
 function headline({ result }: Exclude<ReturnType<typeof workedRow>, string>, unit: 'in' | 'mm'): string {
-  const { governs, use, forceN, press } = result;
+  const { governs, findings, press } = result;
+  const hardest = hardestOf(findings);
+  const force =
+    hardest?.forceN === undefined
+      ? ''
+      : `, ${formatQuantity({ kind: 'force', value: hardest.forceN }, unit)}`;
+  // The share may be that of another operation than the one that decides.
+  const of = hardest && hardest.governs !== governs ? ` for ${hardest.governs}` : '';
   const facts = [
-    governs === '' ? '' : `Governs: ${governs}`,
-    use === undefined ? '' : `hardest operation ${shownShare(use)} of the rating`,
-    forceN === undefined ? '' : formatQuantity({ kind: 'force', value: forceN }, unit),
+    governs === '' ? '' : `Decided by ${governs}`,
+    hardest ? `${shownShare(hardest.use)} of the rating${of}${force}` : '',
     press ?? '',
   ];
   return facts.filter((text) => text !== '').join(' · ');

@@ -58,7 +58,9 @@ describe('the steps of a row', () => {
     await rowShown(2);
     expect(page.querySelector('h2')?.textContent).toBe('A1');
     expect(text()).toContain('Edge short');
-    expect(text()).toContain('Governs: end distance');
+    expect(text()).toMatch(
+      /Decided by end distance · 36 % of the rating for [a-z ]+[^·]*, \d+\.\d+ US ton · Bay B/,
+    );
     expect(text()).toContain('end distance 1 in is under 1-1/4');
   });
 

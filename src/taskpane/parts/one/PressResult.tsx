@@ -1,4 +1,5 @@
 import { makeStyles, Text, tokens } from '@fluentui/react-components';
+import { hardestOf } from '../../../core/press/finding.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
@@ -28,7 +29,8 @@ export function PressResult({
   result: Extract<RowResult, { blank: false }>;
 }) {
   const styles = useStyles();
-  const { verdict, use, governs, findings } = result;
+  const { verdict, governs, findings } = result;
+  const hardest = hardestOf(findings);
   const reasons = [...new Set(findings.map(({ note }) => note).filter((note) => note !== ''))];
   return (
     <section className={styles.result} aria-label={`${shortText(press)}: ${verdict}`}>
@@ -38,13 +40,16 @@ export function PressResult({
         </Text>
         <VerdictWord verdict={verdict} />
       </div>
-      {use !== undefined && (
+      {governs !== '' && <Text>Decided by {shortText(governs)}</Text>}
+      {hardest && (
         <div className={styles.share}>
-          <ShareBar share={use} />
-          <Text>{percent(use)} of rating at most</Text>
+          <ShareBar share={hardest.use} />
+          <Text>
+            {percent(hardest.use)} of rating
+            {hardest.governs !== governs && ` for ${shortText(hardest.governs)}`}
+          </Text>
         </div>
       )}
-      {governs !== '' && <Text>Decided by {shortText(governs)}</Text>}
       {reasons.length > 0 && (
         <ul className={styles.findings}>
           {reasons.map((reason) => (
