@@ -26,9 +26,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
   if (qty === undefined) understood.push('quantity 1 assumed');
-  const left = reader.read(fields.miterLeft, readMiter) ?? 0;
-  const right = reader.read(fields.miterRight, readMiter) ?? 0;
-  const miterRad = Math.max(left, right);
+  const miterLeftRad = reader.read(fields.miterLeft, readMiter) ?? 0;
+  const miterRightRad = reader.read(fields.miterRight, readMiter) ?? 0;
+  const miterRad = Math.max(miterLeftRad, miterRightRad);
   if (miterRad > 0) understood.push(`miter ${formatNumber(miterRad / radianPerDegree, 1)}° from square`);
   for (const [field, name] of [
     ['section', 'Section'],
@@ -59,6 +59,8 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     ...(lengthMm === undefined ? {} : { lengthMm }),
     groups: holes,
     ...other,
+    miterLeftRad,
+    miterRightRad,
     miterRad,
     ...(isBlank(press) ? {} : { press: plainText(String(press)) }),
     problems: reader.problems,

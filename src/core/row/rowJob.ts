@@ -51,7 +51,10 @@ export interface RowJob {
   notches?: Notches;
   clips?: CornerClips;
   bends?: Bends;
-  /** The steeper of the two miters, from square. */
+  /** The miter at each end, from square; 0 is a square end. */
+  miterLeftRad: number;
+  miterRightRad: number;
+  /** The steeper of the two. */
   miterRad: number;
   press?: string;
   /** Cells that could not be read. */

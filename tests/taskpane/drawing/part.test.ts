@@ -166,7 +166,15 @@ describe('other sections on the press', () => {
   });
 
   it('is a sentence where the section cannot be read', () => {
-    const job = { qty: 1, groups: [], miterRad: 0, problems: [], understood: [] };
+    const job = {
+      qty: 1,
+      groups: [],
+      miterLeftRad: 0,
+      miterRightRad: 0,
+      miterRad: 0,
+      problems: [],
+      understood: [],
+    };
     expect(partDrawing({ job, findings: [], unit: 'in' })).toEqual({
       problem: 'There is no drawing: the section of this row could not be read.',
     });
