@@ -62,7 +62,8 @@ function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; 
 }
 
 function stampLine(shop: ShopState): string {
-  if (shop.kind === 'ready') return `Shop: ${shop.shop.stamp}`;
+  if (shop.kind === 'ready')
+    return `Shop: ${shop.shop.stamp}${shop.keptOn === undefined ? '' : ' (values copy)'}`;
   return shop.kind === 'broken' ? 'Shop: cannot be read' : 'No shop sheet in this workbook yet';
 }
 
@@ -71,14 +72,18 @@ function Stale({ shop, errors }: { shop: ShopState; errors: number }) {
   const { shown } = shop;
   const { stamp, hash } = shop.shop;
   if (shown.includes(hash) || shown === stamp)
-    return errors > 0 ? <div>{counted(errors, 'row')} show an error: calculate again (F9).</div> : null;
+    return errors > 0 ? (
+      <div>{counted(errors, 'row shows', 'rows show')} an error: calculate again (F9).</div>
+    ) : null;
   const old = /[A-Z\d]{4}$/.exec(shown)?.[0];
   return (
     <div>
       {old
         ? `Checked with …${old}; the shop is now …${hash.slice(-4)}.`
         : 'The shop cell is not calculated yet.'}{' '}
-      Calculate again (F9).
+      {shop.keptOn === undefined
+        ? 'Calculate again (F9).'
+        : 'Bring the formulas back (Hand-off) to check again.'}
     </div>
   );
 }

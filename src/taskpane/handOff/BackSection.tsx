@@ -1,12 +1,14 @@
 import { Button } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/port.js';
+import { counted } from '../shared/change/describeStep.js';
 import { usePropose } from '../shared/change/useChange.js';
 import { useLatest } from '../shared/useLatest.js';
 import { useWatch } from '../shared/useShop.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import { sentenceOf } from './useTask.js';
-import { type BringBack, bringBack, listIn } from './ownValues.js';
+import { listIn } from '../shared/formulaList.js';
+import { type BringBack, bringBack } from './ownValues.js';
 
 /** Bring formulas back: shown where the workbook has a list of them. */
 export function BackSection({ workbook }: { workbook: Workbook }) {
@@ -55,13 +57,19 @@ export function BackSection({ workbook }: { workbook: Workbook }) {
   );
 }
 
-function remarks({ count, edited }: BringBack): string[] {
-  const back = `${count.toLocaleString('en')} formulas come back into their cells.`;
-  if (edited.length === 0) return [back];
-  return [
-    back,
-    `${edited.length} of these cells were edited since, ${edited.slice(0, 5).join(', ')} among them: what was typed there is lost.`,
+function remarks({ count, filled, edited }: BringBack): string[] {
+  const back = [
+    `${counted(count, 'formula comes', 'formulas come')} back into ${count === 1 ? 'its cell' : 'their cells'}.`,
   ];
+  if (filled > 0)
+    back.push(
+      `${counted(filled, 'cell is', 'cells are')} emptied so that a formula beside can fill them again.`,
+    );
+  if (edited.length > 0)
+    back.push(
+      `${counted(edited.length, 'of these cells was', 'of these cells were')} edited since, ${edited.slice(0, 5).join(', ')} among them: what was typed there is lost.`,
+    );
+  return back;
 }
 
 function outcome(different: readonly string[], count: number, list: string): string {

@@ -3,15 +3,8 @@ import { type Area, cellOf } from '../../workbook/area.js';
 import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
 import { callArgument } from '../steps/callArgument.js';
+import type { FoundFormula } from '../shared/formulaList.js';
 import { callsUs, formulaCall } from '../steps/formulaCall.js';
-
-/** A formula that is to become a value. */
-export interface FoundFormula {
-  /** The cell, or the cells its result fills. */
-  area: Area;
-  formula: string;
-  values: CellValue[][];
-}
 
 interface SheetCells {
   area: Area;

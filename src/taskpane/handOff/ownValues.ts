@@ -5,8 +5,7 @@ import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Step } from '../../workbook/write/step.js';
 import { failing, joined, writingSteps } from './areasOfCells.js';
-import { freeListName, isListName, listRows, readList, sameFormula } from './formulaList.js';
-import { type FoundFormula } from './ourFormulas.js';
+import { type FoundFormula, freeListName, listRows, readList, sameFormula } from '../shared/formulaList.js';
 
 /** What turns formulas of this workbook into values; for the shop, with the list they come back from. */
 export async function stepsToValues(
@@ -42,21 +41,12 @@ export async function changedValues(
 export interface BringBack {
   steps: Step[];
   count: number;
+  /** Cells that a formula fills beside its own: they are emptied first, so that it can. */
+  filled: number;
   /** Cells that show something else than when their formula became a value. */
   edited: string[];
   /** Compares every formula with the list; gives the cells where one differs. */
   verify: () => Promise<string[]>;
-}
-
-/** The name of the sheet with a list that still holds formulas; undefined where there is none. */
-export async function listIn(workbook: Workbook): Promise<string | undefined> {
-  const names = (await workbook.sheets()).map(({ name }) => name).filter(isListName);
-  if (names.length === 0) return undefined;
-  const read = await workbook.read(
-    names.map((usedOf) => ({ usedOf })),
-    ['values'],
-  );
-  return names.find((_, at) => (read[at]?.values.length ?? 0) > 1);
 }
 
 export async function bringBack(
@@ -86,6 +76,7 @@ export async function bringBack(
     formulas.map(({ area, formula }) => ({ area, items: filled<Content>(area, { formula }, null) })),
   );
   const blank = list ? [{ area: list.area, items: list.values.map((row) => row.map(() => null)) }] : [];
+  const beside = formulas.reduce((sum, { area }) => sum + area.rows * area.columns - 1, 0);
   const verify = async () => {
     const read = await workbook.read(
       back.map(({ area }) => area),
@@ -97,7 +88,13 @@ export async function bringBack(
         !isFormula(content) || sameFormula(read[at]?.formulas[row]?.[column] ?? '', content.formula),
     );
   };
-  return { steps: [...writingSteps(back), ...writingSteps(blank)], count: formulas.length, edited, verify };
+  return {
+    steps: [...writingSteps(back), ...writingSteps(blank)],
+    count: formulas.length,
+    filled: beside,
+    edited,
+    verify,
+  };
 }
 
 /** The first cell of an area, and the others. */

@@ -1,8 +1,11 @@
 import { InputError } from '../../core/inputError.js';
 import { readShop } from '../../core/shop/readShop.js';
-import type { Place } from '../../workbook/reading.js';
+import { readStamp } from '../../core/shop/stamp.js';
+import { overlap } from '../../workbook/area.js';
+import type { CellsRead, Place } from '../../workbook/reading.js';
 import type { Workbook } from '../../workbook/port.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
+import { listIn, readList } from './formulaList.js';
 import { shopPlaces } from './shopPlaces.js';
 import { shopProblems } from './shopProblems.js';
 import { type ShopState, type ShopTable, shopTableNames, type ShopTablesRead } from './shopState.js';
@@ -17,21 +20,33 @@ export async function readShopState(workbook: Workbook): Promise<ShopState> {
   if (!stamp) return { kind: 'none' };
   const { area: stampArea } = stamp;
   try {
-    const formula = stamp.formulas[0]?.[0];
-    const tables = await readTables(workbook, shopPlaces(formula ?? '', stampArea.sheet));
+    const kept = await keptFormula(workbook, stamp);
+    const formula = stamp.formulas[0]?.[0] ?? kept?.formula ?? '';
+    const tables = await readTables(workbook, shopPlaces(formula, stampArea.sheet));
     const shop = readShop({
       presses: tables.presses.values,
       tools: tables.tools?.values,
       grades: tables.grades?.values,
       settings: tables.settings?.values,
     });
+    const problems = shopProblems(shop, tables);
     const shown = String(stamp.values[0]?.[0] ?? '');
-    return { kind: 'ready', shop, tables, stampArea, shown, problems: shopProblems(shop, tables) };
+    return { kind: 'ready', shop, tables, stampArea, shown, problems, ...(kept && { keptOn: kept.sheet }) };
   } catch (error) {
     if (error instanceof InputError || error instanceof WorkbookError)
       return { kind: 'broken', message: error.message, area: stampArea };
     throw error;
   }
+}
+
+/** The formula that a values copy keeps for its shop cell, and the sheet it keeps it on. */
+async function keptFormula(workbook: Workbook, { area, formulas, values }: CellsRead<'values' | 'formulas'>) {
+  const isCopy = formulas[0]?.[0] == null && readStamp(String(values[0]?.[0] ?? '')) !== undefined;
+  const sheet = isCopy ? await listIn(workbook) : undefined;
+  if (sheet === undefined) return undefined;
+  const [list] = await workbook.read([{ usedOf: sheet }], ['values']);
+  const kept = readList(list?.values ?? []).find(({ area: place }) => overlap(place, area));
+  return kept && { sheet, formula: kept.formula };
 }
 
 async function readTables(workbook: Workbook, places: (Place | undefined)[]): Promise<ShopTablesRead> {

@@ -38,4 +38,6 @@ export type ShopState =
       /** What the shop cell shows: another stamp than the shop's own where it has not been calculated since. */
       shown: string;
       problems: ShopProblem[];
+      /** The sheet that keeps the formulas, where the workbook is a values copy. */
+      keptOn?: string;
     };

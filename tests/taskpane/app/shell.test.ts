@@ -1,5 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from 'vitest';
+import { isFormula } from '../../../src/workbook/content.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { ShownPane } from '../support/shownPane.js';
@@ -127,6 +128,24 @@ describe('what is true of the whole workbook', () => {
     pane = new ShownPane(workbook);
     await pane.says('Checked with …DT4P; the shop is now …');
     await pane.says('Calculate again (F9).');
+  });
+
+  it('a values copy is no broken shop: its formula is in the list that it keeps', async () => {
+    const workbook = await open('shop');
+    const { memory } = workbook;
+    const { content, value } = memory.cell('Shop', 3, 1);
+    const text = String(value);
+    if (!isFormula(content)) throw new Error('no formula');
+    memory.sheets.set('Tonrow formulas', new Map());
+    workbook.type('Tonrow formulas', 0, 0, [
+      ['Sheet', 'Cell', 'Formula', 'Stored as', 'Value'],
+      ['Shop', 'B4', content.formula, null, text],
+    ]);
+    workbook.type('Shop', 3, 1, [[text]]);
+    await pane.says(`Shop: ${text} (values copy)`);
+    expect(pane.text).not.toContain('holds no SHOP formula');
+    workbook.type('Shop', 7, 2, [['44']]);
+    await pane.says('Bring the formulas back (Hand-off) to check again.');
   });
 
   it('an unreadable shop formula is one sentence with the way to its cell', async () => {

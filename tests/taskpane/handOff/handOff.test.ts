@@ -69,9 +69,16 @@ describe('a copy for the shop, where no file can be saved', () => {
     expect(book.memory.sheets.has('Tonrow formulas')).toBe(false);
     await click('Make values copy');
     expect(text()).toContain('Done: 18 formulas are values now, and every cell shows what it showed.');
+    // The shop is still read: its formula is in the list.
+    expect(await readShopState(book)).toMatchObject({ kind: 'ready', keptOn: 'Tonrow formulas' });
     await click('Bring formulas back');
-    expect(proposed.at(-1)?.remarks).toEqual(['18 formulas come back into their cells.']);
+    // The list check fills two columns of six rows: the headings, four parts and a subtotal.
+    expect(proposed.at(-1)?.remarks).toEqual([
+      '18 formulas come back into their cells.',
+      '11 cells are emptied so that a formula beside can fill them again.',
+    ]);
     expect(text()).toContain('All 18 formulas are back, each identical to the list.');
+    expect(await readShopState(book)).not.toHaveProperty('keptOn');
   });
 
   it('warns of cells that were edited since', async () => {
@@ -81,8 +88,8 @@ describe('a copy for the shop, where no file can be saved', () => {
     await click('Make values copy');
     act(() => void book.type('Quote', 12, 4, [[99]]));
     await click('Bring formulas back');
-    expect(proposed.at(-1)?.remarks?.[1]).toBe(
-      '1 of these cells were edited since, Quote!E13 among them: what was typed there is lost.',
+    expect(proposed.at(-1)?.remarks?.[2]).toBe(
+      '1 of these cells was edited since, Quote!E13 among them: what was typed there is lost.',
     );
   });
 });

@@ -3,11 +3,12 @@ import {
   freeListName,
   hostFormula,
   listHeadings,
+  listIn,
   readList,
   sameFormula,
-} from '../../../src/taskpane/handOff/formulaList.js';
+} from '../../../src/taskpane/shared/formulaList.js';
 import { foundFormulas, goesForShop } from '../../../src/taskpane/handOff/ourFormulas.js';
-import { bringBack, changedValues, listIn, stepsToValues } from '../../../src/taskpane/handOff/ownValues.js';
+import { bringBack, changedValues, stepsToValues } from '../../../src/taskpane/handOff/ownValues.js';
 import { writingSteps } from '../../../src/taskpane/handOff/areasOfCells.js';
 import { isFormula } from '../../../src/workbook/content.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';

@@ -1,5 +1,5 @@
 import { Button, MessageBar, MessageBarBody, ProgressBar, Spinner, Text } from '@fluentui/react-components';
-import { describeStep, counted } from './describeStep.js';
+import { counted, describeSteps } from './describeStep.js';
 import { ModalDialog } from './ModalDialog.js';
 import { Overwrites } from './Overwrites.js';
 import type { Previewed } from './proposal.js';
@@ -57,7 +57,7 @@ const shownSteps = 16;
 
 function Preview({ proposal, plan }: Previewed) {
   const { remarks = [], steps } = proposal;
-  const lines = steps.map(describeStep);
+  const lines = describeSteps(steps);
   return (
     <>
       {remarks.map((remark) => (

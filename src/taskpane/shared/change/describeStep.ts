@@ -3,8 +3,43 @@ import { type Content, isErrorConstant, isFormula } from '../../../workbook/cont
 import type { Step } from '../../../workbook/write/step.js';
 import { shortText } from '../shortText.js';
 
+/** So many areas that become the same are named one by one. */
+const fewAreas = 4;
+
+/** What steps do, a line each; cells that become the same value are told together. */
+export function describeSteps(steps: readonly Step[]): string[] {
+  const together = new Map<string, Area[]>();
+  steps.forEach((step, at) => {
+    const key = sameValueKey(step) ?? String(at);
+    together.set(key, [...(together.get(key) ?? []), ...('area' in step ? [step.area] : [])]);
+  });
+  const first = new Map([...steps].reverse().map((step) => [sameValueKey(step), step]));
+  return steps.flatMap((step, at) => {
+    const key = sameValueKey(step);
+    if (key !== undefined && first.get(key) !== step) return [];
+    const areas = together.get(key ?? String(at)) ?? [];
+    return [areas.length > 1 ? describeTogether(step, areas) : describeStep(step)];
+  });
+}
+
+/** Equal for steps that write the same single value on the same sheet. */
+function sameValueKey(step: Step): string | undefined {
+  if (step.kind !== 'cells' || step.formats !== undefined) return undefined;
+  const [first, ...others] = (step.contents ?? []).flat();
+  if (first === undefined || isFormula(first) || others.some((other) => other !== first)) return undefined;
+  return JSON.stringify([step.area.sheet, first]);
+}
+
+function describeTogether(step: Step, areas: readonly Area[]): string {
+  const [content] = step.kind === 'cells' ? (step.contents ?? []).flat() : [];
+  const cells = areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
+  const named = areas.slice(0, fewAreas).map((area, at) => (at === 0 ? where(area) : cellAddress(area)));
+  const more = areas.length > fewAreas ? ' and more' : '';
+  return `${named.join(', ')}${more}: ${counted(cells, 'cell')} become ${shownContent(content ?? null)}`;
+}
+
 /** What a step does, in a few words. */
-export function describeStep(step: Step): string {
+function describeStep(step: Step): string {
   switch (step.kind) {
     case 'sheet':
       return `New sheet ${step.name}`;

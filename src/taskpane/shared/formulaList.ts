@@ -1,9 +1,9 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { type Area, cellAddress, cellOf, readAddresses } from '../../workbook/area.js';
 import type { Content } from '../../workbook/content.js';
+import type { Workbook } from '../../workbook/port.js';
 import type { Sheet } from '../../workbook/reading.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
-import type { FoundFormula } from './ourFormulas.js';
 
 /** The sheet that keeps formulas that became values; the same sheet a values copy of the file has. */
 export const listSheetName = 'Tonrow formulas';
@@ -16,8 +16,27 @@ export interface ListedFormula {
   value: CellValue;
 }
 
+/** A formula that is to become a value. */
+export interface FoundFormula {
+  /** The cell, or the cells its result fills. */
+  area: Area;
+  formula: string;
+  values: CellValue[][];
+}
+
 export function isListName(name: string): boolean {
   return name.toLowerCase().startsWith(listSheetName.toLowerCase());
+}
+
+/** The name of the sheet with a list that still holds formulas; undefined where there is none. */
+export async function listIn(workbook: Workbook): Promise<string | undefined> {
+  const names = (await workbook.sheets()).map(({ name }) => name).filter(isListName);
+  if (names.length === 0) return undefined;
+  const read = await workbook.read(
+    names.map((usedOf) => ({ usedOf })),
+    ['values'],
+  );
+  return names.find((_, at) => (read[at]?.values.length ?? 0) > 1);
 }
 
 /** A name for a new list that no sheet has. */
