@@ -1,9 +1,11 @@
-import type { UID } from '@odoo/o-spreadsheet';
+import type { CellPosition, UID } from '@odoo/o-spreadsheet';
 import { workbookScope } from '../../headless/formula/scope';
 import { openWorkbook, sameStored, type CellValue, type Workbook } from '../../xlsx';
 import { GridBook } from '../book/gridBook';
 import { keptFormula } from '../engine/kept';
 import { doTogether } from '../engine/together';
+import { engineFormat } from './content';
+import { lookOf, type CellLook, type FileStyle } from './look';
 import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData';
 
 /** The functions a workbook is opened with. */
@@ -18,9 +20,20 @@ export interface OpenBook {
   /** The file it came from. */
   workbook: Workbook;
   formulas: readonly OpenedFormula[];
-  /** Number of the style and number format that each cell of the file had, by sheet and cell. */
-  looks: Map<UID, Map<number, { style: number; format: string }>>;
+  /** What the grid was given for the cells of the file, by sheet and cell. */
+  looks: Map<UID, Map<number, GivenLook>>;
+  /** How cells of each style of the file look in the grid. */
+  styles: readonly CellLook[];
   namespace: string;
+}
+
+/** A cell of the file when it was opened. */
+export interface GivenLook {
+  /** The number of its style in the file. */
+  style: number;
+  /** The number of the style it has in the grid: inside a merged area, that of the area. */
+  shown: number | undefined;
+  look: CellLook;
 }
 
 /** Opens a workbook file, or refuses it in one sentence. */
@@ -28,7 +41,7 @@ export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunction
   const workbook = openWorkbook(bytes);
   const ours = new Set(byName.keys());
   const scope = workbookScope(workbook, namespace, ours);
-  const { data, formulas } = workbookData(workbook, scope);
+  const { data, formulas, styles } = workbookData(workbook, scope);
   const book = new GridBook({
     data,
     sheets: workbook.sheets.map(({ name }, position) => ({ sheetId: sheetId(position), name })),
@@ -44,7 +57,8 @@ export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunction
     ours,
   });
   keepWhatComesOutOtherwise(book, workbook, formulas);
-  return { book, workbook, formulas, looks: looksOf(book, workbook), namespace };
+  const looks = looksOf(book, workbook);
+  return { book, workbook, formulas, looks, styles: styles.cells.map(shownLook), namespace };
 }
 
 function looksOf(book: GridBook, { sheets }: Workbook): OpenBook['looks'] {
@@ -53,12 +67,32 @@ function looksOf(book: GridBook, { sheets }: Workbook): OpenBook['looks'] {
       const id = sheetId(position);
       const numbers = cells ? styleNumbers(cells) : [];
       const looks = [...(cells?.index ?? [])].map(([key, i]) => {
-        const format = book.format({ sheetId: id, row: cells?.rows[i] ?? 0, col: cells?.columns[i] ?? 0 });
-        return [key, { style: numbers[i] ?? 0, format }] as const;
+        const position = { sheetId: id, row: cells?.rows[i] ?? 0, col: cells?.columns[i] ?? 0 };
+        const { shown, look } = cellLook(book, position);
+        return [key, { style: numbers[i] ?? 0, shown, look }] as const;
       });
       return [id, new Map(looks)];
     }),
   );
+}
+
+/** How a cell looks in the grid, and which style of the file it came with. */
+export function cellLook(
+  book: GridBook,
+  position: CellPosition,
+): { shown: number | undefined; look: CellLook } {
+  const cell = book.getters.getCell(position);
+  const style: FileStyle | undefined = cell?.style;
+  return {
+    shown: style?.fileStyle,
+    look: lookOf(style, cell?.format, book.getters.getCellBorder(position)),
+  };
+}
+
+/** Number formats that the engine cannot show are left out. */
+function shownLook({ format, ...look }: CellLook): CellLook {
+  const shown = engineFormat(format);
+  return { ...look, ...(shown !== undefined && { format: shown }) };
 }
 
 /**

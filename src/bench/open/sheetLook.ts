@@ -1,37 +1,37 @@
-import type { CellLook } from './styles';
+import { engineStyle, type CellLook } from './look';
 
-/** Collects how the cells of a sheet look, in the engine's form: numbered styles and formats by cell. */
-export function sheetLook(shared: { styles: Record<string, unknown>; formats: Record<string, string> }) {
+/** Styles, borders and formats in the engine's form, numbered; shared by all sheets. */
+export class SharedLooks {
+  readonly styles: Record<string, object> = {};
+  readonly borders: Record<string, object> = {};
+  readonly formats: Record<string, string> = {};
+  private readonly numbers = new Map<string, number>();
+
+  /** The number of an item among those of its kind, a new one where it is new. */
+  numberOf(kind: 'styles' | 'borders' | 'formats', item: object | string): number {
+    const key = kind + JSON.stringify(item);
+    const known = this.numbers.get(key);
+    if (known !== undefined) return known;
+    const list: Record<string, object | string> = this[kind];
+    const number = Object.keys(list).length + 1;
+    list[number] = item;
+    this.numbers.set(key, number);
+    return number;
+  }
+}
+
+/** Collects how the cells of a sheet look, in the engine's form: numbered styles, borders and formats by cell. */
+export function sheetLook(shared: SharedLooks) {
   const styles: Record<string, number> = {};
+  const borders: Record<string, number> = {};
   const formats: Record<string, number> = {};
   return {
-    add(address: string, look: CellLook, format: string | undefined): void {
-      const style = engineStyle(look);
-      if (Object.keys(style).length > 0) styles[address] = numberOf(style, shared.styles);
-      if (format !== undefined) formats[address] = numberOf(format, shared.formats);
+    add(address: string, fileStyle: number, look: CellLook, format: string | undefined): void {
+      const style = engineStyle(look, fileStyle);
+      if (Object.keys(style).length > 0) styles[address] = shared.numberOf('styles', style);
+      if (look.borders) borders[address] = shared.numberOf('borders', look.borders);
+      if (format !== undefined) formats[address] = shared.numberOf('formats', format);
     },
-    zones: () => ({ styles, formats }),
+    zones: () => ({ styles, borders, formats }),
   };
-}
-
-function engineStyle({ bold, italic, textColor, fillColor, fontSize, wrap, align }: CellLook): object {
-  return {
-    ...(bold && { bold }),
-    ...(italic && { italic }),
-    ...(textColor && { textColor }),
-    ...(fillColor && { fillColor }),
-    ...(fontSize && { fontSize }),
-    ...(wrap && { wrapping: 'wrap' }),
-    ...(align && { align }),
-  };
-}
-
-/** The number of an item among the shared ones, a new one where it is new. */
-function numberOf<Item>(item: Item, shared: Record<string, Item>): number {
-  const text = JSON.stringify(item);
-  const known = Object.entries(shared).find(([, one]) => JSON.stringify(one) === text);
-  if (known) return Number(known[0]);
-  const number = Object.keys(shared).length + 1;
-  shared[number] = item;
-  return number;
 }

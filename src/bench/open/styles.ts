@@ -1,19 +1,7 @@
 import type { Package } from '../../xlsx/package';
 import { XmlReader } from '../../xlsx/xml/reader';
 import { builtInFormats } from './builtInFormats';
-
-/** How cells of one style look, as far as the grid shows it. */
-export interface CellLook {
-  /** Undefined for the general format. */
-  format?: string;
-  bold?: boolean;
-  italic?: boolean;
-  textColor?: string;
-  fillColor?: string;
-  fontSize?: number;
-  wrap?: boolean;
-  align?: 'left' | 'center' | 'right';
-}
+import { usualSize, type CellLook, type Line, type Side } from './look';
 
 export interface Styles {
   /** By the number that cells carry. */
@@ -21,8 +9,6 @@ export interface Styles {
   /** What conditional formats add, by number. */
   differences: CellLook[];
 }
-
-const usualSize = 10;
 
 /** Reads the styles part of a workbook, forward, once. */
 export function readStyles(opened: Package, part = 'xl/styles.xml'): Styles {
@@ -37,6 +23,8 @@ class StylesReader {
   );
   private readonly fonts: CellLook[] = [];
   private readonly fills: CellLook[] = [];
+  private readonly borders: CellLook[] = [];
+  private line: Line | undefined;
   private readonly styles: Styles = { cells: [], differences: [] };
   private section = '';
   private look: CellLook = {};
@@ -64,6 +52,7 @@ class StylesReader {
       );
     else if (this.section === 'fonts' && name === 'font') this.fonts.push((this.look = {}));
     else if (this.section === 'fills' && name === 'fill') this.fills.push((this.look = {}));
+    else if (this.section === 'borders' && name === 'border') this.borders.push((this.look = {}));
     else if (this.section === 'dxfs' && name === 'dxf') this.styles.differences.push((this.look = {}));
     else if (this.section === 'cellXfs' && name === 'xf')
       this.styles.cells.push((this.look = this.cellStyle()));
@@ -77,27 +66,83 @@ class StylesReader {
     return {
       ...this.fonts[id('fontId')],
       ...this.fills[id('fillId')],
+      ...this.borders[id('borderId')],
       ...(format && format !== 'General' && { format }),
     };
   }
 
   private alignment(): void {
-    const horizontal = this.reader.attribute('horizontal');
-    if (this.reader.attribute('wrapText') === '1') this.look.wrap = true;
-    if (horizontal === 'left' || horizontal === 'center' || horizontal === 'right')
-      this.look.align = horizontal;
+    const { reader, look } = this;
+    const horizontal = reader.attribute('horizontal');
+    const vertical = reader.attribute('vertical');
+    // Upwards from 1 to 90, downwards from 91 to 180.
+    const turned = Number(reader.attribute('textRotation') ?? 0);
+    if (isTrue(reader.attribute('wrapText'))) look.wrap = true;
+    if (horizontal === 'left' || horizontal === 'center' || horizontal === 'right') look.align = horizontal;
+    if (vertical === 'top') look.verticalAlign = 'top';
+    if (vertical === 'center') look.verticalAlign = 'middle';
+    if (turned >= 1 && turned <= 180) look.turn = turned <= 90 ? -turned : turned - 90;
   }
 
   private detail(name: string): void {
     const { reader, look, section } = this;
+    if (section === 'borders') return this.borderDetail(name);
     if (section !== 'fonts' && section !== 'fills' && section !== 'dxfs') return;
-    const on = reader.attribute('val') !== '0';
-    const size = Number(reader.attribute('val'));
-    const color = /^(?:[\dA-F]{2})?([\dA-F]{6})$/i.exec(reader.attribute('rgb') ?? '')?.[1];
+    const value = reader.attribute('val');
+    const on = value !== '0' && value !== 'false' && value !== 'none';
+    const size = Number(value);
+    const color = rgbOf(reader);
     if (name === 'b' && on) look.bold = true;
     else if (name === 'i' && on) look.italic = true;
+    else if (name === 'strike' && on) look.strikethrough = true;
+    else if (name === 'u' && on) look.underline = true;
     else if (name === 'sz' && size > 0 && size !== usualSize) look.fontSize = size;
-    else if (name === 'color' && section !== 'fills' && color) look.textColor ??= `#${color}`;
-    else if (name === (section === 'dxfs' ? 'bgColor' : 'fgColor') && color) look.fillColor = `#${color}`;
+    else if (name === 'color' && section !== 'fills' && color) look.textColor ??= color;
+    else if (name === (section === 'dxfs' ? 'bgColor' : 'fgColor') && color) look.fillColor = color;
   }
+
+  private borderDetail(name: string): void {
+    const { reader, look } = this;
+    if (name === 'color') {
+      if (this.line) this.line.color = rgbOf(reader) ?? '#000000';
+      return;
+    }
+    const side = sideNames[name];
+    const style = engineLines[reader.attribute('style') ?? 'none'];
+    this.line = side && style ? { style, color: '#000000' } : undefined;
+    if (side && this.line) look.borders = { ...look.borders, [side]: this.line };
+  }
+}
+
+const sideNames: Readonly<Record<string, Side>> = {
+  left: 'left',
+  start: 'left',
+  right: 'right',
+  end: 'right',
+  top: 'top',
+  bottom: 'bottom',
+};
+
+/** Lines as the grid draws them, which has fewer kinds: ECMA-376 Part 1, 18.18.3 (ST_BorderStyle). */
+const engineLines: Readonly<Record<string, string>> = {
+  thin: 'thin',
+  hair: 'thin',
+  medium: 'medium',
+  double: 'medium',
+  thick: 'thick',
+  dashed: 'dashed',
+  dashDot: 'dashed',
+  dashDotDot: 'dashed',
+  mediumDashed: 'dashed',
+  mediumDashDot: 'dashed',
+  mediumDashDotDot: 'dashed',
+  slantDashDot: 'dashed',
+  dotted: 'dotted',
+};
+
+const isTrue = (text: string | undefined) => text === '1' || text === 'true';
+
+function rgbOf(reader: XmlReader): string | undefined {
+  const digits = /^(?:[\dA-F]{2})?([\dA-F]{6})$/i.exec(reader.attribute('rgb') ?? '')?.[1];
+  return digits && `#${digits.toUpperCase()}`;
 }

@@ -15,6 +15,7 @@ import {
   type Worksheet,
   type Zone,
 } from '../../xlsx';
+import type { Package } from '../../xlsx/package';
 import { XmlReader } from '../../xlsx/xml/reader';
 import {
   displayFormula,
@@ -26,8 +27,9 @@ import {
 import { keptFormula } from '../engine/kept';
 import { constantContent, engineFormat, isTextFormat, resultInText } from './content';
 import { readLayout } from './layout';
-import { sheetLook } from './sheetLook';
-import { readStyles, type CellLook, type Styles } from './styles';
+import type { CellLook } from './look';
+import { sheetLook, SharedLooks } from './sheetLook';
+import { readStyles, type Styles } from './styles';
 
 /** A formula of the file: as people write it, and why it is not calculated here, if so. */
 export interface OpenedFormula {
@@ -48,23 +50,33 @@ export interface OpenedWorkbook {
   formulas: OpenedFormula[];
   workbook: Workbook;
   scope: Scope;
+  styles: Styles;
 }
 
 export const sheetId = (position: number): string => `sheet${position + 1}`;
+
+/** The part that holds the styles. */
+export function stylesPart(opened: Package): string {
+  const main = opened.relationships('').find(({ type }) => type === 'officeDocument')?.target;
+  const link = opened.relationships(main ?? 'xl/workbook.xml').find(({ type }) => type === 'styles');
+  return link?.target ?? 'xl/styles.xml';
+}
 
 /** Rows and columns left free below and right of what a file uses. */
 const spare = { rows: 100, columns: 8 };
 
 /** The engine's own form of a workbook file. */
 export function workbookData(workbook: Workbook, scope: Scope): OpenedWorkbook {
-  const styles = readStyles(workbook.package);
+  const styles = readStyles(workbook.package, stylesPart(workbook.package));
   const formulas: OpenedFormula[] = [];
-  const shared = { styles: {} as Record<string, unknown>, formats: {} as Record<string, string> };
+  const shared = new SharedLooks();
   const height = Math.max(...workbook.sheets.map(({ cells }) => cells?.height ?? 0)) + spare.rows;
   const sheets = workbook.sheets.map((sheet, position) =>
     sheetData(sheet, position, { workbook, scope, styles, formulas, shared, height }),
   );
-  return { data: { sheets, ...shared, namedRanges: namedRanges(workbook) }, formulas, workbook, scope };
+  const { styles: cellStyles, borders, formats } = shared;
+  const data = { sheets, styles: cellStyles, borders, formats, namedRanges: namedRanges(workbook) };
+  return { data, formulas, workbook, scope, styles };
 }
 
 interface Building {
@@ -72,7 +84,7 @@ interface Building {
   scope: Scope;
   styles: Styles;
   formulas: OpenedFormula[];
-  shared: { styles: Record<string, unknown>; formats: Record<string, string> };
+  shared: SharedLooks;
   height: number;
 }
 
@@ -97,7 +109,7 @@ function sheetData(sheet: Sheet, position: number, building: Building): Record<s
       : cellContent(sheet.cells, i, position, cellLook, building);
     const address = cellAddress(row, column);
     if (content !== '') contents[address] = content;
-    look.add(address, cellLook, format);
+    look.add(address, numbers[i] ?? 0, cellLook, format);
   }
   const tables = building.workbook.tables.filter((table) => table.sheet === position);
   return {

@@ -13,6 +13,8 @@ export interface CellFinish {
   fills?: Zone;
   /** The number of its style. */
   style?: number;
+  /** It is new and there is nothing in it. */
+  blank?: boolean;
   /** The formula it had went, and the mark of a formula that spills goes with it. */
   losesMark?: boolean;
 }
@@ -39,12 +41,19 @@ export function finishCells(xml: string, finishes: readonly CellFinish[], mark: 
 
 function finished(cell: string, finish: CellFinish, mark: string | undefined): string {
   const { formula, fills, style, losesMark } = finish;
-  let out = cell;
+  let out = finish.blank ? emptied(cell) : cell;
   if (losesMark) out = withAttribute(out, 'cm', undefined);
   if (style !== undefined) out = withAttribute(out, 's', String(style));
   if (formula === undefined) return out;
   if (fills && mark !== undefined) out = withAttribute(out, 'cm', mark);
   return withFormula(out, formula, fills);
+}
+
+function emptied(cell: string): string {
+  const reader = new XmlReader(cell);
+  reader.next();
+  const { tagEnd, empty } = reader;
+  return withAttribute(empty ? cell : `${cell.slice(0, tagEnd - 1)}/>`, 't', undefined);
 }
 
 function withFormula(cell: string, formula: string, fills: Zone | undefined): string {

@@ -3,12 +3,13 @@ import { cellKey, type Sheet, type Worksheet } from '../../xlsx';
 import { patchSheet } from '../../xlsx/patchSheet';
 import { scanWorksheet } from '../../xlsx/worksheet';
 import { XmlReader } from '../../xlsx/xml/reader';
-import type { OpenBook } from '../open/openBook';
-import { sheetId, type OpenedFormula } from '../open/workbookData';
+import type { GivenLook, OpenBook } from '../open/openBook';
+import { sheetId, stylesPart, type OpenedFormula } from '../open/workbookData';
 import { finishCells } from './finishCells';
 import { PackageParts } from './packageParts';
 import { sheetChanges, type SheetChanges, type Sides } from './sheetChanges';
-import { AddedStyles } from './styles';
+import { AddedStyles } from './styles/addedStyles';
+import { CellStyles } from './styles/cellStyles';
 import { addTable, changedTable } from './tables';
 import { staleSentence } from './stale';
 import { withNames, withSheet, withSheetName } from './workbookPart';
@@ -40,8 +41,7 @@ class Saving {
     this.parts = new PackageParts(opened);
     const link = opened.relationships('').find(({ type }) => type === 'officeDocument');
     this.workbookPart = link?.target ?? 'xl/workbook.xml';
-    const styles = opened.relationships(this.workbookPart).find(({ type }) => type === 'styles');
-    this.styles = new AddedStyles(this.parts, styles?.target ?? 'xl/styles.xml');
+    this.styles = new AddedStyles(this.parts, this.workbookPart, stylesPart(opened));
     this.mark = spillMark(open);
   }
 
@@ -51,6 +51,7 @@ class Saving {
     workbook.sheets.forEach((sheet, position) => this.saveSheet(sheet, position));
     for (const id of book.getters.getSheetIds()) if (!known.has(id)) this.addSheet(id);
     this.saveTables();
+    this.styles.write();
     const workbookXml = this.parts.xml(this.workbookPart) ?? '';
     this.parts.set(this.workbookPart, withNames(workbookXml, workbook.names, book.names()));
     // A list of formulas that names cells without any would be taken for damage.
@@ -75,7 +76,7 @@ class Saving {
     id: UID,
     file: Worksheet,
     formulas: readonly OpenedFormula[],
-    looks: OpenBook['looks'] extends Map<UID, infer Looks> ? Looks | undefined : never,
+    looks: ReadonlyMap<number, GivenLook> | undefined,
   ): string {
     const { book, namespace } = this.open;
     const sides: Sides = {
@@ -83,11 +84,7 @@ class Saving {
       sheetId: id,
       file,
       formulas: new Map(formulas.map((formula) => [cellKey(formula.row, formula.column), formula])),
-      styleFor: (position, key) => {
-        const look = looks?.get(key) ?? { style: 0, format: 'General' };
-        const format = book.format(position);
-        return format === look.format ? undefined : this.styles.like(look.style, format);
-      },
+      styles: new CellStyles(this.open, id, file.xml, looks, this.styles),
       namespace,
     };
     const changes = sheetChanges(sides);

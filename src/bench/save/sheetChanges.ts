@@ -5,6 +5,7 @@ import { same, sameResult } from '../open/openBook';
 import type { OpenedFormula } from '../open/workbookData';
 import type { CellFinish } from './finishCells';
 import { storedFormula } from './storedFormula';
+import type { CellStyles } from './styles/cellStyles';
 
 /** What a sheet's part needs, pass by pass. */
 export interface SheetChanges {
@@ -22,8 +23,7 @@ export interface Sides {
   file: Worksheet;
   /** The file's formulas by cell. */
   formulas: ReadonlyMap<number, OpenedFormula>;
-  /** The style for a cell whose number format was changed; undefined where it was not. */
-  styleFor(position: CellPosition, key: number): number | undefined;
+  styles: CellStyles;
   namespace: string;
 }
 
@@ -33,16 +33,51 @@ export function sheetChanges(sides: Sides): SheetChanges {
   const rewritten = sharedAndChanged(sides);
   for (const key of everyCell(sides)) {
     const position = { sheetId: sides.sheetId, row: Math.floor(key / MAX_COLUMNS), col: key % MAX_COLUMNS };
-    compare(position, key, sides, rewritten, changes);
-    const style = sides.styleFor(position, key);
-    if (style !== undefined) finish(position, { style }, changes);
+    const before = changes.values.length;
+    if (!isCovered(position, sides)) compare(position, key, sides, rewritten, changes);
+    restyle(position, key, sides, changes, changes.values.length > before);
   }
   return changes;
 }
 
-function everyCell({ book, sheetId, file }: Sides): Set<number> {
+/** Inside a merged area of the file, which the grid shows without what the file has there. */
+function isCovered(position: CellPosition, { book, file }: Sides): boolean {
+  const merge = book.getters.getMerge(position);
+  if (!merge || (merge.top === position.row && merge.left === position.col)) return false;
+  return file.merged.some((zone) => sameZone(zone, merge));
+}
+
+function restyle(
+  position: CellPosition,
+  key: number,
+  { styles, file }: Sides,
+  changes: SheetChanges,
+  comes: boolean,
+): void {
+  const style = styles.wanted(position, key);
+  if (file.index.has(key)) {
+    if (style !== styles.before(key)) finish(position, { style }, changes);
+    return;
+  }
+  const [row, column] = [position.row, position.col];
+  if (comes && style !== 0) finish(position, { style }, changes);
+  if (comes || style === styles.usual(row, column)) return;
+  changes.values.push({ row, column, value: '' });
+  finish(position, { style, blank: true }, changes);
+}
+
+function everyCell({ book: { getters }, sheetId, file }: Sides): Set<number> {
   const keys = new Set(file.index.keys());
-  for (const { row, col } of book.getters.getEvaluatedCellsPositions(sheetId)) keys.add(cellKey(row, col));
+  for (const { row, col } of getters.getEvaluatedCellsPositions(sheetId)) keys.add(cellKey(row, col));
+  for (const { id } of getters.getCells(sheetId)) {
+    const { row, col } = getters.getCellPosition(id);
+    keys.add(cellKey(row, col));
+  }
+  if (getters.getBordersColors(sheetId).length === 0) return keys;
+  const { numberOfRows, numberOfCols } = getters.getSheetSize(sheetId);
+  for (let row = 0; row < numberOfRows; row++)
+    for (let col = 0; col < numberOfCols; col++)
+      if (getters.getCellBorder({ sheetId, row, col })) keys.add(cellKey(row, col));
   return keys;
 }
 

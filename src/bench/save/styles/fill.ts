@@ -1,0 +1,10 @@
+import { withPrefix } from '../childElements';
+import { colorElement } from './font';
+
+/** A plain fill of a colour, or none. */
+export function plainFill(color: string | undefined, prefix: string): string {
+  const fill = color
+    ? `<fill><patternFill patternType="solid">${colorElement('fgColor', color)}<bgColor indexed="64"/></patternFill></fill>`
+    : '<fill><patternFill patternType="none"/></fill>';
+  return withPrefix(fill, prefix);
+}
