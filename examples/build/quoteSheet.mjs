@@ -17,7 +17,7 @@ const checks = [
   { name: 'Hits', item: 'hits', style: 'whole', width: 7 },
   { name: 'Mass', item: 'mass', style: 'one', width: 10 },
 ];
-const inputWidths = [9, 10, 6, 18, 12, 13, 13, 7, 7, 8, 8, 13, 9, 8, 8, 8, 9];
+const inputWidths = [13, 10, 6, 18, 12, 13, 13, 7, 7, 8, 8, 13, 9, 8, 8, 8, 9];
 
 const check = (item) =>
   `_xldudf_TONROW_ROWCHECK(Parts[[#Headers],[Mark]:[Press]],Parts[[#This Row],[Mark]:[Press]],ShopStamp,"${item}")`;
@@ -25,8 +25,9 @@ const check = (item) =>
 export function quoteSheet(folder, strings) {
   const [headings, ...parts] = readSource(folder, 'parts');
   const sheet = new Sheet('Quote', strings);
-  sheet.set(1, 1, { value: 'Catwalk and handrail package, grain-handling tower', style: 'title' });
-  sheet.set(1, 2, {
+  // Right of the frozen column: text does not run on across its edge in every program.
+  sheet.set(2, 1, { value: 'Catwalk and handrail package, grain-handling tower', style: 'title' });
+  sheet.set(2, 2, {
     value: 'An invented job. Input columns are text, left of the checks; every check is one formula per row.',
     style: 'note',
   });
@@ -73,7 +74,7 @@ function layout(inputs, count) {
   const rules = [
     [`${at}="OK"`, verdictColours.good],
     [`${at}="Near limit"`, verdictColours.near],
-    [`${at}="Not checked"`, verdictColours.notChecked],
+    [`OR(${at}="Not checked",${at}="Check input")`, verdictColours.notChecked],
     [`LEN(${at})>0`, verdictColours.bad],
   ].map(
     ([formula, colour], index) =>
