@@ -2,14 +2,64 @@ const firstSerial = 10_959;
 const lastSerial = 47_482;
 const serialOfUnixEpoch = 25_569;
 const millisecondsPerDay = 86_400_000;
+const months = [
+  ...['January', 'February', 'March', 'April', 'May', 'June'],
+  ...['July', 'August', 'September', 'October', 'November', 'December'],
+] as const;
+/** Parts of an inch that are days of a month, and those that a host reads as two-digit years. */
+const daysOfParts = new Set([2, 4, 8, 16]);
+const partsOfYears = new Map(
+  [2, 4, 8, 16, 32, 64].map((parts) => [parts < 30 ? 2000 + parts : 1900 + parts, parts]),
+);
+/** Parts that are no day, so that `3/32` is read as a month and a year. */
+const leastYearAlone = 32;
+
+/** What the refusal of a size that became a date says, so that lists can tell such rows from others. */
+export const turnedIntoDate = 'turned into a date';
+
+/** A number that is a date, and every size in inches that a spreadsheet turns into that date. */
+export interface TurnedDate {
+  /** `1 January 2016`. */
+  date: string;
+  /** `['1-1/16']`; several where different sizes turn into the same date, none where no size does. */
+  readings: string[];
+}
 
 /**
- * What was probably typed when a fraction became a date: a whole number from 10,959 to 47,482 (the serial
- * numbers of 1930 to 2029) stands where a small dimension in inches should. Returns `3/8` for the 8th of
- * March of any year, undefined for any other number. Applies to inches only, never to lengths.
+ * What was probably typed when a size became a date: a whole number from 10,959 to 47,482 (the serial numbers of
+ * 1930 to 2029) stands where a dimension in inches should. Hosts read `3/8` as month and day, `1-1/16` as month, day
+ * and year, `3/32` as month and year; where they put the day first, `3/8` as day and month and `1-3/16` as day, month
+ * and year. Undefined for any other number. Applies to inches only. Common practice, no source.
  */
-export function fractionTurnedDate(number: number): string | undefined {
+export function turnedDate(number: number): TurnedDate | undefined {
   if (!Number.isInteger(number) || number < firstSerial || number > lastSerial) return undefined;
-  const date = new Date((number - serialOfUnixEpoch) * millisecondsPerDay);
-  return `${date.getUTCMonth() + 1}/${date.getUTCDate()}`;
+  const day = new Date((number - serialOfUnixEpoch) * millisecondsPerDay);
+  const [m, d, year] = [day.getUTCMonth() + 1, day.getUTCDate(), day.getUTCFullYear()];
+  return { date: `${d} ${months[m - 1]} ${year}`, readings: readingsOf(m, d, year) };
+}
+
+function readingsOf(m: number, d: number, year: number): string[] {
+  const parts = partsOfYears.get(year);
+  const monthFirst = [...fraction(m, d), ...mixed(m, d, parts), ...monthAndYear(m, d, parts)];
+  const dayFirst = [...(monthFirst.length === 0 ? fraction(d, m) : []), ...mixed(d, m, parts)];
+  return [...new Set([...monthFirst, ...dayFirst])];
+}
+
+/** A fraction in lowest terms, below 1. */
+function isFraction(over: number, under: number): boolean {
+  return over % 2 === 1 && over < under;
+}
+
+function fraction(over: number, under: number): string[] {
+  return daysOfParts.has(under) && isFraction(over, under) ? [`${over}/${under}`] : [];
+}
+
+function mixed(whole: number, over: number, under: number | undefined): string[] {
+  return under !== undefined && isFraction(over, under) ? [`${whole}-${over}/${under}`] : [];
+}
+
+function monthAndYear(m: number, d: number, parts: number | undefined): string[] {
+  return parts !== undefined && parts >= leastYearAlone && d === 1 && isFraction(m, parts)
+    ? [`${m}/${parts}`]
+    : [];
 }

@@ -5,7 +5,7 @@
 export interface LengthKind {
   leastMm: number;
   greatestMm: number;
-  /** Small dimensions are typed as fractions, which a spreadsheet may have turned into a date. */
+  /** Dimensions smaller than any bar are typed as fractions, which a spreadsheet may have turned into a date. */
   fractionProne: boolean;
 }
 
@@ -14,8 +14,8 @@ export const lengthKinds = {
   hole: { leastMm: 25.4 / 16, greatestMm: 304.8, fractionProne: true },
   bolt: { leastMm: 25.4 / 8, greatestMm: 101.6, fractionProne: true },
   leg: { leastMm: 25.4 / 4, greatestMm: 304.8, fractionProne: true },
-  width: { leastMm: 25.4 / 8, greatestMm: 160 * 25.4, fractionProne: false },
-  distance: { leastMm: 25.4 / 64, greatestMm: 800 * 25.4, fractionProne: false },
+  width: { leastMm: 25.4 / 8, greatestMm: 160 * 25.4, fractionProne: true },
+  distance: { leastMm: 25.4 / 64, greatestMm: 800 * 25.4, fractionProne: true },
   length: { leastMm: 25.4 / 16, greatestMm: 4000 * 25.4, fractionProne: false },
 } as const satisfies Record<string, LengthKind>;
 

@@ -1,5 +1,5 @@
 import { type CellValue, isBlank, quoted } from './cellValue.js';
-import { fractionTurnedDate } from './dateTrap.js';
+import { type TurnedDate, turnedDate, turnedIntoDate } from './dateTrap.js';
 import { formatLength } from './formatLength.js';
 import { type LengthKind, type LengthKindName, lengthKinds } from './lengthKind.js';
 import { lengthExamples, lengthText } from './lengthText.js';
@@ -42,16 +42,31 @@ function bareLength(
   const kind: LengthKind = lengthKinds[kindName];
   if (!Number.isFinite(number))
     return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples);
-  const fraction = unit === 'in' && kind.fractionProne ? fractionTurnedDate(number) : undefined;
-  if (fraction) {
-    return refuse(
-      argument,
-      String(value),
-      `${number} looks like ${fraction} that the spreadsheet turned into a date.`,
-      `Format the cell as text and type ${fraction} again.`,
-    );
+  const turned = unit === 'in' ? turnedDate(number) : undefined;
+  if (turned && kind.fractionProne) return refuseDate(turned, number, value, argument);
+  return within(number * mmPer[unit], value, argument, unit, kind, true, turned?.date);
+}
+
+/** A date stands where a size should: the size is told where only one turns into this date. */
+function refuseDate(
+  { date, readings }: TurnedDate,
+  number: number,
+  value: CellValue,
+  argument: string,
+): never {
+  const [only, ...others] = readings;
+  if (only !== undefined && others.length === 0) {
+    const problem = `${number} looks like ${only} that the spreadsheet ${turnedIntoDate}.`;
+    return refuse(argument, String(value), problem, `Format the cell as text and type ${only} again.`);
   }
-  return within(number * mmPer[unit], value, argument, unit, kind, true);
+  const what = only === undefined ? 'a size that cannot be told' : `any of ${readings.join(', ')}`;
+  const problem = `${number} is a date, ${date}: ${what}, ${turnedIntoDate} by the spreadsheet.`;
+  return refuse(
+    argument,
+    String(value),
+    problem,
+    `Write the size as text, for example '${only ?? '1-1/16'}.`,
+  );
 }
 
 function within(
@@ -61,6 +76,7 @@ function within(
   unit: LengthUnit,
   kind: LengthKind,
   bare: boolean,
+  date?: string,
 ): number {
   if (mm >= kind.leastMm && mm <= kind.greatestMm) return mm;
   const range = `Allowed: ${formatLength(kind.leastMm, unit)} to ${formatLength(kind.greatestMm, unit)} ${unit}.`;
@@ -71,5 +87,12 @@ function within(
   const otherMm = (mm / mmPer[unit]) * mmPer[other];
   const meantOther = otherMm >= kind.leastMm && otherMm <= kind.greatestMm;
   const fix = meantOther ? `${range} Write "${number} ${other}", or add the shop cell or "${other}".` : range;
-  return refuse(argument, String(value), `${quoted(value)} would be ${number} ${read}.`, fix);
+  const asDate = date === undefined ? '' : `; it may also be a length that became the date ${date}`;
+  const again = date === undefined ? '' : ' If it became a date, type it again as text.';
+  return refuse(
+    argument,
+    String(value),
+    `${quoted(value)} would be ${number} ${read}${asDate}.`,
+    `${fix}${again}`,
+  );
 }

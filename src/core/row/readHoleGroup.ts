@@ -1,6 +1,8 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
+import { readLength } from '../quantity/readLength.js';
 import { readNumber } from '../quantity/readNumber.js';
+import type { LengthUnit } from '../quantity/units.js';
 import { boltHole } from '../rule/boltHole.js';
 import { type BoltSize, readBolt } from '../rule/boltSize.js';
 import { type EdgeKind } from '../rule/edgeDistance.js';
@@ -84,9 +86,15 @@ function distances(reader: RowReader, columns: Columns): Partial<HoleGroup> {
     pitchMm: reader.length(columns.pitch, 'distance'),
     gageMm: reader.length(columns.gage, 'distance'),
     edgeKind: reader.read(columns.edgeKind, readEdgeKind),
-    leg: reader.read(columns.leg, (value) => plainText(String(value))),
+    leg: reader.read(columns.leg, (value, argument) => readLeg(value, argument, reader.unit)),
   };
   return Object.fromEntries(Object.entries(read).filter(([, value]) => value !== undefined));
+}
+
+/** The leg as text: which of them, or its size. A number is a size. */
+function readLeg(value: CellValue, argument: string, unit: LengthUnit): string {
+  if (typeof value === 'number') readLength(value, argument, unit, 'leg');
+  return plainText(String(value));
 }
 
 function readCount(value: CellValue, argument: string): number {

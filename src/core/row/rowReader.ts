@@ -27,7 +27,7 @@ export class RowReader {
     const value = this.cell(column);
     if (!column || isBlank(value)) return undefined;
     try {
-      return reader(withColumnUnit(value, column), column.heading);
+      return reader(withColumnUnit(value, column, this.unit), column.heading);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       this.problem(column.heading, error.message);
@@ -44,7 +44,12 @@ export class RowReader {
   }
 }
 
+/** Whether bare numbers of a column are in the shop's unit: the heading states none, or that one. */
+export function isInShopUnit({ unit: stated }: Column, unit: LengthUnit): boolean {
+  return stated === undefined || (unit === 'mm' ? stated === 'mm' : stated.startsWith('in'));
+}
+
 /** A bare number below a heading such as `Length (mm)` has that unit, whatever the shop's. */
-function withColumnUnit(value: CellValue, column: Column): CellValue {
-  return column.unit !== undefined && typeof value === 'number' ? `${value} ${column.unit}` : value;
+function withColumnUnit(value: CellValue, column: Column, unit: LengthUnit): CellValue {
+  return typeof value === 'number' && !isInShopUnit(column, unit) ? `${value} ${column.unit}` : value;
 }

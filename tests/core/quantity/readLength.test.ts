@@ -132,17 +132,38 @@ describe('readLength: limits', () => {
 });
 
 describe('readLength: the date trap', () => {
-  it.each(['thickness', 'hole', 'leg', 'bolt'] as const)('holds for a %s in inches', (kind) => {
+  const small = ['thickness', 'hole', 'leg', 'bolt', 'width', 'distance'] as const;
+
+  it.each(small)('holds for a %s in inches', (kind) => {
     for (const value of [10_959, 45_721, 47_482, '45721']) {
       const failure = refusal(() => readLength(value, 'Cell', 'in', kind));
       expect(failure.problem).toContain('turned into a date');
     }
   });
 
-  it('names the fraction that was typed', () => {
-    const { problem, allowed } = refusal(() => readLength(45_721, 'Thickness', 'in', 'thickness'));
-    expect(problem).toContain('looks like 3/5');
-    expect(allowed).toBe('Format the cell as text and type 3/5 again.');
+  it('names the size that was typed where only one turns into the date', () => {
+    const fraction = refusal(() => readLength(45_724, 'Thickness', 'in', 'thickness'));
+    expect(fraction.problem).toBe('45724 looks like 3/8 that the spreadsheet turned into a date.');
+    expect(fraction.allowed).toBe('Format the cell as text and type 3/8 again.');
+    const mixed = refusal(() => readLength(42_370, 'Hole', 'in', 'hole'));
+    expect(mixed.problem).toBe('42370 looks like 1-1/16 that the spreadsheet turned into a date.');
+    expect(mixed.allowed).toBe('Format the cell as text and type 1-1/16 again.');
+  });
+
+  it('names every size that turns into the date, and takes none for the right one', () => {
+    const { problem, allowed } = refusal(() => readLength(42_372, 'Edge', 'in', 'distance'));
+    expect(problem).toBe(
+      '42372 is a date, 3 January 2016: any of 1-3/16, 3-1/16, turned into a date by the spreadsheet.',
+    );
+    expect(allowed).toBe("Write the size as text, for example '1-3/16.");
+  });
+
+  it('says so where no size turns into the date', () => {
+    const { problem, allowed } = refusal(() => readLength(45_721, 'Pitch', 'in', 'distance'));
+    expect(problem).toBe(
+      '45721 is a date, 5 March 2025: a size that cannot be told, turned into a date by the spreadsheet.',
+    );
+    expect(allowed).toBe("Write the size as text, for example '1-1/16.");
   });
 
   it('ends at both ends of its range', () => {
@@ -151,10 +172,21 @@ describe('readLength: the date trap', () => {
     }
   });
 
-  it('never holds for lengths, and never in mm', () => {
+  it('never names a size for a length, but says that it may be a date', () => {
+    const { problem, allowed } = refusal(() => readLength(45_724, 'Length', 'in'));
+    expect(problem).toBe(
+      '45724 would be 45724 inches; it may also be a length that became the date 8 March 2025.',
+    );
+    expect(allowed).toMatch(/ If it became a date, type it again as text\.$/);
+    expect(refusal(() => readLength(10_958, 'Length', 'in')).problem).toBe('10958 would be 10958 inches.');
+  });
+
+  it('never holds in mm', () => {
     expect(readLength(12_000, 'Length', 'mm')).toBe(12_000);
-    expect(refusal(() => readLength(12_000, 'Length', 'in')).problem).toBe('12000 would be 12000 inches.');
-    expect(refusal(() => readLength(12_000, 'Hole', 'mm', 'hole')).problem).toContain('would be');
+    for (const kind of small) {
+      const { problem, allowed } = refusal(() => readLength(45_724, 'Cell', 'mm', kind));
+      expect(`${problem} ${allowed}`).not.toContain('date');
+    }
   });
 });
 

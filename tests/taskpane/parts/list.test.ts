@@ -253,6 +253,28 @@ describe('failing rows by reason', () => {
     expect(workbook.memory.cell('Sheet1', 7, 5)).toMatchObject({ content: 45724, format: 'General' });
   });
 
+  it('Fix dates offers every date of the list, also in rows that fail for another reason first', async () => {
+    const { list, matches, shop } = await groups('shop+list16');
+    const at = (field: string) => matches.find((match) => match.field === field)?.at ?? -1;
+    const rows = list.rows.map((cells) => [...cells]);
+    const [bad = [], edge = [], unclear = []] = rows;
+    bad[at('Section')] = 'XX9';
+    bad[at('Hole')] = 42_370;
+    edge[at('Edge')] = 37_987;
+    unclear[at('End')] = 42_372;
+    const before = dateCells(list, matches, shop.unit).filter(({ row }) => row > 2);
+    const dates = dateCells({ ...list, rows }, matches, shop.unit);
+    expect(dates).toEqual([
+      { row: 0, column: at('Hole'), text: '1-1/16' },
+      { row: 1, column: at('Edge'), text: '1-1/4' },
+      { row: 2, column: at('End'), text: undefined },
+      ...before,
+    ]);
+    const { title, steps } = fixDates({ ...list, rows }, dates);
+    expect(steps).toHaveLength(dates.length - 1);
+    expect(title).toBe(`Fix ${dates.length - 1} dates`);
+  });
+
   it('in millimetres a number is never taken for a date', async () => {
     const { list, matches } = await groups('shop+list16');
     expect(dateCells(list, matches, 'mm')).toEqual([]);

@@ -1,5 +1,5 @@
 import { Button, Text } from '@fluentui/react-components';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { useGoTo, usePropose } from '../../shared/change/useChange.js';
 import { counted } from '../../shared/change/describeStep.js';
@@ -20,7 +20,6 @@ interface Props {
 
 /** The rows of a group: one after the other, all that adjoin, and one change for all of them. */
 export function FailGroupPanel({ shop, list, matches, group }: Props) {
-  const propose = usePropose();
   const [at, setAt] = useState(-1);
   const { rows } = group;
   const goToCells = useGoTo();
@@ -35,7 +34,6 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
   const here = runs.find(
     ({ row, count }) => at < 0 || ((rows[at] ?? 0) >= row && (rows[at] ?? 0) < row + count),
   );
-  const dates = dateCells(list, matches, shop.unit).filter(({ row }) => rows.includes(row));
   const current = rows[at];
   return (
     <div style={stack(10)}>
@@ -55,14 +53,37 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
           {current === undefined ? '' : rowTitle(list, matches, current, at, rows.length)}
         </Text>
       </div>
-      {dates.length > 0 ? (
-        <Button style={{ justifySelf: 'start' }} onClick={() => propose(fixDates(list, dates))}>
-          Fix {counted(dates.length, 'date')}
-        </Button>
+      {group.verdict === 'Check input' ? (
+        <DateFix {...{ shop, list, matches, group }} />
       ) : (
-        group.verdict !== 'Check input' && <PressChoice {...{ shop, list, matches, rows }} />
+        <PressChoice {...{ shop, list, matches, rows }} />
       )}
     </div>
+  );
+}
+
+/** One change for all dates of the list, beside a group that has one; what it leaves is said. */
+function DateFix({ shop, list, matches, group: { rows } }: Props) {
+  const propose = usePropose();
+  const cells = useMemo(() => dateCells(list, matches, shop.unit), [list, matches, shop.unit]);
+  const inGroup = new Set(rows);
+  if (!cells.some(({ row }) => inGroup.has(row))) return null;
+  const certain = cells.filter(({ text }) => text !== undefined).length;
+  const left = cells.length - certain;
+  return (
+    <>
+      {certain > 0 && (
+        <Button style={{ justifySelf: 'start' }} onClick={() => propose(fixDates(list, cells))}>
+          Fix {counted(certain, 'date')}
+        </Button>
+      )}
+      {left > 0 && (
+        <Text>
+          {counted(left, certain > 0 ? 'more date' : 'date')} may be one of several sizes, or none: type{' '}
+          {left === 1 ? 'it' : 'them'} again as text.
+        </Text>
+      )}
+    </>
   );
 }
 

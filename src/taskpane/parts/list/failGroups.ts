@@ -1,3 +1,4 @@
+import { turnedIntoDate } from '../../../core/quantity/dateTrap.js';
 import { type Verdict, verdicts } from '../../../core/press/finding.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 
@@ -10,7 +11,6 @@ export interface FailGroup {
   rows: number[];
 }
 
-const turnedDate = 'turned into a date';
 /** More reasons than these that differ only in their numbers are told as one. */
 const mostAlike = 6;
 
@@ -20,8 +20,8 @@ export function failGroups(results: readonly RowResult[]): FailGroup[] {
   results.forEach((result, row) => {
     if (result.blank || result.verdict === 'OK' || result.verdict === 'Near limit') return;
     const worst = result.findings.find(({ verdict }) => verdict === result.verdict);
-    const reason = worst?.note.includes(turnedDate)
-      ? `a size ${turnedDate}`
+    const reason = worst?.note.includes(turnedIntoDate)
+      ? `a size ${turnedIntoDate}`
       : (worst?.note ?? result.governs);
     const key = `${result.verdict} ${reason}`;
     const group = groups.get(key) ?? { key, verdict: result.verdict, reason, rows: [] };

@@ -1,11 +1,12 @@
-import { fractionTurnedDate } from '../../../core/quantity/dateTrap.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
+import { readHeadings } from '../../../core/row/readHeadings.js';
+import { turnedDatesOfRow } from '../../../core/row/turnedDates.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Step } from '../../../workbook/write/step.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { shortText } from '../../shared/shortText.js';
-import type { ColumnMatch } from './columnMatch.js';
+import { type ColumnMatch, headingsOf } from './columnMatch.js';
 import { runsOf } from './failGroups.js';
 import { inputSpan, type ListRead } from './listRead.js';
 
@@ -50,27 +51,28 @@ export function setPress(
 export interface DateCell {
   row: number;
   column: number;
-  text: string;
+  /** The one size that turns into the date; undefined where several do, or none. */
+  text: string | undefined;
 }
 
-/** The cells of holes and bolts in which a fraction became a date. */
+/** The cells of the whole list in which a size became a date, whatever else is wrong with their rows. */
 export function dateCells(list: ListRead, matches: readonly ColumnMatch[], unit: LengthUnit): DateCell[] {
-  if (unit !== 'in') return [];
-  const columns = matches.filter(({ field }) => /^(?:Hole|Bolt)(?: \d)?$/.test(field ?? ''));
-  return columns.flatMap(({ at }) =>
-    list.rows.flatMap((cells, row) => {
-      const cell = cells[at];
-      const text = typeof cell === 'number' ? fractionTurnedDate(cell) : undefined;
-      return text === undefined ? [] : [{ row, column: at, text }];
-    }),
+  const headings = readHeadings(headingsOf(matches));
+  return list.rows.flatMap((cells, row) =>
+    turnedDatesOfRow(cells, headings, unit).map(({ at, readings }) => ({
+      row,
+      column: at,
+      text: readings.length === 1 ? readings[0] : undefined,
+    })),
   );
 }
 
-/** Writes the fractions back as text. */
+/** Writes the sizes back as text, where it is certain which they were. */
 export function fixDates(list: ListRead, cells: readonly DateCell[]): Proposal {
-  const steps = cells.map(({ row, column, text }): Step => {
+  const steps = cells.flatMap(({ row, column, text }): Step[] => {
+    if (text === undefined) return [];
     const [area] = areasOf(list, column, [row]) as [Area];
-    return { kind: 'cells', area, contents: [[text]], formats: [['@']] };
+    return [{ kind: 'cells', area, contents: [[text]], formats: [['@']] }];
   });
-  return { title: `Fix ${counted(cells.length, 'date')}`, steps };
+  return { title: `Fix ${counted(steps.length, 'date')}`, steps };
 }

@@ -1,0 +1,43 @@
+import type { CellValue } from '../quantity/cellValue.js';
+import { type TurnedDate, turnedDate } from '../quantity/dateTrap.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { isBlankRow } from './blankRow.js';
+import type { GroupField, RowField } from './heading.js';
+import type { Column, Headings } from './readHeadings.js';
+import { isInShopUnit } from './rowReader.js';
+
+/** A cell of a row in which a size became a date. */
+export interface TurnedCell extends TurnedDate {
+  /** The column of the cell, from 0. */
+  at: number;
+}
+
+const sizeFields: readonly RowField[] = ['cornerClip', 'notchWidth', 'notchDepth'];
+const groupSizeFields: readonly GroupField[] = ['hole', 'bolt', 'edge', 'end', 'pitch', 'gage', 'leg'];
+
+/**
+ * The cells of a row in which a size became a date: every size that is read but lengths of bars and bends, in an inch
+ * shop, under a heading that does not state another unit. Empty for blank rows. Common practice, no source.
+ */
+export function turnedDatesOfRow(
+  cells: readonly CellValue[],
+  headings: Headings,
+  unit: LengthUnit,
+): TurnedCell[] {
+  if (unit !== 'in' || isBlankRow(cells, headings)) return [];
+  const columns: (Column | undefined)[] = [
+    ...sizeFields.map((field) => headings.fields[field]),
+    ...headings.groups.flatMap((group) => groupSizeFields.map((field) => group[field])),
+  ];
+  return columns.flatMap((column) => {
+    if (!column || !isInShopUnit(column, unit)) return [];
+    const turned = turnedDate(numberOf(cells[column.at]));
+    return turned ? [{ at: column.at, ...turned }] : [];
+  });
+}
+
+/** A number, also one that stands in the cell as text. */
+function numberOf(cell: CellValue | undefined): number {
+  if (typeof cell === 'number') return cell;
+  return typeof cell === 'string' && /^\s*\d{5}\s*$/.test(cell) ? Number(cell) : Number.NaN;
+}
