@@ -100,7 +100,7 @@ describe('a plate on the press', () => {
       [0, 1].map(() => expect.closeTo((top + bottom) / 2, 1) as number),
     );
     expect(drawing.summary).toContain('no edge distance in the row, drawn in the middle');
-    expect(drawing.table.rows[0]?.at(-1)).toContain('no pitch in the row, drawn evenly');
+    expect(drawing.table.rows[1]?.at(-1)).toContain('no pitch in the row, drawn evenly');
   });
 });
 

@@ -3,82 +3,78 @@ import { polygon, segment } from '../path.js';
 
 const head = 8;
 const headHalf = 4;
+/** From the line a text stands on to the edges of its box. */
+const aboveText = -14;
+const belowText = 5;
 
-interface Dimension {
+export interface DimensionText {
   text: string;
   /** The distance that decides: heavy, its text in a box. */
   governs: boolean;
+  x: number;
+  y: number;
 }
 
-/** A dimension along the part, below it: extension lines, a double arrow, the text beneath. */
+/** A dimension along the part, below it: extension lines from where they start, a double arrow, the text beneath. */
 export function alongDimension(
-  from: number,
-  to: number,
-  { start, level }: { start: number; level: number },
-  { text, governs }: Dimension,
+  from: { x: number; start: number },
+  to: { x: number; start: number },
+  level: number,
+  text: DimensionText,
 ): Shape[] {
-  const line = governs ? 'heavy' : 'thin';
   return [
-    { kind: 'line', path: segment(from, start, from, level + 5), line: 'thin' },
-    { kind: 'line', path: segment(to, start, to, level + 5), line: 'thin' },
-    { kind: 'line', path: segment(from, level, to, level), line },
+    { kind: 'line', path: segment(from.x, from.start, from.x, level + 5), line: 'thin' },
+    { kind: 'line', path: segment(to.x, to.start, to.x, level + 5), line: 'thin' },
+    { kind: 'line', path: segment(from.x, level, to.x, level), line: text.governs ? 'heavy' : 'thin' },
     ...arrows(
-      from,
-      to,
+      from.x,
+      to.x,
       (along) => [along, level],
       (along, across) => [along, level + across],
     ),
-    {
-      kind: 'text',
-      x: (from + to) / 2,
-      y: level + 22,
-      text,
-      anchor: 'middle',
-      strong: governs,
-      behind: governs ? 'box' : 'paper',
-    },
+    textShape(text),
   ];
 }
 
-const shortest = 26;
-
-/** A dimension across the part: the text to its right, or above the fence where the arrow is too short for one beside it. */
+/** A dimension across the part: extension lines from the holes, a double arrow, and a line to its text outside. */
 export function acrossDimension(
-  from: number,
-  to: number,
-  { start, level, atFence }: { start: number; level: number; atFence: boolean },
-  { text, governs }: Dimension,
+  from: { y: number; start?: number },
+  to: { y: number; start?: number },
+  level: number,
+  text: DimensionText,
 ): Shape[] {
-  const line = governs ? 'heavy' : 'thin';
-  const above = atFence && Math.abs(to - from) < shortest;
+  const above = text.y < from.y;
+  const near = above ? from.y : to.y;
+  const label = text.y + (above ? belowText : aboveText);
   return [
-    { kind: 'line', path: segment(start, to, level + 5, to), line: 'thin' },
-    { kind: 'line', path: segment(level, from, level, to), line },
+    ...[from, to].flatMap(({ y, start }): Shape[] =>
+      start === undefined
+        ? []
+        : [{ kind: 'line', path: segment(start, y, level + Math.sign(level - start) * 5, y), line: 'thin' }],
+    ),
+    { kind: 'line', path: segment(level, near, text.x, label), line: 'thin' },
+    { kind: 'line', path: segment(level, from.y, level, to.y), line: text.governs ? 'heavy' : 'thin' },
     ...arrows(
-      from,
-      to,
+      from.y,
+      to.y,
       (along) => [level, along],
       (along, across) => [level + across, along],
     ),
-    {
-      kind: 'text',
-      x: above ? level : level + 10,
-      y: above ? from - 15 : (from + to) / 2 + 4,
-      text,
-      anchor: above ? 'middle' : 'start',
-      strong: governs,
-      behind: governs ? 'box' : 'paper',
-    },
+    textShape(text),
   ];
 }
 
-type Place = [number, number];
+function textShape({ text, governs, x, y }: DimensionText): Shape {
+  return { kind: 'text', x, y, text, anchor: 'middle', strong: governs, behind: governs ? 'box' : 'paper' };
+}
+
+type Point = [number, number];
 
 function arrows(
   from: number,
   to: number,
-  tip: (along: number) => Place,
-  wing: (along: number, across: number) => Place,
+  tip: (along: number) => Point,
+  wing: (along: number, across: number) => Point,
 ): Shape[] {
   const inward = Math.sign(to - from) * Math.min(head, Math.abs(to - from) / 2);
   return [

@@ -1,10 +1,21 @@
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import type { Shape } from '../drawing.js';
-import { acrossDimension, alongDimension } from './dimensions.js';
 import type { DistanceKind, GoverningDistance } from './governingDistance.js';
-import { type View, xOf, yOf } from './partView.js';
-import type { PlacedGroup, PlacedHole } from './placedHoles.js';
+import type { PlacedGroup } from './placedHoles.js';
+import type { Place } from './work.js';
+
+/** A distance on the part, from one place to another. */
+export interface Distance {
+  kind: DistanceKind | 'length';
+  group: string;
+  direction: 'along' | 'across';
+  from: Place;
+  to: Place;
+  /** Where an extension line starts at a hole; an edge or end needs none across the part. */
+  holes: ('from' | 'to')[];
+  text: string;
+  governs: boolean;
+}
 
 interface Wanted {
   governs: GoverningDistance | undefined;
@@ -12,99 +23,62 @@ interface Wanted {
   unit: LengthUnit;
 }
 
-/** A distance on the part: between two places, in mm. */
-interface Distance {
-  kind: DistanceKind;
-  group: string;
-  fromMm: number;
-  toMm: number;
-  /** Where the hole lies in the other direction. */
-  besideMm: number;
-}
-
-const firstLevel = 18;
-const levelHeight = 42;
-
-/** The distance that decides the row; on request all that the row gives. */
-export function distanceShapes(
+/** The distance that decides the row; on request all that the row gives. The one that decides comes first. */
+export function wantedDistances(
   groups: readonly PlacedGroup[],
-  view: View,
-  wanted: Wanted,
-): { shapes: Shape[]; bottom: number } {
-  const shapes: Shape[] = [];
-  let bottom = yOf(view, view.widthMm);
-  let level = bottom + firstLevel;
-  let column = 0;
-  for (const distance of groups.flatMap((group) => distancesOf(group, view.widthMm))) {
-    const governs = isGoverning(distance, wanted);
-    if (!governs && !wanted.all) continue;
-    const text = textOf(distance, governs ? wanted.governs : undefined, wanted.unit);
-    if (isAcross(distance.kind)) {
-      const beside = xOf(view, distance.besideMm);
-      if (beside === undefined) continue;
-      const atFence = distance.fromMm === 0;
-      const across = { start: beside, level: beside + 26 + column * 12, atFence };
-      shapes.push(
-        ...acrossDimension(yOf(view, distance.fromMm), yOf(view, distance.toMm), across, { text, governs }),
-      );
-      column += 1;
-    } else {
-      const [from, to] = [xOf(view, distance.fromMm), xOf(view, distance.toMm)];
-      if (from === undefined || to === undefined) continue;
-      const along = { start: yOf(view, distance.besideMm), level };
-      shapes.push(...alongDimension(from, to, along, { text, governs }));
-      bottom = level + 28;
-      level += levelHeight;
-    }
-  }
-  return { shapes: textLast(shapes), bottom };
+  part: { lengthMm: number | undefined; widthMm: number },
+  { governs, all, unit }: Wanted,
+): Distance[] {
+  const distances = [
+    ...groups.flatMap((group) => distancesOf(group, part.widthMm)),
+    ...(part.lengthMm === undefined ? [] : [wholeLength(part.lengthMm, part.widthMm)]),
+  ].map((distance): Distance => {
+    const text = formatLength(sizeMm(distance), unit);
+    const decides =
+      governs?.group === distance.group && governs.kind === distance.kind && governs.given === text;
+    return { ...distance, governs: decides, text: decides ? `${text} < ${governs.least}` : text };
+  });
+  const first = distances.find((distance) => distance.governs);
+  const rest = all ? distances.filter((distance) => distance !== first) : [];
+  return [...(first ? [first] : []), ...rest.map((distance) => ({ ...distance, governs: false }))];
 }
 
-/** Text above all lines, the boxed one above other text. */
-function textLast(shapes: readonly Shape[]): Shape[] {
-  const rank = (shape: Shape) => (shape.kind === 'text' ? (shape.behind === 'box' ? 2 : 1) : 0);
-  return [...shapes].sort((a, b) => rank(a) - rank(b));
+type Bare = Omit<Distance, 'text' | 'governs'>;
+
+function sizeMm({ direction, from, to }: Bare): number {
+  return direction === 'along' ? to.alongMm - from.alongMm : to.acrossMm - from.acrossMm;
 }
 
-const isAcross = (kind: DistanceKind) => kind === 'edge distance' || kind === 'gage';
-
-function isGoverning(distance: Distance, { governs, unit }: Wanted): boolean {
-  return (
-    governs !== undefined &&
-    governs.group === distance.group &&
-    governs.kind === distance.kind &&
-    governs.given === formatLength(distance.toMm - distance.fromMm, unit)
-  );
-}
-
-function textOf(
-  { fromMm, toMm }: Distance,
-  governs: GoverningDistance | undefined,
-  unit: LengthUnit,
-): string {
-  return governs ? `${governs.given} < ${governs.least}` : formatLength(toMm - fromMm, unit);
+function wholeLength(lengthMm: number, widthMm: number): Bare {
+  const place = (alongMm: number): Place => ({ alongMm, acrossMm: widthMm });
+  return { kind: 'length', group: '', direction: 'along', from: place(0), to: place(lengthMm), holes: [] };
 }
 
 /** What the row itself gives, and what a gage leaves at the far edge. */
-function distancesOf({ group, place, holes }: PlacedGroup, widthMm: number): Distance[] {
+function distancesOf({ group, place, holes }: PlacedGroup, widthMm: number): Bare[] {
   const [first] = holes;
   if (!first) return [];
-  const name = group.title;
   const last = holes.at(-1) ?? first;
-  const distances: Distance[] = [];
-  const across = (fromMm: number, toMm: number, kind: DistanceKind, hole: PlacedHole) =>
-    distances.push({ kind, group: name, fromMm, toMm, besideMm: hole.alongMm });
-  const along = (fromMm: number, toMm: number, kind: DistanceKind) =>
-    distances.push({ kind, group: name, fromMm, toMm, besideMm: last.acrossMm });
-  if (place.edgeMm !== undefined) across(0, first.acrossMm, 'edge distance', first);
+  const distances: Bare[] = [];
+  const add = (
+    kind: DistanceKind,
+    direction: 'along' | 'across',
+    from: Place,
+    to: Place,
+    ...at: ('from' | 'to')[]
+  ) => distances.push({ kind, group: group.title, direction, from, to, holes: at });
+  if (place.edgeMm !== undefined) add('edge distance', 'across', { ...first, acrossMm: 0 }, first, 'to');
   if (last.acrossMm > first.acrossMm) {
-    across(first.acrossMm, last.acrossMm, 'gage', first);
-    across(last.acrossMm, widthMm, 'edge distance', first);
+    const other = { ...first, acrossMm: last.acrossMm };
+    add('gage', 'across', first, other, 'from', 'to');
+    add('edge distance', 'across', other, { ...first, acrossMm: widthMm }, 'from');
   }
-  if (group.endMm !== undefined) along(0, first.alongMm, 'end distance');
+  const along = (alongMm: number): Place => ({ alongMm, acrossMm: last.acrossMm });
+  if (group.endMm !== undefined) add('end distance', 'along', along(0), along(first.alongMm), 'to');
   const second = holes.find(
     ({ acrossMm, alongMm }) => acrossMm === first.acrossMm && alongMm > first.alongMm,
   );
-  if (group.pitchMm !== undefined && second) along(first.alongMm, second.alongMm, 'pitch');
+  if (group.pitchMm !== undefined && second)
+    add('pitch', 'along', along(first.alongMm), along(second.alongMm), 'from', 'to');
   return distances;
 }

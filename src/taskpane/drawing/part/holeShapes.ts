@@ -23,7 +23,7 @@ export function holeShapes({ holes }: PlacedGroup, view: View): Shape[] {
 }
 
 /** A slot lies along the part; its length towards the end. */
-function halfSize(hole: Hole, pixelPerMm: number): { x: number; y: number } {
+export function halfSize(hole: Hole, pixelPerMm: number): { x: number; y: number } {
   const half = (mm: number) => Math.max((mm * pixelPerMm) / 2, leastRadius);
   switch (hole.shape) {
     case 'round':

@@ -2,37 +2,31 @@ import type { HolePlace } from '../../../core/row/holePlace.js';
 import type { Section } from '../../../core/section/section.js';
 import type { Shape } from '../drawing.js';
 import { polygon, polyline, segment } from '../path.js';
-import { rightOf, type View, yOf } from './partView.js';
+import type { Contour, Ends } from './contour.js';
+import { polygonOf } from './crossing.js';
+import { innerEdgeShapes } from './innerEdges.js';
+import { rightOf, type View, xOf, yOf } from './partView.js';
+import type { Place } from './work.js';
 
 const zigzag = 5;
 
 /** The outline, with a zigzag at each side of a part left out; edges of the other leg or flanges; the centre line. */
 export function outlineShapes(
   view: View,
+  contour: Contour,
+  ends: Ends,
   section: Section,
   element: HolePlace['element'] | undefined,
 ): Shape[] {
-  const { left, top } = view;
-  const right = rightOf(view);
-  const bottom = yOf(view, view.widthMm);
+  const middle = yOf(view, view.widthMm / 2);
   return [
-    ...pieces(view).flatMap(({ from, to, openLeft, openRight }) =>
-      piece(from, to, top, bottom, openLeft, openRight),
-    ),
-    ...innerEdges(view, section, element).flatMap(({ acrossMm, line }) =>
-      pieces(view).map(
-        ({ from, to }): Shape => ({
-          kind: 'line',
-          path: segment(from, yOf(view, acrossMm), to, yOf(view, acrossMm)),
-          line,
-        }),
-      ),
-    ),
+    ...(view.broken ? brokenOutline(view, contour, view.broken.endMm) : wholeOutline(view, contour)),
+    ...innerEdgeShapes(view, ends, section, element),
     ...(section.kind === 'round'
       ? [
           {
             kind: 'line',
-            path: segment(left - 6, (top + bottom) / 2, right + 6, (top + bottom) / 2),
+            path: segment(view.left - 6, middle, rightOf(view) + 6, middle),
             line: 'centre',
           } satisfies Shape,
         ]
@@ -40,57 +34,34 @@ export function outlineShapes(
   ];
 }
 
-interface Piece {
-  from: number;
-  to: number;
-  openLeft: boolean;
-  openRight: boolean;
+type Pixel = [number, number];
+
+const pixel = (view: View, { alongMm, acrossMm }: Place): Pixel => [
+  xOf(view, alongMm) ?? view.left,
+  yOf(view, acrossMm),
+];
+
+function wholeOutline(view: View, contour: Contour): Shape[] {
+  const path = polygon(polygonOf(contour).map((place) => pixel(view, place)));
+  return [{ kind: 'line', path, line: 'outline' }];
 }
 
-function pieces(view: View): Piece[] {
-  const right = rightOf(view);
-  if (!view.broken) return [{ from: view.left, to: right, openLeft: false, openRight: false }];
-  const shown = view.broken.endMm * view.pixelPerMm;
+function brokenOutline(view: View, { fence, operator }: Contour, endMm: number): Shape[] {
+  const farMm = view.lengthMm - endMm;
   return [
-    { from: view.left, to: view.left + shown, openLeft: false, openRight: true },
-    { from: right - shown, to: right, openLeft: true, openRight: false },
-  ];
+    [upTo(fence, endMm), upTo(operator, endMm)],
+    [downTo(fence, farMm), downTo(operator, farMm)],
+  ].flatMap(([first = [], second = []]) => endShapes(view, first, second));
 }
 
-function piece(
-  from: number,
-  to: number,
-  top: number,
-  bottom: number,
-  openLeft: boolean,
-  openRight: boolean,
-): Shape[] {
-  if (!openLeft && !openRight)
-    return [
-      {
-        kind: 'line',
-        path: polygon([
-          [from, top],
-          [to, top],
-          [to, bottom],
-          [from, bottom],
-        ]),
-        line: 'outline',
-      },
-    ];
-  const [closed, open] = openRight ? [from, to] : [to, from];
+/** One end from its two edges, each from the end to the break. */
+function endShapes(view: View, fence: readonly Place[], operator: readonly Place[]): Shape[] {
+  const places = [...[...fence].reverse(), ...operator].map((place) => pixel(view, place));
+  const [open, top] = places[0] ?? [0, 0];
+  const [, bottom] = places.at(-1) ?? [0, 0];
   const middle = (top + bottom) / 2;
   return [
-    {
-      kind: 'line',
-      path: polyline([
-        [open, top],
-        [closed, top],
-        [closed, bottom],
-        [open, bottom],
-      ]),
-      line: 'outline',
-    },
+    { kind: 'line', path: polyline(places), line: 'outline' },
     {
       kind: 'line',
       path: polyline([
@@ -106,22 +77,23 @@ function piece(
   ];
 }
 
-interface InnerEdge {
-  acrossMm: number;
-  line: 'outline' | 'hidden';
+/** An edge from the stop to a break. */
+function upTo(edge: readonly Place[], breakMm: number): Place[] {
+  const beyond = edge.findIndex(({ alongMm }) => alongMm > breakMm);
+  return cutAt(edge, beyond, breakMm);
 }
 
-/** The heel of an angle is a double line at the operator; legs and flanges that hang down are hidden edges. */
-function innerEdges(view: View, section: Section, element: HolePlace['element'] | undefined): InnerEdge[] {
-  const leastMm = 4 / view.pixelPerMm;
-  if (section.kind === 'angle')
-    return [{ acrossMm: view.widthMm - Math.max(section.thicknessMm, leastMm), line: 'outline' }];
-  if (section.kind !== 'channel') return [];
-  if (element === 'flange')
-    return [{ acrossMm: view.widthMm - Math.max(section.webThicknessMm, leastMm), line: 'outline' }];
-  const flangeMm = Math.max(section.flangeThicknessMm, leastMm);
-  return [
-    { acrossMm: flangeMm, line: 'hidden' },
-    { acrossMm: view.widthMm - flangeMm, line: 'hidden' },
-  ];
+/** An edge from the far end back to a break. */
+function downTo(edge: readonly Place[], breakMm: number): Place[] {
+  const back = [...edge].reverse();
+  const beyond = back.findIndex(({ alongMm }) => alongMm < breakMm);
+  return cutAt(back, beyond, breakMm);
+}
+
+function cutAt(edge: readonly Place[], beyond: number, breakMm: number): Place[] {
+  const [before, after] = [edge[beyond - 1], edge[beyond]];
+  if (!before || !after) return [...edge];
+  const share = (breakMm - before.alongMm) / (after.alongMm - before.alongMm);
+  const acrossMm = before.acrossMm + share * (after.acrossMm - before.acrossMm);
+  return [...edge.slice(0, beyond), { alongMm: breakMm, acrossMm }];
 }

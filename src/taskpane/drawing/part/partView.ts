@@ -14,26 +14,55 @@ export interface View {
 const longest = 4;
 const gap = 22;
 const tallest = 150;
+const roundingMm = 1e-6;
+
+/** A stretch of the part that is not to be cut through by the break. */
+export interface Kept {
+  fromMm: number;
+  toMm: number;
+}
 
 /** Ends to scale; longer than 4:1, the middle is left out. */
 export function viewOf(
   part: { lengthMm: number; widthMm: number },
   room: { left: number; top: number; width: number },
+  kept: readonly Kept[] = [],
 ): View {
   const { lengthMm, widthMm } = part;
   const broken = lengthMm > longest * widthMm;
-  const shownMm = broken ? longest * widthMm : lengthMm;
+  const shownMm = broken ? 2 * shownEndMm(part, kept) : lengthMm;
   const free = room.width - (broken ? gap : 0);
   const pixelPerMm = Math.min(free / shownMm, tallest / widthMm);
   const view = { ...part, pixelPerMm, left: room.left, top: room.top };
   return broken ? { ...view, broken: { endMm: shownMm / 2, gap } } : view;
 }
 
+const leastWidths = 1;
+const greatestWidths = 3;
+const step = 1 / 16;
+
+/** How much of each end is shown: two widths, or more or less so that the breaks cut through nothing. */
+function shownEndMm(
+  { lengthMm, widthMm }: { lengthMm: number; widthMm: number },
+  kept: readonly Kept[],
+): number {
+  const usual = longest / 2;
+  const most = Math.min(greatestWidths, (0.45 * lengthMm) / widthMm);
+  const steps = (to: number) => Math.max(0, Math.floor(Math.abs(to - usual) / step));
+  const tries = [
+    usual,
+    ...Array.from({ length: steps(most) }, (_, at) => usual + (at + 1) * step),
+    ...Array.from({ length: steps(leastWidths) }, (_, at) => usual - (at + 1) * step),
+  ].map((widths) => widths * widthMm);
+  const cuts = (placeMm: number) => kept.some(({ fromMm, toMm }) => placeMm > fromMm && placeMm < toMm);
+  return tries.find((endMm) => !cuts(endMm) && !cuts(lengthMm - endMm)) ?? usual * widthMm;
+}
+
 /** Where a distance from the end at the stop lies; undefined in the part left out. */
 export function xOf({ left, lengthMm, pixelPerMm, broken }: View, alongMm: number): number | undefined {
-  if (!broken || alongMm <= broken.endMm) return left + alongMm * pixelPerMm;
+  if (!broken || alongMm <= broken.endMm + roundingMm) return left + alongMm * pixelPerMm;
   const fromFarMm = lengthMm - alongMm;
-  if (fromFarMm > broken.endMm) return undefined;
+  if (fromFarMm > broken.endMm + roundingMm) return undefined;
   return left + 2 * broken.endMm * pixelPerMm + broken.gap - fromFarMm * pixelPerMm;
 }
 
@@ -43,6 +72,17 @@ export function yOf({ top, pixelPerMm }: View, acrossMm: number): number {
 
 export function rightOf(view: View): number {
   return xOf(view, view.lengthMm) ?? view.left;
+}
+
+/** What is shown of the part, from the stop to the far end: all of it, or its two ends. */
+export function piecesOf(view: View): { from: number; to: number }[] {
+  const right = rightOf(view);
+  if (!view.broken) return [{ from: view.left, to: right }];
+  const shown = view.broken.endMm * view.pixelPerMm;
+  return [
+    { from: view.left, to: view.left + shown },
+    { from: right - shown, to: right },
+  ];
 }
 
 /** The width that lies on the press where no hole says which side it is. */

@@ -14,6 +14,8 @@ export interface PlacedGroup {
   group: HoleGroup;
   place: HolePlace;
   holes: PlacedHole[];
+  /** How they are made where they are not punched to size: `drilled`; empty where they are. */
+  made: string;
   /** What the row does not say, and how it is drawn. */
   assumed: string[];
 }
@@ -22,7 +24,7 @@ export interface PlacedGroup {
  * The holes of a group along a part. Two lines where a plate has a gage; what the row leaves open is drawn evenly or in
  * the middle, and said.
  */
-export function placedGroup(group: HoleGroup, place: HolePlace, lengthMm: number): PlacedGroup {
+export function placedGroup(group: HoleGroup, place: HolePlace, lengthMm: number): Omit<PlacedGroup, 'made'> {
   const assumed: string[] = [];
   const lines = linesOf(group, place, assumed);
   const columns = Math.ceil(group.count / lines.length);

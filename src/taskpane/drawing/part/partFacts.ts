@@ -1,0 +1,59 @@
+import { formatLength } from '../../../core/quantity/formatLength.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
+import { describeHole } from '../../../core/tooling/hole.js';
+import type { FactTable } from '../drawing.js';
+import type { PartPlan } from './partPlan.js';
+import type { PlacedGroup } from './placedHoles.js';
+
+/** What a column of hole distances says of other work. */
+const doesNotApply = '–';
+
+/** The part as a table: the piece itself, its holes, its other work. Hole distances have columns where there are holes. */
+export function factsOf(plan: PartPlan, unit: LengthUnit): FactTable {
+  const { groups, works } = plan;
+  const withHoles = groups.length > 0;
+  const row = (work: string, size: string, count: string, distances: string[], drawnAs: string) => [
+    work,
+    size,
+    count,
+    ...(withHoles ? distances : []),
+    drawnAs,
+  ];
+  const none = [doesNotApply, doesNotApply, doesNotApply, doesNotApply];
+  const distanceHeadings = [`End, ${unit}`, `Edge, ${unit}`, `Pitch, ${unit}`, `Gage, ${unit}`];
+  return {
+    headings: row('Work', 'Size', 'Count', distanceHeadings, 'Drawn as'),
+    rows: [
+      row(
+        'Piece',
+        pieceText(plan, unit),
+        '1',
+        none,
+        plan.lengthMm === undefined ? 'no length in the row' : 'given',
+      ),
+      ...groups.map((group) =>
+        row(
+          group.group.title,
+          describeHole(group.group.hole, unit),
+          String(group.group.count),
+          ...holeCells(group, unit),
+        ),
+      ),
+      ...works.flatMap(({ facts }) =>
+        facts.map(({ work, size, count, drawnAs }) => row(work, size, String(count), none, drawnAs)),
+      ),
+    ],
+  };
+}
+
+function pieceText({ section, lengthMm }: PartPlan, unit: LengthUnit): string {
+  if (lengthMm === undefined) return section.designation;
+  return `${section.designation}, ${formatLength(lengthMm, unit)} ${unit} long`;
+}
+
+function holeCells({ group, place, made, assumed }: PlacedGroup, unit: LengthUnit): [string[], string] {
+  const size = (mm: number | undefined) => (mm === undefined ? 'not given' : formatLength(mm, unit));
+  const distances = [size(group.endMm), size(place.edgeMm), size(group.pitchMm), size(place.gageMm)];
+  const drawnAs = assumed.length === 0 ? 'given' : assumed.join('; ');
+  return [distances, made === '' ? drawnAs : `${drawnAs}; ${made}`];
+}

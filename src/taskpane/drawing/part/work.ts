@@ -1,0 +1,42 @@
+/** A place on the part in mm: along it from the stop, across it from the fence. */
+export interface Place {
+  alongMm: number;
+  acrossMm: number;
+}
+
+/** Where work lies, and what it is in words. */
+export interface Mark extends Place {
+  label: string;
+}
+
+export interface WorkFact {
+  work: string;
+  size: string;
+  count: number;
+  drawnAs: string;
+}
+
+/** Work besides holes as it is drawn. */
+export interface Work {
+  /** What one is called, and several. */
+  name: readonly [string, string];
+  /** Its part of the sentence: `2 notches 2 × 1 in`. */
+  words: string[];
+  /** What the row leaves open and how it is drawn, or why it is not drawn. */
+  said: string[];
+  facts: WorkFact[];
+  marks: Mark[];
+}
+
+/** Work the row does not ask for. */
+export function noWork(name: Work['name']): Work {
+  return { name, words: [], said: [], facts: [], marks: [] };
+}
+
+/** The long edges of a part as it lies on the press. */
+export type Side = 'fence' | 'operator';
+
+/** `1 notch`, `2 notches`. */
+export function counted(count: number, [one, several]: Work['name']): string {
+  return `${count} ${count === 1 ? one : several}`;
+}

@@ -1,0 +1,39 @@
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { checkRow } from '../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readRow } from '../../../src/core/row/readRow.js';
+import type { Drawing } from '../../../src/taskpane/drawing/drawing.js';
+import { partDrawing } from '../../../src/taskpane/drawing/part/partDrawing.js';
+import { settingTable, shopWith } from '../../support/sampleShop.js';
+import { corners, drawn, pathsOf } from './support.js';
+
+export type Row = Record<string, CellValue>;
+
+/** The drawing of a row given by its headings; a plate of 4 × 12 in unless the row says otherwise. */
+export function partOf(row: Row, more: { all?: boolean; width?: number; settings?: Row } = {}): Drawing {
+  const whole: Row = { Mark: 'P1', Section: 'PL1/4X4', Grade: 'A36', Length: 12, ...row };
+  const { settings = {}, ...input } = more;
+  const shop = shopWith({}, { settings: settingTable(settings) });
+  const [cells, headings] = [Object.values(whole), readHeadings(Object.keys(whole))];
+  const result = checkRow(cells, headings, shop);
+  if (result.blank) throw new Error('the row is blank');
+  const job = readRow(cells, headings, shop);
+  return drawn(partDrawing({ job, findings: result.findings, unit: 'in', shop, ...input }));
+}
+
+/** The corners of the outline of an unbroken part, in inches from the stop and from the fence. */
+export function outlineInches(drawing: Drawing, lengthInch: number): [number, number][] {
+  const [outline = ''] = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'outline');
+  const places = corners(outline);
+  const [left, top] = [Math.min(...places.map(([x]) => x)), Math.min(...places.map(([, y]) => y))];
+  const pixelPerInch = (Math.max(...places.map(([x]) => x)) - left) / lengthInch;
+  return places.map(([x, y]) => [(x - left) / pixelPerInch, (y - top) / pixelPerInch]);
+}
+
+/** The last cell of the rows of the table that are about some work. */
+export function drawnAs(drawing: Drawing, work: string): string[] {
+  return drawing.table.rows.filter(([name]) => name === work).map((cells) => cells.at(-1) ?? '');
+}
+
+export const linesOf = (drawing: Drawing, wanted: string) =>
+  pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === wanted);
