@@ -1,6 +1,15 @@
 // npm run bench: builds the page where the example quote is open in a grid, and serves it on this machine.
 // `--once` builds it and ends; `--port 8080` takes that port.
-import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ensure, root } from './ensure.mjs';
@@ -28,6 +37,7 @@ export async function buildBench() {
   process.env.TONROW_BENCH = work;
   const { default: webpack } = await import('webpack');
   const { default: config } = await import('../webpack.bench.config.mjs');
+  const { emptyWorkbook } = await import('../examples/build/workbook.mjs');
   const stats = await new Promise((resolve, reject) =>
     webpack(config, (error, result) => (error ? reject(error) : resolve(result))),
   );
@@ -37,6 +47,7 @@ export async function buildBench() {
     throw new Error('The bench page was not built (above).');
   }
   for (const [from, to] of copied) cpSync(inRoot(from), path.join(work, to), { recursive: true });
+  writeFileSync(path.join(work, 'empty.xlsx'), emptyWorkbook());
   rmSync(benchFolder, { recursive: true, force: true });
   renameSync(work, benchFolder);
   console.error('Built the bench page.');
@@ -49,6 +60,7 @@ function isFresh() {
     'src',
     'dist/functions.js',
     'examples/quote.xlsx',
+    'examples/build',
     'webpack.bench.config.mjs',
     'package-lock.json',
   ];

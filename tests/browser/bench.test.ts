@@ -164,6 +164,18 @@ describe('opening and saving', () => {
     expect(troubles).toEqual([]);
   });
 
+  it('begins with an empty workbook, which is saved as it is', async () => {
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    await page.getByRole('button', { name: 'Empty workbook' }).click();
+    await page.locator('#pane').getByText('Will it run on your presses?').waitFor();
+    await typeInto(page, 'Sheet1', 'A1', 'Mark');
+    const saved = openWorkbook(await savedFile(page));
+    expect(saved.sheets.map(({ name }) => name)).toEqual(['Sheet1']);
+    expect(saved.sheets[0]?.cells?.values).toEqual(['Mark']);
+    expect(troubles).toEqual([]);
+  });
+
   it('refuses what is no workbook in one sentence, and leaves the open one alone', async () => {
     open = await openPage(bench);
     const { page, troubles } = open;
@@ -188,11 +200,13 @@ describe('opening and saving', () => {
     open = await openPage(bench);
     const { page } = open;
     await typeInto(page, 'Quote', 'A6', 'Edited');
-    await page.getByRole('button', { name: 'New quote from the example' }).click();
-    await page.getByRole('dialog').getByText('What you changed is not saved.').waitFor();
-    await page.getByRole('button', { name: 'No', exact: true }).click();
+    await page.getByRole('button', { name: 'Example quote' }).click();
+    await page.getByRole('dialog').getByText('What you changed in quote.xlsx is not saved.').waitFor();
+    await page.getByRole('button', { name: 'Stay' }).click();
     expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[0]).toBe('Edited');
-    await page.getByRole('button', { name: 'New quote from the example' }).click();
+    await typeInto(page, 'Quote', 'A6', 'Edited again');
+    await page.getByRole('button', { name: 'Example quote' }).click();
+    await page.getByRole('button', { name: 'Leave it unsaved' }).click();
     await page.locator('#news', { hasText: /^$/ }).waitFor({ state: 'attached' });
     expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[0]).toBe('BP1');
   });

@@ -38,11 +38,11 @@ export class Desk {
   }
 
   async openExample(): Promise<void> {
-    await this.openFrom(exampleName, async () => {
-      const answer = await fetch(exampleName);
-      if (!answer.ok) throw new WorkbookRefused('The example is not there: build the page again.');
-      return answer.arrayBuffer();
-    });
+    await this.openFrom(exampleName, () => fetched(exampleName));
+  }
+
+  async openEmpty(): Promise<void> {
+    await this.openFrom('workbook.xlsx', () => fetched('empty.xlsx'));
   }
 
   async openFile(file: File): Promise<void> {
@@ -52,7 +52,8 @@ export class Desk {
   /** A workbook that is refused leaves the open one as it is. */
   private async openFrom(name: string, read: () => Promise<ArrayBuffer>): Promise<void> {
     const { speech } = this.parts;
-    if (this.changed && !(await speech.confirm(`Leave ${this.name}? What you changed is not saved.`))) return;
+    const question = `What you changed in ${this.name} is not saved.`;
+    if (this.changed && !(await speech.confirm(question, ['Leave it unsaved', 'Stay']))) return;
     try {
       const opened = openBook(new Uint8Array(await read()), this.functions);
       await this.show(opened, name);
@@ -106,6 +107,12 @@ export class Desk {
     this.changed = false;
     speech.say([`${this.name} is saved.`, ...notes].join(' '));
   }
+}
+
+async function fetched(file: string): Promise<ArrayBuffer> {
+  const answer = await fetch(file);
+  if (!answer.ok) throw new WorkbookRefused('It is not there: build the page again.');
+  return answer.arrayBuffer();
 }
 
 /** Hands the browser a file to keep. */

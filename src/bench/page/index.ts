@@ -55,6 +55,7 @@ function takeButtons(desk: Desk): void {
     if (chosen) void desk.openFile(chosen);
   });
   part('save').addEventListener('click', () => desk.save());
+  part('empty').addEventListener('click', () => void desk.openEmpty());
   part('new').addEventListener('click', () => void desk.openExample());
   addEventListener('beforeunload', (event) => {
     if (desk.isChanged) event.preventDefault();

@@ -29,8 +29,11 @@ export class Speech implements GridVoice {
     then?.();
   }
 
-  ask(text: string, yes: () => void, no?: () => void): void {
+  /** Asks; the buttons say what a yes and a no come to. */
+  ask(text: string, yes: () => void, no?: () => void, [agree, refuse] = ['Yes', 'No']): void {
     this.part('.text', this.question).textContent = text;
+    this.part('[value=yes]', this.question).textContent = agree;
+    this.part('[value=no]', this.question).textContent = refuse;
     this.question.returnValue = '';
     this.question.addEventListener('close', () => (this.question.returnValue === 'yes' ? yes() : no?.()), {
       once: true,
@@ -38,12 +41,13 @@ export class Speech implements GridVoice {
     this.question.showModal();
   }
 
-  confirm(text: string): Promise<boolean> {
+  confirm(text: string, buttons: [agree: string, refuse: string]): Promise<boolean> {
     return new Promise((resolve) =>
       this.ask(
         text,
         () => resolve(true),
         () => resolve(false),
+        buttons,
       ),
     );
   }

@@ -37,15 +37,18 @@ export function Shell({ workbook }: { workbook: Workbook }) {
   const shop = useShop(workbook);
   const lists = useCheckedLists(workbook);
   const [chosen, setChosen] = useState<PlaceKey>();
-  const [partsView, setPartsView] = useState<PartsView>('one');
+  const [chosenView, setChosenView] = useState<PartsView>();
   const open = (place: PlaceKey, view?: PartsView) => {
     setChosen(place);
-    if (view) setPartsView(view);
+    if (view) setChosenView(view);
   };
-  if (shop.kind === 'loading') return <Spinner label="Reading the workbook" style={{ padding: 24 }} />;
+  if (shop.kind === 'loading' || !lists)
+    return <Spinner label="Reading the workbook" style={{ padding: 24 }} />;
   const current = chosen ?? (shop.kind === 'ready' ? 'parts' : 'shop');
-  // Where the pane opens is decided once: adding the shop sheet does not lead away from the shop.
+  const partsView = chosenView ?? (lists.length > 0 ? 'list' : 'one');
+  // Where the pane opens is decided once: adding the shop sheet or checks does not lead away from where one is.
   if (chosen === undefined) setChosen(current);
+  if (chosenView === undefined) setChosenView(partsView);
   const place = places.find(({ key }) => key === current);
   return (
     <NavigationContext.Provider value={{ open, partsView }}>

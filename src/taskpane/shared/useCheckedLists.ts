@@ -6,13 +6,13 @@ import { type CheckedList, readCheckedLists } from './checkedLists.js';
 import { useLatest } from './useLatest.js';
 import { useWatch } from './useShop.js';
 
-/** The checked lists of the workbook, read again when their cells change or are calculated. */
-export function useCheckedLists(workbook: Workbook): readonly CheckedList[] {
-  const [lists, setLists] = useState<readonly CheckedList[]>([]);
+/** The checked lists of the workbook, read again when their cells change or are calculated; undefined until then. */
+export function useCheckedLists(workbook: Workbook): readonly CheckedList[] | undefined {
+  const [lists, setLists] = useState<readonly CheckedList[]>();
   const read = useLatest(() => readCheckedLists(workbook), setLists);
   useEffect(() => read(), [read, workbook]);
   useWatch(workbook, (change) => {
-    if (concerns(change, lists)) read();
+    if (concerns(change, lists ?? [])) read();
   });
   return lists;
 }

@@ -36,6 +36,22 @@ describe('the first screen', () => {
   });
 });
 
+describe('a later opening', () => {
+  it.each([
+    ['a checked list', ['Section', 'Verdict'], 'Check a list'],
+    ['no checked list', ['Section', 'Grade'], 'Try one part'],
+  ])('of a workbook with %s begins there', async (_, headings, view) => {
+    const workbook = new MemoryWorkbook('Sheet1');
+    await fillWorkbook(workbook, 'shop');
+    workbook.type('Sheet1', 0, 0, [headings, ['PL3/8X6', 'OK']]);
+    const area = { sheet: 'Sheet1', row: 0, column: 0, rows: 2, columns: 2 };
+    workbook.memory.tables.push({ name: 'Parts', area, hasTotals: false });
+    pane = new ShownPane(workbook);
+    const tab = await pane.button(view);
+    expect(tab.getAttribute('aria-selected')).toBe('true');
+  });
+});
+
 describe('a proposed change', () => {
   it('is shown first, and leaving it writes nothing', async () => {
     const workbook = await open('empty');
