@@ -37,6 +37,12 @@ describe('holes beside other work', () => {
     expect(partOf({ ...row, End: 2.7 }).summary).toContain('1 hole runs over a cut as drawn');
   });
 
+  it('are counted where they lie wholly on what is cut off', () => {
+    expect(partOf({ 'Miter left': 45, Hole: 1, Holes: 1, Edge: 3, End: 1 }).summary).toContain(
+      '1 hole runs over a cut',
+    );
+  });
+
   it('have their distances in the table, other work has none', () => {
     const { table } = partOf({
       Hole: '13/16',
@@ -96,6 +102,16 @@ describe('the break of a long part', () => {
     );
     expect(breaks).toHaveLength(2);
     for (const x of breaks) expect(Math.abs(x - at8)).toBeGreaterThan(6);
+  });
+
+  it('cuts through no hole of the end at the stop, nor of the far end', () => {
+    // 45 − 2 · 8 = 29 in are left out where nothing is in the way: 8 and 37 in are the breaks.
+    const leftOut = (end: number) =>
+      partOf({ Length: 45, Hole: '13/16', Holes: 1, End: end }).shapes.flatMap((shape) =>
+        shape.kind === 'text' && shape.text.includes('left out') ? shape.text : [],
+      );
+    expect(leftOut(20)).toEqual(['ends to scale, 29 in left out']);
+    for (const end of [8, 37]) expect(leftOut(end)).not.toEqual(['ends to scale, 29 in left out']);
   });
 
   it('says what lies in what is left out', () => {

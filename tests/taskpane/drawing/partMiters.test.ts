@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { corners, textAt } from './support.js';
-import { drawnAs, linesOf, outlineInches, partOf } from './partSupport.js';
+import { corners, pathsOf, textAt } from './support.js';
+import { drawnAs, linesOf, outlineInches, partOf, type Row } from './partSupport.js';
 
 /** Digits of a picture: a hundredth of an inch. */
 const close = (inches: readonly (readonly [number, number])[]) =>
@@ -80,6 +80,19 @@ describe('a miter on a plate', () => {
     expect(over.summary).toContain('the miters meet within the length, so the ends are drawn square');
     expect(drawnAs(over, 'Miter right')).toEqual(['not drawn: the miters meet within the length']);
     expect(over.points).toEqual([]);
+  });
+
+  it('touches the stop with its point, a square end with its middle', () => {
+    const stopInch = (row: Row, widthInch: number) => {
+      const drawing = partOf(row);
+      const ys = (linesOf(drawing, 'outline').map(corners)[0] ?? []).map(([, y]) => y);
+      const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
+      const [stop = ''] = pathsOf(drawing, (shape) => shape.kind === 'area' && shape.fill === 'solid');
+      return (((corners(stop)[0]?.[1] ?? 0) - top) / (bottom - top)) * widthInch;
+    };
+    expect(stopInch({}, 4)).toBeCloseTo(2, 2);
+    expect(stopInch(both, 4)).toBeLessThan(0.25);
+    expect(stopInch({ ...both, Section: 'L3x3x1/4' }, 3)).toBeCloseTo(3, 2);
   });
 
   it('leaves a square end square and unsaid', () => {
