@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { mmPer } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
-import type { NamedValue, Working } from '../working/working.js';
+import type { Working } from '../working/working.js';
 import {
   aiscInchAbove,
   aiscInchRows,
@@ -13,7 +13,7 @@ import {
   enLongSlotFactor,
   isoRows,
 } from './boltHoleTables.js';
-import { type BoltSize, boltRow, ownDiameter, requireSystem } from './boltSize.js';
+import { type BoltSize, boltRow, boltValue, ownDiameter, requireSystem } from './boltSize.js';
 
 export const holeFits = [
   'standard',
@@ -75,17 +75,11 @@ export function boltHole(
   const factor = mmPer[bolt.system];
   const widthMm = width * factor;
   const hole: BoltHole = length === undefined ? { widthMm } : { widthMm, lengthMm: length * factor };
-  const size: NamedValue = {
-    symbol: 'd',
-    meaning: `bolt ${bolt.name}`,
-    kind: 'length',
-    value: bolt.diameterMm,
-  };
   const report = (title: string, symbol: string, meaning: string, value: number) =>
     working?.step({
       title,
       formula: `${symbol} by table`,
-      values: [size, { symbol: '', meaning: 'fit', kind: 'text', value: fit }],
+      values: [boltValue(bolt), { symbol: '', meaning: 'fit', kind: 'text', value: fit }],
       result: { symbol, meaning, kind: 'length', value },
       source,
     });

@@ -3,6 +3,8 @@ import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { readLength } from '../quantity/readLength.js';
 import { type LengthUnit, mmPer } from '../quantity/units.js';
+import { lengthValue } from '../working/namedValue.js';
+import type { NamedValue } from '../working/working.js';
 
 /** A bolt by its nominal diameter; the system says which tables hold for it. */
 export interface BoltSize {
@@ -56,6 +58,12 @@ function boltSize(diameterMm: number, system: LengthUnit): BoltSize {
 /** The bolt's diameter in its own system: inches or mm. */
 export function ownDiameter(bolt: BoltSize): number {
   return bolt.diameterMm / mmPer[bolt.system];
+}
+
+/** The diameter of a bolt, as a step shows it; a metric bolt keeps its name, which inches would hide. */
+export function boltValue(bolt: BoltSize): NamedValue {
+  const which = bolt.system === 'mm' ? `bolt ${bolt.name}` : 'the bolt';
+  return lengthValue('d', `diameter of ${which}`, bolt.diameterMm);
 }
 
 /** True where two diameters in one system are the same size, as far as text and number can differ. */

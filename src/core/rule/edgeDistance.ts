@@ -3,7 +3,7 @@ import { mmPer } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
 import type { NamedValue, Working } from '../working/working.js';
 import { boltHole } from './boltHole.js';
-import { type BoltSize, boltRow, isSize, ownDiameter, requireSystem } from './boltSize.js';
+import { type BoltSize, boltRow, boltValue, isSize, ownDiameter, requireSystem } from './boltSize.js';
 import {
   edgeTables,
   type EdgeTable,
@@ -104,10 +104,10 @@ function aiscEdge({ bolt, edge, code, fit }: EdgeInput, working?: Working): numb
 }
 
 function tableEdgeMm(bolt: BoltSize, edge: EdgeKind, table: EdgeTable, working?: Working): number {
-  const end = edge === connectionEnd ? table.connectionEnd : undefined;
-  if (end?.diameters.some((diameter) => isSize(bolt, diameter))) {
+  const nearer = table.connectionEnd?.diameters.some((diameter) => isSize(bolt, diameter));
+  const end = nearer ? table.connectionEnd : undefined;
+  if (end && edge === connectionEnd)
     return connectionEndMm(bolt, end.edge * mmPer[bolt.system], table, working);
-  }
   const d = ownDiameter(bolt);
   const last = table.rows.at(-1)?.diameter ?? 0;
   const above = d > last + sameSize;
@@ -119,7 +119,7 @@ function tableEdgeMm(bolt: BoltSize, edge: EdgeKind, table: EdgeTable, working?:
     values: [boltValue(bolt), { symbol: '', meaning: 'edge', kind: 'text', value: edge }],
     result: edgeResult(leastMm),
     source: table.source,
-    ...(table.note === undefined ? {} : { cautions: [table.note] }),
+    ...(end ? { cautions: [end.note] } : {}),
   });
   return leastMm;
 }
@@ -189,10 +189,6 @@ function requireStandard(code: string, fit: EdgeFit): void {
   if (fit === 'standard') return;
   const problem = `the rule of ${code} for a hole of the fit '${fit}' is not built in.`;
   refuse('Fit', fit, problem, 'Use the fit standard, or ask the engineer.');
-}
-
-function boltValue(bolt: BoltSize): NamedValue {
-  return { symbol: 'd', meaning: `bolt ${bolt.name}`, kind: 'length', value: bolt.diameterMm };
 }
 
 function edgeResult(value: number): NamedValue {

@@ -3,9 +3,8 @@ export interface EdgeTable {
   source: string;
   rows: readonly { diameter: number; edge: number }[];
   aboveFactor: number;
-  note?: string;
-  /** The one smaller distance allowed at the ends of beam connection angles and shear end plates. */
-  connectionEnd?: { diameters: readonly number[]; edge: number };
+  /** The one smaller distance some bolts are allowed at the ends of beam connection angles and shear end plates. */
+  connectionEnd?: { diameters: readonly number[]; edge: number; note: string };
 }
 
 /** Source: AISC 360-22 Table J3.4, inches (held against a reprint). */
@@ -51,8 +50,11 @@ const shearedInch: EdgeTable = {
     { diameter: 1 + 1 / 4, edge: 2 + 1 / 4 },
   ],
   aboveFactor: 1.75,
-  note: '7/8 and 1 in bolts may be at 1-1/4 in at the ends of beam connection angles and shear end plates.',
-  connectionEnd: { diameters: [7 / 8, 1], edge: 1 + 1 / 4 },
+  connectionEnd: {
+    diameters: [7 / 8, 1],
+    edge: 1 + 1 / 4,
+    note: '7/8 and 1 in bolts may be at 1-1/4 in at the ends of beam connection angles and shear end plates.',
+  },
 };
 
 /** Source: AISC 360-05 Table J3.4M, at sheared edges, mm (held against a reprint); withdrawn in 2010. */
@@ -68,8 +70,11 @@ const shearedMetric: EdgeTable = {
     { diameter: 36, edge: 64 },
   ],
   aboveFactor: 1.75,
-  note: 'M22 and M24 bolts may be at 32 mm at the ends of beam connection angles and shear end plates.',
-  connectionEnd: { diameters: [22, 24], edge: 32 },
+  connectionEnd: {
+    diameters: [22, 24],
+    edge: 32,
+    note: 'M22 and M24 bolts may be at 32 mm at the ends of beam connection angles and shear end plates.',
+  },
 };
 
 /** Source: CSA S16, minimum edge distance, at sheared edges, mm (from memory). */

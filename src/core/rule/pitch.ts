@@ -1,7 +1,7 @@
 import { requirePositive } from '../requireRange.js';
 import type { Working } from '../working/working.js';
 import { boltHole } from './boltHole.js';
-import type { BoltSize } from './boltSize.js';
+import { type BoltSize, boltValue } from './boltSize.js';
 import type { EdgeCode } from './edgeDistance.js';
 
 const aisc = {
@@ -41,7 +41,7 @@ export function leastPitchMm(input: { bolt: BoltSize; code: EdgeCode }, working?
   working?.step({
     title: 'Least pitch',
     formula,
-    values: [{ symbol: 'd', meaning: `bolt ${bolt.name}`, kind: 'length', value: bolt.diameterMm }],
+    values: [boltValue(bolt)],
     result: { symbol: 'p', meaning: 'least pitch, centre to centre', kind: 'length', value: leastMm },
     source,
     ...(cautions ? { cautions } : {}),

@@ -116,6 +116,21 @@ describe('leastEdgeDistanceMm: values', () => {
     expect(step?.cautions?.join(' ')).toContain('beam connection angles');
   });
 
+  it('speaks of connection ends only to the bolts that may be nearer there', () => {
+    for (const [size, told] of [
+      ['7/8', 1],
+      ['1', 1],
+      ['M22', 1],
+      ['M24', 1],
+      ['3/4', 0],
+      ['1-1/4', 0],
+      ['M20', 0],
+    ] as const) {
+      const [step] = expectWorking((working) => leastEdgeDistanceMm(input(size, 'AISC'), working));
+      expect(step?.cautions ?? [], size).toHaveLength(told);
+    }
+  });
+
   it('under EN works from the hole and does not look at the edge', () => {
     for (const edge of edgeKinds) expect(least('M20', 'EN', edge)).toBeCloseTo(26.4, 9);
     expect(least('M20', 'EN', 'rolled', 'oversize')).toBeCloseTo(28.8, 9);
