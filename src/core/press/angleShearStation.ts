@@ -50,11 +50,18 @@ export function angleShearFindings(press: Press, job: ShearJob<Angle>, working?:
   }
   const plate = job.miterRad > 0 ? miterCut : squareCut;
   const legMm = Math.max(section.legAMm, section.legBMm);
-  const leg = { key: plate.leg, sizeMm: legMm, what: `leg ${formatLength(legMm, unit)} ${unit}`, unit };
+  const leg = {
+    key: plate.leg,
+    sizeMm: legMm,
+    what: `leg ${formatLength(legMm, unit)} ${unit}`,
+    meaning: 'longer leg',
+    unit,
+  };
   const thickness = {
     key: plate.thickness,
     sizeMm: section.thicknessMm,
     what: `thickness ${formatLength(section.thicknessMm, unit)} ${unit}`,
+    meaning: 'thickness',
     unit,
   };
   const sizes = [...withinLimit(press, leg, working), ...withinLimit(press, thickness, working)];

@@ -31,7 +31,7 @@ export function barShearFindings(press: Press, job: ShearJob<Bar>, working?: Wor
   const what = `${section.kind} ${formatLength(sizeMm, unit)} ${unit}`;
   return [
     ...station.findings,
-    ...withinLimit(press, { key, sizeMm, what, unit }, working),
+    ...withinLimit(press, { key, sizeMm, what, meaning: `${section.kind} bar`, unit }, working),
     ...shareFindings(press, job, key, working),
   ];
 }

@@ -39,7 +39,7 @@ export function bendFindings(press: Press, job: BendJob, working?: Working): Fin
   if (station.missing) return station.findings;
   const { lengthMm, unit } = job;
   const what = `a bend ${formatLength(lengthMm, unit)} ${unit} long`;
-  const length = { key: 'bendLength', sizeMm: lengthMm, what, unit } as const;
+  const length = { key: 'bendLength', sizeMm: lengthMm, what, meaning: 'length of the bend', unit } as const;
   const { veeMm, finding } = bendVee(press, job);
   const findings = [
     ...station.findings,

@@ -31,8 +31,9 @@ export function cornerClipFindings(press: Press, job: CornerClipJob, working?: W
   const station = stationOf(press, 'notcher', working);
   if (station.missing) return station.findings;
   const { unit } = job;
-  const size = (what: string, sizeMm: number) => ({
+  const size = (what: string, sizeMm: number, meaning = what) => ({
     sizeMm,
+    meaning,
     what: `${what} ${formatLength(sizeMm, unit)} ${unit}`,
     unit,
   });
@@ -41,8 +42,16 @@ export function cornerClipFindings(press: Press, job: CornerClipJob, working?: W
   return [
     ...station.findings,
     ...withinLimit(press, { key: 'notcherThickness', ...size('thickness', job.thicknessMm) }, working),
-    ...withinLimit(press, { key: 'notcherWidth', ...size('corner clip', longer) }, working),
-    ...withinLimit(press, { key: 'notcherDepth', ...size('corner clip', shorter) }, working),
+    ...withinLimit(
+      press,
+      { key: 'notcherWidth', ...size('corner clip', longer, 'longer side of the corner clip') },
+      working,
+    ),
+    ...withinLimit(
+      press,
+      { key: 'notcherDepth', ...size('corner clip', shorter, 'shorter side of the corner clip') },
+      working,
+    ),
     ...shareFindings(press, job, working),
   ];
 }

@@ -28,6 +28,8 @@ export interface Finding {
   use?: number;
   /** The force behind that share, in N. */
   forceN?: number;
+  /** Of a cell of the press that cannot be read: what the press would make of the work is not known. */
+  ofPressCell?: true;
 }
 
 /** The finding with the largest share of a rating; undefined where none has one. */

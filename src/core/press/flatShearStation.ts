@@ -33,7 +33,11 @@ export function flatShearFindings(press: Press, job: FlatJob, working?: Working)
   const what = `a cut ${formatLength(widthMm, job.unit)} ${job.unit} wide`;
   return [
     ...station.findings,
-    ...withinLimit(press, { key: 'flatShearBladeLength', sizeMm: widthMm, what, unit: job.unit }, working),
+    ...withinLimit(
+      press,
+      { key: 'flatShearBladeLength', sizeMm: widthMm, what, meaning: 'width of the cut', unit: job.unit },
+      working,
+    ),
     ...capacityFindings(press, job, widthMm, what, working),
   ];
 }

@@ -12,13 +12,18 @@ export function itemName(key: PressItemKey): string {
   return pressItems.find((item) => item.key === key)?.name ?? key;
 }
 
+/** A cell of the press, or the press itself, cannot be read. */
+export function unreadable(governs: string, note: string): Finding {
+  return { verdict: 'Check input', governs, note, ofPressCell: true };
+}
+
 /** A limit as a number in the core's unit; Infinity for `none`; a finding where it is blank or unreadable. */
 export function limitOf(press: Press, key: PressItemKey): number | Finding {
   const value = pressValue(press, key);
   if (value.state === 'value') return value.value;
   if (value.state === 'none') return Number.POSITIVE_INFINITY;
   const governs = itemName(key).toLowerCase();
-  if (value.state === 'bad') return { verdict: 'Check input', governs, note: value.message };
+  if (value.state === 'bad') return unreadable(governs, value.message);
   return {
     verdict: 'Not checked',
     governs,
@@ -29,16 +34,17 @@ export function limitOf(press: Press, key: PressItemKey): number | Finding {
 /** A value that is a default where the press says nothing; a finding only where the cell is unreadable. */
 export function valueOr(press: Press, key: PressItemKey, standard: number): number | Finding {
   const value = pressValue(press, key);
-  if (value.state === 'bad')
-    return { verdict: 'Check input', governs: itemName(key).toLowerCase(), note: value.message };
+  if (value.state === 'bad') return unreadable(itemName(key).toLowerCase(), value.message);
   return value.state === 'value' ? value.value : standard;
 }
 
 interface SizeCheck {
   key: PressItemKey;
   sizeMm: number;
-  /** What has the size: `hole Ø1-1/4`. */
+  /** What has the size, with it, as the note says it: `hole Ø1-1/4`. */
   what: string;
+  /** What the size is, without it, as a step says it: `largest dimension of the hole`. */
+  meaning: string;
   unit: LengthUnit;
   verdict?: Verdict;
 }
@@ -76,13 +82,13 @@ export function limitStep(
 /** Nothing where the size is within the press's limit; else what is wrong or not known. */
 export function withinLimit(
   press: Press,
-  { key, sizeMm, what, unit, verdict = 'Too big' }: SizeCheck,
+  { key, sizeMm, what, meaning, unit, verdict = 'Too big' }: SizeCheck,
   working?: Working,
 ): Finding[] {
   const limit = limitOf(press, key);
   const within = typeof limit === 'number' && sizeMm <= limit * (1 + roundingShare);
   const outcome = typeof limit !== 'number' ? limit.verdict : within ? 'OK' : verdict;
-  limitStep(working, press, key, { kind: 'length', value: sizeMm, meaning: what }, '≤', outcome);
+  limitStep(working, press, key, { kind: 'length', value: sizeMm, meaning }, '≤', outcome);
   if (typeof limit !== 'number') return [limit];
   if (within) return [];
   const note = `${what} is over ${press.name}'s ${itemName(key).toLowerCase()}, ${formatLength(limit, unit)} ${unit}.`;

@@ -33,7 +33,13 @@ export function notchFindings(press: Press, job: NotchJob, working?: Working): F
   if (station.missing) return station.findings;
   const { thicknessMm, unit } = job;
   const what = `thickness ${formatLength(thicknessMm, unit)} ${unit}`;
-  const thickness = { key: 'notcherThickness', sizeMm: thicknessMm, what, unit } as const;
+  const thickness = {
+    key: 'notcherThickness',
+    sizeMm: thicknessMm,
+    what,
+    meaning: 'thickness',
+    unit,
+  } as const;
   return [
     ...station.findings,
     ...withinLimit(press, thickness, working),

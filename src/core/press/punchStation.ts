@@ -1,9 +1,9 @@
 import { megapascalPerKsi } from '../quantity/units.js';
-import { formatLength } from '../quantity/formatLength.js';
+import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { punchForceN } from '../force/punch.js';
 import { cutPerimeterMm } from '../tooling/cutPerimeter.js';
-import { describeHole, type Hole, leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
+import { describeHole, type Hole, leastDimensionMm, nameHole, punchDiagonalMm } from '../tooling/hole.js';
 import { leastHoleMm } from '../tooling/leastHole.js';
 import type { Working } from '../working/working.js';
 import type { Finding } from './finding.js';
@@ -52,6 +52,7 @@ export function punchFindings(press: Press, job: PunchJob, working?: Working): F
     key: 'punchLargestHole',
     sizeMm: punchDiagonalMm(job.hole),
     what: hole,
+    meaning: 'largest dimension of the hole',
     unit: job.unit,
   } as const;
   return [
@@ -72,6 +73,7 @@ function strokeFindings(press: Press, { thicknessMm, unit }: PunchJob, working?:
     key: 'punchStroke',
     sizeMm,
     what: `gap, thickness and die entry, ${formatLength(sizeMm, unit)} ${unit},`,
+    meaning: 'gap, thickness and die entry',
     unit,
   } as const;
   return withinLimit(press, stroke, working);
@@ -81,7 +83,9 @@ function leastHoleFindings(job: PunchJob, working?: Working): Finding[] {
   const leastMm = leastHoleMm(job, working);
   if (leastDimensionMm(job.hole) >= leastMm * (1 - roundingShare)) return [];
   const { unit } = job;
-  const note = `hole ${describeHole(job.hole, unit)} in ${formatLength(job.thicknessMm, unit)} ${unit} may burst the punch; least is ${formatLength(leastMm, unit)} ${unit}. Drill it.`;
+  const thickness = `${formatLength(job.thicknessMm, unit)} ${unit}`;
+  const least = `${formatLength(nextSizeMm(leastMm, unit), unit)} ${unit}`;
+  const note = `a ${nameHole(job.hole, unit)} in metal ${thickness} thick may burst the punch; the least is ${least}; drill it.`;
   return [{ verdict: 'Hole too small', governs: 'least hole', note }];
 }
 

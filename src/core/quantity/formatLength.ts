@@ -3,6 +3,8 @@ import { type LengthUnit, mmPerInch } from './units.js';
 const finestDenominator = 64;
 const fractionToleranceInch = 0.0005;
 const wholeMmTolerance = 0.005;
+/** A size that stands on a step but for rounding stays there. */
+const roundingShare = 1e-9;
 
 /** A number without needless zeros, at most `decimals` behind the point. */
 export function formatNumber(value: number, decimals: number): string {
@@ -18,6 +20,15 @@ export function formatLength(lengthMm: number, unit: LengthUnit): string {
     return formatNumber(inches, 3);
   }
   return inchFraction(parts, finestDenominator);
+}
+
+/** Steps in which tools are made. Common practice, no source. */
+const sizeStepMm: Record<LengthUnit, number> = { in: mmPerInch / 32, mm: 0.5 };
+
+/** The next size people of a unit work with, never smaller: a least size rounded up to 1/32 in or 0.5 mm. */
+export function nextSizeMm(lengthMm: number, unit: LengthUnit): number {
+  const step = sizeStepMm[unit];
+  return Math.ceil((lengthMm / step) * (1 - roundingShare)) * step;
 }
 
 /** Sizes as they were most likely written, all in one unit: whole mm stay in mm where they are no inch fractions. */

@@ -1,6 +1,6 @@
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import type { Finding } from '../press/finding.js';
-import { limitOf, limitStep, withinLimit } from '../press/limit.js';
+import { limitOf, limitStep, unreadable, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { punchFindings } from '../press/punchStation.js';
 import { isCutBySaw, shearFindings } from '../press/shearStation.js';
@@ -37,11 +37,17 @@ export interface PlacedHoles {
   process: HoleProcess;
 }
 
+/** Whether there is anything in the row for a press: what a saw cuts and a drill drills needs none. */
+export function needsPress({ section, places, notches, clips, bends }: ReadyRow): boolean {
+  const punched = places.some(({ process }) => process.made !== 'drill');
+  return punched || !isCutBySaw(section) || [notches, clips, bends].some((work) => work !== undefined);
+}
+
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
 export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, asked: boolean): Check[] {
   const { problem } = press;
   if (problem !== undefined) {
-    return [check(asked, press.name, () => [{ verdict: 'Check input', governs: press.name, note: problem }])];
+    return [check(asked, press.name, () => [unreadable(press.name, problem)])];
   }
   return [
     check(asked, 'cut', (working) => cutFindings(press, row, shop, working)),
@@ -135,7 +141,11 @@ function supportFindings(
 ): Finding[] {
   if (lengthMm === undefined) return [];
   const what = `a part ${formatLength(lengthMm, unit)} ${unit} long`;
-  const length = withinLimit(press, { key: 'longestBar', sizeMm: lengthMm, what, unit }, working);
+  const length = withinLimit(
+    press,
+    { key: 'longestBar', sizeMm: lengthMm, what, meaning: 'length of the part', unit },
+    working,
+  );
   return massKg === undefined ? length : [...length, ...heaviestFindings(press, massKg, unit, working)];
 }
 

@@ -44,7 +44,13 @@ function reportGoverningFirst(checks: readonly Check[], working: Working): void 
   const severity = (each: Check) => [...each.findings].sort(bySeverity)[0];
   const passed: Finding = { verdict: 'OK', governs: '', note: '' };
   const sorted = [...checks].sort((a, b) => bySeverity(severity(a) ?? passed, severity(b) ?? passed));
-  for (const { steps } of sorted) steps.forEach((step) => working.step(step));
+  const told = new Set<string>();
+  for (const step of sorted.flatMap(({ steps }) => steps)) {
+    // Several checks of a row take the same strength: it is worked out once on paper, too.
+    const key = JSON.stringify(step);
+    if (!told.has(key)) working.step(step);
+    told.add(key);
+  }
 }
 
 function summary(

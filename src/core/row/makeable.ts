@@ -1,3 +1,4 @@
+import { atMost } from '../atMost.js';
 import type { Finding, Verdict } from '../press/finding.js';
 import { roundingShare } from '../press/limit.js';
 import { formatLength } from '../quantity/formatLength.js';
@@ -5,6 +6,7 @@ import { boltOfHole } from '../rule/boltOfHole.js';
 import { boltHole } from '../rule/boltHole.js';
 import type { BoltSize } from '../rule/boltSize.js';
 import { type EdgeFit, type EdgeKind, leastEdgeDistanceMm } from '../rule/edgeDistance.js';
+import { greatestEdgeDistanceMm } from '../rule/greatestEdge.js';
 import { leastPitchMm } from '../rule/pitch.js';
 import { leastWebMm } from '../rule/pressWeb.js';
 import type { AnySection } from '../section/section.js';
@@ -15,6 +17,8 @@ import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
 import type { HolePlace } from './holePlace.js';
 import type { HoleGroup } from './rowJob.js';
+
+const practiceSource = 'common practice, no source';
 
 export interface Makeable {
   check: Check;
@@ -71,6 +75,7 @@ class GroupCheck {
     ];
     const kinds = read.filter((text) => text !== '').join(', ');
     this.understood.push(kinds === '' ? 'no edge or end distance given, so none was checked' : kinds);
+    this.nearestEdge(edges, bolt);
     if (this.group.pitchMm !== undefined) this.spacing('pitch', this.group.pitchMm, bolt);
     if (this.place.element === 'plate' && this.group.gageMm !== undefined)
       this.spacing('gage', this.group.gageMm, bolt);
@@ -121,6 +126,21 @@ class GroupCheck {
     if (edgeMm === undefined) return [];
     if (element !== 'plate' || gageMm === undefined) return [edgeMm];
     return [edgeMm, widthMm - edgeMm - gageMm];
+  }
+
+  /** Too far from every edge is no failure: it is told beside what was read. */
+  private nearestEdge(edgesMm: readonly number[], bolt: BoltSize | undefined): void {
+    const { endMm } = this.group;
+    const { element, thicknessMm } = this.place;
+    if (!bolt || endMm === undefined || edgesMm.length === 0 || element === 'web') return;
+    const nearestMm = Math.min(endMm, ...edgesMm);
+    const input = { thicknessMm, code: this.code, system: bolt.system };
+    const greatestMm = greatestEdgeDistanceMm(input, this.working);
+    if (atMost(nearestMm, greatestMm)) return;
+    const size = (mm: number) => `${formatLength(mm, this.shop.unit)} ${this.shop.unit}`;
+    this.understood.push(
+      `caution: ${size(nearestMm)} from bolt to nearest edge is over ${size(greatestMm)}, the greatest by ${this.code}`,
+    );
   }
 
   private edge(
@@ -175,7 +195,10 @@ class GroupCheck {
         kind: 'text',
         value: enough ? 'OK' : verdict,
       },
-      source: byCode ? rule : 'common practice, no source',
+      source:
+        rule === ''
+          ? practiceSource
+          : `${rule} (code); ${practiceSource} (w + ${share === 1 ? 'd' : 'd / 2'})`,
     });
     if (enough) return;
     const practice = 'press practice: the steel left must be at least the thickness and half the hole';

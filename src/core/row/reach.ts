@@ -51,7 +51,14 @@ function throatFindings(hole: HoleOnPress, givenMm: number | undefined, working?
   }
   const reachMm = Math.min(givenMm ?? farthestMm, farthestMm);
   const what = `${group.title} at ${formatLength(reachMm, unit)} ${unit} from the nearer edge`;
-  const check = { key: 'punchThroat', sizeMm: reachMm, what, unit, verdict: unreachable } as const;
+  const check = {
+    key: 'punchThroat',
+    sizeMm: reachMm,
+    what,
+    meaning: 'from the hole to the nearer edge',
+    unit,
+    verdict: unreachable,
+  } as const;
   return withinLimit(press, check, working);
 }
 
@@ -71,7 +78,14 @@ function legFindings(hole: HoleOnPress, working?: Working): Finding[] {
   const { press, section, group, place, unit } = hole;
   const sizeMm = hangingMm(section, place);
   const what = `the part hanging below the die, ${formatLength(sizeMm, unit)} ${unit},`;
-  const hanging = { key: 'punchClearUnderDie', sizeMm, what, unit, verdict: unreachable } as const;
+  const hanging = {
+    key: 'punchClearUnderDie',
+    sizeMm,
+    what,
+    meaning: 'part hanging below the die',
+    unit,
+    verdict: unreachable,
+  } as const;
   const clear = withinLimit(press, hanging, working);
   if (place.gageMm === undefined) {
     const note = `${group.title}: reach was not checked, because Gage is blank.`;
@@ -81,6 +95,7 @@ function legFindings(hole: HoleOnPress, working?: Working): Finding[] {
     key: 'punchThroat',
     sizeMm: place.widthMm - place.gageMm,
     what: `${group.title}: from the hole to the toe`,
+    meaning: 'from the hole to the toe',
     unit,
     verdict: unreachable,
   } as const;

@@ -39,6 +39,14 @@ export function punchDiagonalMm(hole: Hole): number {
   }
 }
 
+/** The hole with its unit, as a sentence names it: `Ø9/16 in hole`, `slot 13/16 × 1-7/8 in`. */
+export function nameHole(hole: Hole, unit: LengthUnit): string {
+  const described = describeHole(hole, unit);
+  // Sizes that were written in the other unit name it themselves.
+  const size = described.endsWith(' mm') ? described : `${described} ${unit}`;
+  return hole.shape === 'slot' || hole.shape === 'rectangle' ? size : `${size} hole`;
+}
+
 /** The hole as it is echoed in notes: `Ø13/16`, `slot 13/16 × 1-7/8`, `square 3/4`. */
 export function describeHole(hole: Hole, unit: LengthUnit): string {
   switch (hole.shape) {

@@ -78,7 +78,7 @@ const rowOf: Record<Verdict, Case> = {
   'Hole too small': {
     part: { ...clip, Section: 'FB 3/4x4', Hole: '9/16' },
     governs: /least hole/,
-    note: /^Hole Ø9\/16 in 3\/4 in may burst the punch; least is 3\/4 in\. Drill it\./,
+    note: /^A Ø9\/16 in hole in metal 3\/4 in thick may burst the punch; the least is 3\/4 in; drill it\./,
   },
   // AISC 360-22 J3.3: 2⅔ × 3/4 = 2 in between holes.
   'Holes too close': {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatLength, formatNumber } from '../../../src/core/quantity/formatLength.js';
+import { formatLength, formatNumber, nextSizeMm } from '../../../src/core/quantity/formatLength.js';
 import { readLength } from '../../../src/core/quantity/readLength.js';
 
 describe('formatLength', () => {
@@ -34,6 +34,37 @@ describe('formatLength', () => {
       fc.property(fc.integer({ min: 4, max: 64_000 }), (parts) => {
         const lengthMm = (parts / 64) * 25.4;
         expect(readLength(formatLength(lengthMm, 'in'), 'Length', 'in')).toBeCloseTo(lengthMm, 9);
+      }),
+    );
+  });
+});
+
+describe('nextSizeMm', () => {
+  it.each([
+    [0.664, '11/16'],
+    [0.625, '5/8'],
+    [0.6251, '21/32'],
+    [(25.4 * (3 / 8)) / 25.4, '3/8'],
+  ])('rounds %d in up to %s in', (inches, text) => {
+    expect(formatLength(nextSizeMm(inches * 25.4, 'in'), 'in')).toBe(text);
+  });
+
+  it.each([
+    [16.87, 17],
+    [16.5, 16.5],
+    [16.51, 17],
+  ])('rounds %d mm up to %d mm', (mm, next) => {
+    expect(nextSizeMm(mm, 'mm')).toBe(next);
+  });
+
+  it('is never under the size itself, as far as it is written', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 2, max: 300, noNaN: true }), (mm) => {
+        for (const unit of ['in', 'mm'] as const) {
+          const shownMm = readLength(formatLength(nextSizeMm(mm, unit), unit), 'Length', unit);
+          expect(shownMm).toBeGreaterThanOrEqual(mm * (1 - 1e-8));
+          expect(shownMm - mm).toBeLessThan(0.8);
+        }
       }),
     );
   });

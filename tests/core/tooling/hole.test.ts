@@ -5,6 +5,7 @@ import {
   describeHole,
   type Hole,
   leastDimensionMm,
+  nameHole,
   punchDiagonalMm,
 } from '../../../src/core/tooling/hole.js';
 import { expectWorking } from '../../support/working.js';
@@ -85,6 +86,17 @@ describe('describeHole and its edge', () => {
   ])('says %s in a mm shop and %s in an inch shop', (inMm, inInches) => {
     const hole = holes.find((each) => describeHole(each, 'mm') === inMm);
     expect(hole && describeHole(hole, 'in')).toBe(inInches);
+  });
+
+  it.each([
+    ['Ø22', 'Ø22 mm hole', 'Ø22 mm hole'],
+    ['slot 22 × 48', 'slot 22 × 48 mm', 'slot 22 × 48 mm'],
+    ['square 20', 'square 20 mm hole', 'square 20 mm hole'],
+  ])('names %s with its unit in either shop: %s', (inMm, named, inInches) => {
+    const hole = holes.find((each) => describeHole(each, 'mm') === inMm);
+    expect(hole && nameHole(hole, 'mm')).toBe(named);
+    expect(hole && nameHole(hole, 'in')).toBe(inInches);
+    expect(nameHole({ shape: 'round', diameterMm: 25.4 * (9 / 16) }, 'in')).toBe('Ø9/16 in hole');
   });
 
   it('takes a slot as long as it is wide for a round hole', () => {

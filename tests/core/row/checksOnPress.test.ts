@@ -1,0 +1,125 @@
+// Rows that name no press: which of the presses they are checked on, and what is said of those that cannot be read.
+import { describe, expect, it } from 'vitest';
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { checkRow } from '../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readShop } from '../../../src/core/shop/readShop.js';
+import { bayA, bayB, type PressCells, pressTable } from '../../support/sampleShop.js';
+
+type Row = Record<string, CellValue>;
+
+const clip: Row = {
+  Section: 'FB 3/8x4',
+  Grade: 'A36',
+  Length: 12,
+  Hole: '13/16',
+  Edge: '1-1/2',
+  End: '1-1/2',
+};
+const plain: Row = { Section: 'FB 3/8x4', Grade: 'A36', Length: 12 };
+const sawn: Row = { Section: 'HSS4X4X1/4', Grade: 'A36', Length: 240 };
+
+function checked(row: Row, presses: Record<string, PressCells>) {
+  const whole = { Qty: 1, ...row };
+  const shop = readShop({ presses: pressTable(presses) });
+  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shop);
+  if (result.blank) throw new Error('the row is blank');
+  return result;
+}
+
+const badThroat = { ...bayB, 'Punch throat': 'abc' };
+const problem = /Presses, Bay B, Punch throat: 'abc' is not a length\. Write /;
+
+describe('a press with a cell that cannot be read, in a row without a press', () => {
+  it('is told beside the press that runs the row', () => {
+    const { verdict, press, note } = checked(clip, { 'Bay A': bayA, 'Bay B': badThroat });
+    expect({ verdict, press }).toEqual({ verdict: 'OK', press: 'Bay A' });
+    expect(note).toContain(
+      'No press given: Bay A chosen of 1 that can be read. Bay B was not tried: Presses, ',
+    );
+    expect(note).toMatch(problem);
+  });
+
+  it('is told beside a press that runs the row near its limit', () => {
+    // 28.716 US tons of 30.
+    const presses = { 'Bay A': { ...bayA, 'Punch force': 30 }, 'Bay B': badThroat };
+    const { verdict, press } = checked(clip, presses);
+    expect({ verdict, press }).toEqual({ verdict: 'Near limit', press: 'Bay A' });
+  });
+
+  it.each<[string, PressCells, string]>([
+    ['has no station', { Punch: 'no' }, 'No station'],
+    ['is too small', { 'Punch largest hole': '1/2' }, 'Too big'],
+    ['is not known well enough', { 'Punch stroke': null }, 'Not checked'],
+  ])('comes before a press that %s', (_what, cells, word) => {
+    const { verdict, press, note } = checked(clip, { 'Bay A': { ...bayA, ...cells }, 'Bay B': badThroat });
+    expect({ verdict, press }).toEqual({ verdict: 'Check input', press: 'Bay B' });
+    expect(note).toMatch(problem);
+    expect(note).toContain(
+      `none is sure to run it: Bay B has a cell that cannot be read; of the others Bay A comes nearest: ${word}.`,
+    );
+  });
+
+  it('is tried as any other in rows that do not need the cell', () => {
+    const { verdict, note } = checked(plain, { 'Bay A': bayA, 'Bay B': badThroat });
+    expect(verdict).toBe('OK');
+    expect(note).toContain('chosen of 2.');
+    expect(note).not.toContain('abc');
+  });
+
+  it('is not told where the row names the other press', () => {
+    const { verdict, note } = checked({ ...clip, Press: 'Bay A' }, { 'Bay A': bayA, 'Bay B': badThroat });
+    expect(verdict).toBe('OK');
+    expect(note).not.toContain('Bay B');
+  });
+
+  it('is one of several: each is told, and the one that is the better otherwise stands for the row', () => {
+    const noPunch = { ...badThroat, 'Flat shear': 'no' };
+    const { verdict, press, note } = checked(clip, { 'Bay C': noPunch, 'Bay B': badThroat });
+    expect({ verdict, press }).toEqual({ verdict: 'Check input', press: 'Bay B' });
+    expect(note).toContain('Bay C was not tried: Presses, Bay C, Punch throat');
+    expect(note).not.toContain('of the others');
+  });
+
+  it('is two presses of one name', () => {
+    const table = pressTable({ 'Bay A': bayA, 'Bay B': bayB, 'bay b': bayB });
+    const shop = readShop({ presses: table });
+    const result = checkRow(Object.values(clip), readHeadings(Object.keys(clip)), shop);
+    expect(result).toMatchObject({ verdict: 'OK', press: 'Bay A' });
+    expect(result.blank ? '' : result.note).toContain(
+      'Bay B was not tried: Presses: 2 presses are called Bay B.',
+    );
+  });
+});
+
+describe('a row without a press whose presses can all be read', () => {
+  it('says how many were tried, or which comes nearest', () => {
+    expect(checked(clip, { 'Bay A': bayA, 'Bay B': bayB }).note).toContain('Bay A chosen of 2.');
+    const small = { ...bayB, 'Punch largest hole': '1/2' };
+    const { verdict, note } = checked(clip, { 'Bay B': small, 'Bay C': { ...small, Punch: 'no' } });
+    expect(verdict).toBe('Too big');
+    expect(note).toContain('No press given, and none is sure to run it: Bay B comes nearest.');
+  });
+});
+
+describe('a section that is sawn', () => {
+  it('needs no press where nothing else is made in it', () => {
+    for (const presses of [{}, { 'Bay A': bayA, 'Bay B': badThroat }, { 'Bay A': { 'Longest bar': 120 } }]) {
+      const { verdict, press, note } = checked(sawn, presses);
+      expect({ verdict, press }).toEqual({ verdict: 'OK', press: undefined });
+      expect(note).toContain('cut by saw');
+      expect(note).not.toMatch(/No press given|chosen|The shop has no press/);
+    }
+  });
+
+  it('still needs one for punched holes', () => {
+    const channel = { ...clip, Section: 'C8X11.5', Edge: null, End: null };
+    expect(checked(channel, {}).verdict).toBe('No press');
+    expect(checked(channel, { 'Bay A': bayA }).note).toContain('No press given');
+  });
+
+  it('is held to the supports of a press that the row names', () => {
+    const presses = { 'Bay A': { ...bayA, 'Longest bar': 120 } };
+    expect(checked({ ...sawn, Press: 'Bay A' }, presses).verdict).toBe('Too big');
+  });
+});
