@@ -5,6 +5,8 @@ import { GridBook } from '../book/gridBook';
 import { keptFormula } from '../engine/kept';
 import { doTogether } from '../engine/together';
 import { engineFormat } from './content';
+import { sheetNow, type GivenSheet } from './givenSheet';
+import { followHeaders } from './headerOrigins';
 import { lookOf, type CellLook, type FileStyle } from './look';
 import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData';
 
@@ -22,6 +24,8 @@ export interface OpenBook {
   formulas: readonly OpenedFormula[];
   /** What the grid was given for the cells of the file, by sheet and cell. */
   looks: Map<UID, Map<number, GivenLook>>;
+  /** What the grid was given for each sheet of the file. */
+  sheets: ReadonlyMap<UID, GivenSheet>;
   /** How cells of each style of the file look in the grid. */
   styles: readonly CellLook[];
   namespace: string;
@@ -42,6 +46,7 @@ export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunction
   const ours = new Set(byName.keys());
   const scope = workbookScope(workbook, namespace, ours);
   const { data, formulas, styles } = workbookData(workbook, scope);
+  followHeaders();
   const book = new GridBook({
     data,
     sheets: workbook.sheets.map(({ name }, position) => ({ sheetId: sheetId(position), name })),
@@ -57,8 +62,15 @@ export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunction
     ours,
   });
   keepWhatComesOutOtherwise(book, workbook, formulas);
-  const looks = looksOf(book, workbook);
-  return { book, workbook, formulas, looks, styles: styles.cells.map(shownLook), namespace };
+  return {
+    book,
+    workbook,
+    formulas,
+    looks: looksOf(book, workbook),
+    sheets: new Map(book.getters.getSheetIds().map((id) => [id, sheetNow(book.model, id)])),
+    styles: styles.cells.map(shownLook),
+    namespace,
+  };
 }
 
 function looksOf(book: GridBook, { sheets }: Workbook): OpenBook['looks'] {

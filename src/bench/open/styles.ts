@@ -1,6 +1,7 @@
 import type { Package } from '../../xlsx/package';
 import { XmlReader } from '../../xlsx/xml/reader';
 import { builtInFormats } from './builtInFormats';
+import { rgbOf } from './color';
 import { usualSize, type CellLook, type Line, type Side } from './look';
 
 export interface Styles {
@@ -141,8 +142,3 @@ const engineLines: Readonly<Record<string, string>> = {
 };
 
 const isTrue = (text: string | undefined) => text === '1' || text === 'true';
-
-function rgbOf(reader: XmlReader): string | undefined {
-  const digits = /^(?:[\dA-F]{2})?([\dA-F]{6})$/i.exec(reader.attribute('rgb') ?? '')?.[1];
-  return digits && `#${digits.toUpperCase()}`;
-}

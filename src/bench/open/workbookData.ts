@@ -26,7 +26,7 @@ import {
 } from '../book/translate';
 import { keptFormula } from '../engine/kept';
 import { constantContent, engineFormat, isTextFormat, resultInText } from './content';
-import { readLayout } from './layout';
+import { layoutData } from './layoutData';
 import type { CellLook } from './look';
 import { sheetLook, SharedLooks } from './sheetLook';
 import { readStyles, type Styles } from './styles';
@@ -119,7 +119,10 @@ function sheetData(sheet: Sheet, position: number, building: Building): Record<s
     ...look.zones(),
     merges: sheet.cells.merged.map(zoneAddress),
     tables: tables.map(tableData),
-    ...layoutData(sheet.cells, building.styles),
+    ...layoutData(sheet.cells, building.styles, {
+      rows: building.height,
+      columns: sheet.cells.width + spare.columns,
+    }),
   };
 }
 
@@ -203,44 +206,6 @@ export const tableConfig = (headings: number, hasTotals: boolean) => ({
   automaticAutofill: true,
   styleId: 'TableStyleLight9',
 });
-
-const pixelsPerCharacter = 7.5;
-
-function layoutData(cells: Worksheet, { differences }: Styles): Record<string, unknown> {
-  const layout = readLayout(cells.xml);
-  const cols: Record<number, { size?: number; isHidden?: boolean }> = {};
-  for (const { first, last, width, hidden } of layout.columns) {
-    // A width may be given for all columns to the end of the sheet.
-    for (let column = first; column <= Math.min(last, cells.width + spare.columns - 1); column++)
-      cols[column] = {
-        ...(width !== undefined && { size: Math.round(width * pixelsPerCharacter + 5) }),
-        isHidden: hidden,
-      };
-  }
-  const rows = Object.fromEntries([...cells.hiddenRows].map((row) => [row, { isHidden: true }]));
-  const { frozen } = layout;
-  return {
-    cols,
-    rows,
-    panes: { xSplit: frozen.columns, ySplit: frozen.rows },
-    conditionalFormats: layout.rules.flatMap((rule, at) => {
-      const style = differences[rule.difference];
-      if (!style) return [];
-      const { textColor, fillColor, bold } = style;
-      return {
-        id: `colour${at + 1}`,
-        ranges: rule.ranges,
-        stopIfTrue: rule.stops,
-        rule: {
-          type: 'CellIsRule',
-          operator: 'customFormula',
-          values: [`=${rule.formula}`],
-          style: { ...(textColor && { textColor }), ...(fillColor && { fillColor }), ...(bold && { bold }) },
-        },
-      };
-    }),
-  };
-}
 
 /** Names that stand for a range of the workbook; the others are written out where they are used. */
 function namedRanges(workbook: Workbook): Record<string, string> {

@@ -15,6 +15,8 @@ export interface CellFinish {
   style?: number;
   /** It is new and there is nothing in it. */
   blank?: boolean;
+  /** Its mark of a formula that spills, or the lack of one, is right. */
+  keepsMark?: boolean;
   /** The formula it had went, and the mark of a formula that spills goes with it. */
   losesMark?: boolean;
 }
@@ -45,7 +47,7 @@ function finished(cell: string, finish: CellFinish, mark: string | undefined): s
   if (losesMark) out = withAttribute(out, 'cm', undefined);
   if (style !== undefined) out = withAttribute(out, 's', String(style));
   if (formula === undefined) return out;
-  if (fills && mark !== undefined) out = withAttribute(out, 'cm', mark);
+  if (fills && mark !== undefined && !finish.keepsMark) out = withAttribute(out, 'cm', mark);
   return withFormula(out, formula, fills);
 }
 

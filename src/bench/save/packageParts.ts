@@ -1,9 +1,7 @@
-import { zipSync, type Zippable } from 'fflate';
-import type { Package } from '../../xlsx/package';
+import type { Package, Relationship } from '../../xlsx/package';
 import { decodeText, encodeString } from '../../xlsx/xml/text';
 import { XmlReader } from '../../xlsx/xml/reader';
-import { unpack } from '../../xlsx/zip/unpack';
-import { writeArchive } from '../../xlsx/zip/writeArchive';
+import { editArchive } from '../../xlsx/zip/editArchive';
 
 const relationshipTypes = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
@@ -12,6 +10,8 @@ const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 export class PackageParts {
   private readonly changed = new Map<string, string>();
   private readonly added = new Map<string, string>();
+  private readonly removed = new Set<string>();
+  private readonly dropped = new Map<string, Set<string>>();
 
   constructor(private readonly opened: Package) {}
 
@@ -45,8 +45,7 @@ export class PackageParts {
 
   /** Relates a part to another; gives the id of the relationship. */
   relate(from: string, type: string, to: string): string {
-    const slash = from.lastIndexOf('/') + 1;
-    const part = `${from.slice(0, slash)}_rels/${from.slice(slash)}.rels`;
+    const part = relationshipsPart(from);
     const before =
       this.xml(part) ??
       `${xmlHead}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>`;
@@ -58,27 +57,66 @@ export class PackageParts {
     return `rId${number}`;
   }
 
-  /** Takes out the relationship to a part and its content type; the part itself is then read by nobody. */
-  forget(from: string, type: string): void {
-    const link = this.opened.relationships(from).find((one) => one.type === type);
-    if (!link) return;
-    const slash = from.lastIndexOf('/') + 1;
-    const rels = `${from.slice(0, slash)}_rels/${from.slice(slash)}.rels`;
-    this.set(rels, withoutElement(this.xml(rels) ?? '', 'Relationship', 'Id', link.id));
+  /** Takes out the relationships of a part that are unwanted, and what nothing else leads to. */
+  unrelate(from: string, unwanted: (link: Relationship) => boolean): void {
+    const links = this.relationships(from).filter(unwanted);
+    if (links.length === 0) return;
+    const before = this.reached();
+    const dropped = this.dropped.get(from) ?? new Set();
+    this.dropped.set(from, dropped);
+    let xml = this.xml(relationshipsPart(from)) ?? '';
+    for (const { id } of links) {
+      dropped.add(id);
+      xml = withoutElement(xml, 'Relationship', 'Id', id);
+    }
+    this.set(relationshipsPart(from), xml);
+    const after = this.reached();
+    for (const part of before) if (!after.has(part)) this.remove(part);
+  }
+
+  /** The relationships that a part of the opened package still has. */
+  relationships(part: string): Relationship[] {
+    const dropped = this.dropped.get(part);
+    return this.opened.relationships(part).filter(({ id }) => !dropped?.has(id));
+  }
+
+  private reached(): Set<string> {
+    const reached = new Set<string>();
+    const waiting = [''];
+    for (let part = waiting.pop(); part !== undefined; part = waiting.pop())
+      for (const { target, external } of this.relationships(part)) {
+        const name = external ? undefined : this.opened.entry(target)?.name;
+        if (name === undefined || reached.has(name)) continue;
+        reached.add(name);
+        waiting.push(name);
+      }
+    return reached;
+  }
+
+  private remove(part: string): void {
+    this.removed.add(part);
+    const own = this.opened.entry(relationshipsPart(part))?.name;
+    if (own !== undefined) this.removed.add(own);
     const types = '[Content_Types].xml';
-    this.set(types, withoutElement(this.xml(types) ?? '', 'Override', 'PartName', `/${link.target}`));
+    this.set(types, withoutElement(this.xml(types) ?? '', 'Override', 'PartName', `/${part}`));
   }
 
   toBytes(): Uint8Array {
     const { archive, codec } = this.opened;
-    const replaced = new Map([...this.changed].map(([name, xml]) => [name, codec.toBytes(xml)]));
-    if (this.added.size === 0) return writeArchive(archive, replaced, codec);
-    const all: Zippable = {};
-    for (const entry of archive.entries)
-      all[entry.name] = replaced.get(entry.name) ?? unpack(archive, entry, codec);
-    for (const [name, xml] of this.added) all[name] = codec.toBytes(xml);
-    return zipSync(all, { level: 6 });
+    const bytes = (parts: ReadonlyMap<string, string>) =>
+      new Map(
+        [...parts]
+          .filter(([name]) => !this.removed.has(name))
+          .map(([name, xml]) => [name, codec.toBytes(xml)] as const),
+      );
+    const edits = { replaced: bytes(this.changed), removed: this.removed, added: bytes(this.added) };
+    return editArchive(archive, edits, codec);
   }
+}
+
+function relationshipsPart(part: string): string {
+  const slash = part.lastIndexOf('/') + 1;
+  return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
 }
 
 /** Text for an attribute's value. */

@@ -1,17 +1,19 @@
 import type { UID } from '@odoo/o-spreadsheet';
-import { cellKey, type Sheet, type Worksheet } from '../../xlsx';
-import { patchSheet } from '../../xlsx/patchSheet';
+import type { Sheet } from '../../xlsx';
 import { scanWorksheet } from '../../xlsx/worksheet';
-import { XmlReader } from '../../xlsx/xml/reader';
-import type { GivenLook, OpenBook } from '../open/openBook';
-import { sheetId, stylesPart, type OpenedFormula } from '../open/workbookData';
-import { finishCells } from './finishCells';
+import type { OpenBook } from '../open/openBook';
+import { rangeOfName } from '../book/translate';
+import { sheetId, stylesPart } from '../open/workbookData';
+import { moveOthers } from './moved/moveOthers';
+import { movedFormula } from './moved/movedFormula';
+import { hasMoved, sheetMoves, type SheetMove } from './moved/sheetMoves';
 import { PackageParts } from './packageParts';
-import { sheetChanges, type SheetChanges, type Sides } from './sheetChanges';
-import { AddedStyles } from './styles/addedStyles';
-import { CellStyles } from './styles/cellStyles';
-import { addTable, changedTable } from './tables';
+import { saveTables } from './saveTables';
+import { withNameTexts, withoutEmptyNames, withSheetList, type ListedSheet } from './sheetList';
+import { sheetPart, type FileSheet } from './sheetPart';
+import { spillMark } from './spillMark';
 import { staleSentence } from './stale';
+import { AddedStyles } from './styles/addedStyles';
 import { withNames, withSheet, withSheetName } from './workbookPart';
 
 export interface SavedBook {
@@ -33,7 +35,10 @@ class Saving {
   private readonly parts: PackageParts;
   private readonly workbookPart: string;
   private readonly styles: AddedStyles;
+  private readonly moves: readonly SheetMove[];
   private readonly mark: string | undefined;
+  /** The parts of sheets that the file lacks, in the order they are added. */
+  private readonly added = new Map<UID, string>();
   private formulasWent = false;
 
   constructor(private readonly open: OpenBook) {
@@ -42,6 +47,7 @@ class Saving {
     const link = opened.relationships('').find(({ type }) => type === 'officeDocument');
     this.workbookPart = link?.target ?? 'xl/workbook.xml';
     this.styles = new AddedStyles(this.parts, this.workbookPart, stylesPart(opened));
+    this.moves = sheetMoves(open);
     this.mark = spillMark(open);
   }
 
@@ -50,127 +56,80 @@ class Saving {
     const known = new Set(workbook.sheets.map((_, position) => sheetId(position)));
     workbook.sheets.forEach((sheet, position) => this.saveSheet(sheet, position));
     for (const id of book.getters.getSheetIds()) if (!known.has(id)) this.addSheet(id);
-    this.saveTables();
+    saveTables(this.open, this.parts, this.added);
     this.styles.write();
-    const workbookXml = this.parts.xml(this.workbookPart) ?? '';
-    this.parts.set(this.workbookPart, withNames(workbookXml, workbook.names, book.names()));
+    this.saveNames();
+    this.changeList();
+    const changed = this.moves.some((move) => hasMoved(move) || move.name !== move.before);
+    if (changed) moveOthers(this.parts, workbook.sheets, this.moves);
     // A list of formulas that names cells without any would be taken for damage.
-    if (this.formulasWent) this.parts.forget(this.workbookPart, 'calcChain');
-    return { bytes: this.parts.toBytes(), notes: this.notes() };
+    if (this.formulasWent || changed)
+      this.parts.unrelate(this.workbookPart, ({ type }) => type === 'calcChain');
+    return { bytes: this.parts.toBytes(), notes: staleSentence(this.open, this.moves) };
   }
 
-  private saveSheet(sheet: Sheet, position: number): void {
-    const { book } = this.open;
+  private adapt(position: number | undefined): (formula: string) => string {
+    const home = position === undefined ? undefined : this.moves[position];
+    return (formula) => movedFormula(formula, home, this.moves);
+  }
+
+  private changeWorkbook(change: (xml: string) => string): void {
+    this.parts.set(this.workbookPart, change(this.parts.xml(this.workbookPart) ?? ''));
+  }
+
+  private saveSheet({ name: before, part, cells }: Sheet, position: number): void {
     const id = sheetId(position);
-    const name = book.sheetName(id);
-    if (name === undefined || !sheet.cells) return;
-    if (name !== sheet.name) {
-      const xml = this.parts.xml(this.workbookPart) ?? '';
-      this.parts.set(this.workbookPart, withSheetName(xml, position, name));
-    }
+    const name = this.open.book.sheetName(id);
+    if (name === undefined) return;
+    if (name !== before) this.changeWorkbook((xml) => withSheetName(xml, position, name));
+    if (!cells) return;
     const formulas = this.open.formulas.filter((formula) => formula.sheet === position);
-    this.parts.set(sheet.part, this.sheetXml(id, sheet.cells, formulas, this.open.looks.get(id)));
-  }
-
-  private sheetXml(
-    id: UID,
-    file: Worksheet,
-    formulas: readonly OpenedFormula[],
-    looks: ReadonlyMap<number, GivenLook> | undefined,
-  ): string {
-    const { book, namespace } = this.open;
-    const sides: Sides = {
-      book,
-      sheetId: id,
-      file,
-      formulas: new Map(formulas.map((formula) => [cellKey(formula.row, formula.column), formula])),
-      styles: new CellStyles(this.open, id, file.xml, looks, this.styles),
-      namespace,
-    };
-    const changes = sheetChanges(sides);
-    if (changes.removed.length > 0) this.formulasWent = true;
-    if (changes.values.some(({ replacesFormula }) => replacesFormula)) this.formulasWent = true;
-    return withChanges(file, changes, this.mark);
+    const looks = this.open.looks.get(id) ?? new Map();
+    const [given, move] = [this.open.sheets.get(id), this.moves[position]];
+    this.write(id, part, { file: cells, formulas, looks, given, move, adapt: this.adapt(position) });
   }
 
   private addSheet(id: UID): void {
     const part = this.parts.freeName('xl/worksheets/sheet', '.xml');
     this.parts.add(part, `<worksheet xmlns="${main}"><sheetData/></worksheet>`, sheetType);
     const file = scanWorksheet(this.parts.xml(part) ?? '', nothing);
-    this.parts.set(part, this.sheetXml(id, file, [], undefined));
+    const adapt = (formula: string) => formula;
+    this.write(id, part, { file, formulas: [], looks: new Map(), given: undefined, move: undefined, adapt });
     this.added.set(id, part);
     const link = this.parts.relate(this.workbookPart, 'worksheet', part);
     const name = this.open.book.sheetName(id) ?? '';
-    this.parts.set(this.workbookPart, withSheet(this.parts.xml(this.workbookPart) ?? '', name, link));
+    this.changeWorkbook((xml) => withSheet(xml, name, link));
   }
 
-  private readonly added = new Map<UID, string>();
-
-  private saveTables(): void {
-    const { book, workbook } = this.open;
-    const { package: opened } = workbook;
-    const found = new Set<string>();
-    let greatest = 0;
-    workbook.sheets.forEach((sheet) => {
-      for (const { type, target } of opened.relationships(sheet.part)) {
-        const xml = type === 'table' ? this.parts.xml(target) : undefined;
-        if (xml === undefined) continue;
-        const { name, id } = tableHead(xml);
-        greatest = Math.max(greatest, id);
-        const table = book.tables.find(name);
-        if (!table) continue;
-        found.add(name.toLowerCase());
-        this.parts.set(target, changedTable(xml, table));
-      }
-    });
-    for (const table of book.tables.all()) {
-      if (found.has(table.name.toLowerCase())) continue;
-      const position = workbook.sheets.findIndex((_, at) => sheetId(at) === table.sheetId);
-      const part = this.added.get(table.sheetId) ?? workbook.sheets[position]?.part;
-      if (part !== undefined) addTable(this.parts, part, table, ++greatest);
-    }
+  private write(id: UID, part: string, sheet: FileSheet): void {
+    const { xml, formulasWent } = sheetPart(this.open, id, sheet, this.styles, this.mark);
+    this.parts.set(part, xml);
+    this.formulasWent ||= formulasWent;
   }
 
-  private notes(): string[] {
+  private saveNames(): void {
     const { book, workbook } = this.open;
-    const gone = workbook.sheets.filter((_, at) => book.getters.tryGetSheetName(sheetId(at)) === undefined);
-    const tables = workbook.tables.filter(({ name }) => !book.tables.find(name));
-    return [
-      ...gone.map(
-        ({ name }) => `The sheet ${name} is still in the file: sheets are not removed from files here.`,
+    this.changeWorkbook((xml) => withoutEmptyNames(withNames(xml, workbook.names, book.names())));
+    // Names of ranges the grid keeps itself.
+    this.changeWorkbook((xml) =>
+      withNameTexts(xml, (text, sheet) =>
+        sheet === undefined && rangeOfName(text) ? text : this.adapt(sheet)(text),
       ),
-      ...tables.map(({ name }) => `The table ${name} is still in the file.`),
-      ...staleSentence(this.open),
-    ];
+    );
   }
-}
 
-function withChanges(
-  file: Worksheet,
-  { removed, values, finishes }: SheetChanges,
-  mark: string | undefined,
-): string {
-  const cleared = removed.length > 0 ? scanWorksheet(patchSheet(file, removed), nothing) : file;
-  return finishCells(patchSheet(cleared, values), [...finishes.values()], mark);
-}
-
-function tableHead(xml: string): { name: string; id: number } {
-  const reader = new XmlReader(xml);
-  while (reader.next())
-    if (reader.name === 'table')
-      return {
-        name: reader.attribute('displayName') ?? reader.attribute('name') ?? '',
-        id: Number(reader.attribute('id') ?? 0),
-      };
-  return { name: '', id: 0 };
-}
-
-/** The number that marks formulas that spill, from one that does. */
-function spillMark({ workbook, formulas }: OpenBook): string | undefined {
-  const spilling = formulas.find(({ stored }) => stored.kind === 'dynamic');
-  const cells = spilling && workbook.sheets[spilling.sheet]?.cells;
-  const i = cells?.index.get(cellKey(spilling?.row ?? 0, spilling?.column ?? 0));
-  if (!cells || i === undefined) return undefined;
-  const reader = new XmlReader(cells.xml.slice(cells.starts[i], cells.ends[i]));
-  return reader.next() ? reader.attribute('cm') : undefined;
+  /** The order of the sheets, which are shown, and which are gone. */
+  private changeList(): void {
+    const { book, workbook, sheets } = this.open;
+    const before = [...workbook.sheets.map((_, position) => sheetId(position)), ...this.added.keys()];
+    const wanted = book.getters.getSheetIds().map((id): ListedSheet => {
+      const visible = book.getters.isSheetVisible(id);
+      const was = sheets.get(id)?.visible ?? true;
+      return { from: before.indexOf(id), visible: visible === was ? undefined : visible };
+    });
+    this.changeWorkbook((xml) => withSheetList(xml, wanted));
+    const gone = workbook.sheets.filter((_, position) => this.moves[position]?.name === undefined);
+    const targets = new Set(gone.map(({ part }) => part));
+    this.parts.unrelate(this.workbookPart, ({ target }) => targets.has(target));
+  }
 }

@@ -24,6 +24,10 @@ export interface Sides {
   /** The file's formulas by cell. */
   formulas: ReadonlyMap<number, OpenedFormula>;
   styles: CellStyles;
+  /** Rows or columns came or went: formulas stored with others are written by themselves. */
+  moved: boolean;
+  /** A formula of the file as it reads now, where the grid does not keep it. */
+  adapt: (formula: string) => string;
   namespace: string;
 }
 
@@ -92,7 +96,8 @@ function compare(
   const before = sides.formulas.get(key);
   const formula = book.formula(position);
   const unchanged = before?.display === formula && !rewritten.has(key);
-  if (unchanged && before && book.isKept(position)) return;
+  if (before && formula !== undefined && book.isKept(position) && (unchanged || formula === before.display))
+    return keptFormula(position, formula, before, unchanged, sides, changes);
   if (formula !== undefined && !unchanged) return newFormula(position, formula, before, sides, changes);
   const [row, column] = [position.row, position.col];
   const value = book.storedValue(position);
@@ -109,6 +114,24 @@ function compare(
     ...(constant && { replacesFormula: true }),
   });
   if (goes && before.stored.kind !== 'plain') finish(position, { losesMark: true }, changes);
+}
+
+/** A formula that is not calculated here stays as it is stored, but for what moved. */
+function keptFormula(
+  position: CellPosition,
+  formula: string,
+  before: OpenedFormula,
+  asStored: boolean,
+  { book, namespace, adapt }: Sides,
+  changes: SheetChanges,
+): void {
+  const text = adapt(asStored ? before.stored.text : storedFormula(formula, namespace));
+  if (asStored && text === before.stored.text) return;
+  const [row, column] = [position.row, position.col];
+  changes.removed.push({ row, column, value: null, replacesFormula: true });
+  changes.values.push({ row, column, value: book.storedValue(position) ?? '' });
+  const { ref } = before.stored;
+  finish(position, { formula: text, ...(ref && { fills: ref }), keepsMark: true }, changes);
 }
 
 function newFormula(
@@ -152,13 +175,13 @@ function movedSpill(
  * Formulas stored together lose the one that holds their text when that one is changed: the others are then
  * written out.
  */
-function sharedAndChanged({ book, sheetId, formulas }: Sides): Set<number> {
+function sharedAndChanged({ book, sheetId, formulas, moved }: Sides): Set<number> {
   const written = new Set<number>();
   for (const [key, { stored }] of formulas) {
     const first = cellKey(stored.baseRow, stored.baseColumn);
     if (first === key) continue;
     const now = book.formula({ sheetId, row: stored.baseRow, col: stored.baseColumn });
-    if (now !== formulas.get(first)?.display) written.add(key);
+    if (moved || now !== formulas.get(first)?.display) written.add(key);
   }
   return written;
 }

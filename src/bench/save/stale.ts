@@ -1,23 +1,33 @@
+import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellAddress, sheetPrefix } from '../../xlsx';
 import { same, type OpenBook } from '../open/openBook';
 import { sheetId } from '../open/workbookData';
+import type { SheetMove } from './moved/sheetMoves';
 
 /** Says which formulas keep a value though what they read has changed. */
-export function staleSentence({ book, workbook, formulas }: OpenBook): string[] {
+export function staleSentence({ book, workbook, formulas }: OpenBook, moves: readonly SheetMove[]): string[] {
   const changed = (sheet: number, row: number, column: number): boolean => {
     const cells = workbook.sheets[sheet]?.cells;
     const was = cells?.values[cells.index.get(row * 16_384 + column) ?? -1] ?? null;
-    return !same(was, book.storedValue({ sheetId: sheetId(sheet), row, col: column }));
+    const position = placed(sheet, row, column);
+    return position ? !same(was, book.storedValue(position)) : was !== null;
   };
+  const placed = (sheet: number, row: number, column: number): CellPosition | undefined => {
+    const move = moves[sheet];
+    const [r, c] = [move?.rows.place(row), move?.columns.place(column)];
+    if (move?.name === undefined || r === undefined || c === undefined) return undefined;
+    return { sheetId: sheetId(sheet), row: r, col: c };
+  };
+  const isKept = (position: CellPosition | undefined) => position !== undefined && book.isKept(position);
   const stale = formulas.filter(
     ({ sheet, row, column, kept, references }) =>
       kept !== undefined &&
-      book.getters.tryGetSheetName(sheetId(sheet)) !== undefined &&
-      book.isKept({ sheetId: sheetId(sheet), row, col: column }) &&
+      isKept(placed(sheet, row, column)) &&
       references.some(({ sheet: on, zone }) => {
-        if (book.getters.tryGetSheetName(sheetId(on)) === undefined) return true;
-        const bottom = Math.min(zone.bottom, book.getters.getNumberRows(sheetId(on)) - 1);
-        const right = Math.min(zone.right, book.getters.getNumberCols(sheetId(on)) - 1);
+        if (moves[on]?.name === undefined) return true;
+        const { numberOfRows, numberOfCols } = book.getters.getSheetSize(sheetId(on));
+        const bottom = Math.min(zone.bottom, numberOfRows - 1);
+        const right = Math.min(zone.right, numberOfCols - 1);
         for (let r = zone.top; r <= bottom; r++)
           for (let c = zone.left; c <= right; c++) if (changed(on, r, c)) return true;
         return false;
@@ -25,7 +35,8 @@ export function staleSentence({ book, workbook, formulas }: OpenBook): string[] 
   );
   const [first] = stale;
   if (!first) return [];
-  const place = `${sheetPrefix(workbook.sheets[first.sheet]?.name ?? '')}!${cellAddress(first.row, first.column)}`;
+  const { row = 0, col = 0 } = placed(first.sheet, first.row, first.column) ?? {};
+  const place = `${sheetPrefix(moves[first.sheet]?.name ?? '')}!${cellAddress(row, col)}`;
   const which = stale.length === 1 ? `${place} keeps` : `${place} and ${stale.length - 1} more keep`;
   return [`${which} an old value: the formula is not calculated here, though what it reads has changed.`];
 }

@@ -16,7 +16,7 @@ const ofWorksheets = new Set(['FILTER', 'SORT', 'SORTBY']);
 
 /** A formula as files store it (no equals sign): prefixed functions, `[@Mark]` written out. */
 export function storedFormula(display: string, namespace: string): string {
-  return tokenize(display.replace(/^=/, ''))
+  return tokenize(withLostReferences(display.replace(/^=/, '')))
     .map(({ kind, text, spaced }) => {
       const written =
         kind === 'function' ? storedName(text, namespace) : kind === 'bracket' ? storedBracket(text) : text;
@@ -24,6 +24,10 @@ export function storedFormula(display: string, namespace: string): string {
     })
     .join('');
 }
+
+/** The grid writes `#REF` for a reference that is lost; texts and names of sheets stay. */
+const withLostReferences = (formula: string): string =>
+  formula.replaceAll(/"[^"]*"|'[^']*'|#REF(?!!)/g, (piece) => (piece === '#REF' ? '#REF!' : piece));
 
 function storedName(name: string, namespace: string): string {
   const upper = name.toUpperCase();

@@ -2,8 +2,9 @@ import { sameZone, zoneAddress, type Table } from '../../xlsx';
 import { readTable } from '../../xlsx/tables';
 import { XmlReader } from '../../xlsx/xml/reader';
 import type { NamedTable } from '../book/tableNames';
+import { childElements } from './childElements';
 import { withAttribute } from './finishCells';
-import { attributeText, insertBefore, type PackageParts } from './packageParts';
+import { attributeText, insertBefore, withoutElement, type PackageParts } from './packageParts';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml';
@@ -98,4 +99,14 @@ function withTablePart(xml: string, link: string): string {
     return `${xml.slice(0, at)}<${prefix}tableParts count="1">${entry}</${prefix}tableParts>${xml.slice(at)}`;
   }
   return xml;
+}
+
+/** A sheet's part without the entry of a table. */
+export function withoutTablePart(xml: string, link: string): string {
+  const left = withoutElement(xml, 'tablePart', 'id', link);
+  const list = childElements(left).find(({ name }) => name === 'tableParts');
+  if (!list) return left;
+  const count = childElements(list.text).length;
+  const text = count === 0 ? '' : withAttribute(list.text, 'count', String(count));
+  return left.slice(0, list.start) + text + left.slice(list.end);
 }

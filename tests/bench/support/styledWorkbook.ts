@@ -1,4 +1,4 @@
-import { strFromU8, unzipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { workbookParts, zipParts } from '../../xlsx/support/buildWorkbook.js';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
@@ -44,4 +44,11 @@ export function partOf(bytes: Uint8Array, name: string): string {
   const part = unzipSync(bytes)[name];
   if (!part) throw new Error(`there is no part ${name}`);
   return strFromU8(part);
+}
+
+export const partNames = (bytes: Uint8Array): string[] => Object.keys(unzipSync(bytes));
+
+/** A package with one of its parts changed. */
+export function withPart(bytes: Uint8Array, name: string, change: (xml: string) => string): Uint8Array {
+  return zipSync({ ...unzipSync(bytes), [name]: strToU8(change(partOf(bytes, name))) }, { level: 6 });
 }

@@ -1,4 +1,4 @@
-import type { CellPosition, UID } from '@odoo/o-spreadsheet';
+import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellLook, type GivenLook, type OpenBook } from '../../open/openBook';
 import { withUsual } from '../../open/look';
 import { usualStyles } from '../headers/usualStyles';
@@ -10,10 +10,9 @@ export class CellStyles {
 
   /** @param looks what the grid was given, by the cells as they stand in the file's part */
   constructor(
-    private readonly open: OpenBook,
-    readonly sheetId: UID,
+    private readonly open: Pick<OpenBook, 'book' | 'styles'>,
     xml: string,
-    private readonly looks: ReadonlyMap<number, GivenLook> | undefined,
+    private readonly looks: ReadonlyMap<number, GivenLook>,
     private readonly added: AddedStyles,
   ) {
     this.rowsAndColumns = usualStyles(xml);
@@ -21,7 +20,7 @@ export class CellStyles {
 
   /** What the cell has in the file. */
   before(key: number): number | undefined {
-    return this.looks?.get(key)?.style;
+    return this.looks.get(key)?.style;
   }
 
   /** What a cell has that the file does not list. */
@@ -31,7 +30,7 @@ export class CellStyles {
 
   wanted(position: CellPosition, key: number): number {
     const { shown, look } = cellLook(this.open.book, position);
-    const given = this.looks?.get(key);
+    const given = this.looks.get(key);
     if (given && given.shown === shown) return this.added.changed(given.style, given.look, look);
     if (shown !== undefined) return this.added.changed(shown, this.open.styles[shown] ?? {}, look);
     // A cell without a style of the file, or whose style was cleared, looks as usual but for what it was given.

@@ -1,0 +1,49 @@
+import type { UID } from '@odoo/o-spreadsheet';
+import { XmlReader } from '../../xlsx/xml/reader';
+import type { OpenBook } from '../open/openBook';
+import { sheetId } from '../open/workbookData';
+import type { PackageParts } from './packageParts';
+import { addTable, changedTable, withoutTablePart } from './tables';
+
+/** Writes the tables that were changed or made, and takes out those that are gone. */
+export function saveTables(
+  { book, workbook }: OpenBook,
+  parts: PackageParts,
+  added: ReadonlyMap<UID, string>,
+): void {
+  const found = new Set<string>();
+  let greatest = 0;
+  workbook.sheets.forEach(({ part, cells }, position) => {
+    const isGone = book.getters.tryGetSheetName(sheetId(position)) === undefined;
+    for (const { id: link, type, target } of parts.relationships(part)) {
+      const xml = type === 'table' ? parts.xml(target) : undefined;
+      if (xml === undefined) continue;
+      const { name, id } = tableHead(xml);
+      greatest = Math.max(greatest, id);
+      const table = book.tables.find(name);
+      found.add(name.toLowerCase());
+      if (table) parts.set(target, changedTable(xml, table));
+      else if (!isGone && cells) {
+        parts.set(part, withoutTablePart(parts.xml(part) ?? '', link));
+        parts.unrelate(part, (one) => one.id === link);
+      }
+    }
+  });
+  for (const table of book.tables.all()) {
+    if (found.has(table.name.toLowerCase())) continue;
+    const position = workbook.sheets.findIndex((_, at) => sheetId(at) === table.sheetId);
+    const part = added.get(table.sheetId) ?? workbook.sheets[position]?.part;
+    if (part !== undefined) addTable(parts, part, table, ++greatest);
+  }
+}
+
+function tableHead(xml: string): { name: string; id: number } {
+  const reader = new XmlReader(xml);
+  while (reader.next())
+    if (reader.name === 'table')
+      return {
+        name: reader.attribute('displayName') ?? reader.attribute('name') ?? '',
+        id: Number(reader.attribute('id') ?? 0),
+      };
+  return { name: '', id: 0 };
+}

@@ -1,0 +1,16 @@
+import { childElements, withChild } from '../childElements';
+import { colorElement } from '../styles/font';
+import { sheetOrder } from './sheetOrder';
+
+/** A sheet's part with the colour of its tab. */
+export function withTabColor(xml: string, color: string | undefined): string {
+  const before = childElements(xml).find(({ name }) => name === 'sheetPr')?.text;
+  const element = colorElement('tabColor', color || undefined);
+  if (!before && !element) return xml;
+  const properties = withChild(before ?? '<sheetPr/>', 'tabColor', element, [
+    'tabColor',
+    'outlinePr',
+    'pageSetUpPr',
+  ]);
+  return withChild(xml, 'sheetPr', properties, sheetOrder);
+}

@@ -1,0 +1,69 @@
+import type { UID } from '@odoo/o-spreadsheet';
+import { cellKey, type Worksheet } from '../../xlsx';
+import { patchSheet } from '../../xlsx/patchSheet';
+import { scanWorksheet } from '../../xlsx/worksheet';
+import { sheetNow, type GivenSheet } from '../open/givenSheet';
+import type { OpenBook } from '../open/openBook';
+import { finishCells } from './finishCells';
+import { withHeaders } from './headers/headerChanges';
+import { movedCells, type FileCells } from './moved/movedCells';
+import type { SheetMove } from './moved/sheetMoves';
+import { withMerges } from './sheet/merges';
+import { withTabColor } from './sheet/tabColor';
+import { withUnselected, withView } from './sheet/sheetView';
+import { sheetChanges, type SheetChanges } from './sheetChanges';
+import type { AddedStyles } from './styles/addedStyles';
+import { CellStyles } from './styles/cellStyles';
+
+/** A sheet of the file; a new one has nothing that the grid was given. */
+export interface FileSheet extends FileCells {
+  given: GivenSheet | undefined;
+  move: SheetMove | undefined;
+  /** A formula of the file as it reads now, where the grid does not keep it. */
+  adapt: (formula: string) => string;
+}
+
+const nothing = { strings: [], date1904: false, dynamicMetadata: new Set<string>() };
+const newSheet = { frozen: { rows: 0, columns: 0 }, gridLines: true, visible: true, color: undefined };
+
+/** A sheet's part as the grid has the sheet now, and whether formulas went. */
+export function sheetPart(
+  { book, namespace, styles }: OpenBook,
+  id: UID,
+  sheet: FileSheet,
+  added: AddedStyles,
+  mark: string | undefined,
+): { xml: string; formulasWent: boolean } {
+  const { given, move, adapt } = sheet;
+  const { file, formulas, looks } = move ? movedCells(sheet, move, adapt) : sheet;
+  const changes = sheetChanges({
+    book,
+    sheetId: id,
+    file,
+    formulas: new Map(formulas.map((formula) => [cellKey(formula.row, formula.column), formula])),
+    moved: file !== sheet.file,
+    adapt,
+    styles: new CellStyles({ book, styles }, file.xml, looks, added),
+    namespace,
+  });
+  const now = sheetNow(book.model, id);
+  const before = given ?? { rows: [], columns: [], ...newSheet };
+  let xml = withChanges(file, changes, mark);
+  xml = withHeaders(xml, now, given, move);
+  xml = withMerges(xml, file.merged, book.getters.getMerges(id));
+  xml = withView(xml, now, before);
+  if ((now.color || undefined) !== (before.color || undefined)) xml = withTabColor(xml, now.color);
+  if (before.visible && !now.visible) xml = withUnselected(xml);
+  const formulasWent =
+    changes.removed.length > 0 || changes.values.some(({ replacesFormula }) => replacesFormula);
+  return { xml, formulasWent };
+}
+
+function withChanges(
+  file: Worksheet,
+  { removed, values, finishes }: SheetChanges,
+  mark: string | undefined,
+): string {
+  const cleared = removed.length > 0 ? scanWorksheet(patchSheet(file, removed), nothing) : file;
+  return finishCells(patchSheet(cleared, values), [...finishes.values()], mark);
+}
