@@ -4,6 +4,7 @@ import type { Area } from '../../workbook/area';
 import { isFormula } from '../../workbook/content';
 import type { Action, CellsAction, CellState } from '../../workbook/write/host';
 import { WorkbookError, type Trouble } from '../../workbook/workbookError';
+import type { UID } from '@odoo/o-spreadsheet';
 import type { GridBook } from '../book/gridBook';
 import type { NamedTable } from '../book/tableNames';
 import { doTogether, type Dispatch } from '../engine/together';
@@ -108,9 +109,11 @@ function one(action: Action, book: GridBook, dispatch: Dispatch): void {
   }
 }
 
-function writeCells({ area, contents, formats }: CellsAction, book: GridBook, dispatch: Dispatch): void {
+function writeCells(action: CellsAction, book: GridBook, dispatch: Dispatch): void {
+  const { area, contents, formats } = action;
   const sheetId = sheetIdFor(book, area.sheet);
   makeRoom(area, book, dispatch);
+  widen(action, sheetId, dispatch);
   for (let row = 0; row < area.rows; row++)
     for (let column = 0; column < area.columns; column++) {
       const position = { sheetId, row: area.row + row, col: area.column + column };
@@ -125,6 +128,20 @@ function writeCells({ area, contents, formats }: CellsAction, book: GridBook, di
       );
       if (isFormula(content)) book.typed(content.formula, position);
     }
+}
+
+/** Seven pixels a character, and five around them. */
+const pixelsOf = (characters: number) => Math.round(characters * 7 + 5);
+
+function widen({ area, widths = [] }: CellsAction, sheetId: UID, dispatch: Dispatch): void {
+  widths.forEach((width, column) => {
+    if (width === undefined) return;
+    const elements = [area.column + column];
+    check(
+      dispatch('RESIZE_COLUMNS_ROWS', { dimension: 'COL', sheetId, elements, size: pixelsOf(width) }),
+      `${where(area)} was not made wider.`,
+    );
+  });
 }
 
 /** A formula that a spreadsheet would not take at all. */

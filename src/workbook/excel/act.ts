@@ -86,10 +86,16 @@ function addTable(
   return table;
 }
 
-function writeCells({ contents, formats, before }: CellsAction, range: Excel.Range): Excel.Range {
+/** Hosts measure columns in points: seven pixels a character, and five around them. */
+const pointsOf = (characters: number) => (characters * 7 + 5) * 0.75;
+
+function writeCells({ contents, formats, before, widths }: CellsAction, range: Excel.Range): Excel.Range {
   const encoded = encodeCells(contents, formats, before.formats);
   if (encoded.formatsBefore) range.numberFormat = encoded.formatsBefore;
   if (encoded.contents) range.formulas = encoded.contents;
   if (encoded.formatsAfter) range.numberFormat = encoded.formatsAfter;
+  widths?.forEach((width, column) => {
+    if (width !== undefined) range.getColumn(column).format.columnWidth = pointsOf(width);
+  });
   return loadState(range);
 }

@@ -29,7 +29,8 @@ function actionsOf(step: Step, seen: unknown, tables: Widened): Action[] {
         contents: matrix<Content>(area, null),
         formats: matrix(area, 'General'),
       };
-      return [{ kind: 'cells', area, contents, formats, before, fresh: seen === undefined }];
+      const widths = step.widths && { widths: step.widths };
+      return [{ kind: 'cells', area, contents, formats, before, ...widths, fresh: seen === undefined }];
     }
     case 'sheet':
       if (seen) refuseTaken('a sheet', step.name);
@@ -74,16 +75,16 @@ function columnAction(step: ColumnStep, seen: Table, tables: Widened): Action {
 }
 
 function bodies({ area, headings }: Table, columns: readonly ColumnStep[]): Action[] {
-  return columns.flatMap(({ heading, contents, format = 'General' }): Action[] => {
+  return columns.flatMap(({ heading, contents, format = 'General', width }): Action[] => {
     if (contents.length === 0) return [];
     const column = area.column + headings.indexOf(heading);
     const body = { ...area, row: area.row + 1, column, rows: contents.length, columns: 1 };
     // A new column takes the formats of its neighbour, so none is known and each is set.
     const before = { contents: matrix<Content>(body, null), formats: matrix(body, '') };
     const cells = contents.map((content) => [content]);
-    return [
-      { kind: 'cells', area: body, contents: cells, formats: matrix(body, format), before, fresh: true },
-    ];
+    const formats = matrix(body, format);
+    const widths = width === undefined ? {} : { widths: [width] };
+    return [{ kind: 'cells', area: body, contents: cells, formats, before, ...widths, fresh: true }];
   });
 }
 

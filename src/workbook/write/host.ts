@@ -55,6 +55,8 @@ export interface CellsAction {
   formats: Formats;
   /** What the cells hold before: how a constant must be written depends on the format it meets. */
   before: CellState;
+  /** In characters, by column; undefined leaves a width as it is. */
+  widths?: readonly (number | undefined)[];
   /** The cells come with a sheet or column of the same plan, and go with it. */
   fresh: boolean;
 }

@@ -18,6 +18,8 @@ export function checkShape(step: Step): void {
     case 'cells':
       sizeOf(step.area, step.contents);
       sizeOf(step.area, step.formats);
+      if (step.widths && step.widths.length !== step.area.columns)
+        refuse(`${cellAddress(step.area)} was given widths for another number of columns.`);
       step.contents?.forEach((row) => row.forEach(checkContent));
       return;
     case 'column':

@@ -1,7 +1,7 @@
 import { type Area, cellAddress, cellOf, overlap, readAddresses, sameArea } from '../area.js';
 import { sameContent } from '../content.js';
 import { WorkbookError } from '../workbookError.js';
-import type { Action, CellState, Look, WriteHost } from './host.js';
+import type { Action, CellsAction, CellState, Look, WriteHost } from './host.js';
 import { lookInSlices } from './lookInSlices.js';
 import type { Done } from './undo.js';
 
@@ -55,26 +55,27 @@ function refuseDifferent(
   switch (action.kind) {
     case 'cells':
       return refuseOther(
-        action.area,
+        action,
         [after ?? action.before, ...(orAsBefore ? [action.before] : [])],
         seen as CellState,
+        refuseWorkedOn,
       );
     case 'sheet':
       return refuseAdded(seen as CellState & { area: Area }, done);
     case 'table':
     case 'resize': {
       const { name, area } = seen as { name: string; area: Area };
-      if (!sameArea(area, action.area)) refuseChanged(`The table "${name}"`);
+      if (!sameArea(area, action.area)) refuseWorkedOn(`The table "${name}"`);
       return;
     }
     case 'column': {
       const { name, headings } = seen as { name: string; headings: string[] };
-      if (!headings.includes(action.heading)) refuseChanged(`The table "${name}"`);
+      if (!headings.includes(action.heading)) refuseWorkedOn(`The table "${name}"`);
       return;
     }
     case 'name': {
       const refersTo = (seen as { refersTo: string } | undefined)?.refersTo ?? '';
-      if (!refersToArea(refersTo, action.area)) refuseChanged(`The name "${action.name}"`);
+      if (!refersToArea(refersTo, action.area)) refuseWorkedOn(`The name "${action.name}"`);
     }
   }
 }
@@ -95,26 +96,42 @@ function refuseAdded({ area, contents }: CellState & { area: Area }, done: reado
   contents.forEach((row, at) =>
     row.forEach((content, column) => {
       const cell = cellOf(area, at, column);
-      if (content !== null && !ours.some((written) => overlap(written, cell))) refuseChanged(where(cell));
+      if (content !== null && !ours.some((written) => overlap(written, cell))) refuseWorkedOn(where(cell));
     }),
   );
 }
 
-/** Refuses where a cell is as none of the expected states has it. */
-export function refuseOther(area: Area, expected: readonly CellState[], seen: CellState): void {
+/**
+ * Refuses where a cell is as none of the expected states has it. Where the action leaves the content of a cell alone,
+ * only its format counts: somebody may have typed there.
+ */
+export function refuseOther(
+  { area, contents: written }: CellsAction,
+  expected: readonly CellState[],
+  seen: CellState,
+  refuseWith: (what: string) => never = refuseChanged,
+): void {
   seen.contents.forEach((row, at) =>
     row.forEach((now, column) => {
       const format = seen.formats[at]?.[column];
+      const alone = written[at]?.[column] === undefined;
       const known = expected.some(
         ({ contents, formats }) =>
-          sameContent(now, contents[at]?.[column] ?? null) && format === formats[at]?.[column],
+          (alone || sameContent(now, contents[at]?.[column] ?? null)) && format === formats[at]?.[column],
       );
-      if (!known) refuseChanged(where(cellOf(area, at, column)));
+      if (!known) refuseWith(where(cellOf(area, at, column)));
     }),
   );
 }
 
 const where = (cell: Area) => `${cellAddress(cell)} on sheet "${cell.sheet}"`;
+
+function refuseWorkedOn(what: string): never {
+  throw new WorkbookError(
+    'changed',
+    `${what} was changed since this was written, so it is not taken back: undo that change first, or keep both.`,
+  );
+}
 
 export function refuseChanged(what: string): never {
   throw new WorkbookError('changed', `${what} was changed meanwhile: look again before you write.`);

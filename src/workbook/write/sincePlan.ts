@@ -41,7 +41,7 @@ function lookFor(action: Action): Look | undefined {
 function refuseDifferent(action: Action, seen: unknown): void {
   switch (action.kind) {
     case 'cells':
-      return refuseOther(action.area, [action.before], seen as CellState);
+      return refuseOther(action, [action.before], seen as CellState);
     case 'sheet':
     case 'table':
     case 'name':

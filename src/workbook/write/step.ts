@@ -6,7 +6,14 @@ import type { Sheet } from '../reading.js';
 /** One thing to do to a workbook. The steps of a plan are done in their order, together. */
 export type Step =
   /** Writes contents, number formats, or both; undefined leaves a cell as it is. */
-  | { kind: 'cells'; area: Area; contents?: Contents; formats?: readonly (readonly (string | undefined)[])[] }
+  | {
+      kind: 'cells';
+      area: Area;
+      contents?: Contents;
+      formats?: readonly (readonly (string | undefined)[])[];
+      /** How wide its columns become, in characters. Widths are not taken back. */
+      widths?: readonly (number | undefined)[];
+    }
   | { kind: 'sheet'; name: string }
   /** Makes cells a table; the first row of the area has the headings. */
   | { kind: 'table'; name: string; area: Area }
@@ -18,6 +25,8 @@ export type Step =
       heading: string;
       contents: readonly Content[];
       format?: string;
+      /** In characters. */
+      width?: number;
     }
   /** Lets a table span other rows and columns; its headings stay in their row. */
   | { kind: 'resize'; table: string; area: Area }

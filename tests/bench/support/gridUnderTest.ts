@@ -91,6 +91,10 @@ function handsOn(book: GridBook, others: GridBook): Hands {
       model.dispatch('EVALUATE_CELLS', { cellIds: cells });
       await nextTurn();
     },
+    width: (sheet, column) => {
+      const pixels = getters.getColSize(idOf(sheet), column);
+      return pixels === usualPixels ? undefined : pixels;
+    },
     look: (sheet, row, column) => {
       const position = { sheetId: idOf(sheet), row, col: column };
       const formula = book.formula(position);
@@ -102,5 +106,8 @@ function handsOn(book: GridBook, others: GridBook): Hands {
     },
   };
 }
+
+/** The grid's own width of a column. */
+const usualPixels = 96;
 
 const nextTurn = () => new Promise((resolve) => setTimeout(resolve, 0));

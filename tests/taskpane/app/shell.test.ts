@@ -83,7 +83,7 @@ describe('a proposed change', () => {
     await pane.says('Written: Add shop sheet.');
     workbook.type('Shop', 6, 2, [['66']]);
     await pane.click('Take back');
-    await pane.says('was changed meanwhile');
+    await pane.says('was changed since this was written, so it is not taken back');
     expect(workbook.memory.sheets.has('Shop')).toBe(true);
   });
 });

@@ -58,10 +58,22 @@ export function revertContract(open: Open): void {
       await expect(revert.run()).rejects.toThrow(
         new WorkbookError(
           'changed',
-          'B1 on sheet "Parts" was changed meanwhile: look again before you write.',
+          'B1 on sheet "Parts" was changed since this was written, so it is not taken back: undo that change first, or keep both.',
         ),
       );
       expect([hands.look('Parts', 0, 0).value, hands.look('Parts', 0, 1).value]).toEqual(['a', 'hers']);
+    });
+
+    it('keeps what somebody typed since where only the format was written', async () => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 1, 1), [['old']]);
+      const revert = await workbook.write(
+        await workbook.plan([{ kind: 'cells', area: areaAt('A1', 1, 1), formats: [['@']] }]),
+        { confirmed: true },
+      );
+      await hands.type(areaAt('A1', 1, 1), [['hers']]);
+      await revert.run();
+      expect(hands.look('Parts', 0, 0)).toEqual({ value: 'hers', format: 'General' });
     });
 
     it('refuses where somebody changed a number format since', async () => {
@@ -109,7 +121,7 @@ export function revertContract(open: Open): void {
         ]),
       );
       await hands.type(areaAt('C7', 1, 1, 'Shop'), [['hers']]);
-      await expect(revert.run()).rejects.toThrow('C7 on sheet "Shop" was changed meanwhile');
+      await expect(revert.run()).rejects.toThrow('C7 on sheet "Shop" was changed since this was written');
       expect((await workbook.sheets()).map(({ name }) => name)).toEqual(['Parts', 'Shop']);
     });
 

@@ -6,6 +6,47 @@ import { areaAt, type Open } from './underTest.js';
 const one = areaAt('A1', 1, 1);
 
 export function writingContract(open: Open): void {
+  describe('widths', () => {
+    it('of columns become as asked, others stay', async () => {
+      const { workbook, hands } = await open();
+      const area = areaAt('B2', 1, 3);
+      const plan = await workbook.plan([
+        { kind: 'cells', area, contents: [['a', 'b', 'c']], widths: [10, undefined, 60] },
+      ]);
+      await workbook.write(plan);
+      // Seven pixels a character, and five around them.
+      expect([0, 1, 2, 3].map((column) => hands.width('Parts', column))).toEqual([
+        undefined,
+        75,
+        undefined,
+        425,
+      ]);
+    });
+
+    it('of a new column of a table become as asked', async () => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 2, 2), [
+        ['Mark', 'Hole'],
+        ['P1', '13/16'],
+      ]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      const plan = await workbook.plan([
+        { kind: 'column', table: 'List', heading: 'Note', contents: ['x'], width: 60 },
+      ]);
+      await workbook.write(plan);
+      expect(hands.width('Parts', 2)).toBe(425);
+      expect(hands.width('Parts', 1)).toBeUndefined();
+    });
+
+    it('for another number of columns are refused', async () => {
+      const { workbook } = await open();
+      const area = areaAt('A1', 1, 2);
+      await expect(workbook.plan([{ kind: 'cells', area, widths: [10] }])).rejects.toThrow(
+        'A1:B1 was given widths for another number of columns.',
+      );
+    });
+  });
+
   describe('planning', () => {
     it('writes nothing', async () => {
       const { workbook, hands } = await open();

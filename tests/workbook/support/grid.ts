@@ -6,6 +6,8 @@ type Input = string | number | boolean | null;
 /** The cells of one sheet. */
 export class Grid {
   private readonly cells = new Map<string, StoredCell>();
+  /** In points, by column. */
+  readonly widths = new Map<number, number>();
   protected = false;
   visible = true;
 

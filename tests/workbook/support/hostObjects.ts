@@ -95,6 +95,16 @@ function worksheet(sheet: Grid, book: BookModel, effects: HostEffects): HostObje
 
 const typeNames = { string: 'String', number: 'Double', boolean: 'Boolean' } as Record<string, string>;
 
+function format({ column, columns }: Area, sheet: Grid): HostObject {
+  return {
+    setters: {
+      ColumnWidth: (points: number) => {
+        for (let at = column; at < column + columns; at += 1) sheet.widths.set(at, points);
+      },
+    },
+  };
+}
+
 function range(area: Area, book: BookModel, effects: HostEffects): HostObject {
   const sheet = () => book.sheet(area.sheet);
   if (area.column + area.columns > sheetColumns) fail('InvalidArgument');
@@ -134,12 +144,14 @@ function range(area: Area, book: BookModel, effects: HostEffects): HostObject {
           sheet().put(row, column, { ...sheet().at(row, column), format }),
         ),
     },
-    children: { Worksheet: () => worksheet(sheet(), book, effects) },
+    children: { Worksheet: () => worksheet(sheet(), book, effects), Format: () => format(area, sheet()) },
     area,
     methods: {
       _ValidateArraySize: (rows: number, columns: number) => {
         if (rows !== area.rows || columns !== area.columns) fail('InvalidArgument');
       },
+      GetColumn: (column: number) =>
+        range({ ...area, column: area.column + column, columns: 1 }, book, effects),
       GetRow: (row: number) => range({ ...area, row: area.row + row, rows: 1 }, book, effects),
       GetBoundingRect: ({ area: other }: HostObject) =>
         other ? range(bounding(area, other), book, effects) : fail('InvalidArgument'),

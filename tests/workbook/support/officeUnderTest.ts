@@ -38,6 +38,10 @@ function handsOn(host: OfficeHost): Hands {
     select: (area) => host.select(area),
     edit: (area, input, author) => host.edit(area, input, author),
     calculate: (area) => host.calculate(area),
+    width: (sheet, column) => {
+      const points = book.sheet(sheet).widths.get(column);
+      return points === undefined ? undefined : points / 0.75;
+    },
     look: (sheet, row, column) => {
       const { value, formula, format } = book.sheet(sheet).at(row, column);
       return { value, format, ...(formula === undefined ? {} : { formula }) };

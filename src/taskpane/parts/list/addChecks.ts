@@ -112,6 +112,7 @@ function stepsInTable(plan: ChecksPlan): Step[] {
       heading: checkHeading(item, headings),
       contents: list.rows.map(() => formulaOf(item, plan)),
       format: formatOf(item),
+      width: widthOf(item),
     }),
   );
   return [
@@ -149,6 +150,7 @@ function stepsBeside(plan: ChecksPlan): Step[] {
       area: checks,
       contents: rows.map(() => items.map((item) => formulaOf(item, plan))),
       formats: rows.map(() => items.map(formatOf)),
+      widths: items.map(widthOf),
     },
   ];
 }
@@ -191,6 +193,11 @@ function checkHeading(item: CheckItem, taken: readonly string[]): string {
 
 function formatOf(item: CheckItem): string {
   return item === 'use' ? '0%' : 'General';
+}
+
+/** In characters: a verdict is one word or three, a note is whole sentences. */
+function widthOf(item: CheckItem): number {
+  return { verdict: 16, use: 15, note: 60 }[item];
 }
 
 function formulaOf(item: CheckItem, { table, columns, sheet, span }: ChecksPlan): Content {

@@ -11,6 +11,8 @@ const firstTableRow = 5;
 const stampRow = 3;
 /** Room below the presses for items of later editions. */
 const gapBelowPresses = 12;
+/** Items, their units, then presses and what stands below them: in characters. */
+const columnWidths = [34, 12, 14, 14, 14, 14, 14, 14, 20];
 
 /** What Add shop sheet writes: the sheet, its tables, and the shop cell. */
 export async function addShopSheet(workbook: Workbook, unit: LengthUnit): Promise<Proposal> {
@@ -78,7 +80,12 @@ function stepsFor(sheet: string, tables: readonly PlacedTable[]): Step[] {
   const formula = `=TONROW.SHOP(${presses},,${grades},${settings})`;
   return [
     { kind: 'sheet', name: sheet },
-    text(0, 'Shop data'),
+    {
+      kind: 'cells',
+      area: { ...cell(0, 0), columns: columnWidths.length },
+      contents: [['Shop data', ...columnWidths.slice(1).map(() => undefined)]],
+      widths: columnWidths,
+    },
     text(1, starterNotice),
     text(
       2,
