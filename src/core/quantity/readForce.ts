@@ -1,5 +1,6 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, quoted } from './cellValue.js';
+import { numberWithUnit } from './numberWithUnit.js';
 import { readNumber } from './readNumber.js';
 import { newtonPerKilonewton, newtonPerTonneForce, newtonPerUsTon } from './units.js';
 
@@ -25,25 +26,19 @@ function newtonPer(unit: string, argument: string, received: CellValue): number 
  * A bare "ton" is refused: it is a US ton, a tonne or a long ton. Source: NIST SP 811 (from memory).
  */
 export function readForce(value: CellValue, argument: string, unitCell: CellValue = null): number {
-  const text = typeof value === 'string' ? value.trim() : String(value);
-  const digits = /^[\d.,]+/.exec(text)?.[0] ?? '';
-  const own = typeof value === 'string' ? text.slice(digits.length).trim() : '';
-  const unit = own === '' && !isBlank(unitCell) ? String(unitCell) : own;
-  if (typeof value !== 'number' && digits === '') {
-    return refuse(
-      argument,
-      String(value),
-      `${quoted(value)} is not a force.`,
-      `Write a number and its unit. ${allowedUnits}`,
-    );
+  const read = numberWithUnit(value);
+  if (!read) {
+    const allowed = `Write a number and its unit. ${allowedUnits}`;
+    return refuse(argument, String(value), `${quoted(value)} is not a force.`, allowed);
   }
-  if (unit === '') return refuse(argument, text, `${quoted(value)} has no unit.`, allowedUnits);
-  const number = readNumber(typeof value === 'number' ? value : digits, argument);
+  const unit = read.unit === '' && !isBlank(unitCell) ? String(unitCell) : read.unit;
+  if (unit === '') return refuse(argument, String(value), `${quoted(value)} has no unit.`, allowedUnits);
+  const number = readNumber(read.number, argument);
   const forceN = number * newtonPer(unit, argument, value);
   if (forceN > 0 && forceN <= greatestForceN) return forceN;
   return refuse(
     argument,
-    text,
+    String(value),
     `${quoted(value)} is out of range.`,
     'Write a force above zero, up to 50,000 kN.',
   );

@@ -1,5 +1,6 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, quoted } from './cellValue.js';
+import { numberWithUnit } from './numberWithUnit.js';
 import { readNumber } from './readNumber.js';
 import { kilogramPerPound, type LengthUnit } from './units.js';
 
@@ -13,14 +14,13 @@ const allowed = 'Write a mass above zero with its unit, such as 500 lb or 230 kg
 
 /** A mass in kg from a cell: text with its unit, or a number in lb (inch shop) or kg (mm shop). */
 export function readMass(value: CellValue, argument: string, unit: LengthUnit): number {
-  const text = typeof value === 'string' ? value.trim() : '';
-  const digits = /^[\d.,]+/.exec(text)?.[0] ?? '';
-  const word = text.slice(digits.length).trim().toLowerCase() || (unit === 'in' ? 'lb' : 'kg');
+  const read = numberWithUnit(value);
+  const word = read?.unit.toLowerCase() || (unit === 'in' ? 'lb' : 'kg');
   const factor = kilogramPer.get(word);
-  if (factor === undefined || (typeof value !== 'number' && digits === '')) {
+  if (read === undefined || factor === undefined) {
     return refuse(argument, String(value), `${quoted(value)} is not a mass.`, allowed);
   }
-  const massKg = readNumber(typeof value === 'number' ? value : digits, argument, allowed) * factor;
+  const massKg = readNumber(read.number, argument, allowed) * factor;
   if (massKg > 0 && massKg <= greatestKg) return massKg;
   return refuse(argument, String(value), `${quoted(value)} is out of range.`, allowed);
 }

@@ -1,5 +1,6 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, quoted } from './cellValue.js';
+import { numberWithUnit } from './numberWithUnit.js';
 import { readNumber } from './readNumber.js';
 import { type LengthUnit, megapascalPerKsi } from './units.js';
 
@@ -16,14 +17,13 @@ const allowed = 'Write a strength from 20 to 3000 MPa, such as 310 MPa or 45 ksi
 
 /** A stress in MPa from a cell: text with its unit, or a number in ksi (inch shop) or MPa (mm shop). */
 export function readStress(value: CellValue, argument: string, unit: LengthUnit): number {
-  const text = typeof value === 'string' ? value.trim() : '';
-  const digits = /^[\d.,]+/.exec(text)?.[0] ?? '';
-  const word = text.slice(digits.length).trim().toLowerCase() || (unit === 'in' ? 'ksi' : 'mpa');
+  const read = numberWithUnit(value);
+  const word = read?.unit.toLowerCase() || (unit === 'in' ? 'ksi' : 'mpa');
   const factor = megapascalPer.get(word);
-  if (factor === undefined || (typeof value !== 'number' && digits === '')) {
+  if (read === undefined || factor === undefined) {
     return refuse(argument, String(value), `${quoted(value)} is not a strength.`, allowed);
   }
-  const stressMPa = readNumber(typeof value === 'number' ? value : digits, argument, allowed) * factor;
+  const stressMPa = readNumber(read.number, argument, allowed) * factor;
   if (stressMPa >= leastMPa && stressMPa <= greatestMPa) return stressMPa;
   return refuse(argument, String(value), `${quoted(value)} is out of range.`, allowed);
 }
