@@ -31,10 +31,10 @@ const meanings = {
 };
 
 export function shopSheetPage(sources) {
-  const presses = sources.pressItems.map(({ name, kind, meaning }) => [
+  const presses = sources.pressItems.map(({ name, kind, meaning, whenBlank }) => [
     name,
     known(kinds, kind),
-    textOf(meaning),
+    textOf(whenBlank ? `${meaning}; ${usual(whenBlank)} when blank` : meaning),
   ]);
   const settings = Object.entries(sources.settingRows).map(([key, setting]) => [
     setting.name,
@@ -54,6 +54,11 @@ export function shopSheetPage(sources) {
     jobSpecs,
     stock,
   ].join('\n\n');
+}
+
+/** The usual value in both units, once where they agree. */
+function usual(whenBlank) {
+  return whenBlank.in === whenBlank.mm ? whenBlank.in : `${whenBlank.in} (${whenBlank.mm})`;
 }
 
 function known(texts, key) {
@@ -102,7 +107,8 @@ press. A number takes the unit of its Unit cell, else the unit of the shop.
 
 - A value is a limit.
 - ${code('none')}: there is no such limit.
-- **Blank: unknown.** A check that needs it is reported as not made, and such a row never says OK.
+- **Blank: the usual value where the meaning names one, else unknown.** A check that needs an unknown value is
+  reported as not made, and such a row never says OK.
 
 A row may be missing; that is the same as blank.`;
 

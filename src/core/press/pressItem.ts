@@ -1,3 +1,5 @@
+import type { LengthUnit } from '../quantity/units.js';
+
 /** What a press value is: how its cell is read and in which unit the core holds it. */
 export type PressItemKind =
   | 'station'
@@ -22,11 +24,13 @@ export interface PressItem {
   name: string;
   kind: PressItemKind;
   meaning: string;
+  /** The usual value a blank cell stands for; without one, blank is unknown. Common practice, no source. */
+  whenBlank?: Record<LengthUnit, string>;
 }
 
 /**
- * The rows of the Presses table. A value is a limit; `none`: there is no such limit; blank: unknown, so that
- * the check is reported as not made. Names are read without regard to case and spaces.
+ * The rows of the Presses table. A value is a limit; `none`: there is no such limit; blank: the usual value where
+ * the item has one, else unknown, so that the check is reported as not made. Names are read without regard to case and spaces.
  */
 export const pressItems = [
   { key: 'punchForce', name: 'Punch force', kind: 'force', meaning: 'rated force of the punch station' },
@@ -40,13 +44,15 @@ export const pressItems = [
     key: 'shareToUse',
     name: 'Share of rating to use',
     kind: 'ratio',
-    meaning: 'above this share a row is Near limit; 0.8 when blank',
+    meaning: 'above this share a row is Near limit',
+    whenBlank: { in: '0.8', mm: '0.8' },
   },
   {
     key: 'referenceShear',
     name: 'Reference shear strength',
     kind: 'stress',
-    meaning: 'shear strength the plate sizes stand for; 50 ksi (345 MPa) when blank',
+    meaning: 'shear strength the plate sizes stand for',
+    whenBlank: { in: '50 ksi', mm: '345 MPa' },
   },
   { key: 'hourlyRate', name: 'Hourly rate', kind: 'amount', meaning: 'price of one press hour' },
   { key: 'crew', name: 'Crew', kind: 'count', meaning: 'people at the press' },
@@ -69,7 +75,8 @@ export const pressItems = [
     key: 'punchWorkingGap',
     name: 'Punch working gap',
     kind: 'length',
-    meaning: 'room above the work at the top of the stroke; 6 mm when blank',
+    meaning: 'room above the work at the top of the stroke',
+    whenBlank: { in: 'about 1/4 in', mm: '6 mm' },
   },
   {
     key: 'punchClearUnderDie',
@@ -101,7 +108,8 @@ export const pressItems = [
     key: 'flatShearDullBlade',
     name: 'Flat shear dull-blade allowance',
     kind: 'allowance',
-    meaning: 'multiplies the force against Shear force; 1.2 when blank',
+    meaning: 'multiplies the force against Shear force',
+    whenBlank: { in: '1.2', mm: '1.2' },
   },
   {
     key: 'flatShearWidestBar',
@@ -212,5 +220,10 @@ export const pressItems = [
     meaning: 'heaviest bar the supports and people carry',
   },
 ] as const satisfies readonly PressItem[];
+
+/** What an item is and what a blank cell stands for, in words for people of a unit. */
+export function pressItemMeaning({ meaning, whenBlank }: PressItem, unit: LengthUnit): string {
+  return whenBlank === undefined ? meaning : `${meaning}; ${whenBlank[unit]} when blank`;
+}
 
 export type PressItemKey = (typeof pressItems)[number]['key'];

@@ -1,5 +1,5 @@
 import { InputError, refuse } from '../inputError.js';
-import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
 import { readNumber } from '../quantity/readNumber.js';
 import { readStress } from '../quantity/readStress.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -102,7 +102,7 @@ function readRow(row: readonly CellValue[], table: Table, read: SettingsRead): v
   if (name === '' || name === 'units') return;
   const entry = Object.entries(settingRows).find(([, setting]) => nameKey(setting.name) === name);
   if (!entry) {
-    read.unknownRows.push(`Settings, ${String(table.cell(row, 'Setting'))}`);
+    read.unknownRows.push(`Settings, ${plainText(String(table.cell(row, 'Setting')))}`);
     return;
   }
   if (isBlank(value)) return;
