@@ -21,6 +21,8 @@ export interface CellLook {
   fillColor?: string;
   fontSize?: number;
   wrap?: boolean;
+  /** Text stays inside its cell; in files it is made smaller for that. */
+  clip?: boolean;
   align?: 'left' | 'center' | 'right';
   verticalAlign?: 'top' | 'middle';
   /** Degrees clockwise, from -90 to 90. */
@@ -35,7 +37,7 @@ export type FileStyle = Style & { fileStyle?: number };
 
 /** What the grid is given for the style of a file with a number. */
 export function engineStyle(look: CellLook, fileStyle: number): FileStyle {
-  const { bold, italic, strikethrough, underline, textColor, fillColor, fontSize, wrap, align } = look;
+  const { bold, italic, strikethrough, underline, textColor, fillColor, fontSize, wrap, clip, align } = look;
   const { verticalAlign, turn } = look;
   const style = {
     ...(bold && { bold }),
@@ -45,7 +47,7 @@ export function engineStyle(look: CellLook, fileStyle: number): FileStyle {
     ...(textColor && { textColor }),
     ...(fillColor && { fillColor }),
     ...(fontSize && { fontSize }),
-    ...(wrap && { wrapping: 'wrap' as const }),
+    ...((wrap || clip) && { wrapping: wrap ? ('wrap' as const) : ('clip' as const) }),
     ...(align && { align }),
     ...(verticalAlign && { verticalAlign }),
     ...(turn && { rotation: (turn * Math.PI) / 180 }),
@@ -76,6 +78,7 @@ export function lookOf(
     ...(fillColor && { fillColor }),
     ...(fontSize && fontSize !== usualSize && { fontSize }),
     ...(wrapping === 'wrap' && { wrap: true }),
+    ...(wrapping === 'clip' && { clip: true }),
     ...(align && { align }),
     ...(verticalAlign && verticalAlign !== 'bottom' && { verticalAlign }),
     ...(turn !== 0 && { turn }),
@@ -106,7 +109,11 @@ export function withUsual(look: CellLook, style: Style | undefined, usual: CellL
 }
 
 /** What the grid calls otherwise. */
-const engineNames: Readonly<Record<string, string>> = { wrap: 'wrapping', turn: 'rotation' };
+const engineNames: Readonly<Record<string, string>> = {
+  wrap: 'wrapping',
+  clip: 'wrapping',
+  turn: 'rotation',
+};
 
 function turnOf(radians: number): number {
   const degrees = Math.round((radians * 180) / Math.PI) % 180;

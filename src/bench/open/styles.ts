@@ -79,6 +79,7 @@ class StylesReader {
     // Upwards from 1 to 90, downwards from 91 to 180.
     const turned = Number(reader.attribute('textRotation') ?? 0);
     if (isTrue(reader.attribute('wrapText'))) look.wrap = true;
+    else if (isTrue(reader.attribute('shrinkToFit'))) look.clip = true;
     if (horizontal === 'left' || horizontal === 'center' || horizontal === 'right') look.align = horizontal;
     if (vertical === 'top') look.verticalAlign = 'top';
     if (vertical === 'center') look.verticalAlign = 'middle';

@@ -65,7 +65,22 @@ class Saving {
     // A list of formulas that names cells without any would be taken for damage.
     if (this.formulasWent || changed)
       this.parts.unrelate(this.workbookPart, ({ type }) => type === 'calcChain');
-    return { bytes: this.parts.toBytes(), notes: staleSentence(this.open, this.moves) };
+    return { bytes: this.parts.toBytes(), notes: this.notes() };
+  }
+
+  private notes(): string[] {
+    const { getters } = this.open.book;
+    const filtered = getters
+      .getSheetIds()
+      .some((id) =>
+        Array.from({ length: getters.getNumberRows(id) }, (_, row) => row).some((row) =>
+          getters.isRowFiltered(id, row),
+        ),
+      );
+    return [
+      ...staleSentence(this.open, this.moves),
+      ...(filtered ? ['Filters are not saved: the file shows all rows.'] : []),
+    ];
   }
 
   private adapt(position: number | undefined): (formula: string) => string {

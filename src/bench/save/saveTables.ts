@@ -1,9 +1,13 @@
-import type { UID } from '@odoo/o-spreadsheet';
+import type { TableConfig, UID } from '@odoo/o-spreadsheet';
+import { readTable } from '../../xlsx/tables';
 import { XmlReader } from '../../xlsx/xml/reader';
 import type { OpenBook } from '../open/openBook';
-import { sheetId } from '../open/workbookData';
+import { sheetId, tableConfig } from '../open/workbookData';
+import type { GridBook } from '../book/gridBook';
+import type { NamedTable } from '../book/tableNames';
 import type { PackageParts } from './packageParts';
 import { addTable, changedTable, withoutTablePart } from './tables';
+import { withTableSettings } from './tableSettings';
 
 /** Writes the tables that were changed or made, and takes out those that are gone. */
 export function saveTables(
@@ -22,8 +26,13 @@ export function saveTables(
       greatest = Math.max(greatest, id);
       const table = book.tables.find(name);
       found.add(name.toLowerCase());
-      if (table) parts.set(target, changedTable(xml, table));
-      else if (!isGone && cells) {
+      const before = table && readTable(xml, position);
+      if (table && before) {
+        const given = tableConfig(before.headerRows, before.totalsRows > 0);
+        const changed = changedTable(xml, table);
+        parts.set(target, withTableSettings(changed, table.zone, configOf(book, table), given));
+      }
+      if (!table && !isGone && cells) {
         parts.set(part, withoutTablePart(parts.xml(part) ?? '', link));
         parts.unrelate(part, (one) => one.id === link);
       }
@@ -33,8 +42,13 @@ export function saveTables(
     if (found.has(table.name.toLowerCase())) continue;
     const position = workbook.sheets.findIndex((_, at) => sheetId(at) === table.sheetId);
     const part = added.get(table.sheetId) ?? workbook.sheets[position]?.part;
-    if (part !== undefined) addTable(parts, part, table, ++greatest);
+    if (part !== undefined) addTable(parts, part, table, configOf(book, table), ++greatest);
   }
+}
+
+function configOf({ getters }: GridBook, { sheetId: id, id: table }: NamedTable): TableConfig {
+  const found = getters.getCoreTables(id).find((one) => one.id === table);
+  return found?.config ?? tableConfig(1, false);
 }
 
 function tableHead(xml: string): { name: string; id: number } {

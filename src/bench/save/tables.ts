@@ -1,10 +1,13 @@
+import type { TableConfig } from '@odoo/o-spreadsheet';
 import { sameZone, zoneAddress, type Table } from '../../xlsx';
 import { readTable } from '../../xlsx/tables';
 import { XmlReader } from '../../xlsx/xml/reader';
 import type { NamedTable } from '../book/tableNames';
+import { tableConfig } from '../open/workbookData';
 import { childElements } from './childElements';
 import { withAttribute } from './finishCells';
 import { attributeText, insertBefore, withoutElement, type PackageParts } from './packageParts';
+import { withTableSettings } from './tableSettings';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml';
@@ -63,20 +66,25 @@ function newColumns(known: Map<string, string>, wanted: readonly string[], prefi
 }
 
 /** Adds a table to a sheet's part. */
-export function addTable(parts: PackageParts, sheetPart: string, table: NamedTable, id: number): void {
+export function addTable(
+  parts: PackageParts,
+  sheetPart: string,
+  table: NamedTable,
+  config: TableConfig,
+  id: number,
+): void {
   const part = parts.freeName('xl/tables/table', '.xml');
   const { zone, name, columns, totalsRows } = table;
   const ref = zoneAddress(zone);
   const filter = zoneAddress({ ...zone, bottom: zone.bottom - totalsRows });
   const list = newColumns(new Map(), columns, '');
   const totals = totalsRows > 0 ? 'totalsRowCount="1"' : 'totalsRowShown="0"';
-  parts.add(
-    part,
+  const xml =
     `<table xmlns="${main}" id="${id}" name="${attributeText(name)}" displayName="${attributeText(name)}" ref="${ref}" ${totals}>` +
-      `<autoFilter ref="${filter}"/>${list}` +
-      `<tableStyleInfo name="TableStyleLight9" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>`,
-    contentType,
-  );
+    `<autoFilter ref="${filter}"/>${list}` +
+    `<tableStyleInfo name="TableStyleLight9" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>`;
+  const given = tableConfig(1, totalsRows > 0);
+  parts.add(part, withTableSettings(xml, zone, config, given), contentType);
   const link = parts.relate(sheetPart, 'table', part);
   parts.set(sheetPart, withTablePart(parts.xml(sheetPart) ?? '', link));
 }

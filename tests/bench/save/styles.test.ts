@@ -77,6 +77,7 @@ const aspects: [string, Style, CellLook, (cell: ExcelJS.Cell | undefined) => unk
     'middle',
   ],
   ['wrapping', { wrapping: 'wrap' }, { wrap: true }, (c) => c?.alignment.wrapText, true],
+  ['clipping', { wrapping: 'clip' }, { clip: true }, (c) => c?.alignment.shrinkToFit, true],
   ['rotation up', { rotation: -Math.PI / 4 }, { turn: -45 }, (c) => c?.alignment.textRotation, 45],
   ['rotation down', { rotation: Math.PI / 2 }, { turn: 90 }, (c) => c?.alignment.textRotation, -90],
 ];
@@ -217,7 +218,7 @@ describe('saving any style', () => {
       fontSize: fc.integer({ min: 6, max: 40 }),
       align: fc.constantFrom('left', 'center', 'right', undefined),
       verticalAlign: fc.constantFrom('top', 'middle', 'bottom', undefined),
-      wrapping: fc.constantFrom('wrap', 'overflow', undefined),
+      wrapping: fc.constantFrom('wrap', 'clip', 'overflow', undefined),
       rotation: fc.constantFrom(0, Math.PI / 4, Math.PI / 2, -Math.PI / 2, -Math.PI / 4),
     },
     { requiredKeys: [] },

@@ -52,7 +52,7 @@ export function withColumns(xml: string, changes: ReadonlyMap<number, ColumnChan
 function changed(spans: ColumnSpan[], column: number, change: ColumnChange, prefix: string): ColumnSpan[] {
   const at = spans.findIndex(({ first, last }) => column >= first && column <= last);
   const span = spans[at];
-  const element = withChange(span?.element ?? withPrefix('<col/>', prefix), change);
+  const element = withChange(span?.element ?? withPrefix('<col min="1" max="1"/>', prefix), change);
   const alone = { first: column, last: column, element };
   if (!span) return [...spans, alone].sort((a, b) => a.first - b.first);
   const around = [{ ...span, last: column - 1 }, alone, { ...span, first: column + 1 }].filter(

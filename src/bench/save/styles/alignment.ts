@@ -9,6 +9,7 @@ export function withAlignment(xf: string, from: CellLook, to: CellLook, prefix: 
   if (from.verticalAlign !== to.verticalAlign)
     attributes.push(['vertical', to.verticalAlign === 'middle' ? 'center' : to.verticalAlign]);
   if (!from.wrap !== !to.wrap) attributes.push(['wrapText', to.wrap ? '1' : undefined]);
+  if (!from.clip !== !to.clip) attributes.push(['shrinkToFit', to.clip ? '1' : undefined]);
   if (from.turn !== to.turn) attributes.push(['textRotation', fileRotation(to.turn)]);
   if (attributes.length === 0) return xf;
   const before = childElements(xf).find(({ name }) => name === 'alignment')?.text;
