@@ -93,11 +93,7 @@ function ShapeView({ shape, id }: { shape: Shape; id: string }) {
     return (
       <path
         d={shape.path}
-        className={mergeClasses(
-          styles[fillClass(shape.fill)],
-          shape.line && styles.line,
-          shape.line && styles[shape.line],
-        )}
+        className={mergeClasses(shape.line && styles[shape.line], styles[fillClass(shape.fill)])}
         style={patterned(shape.fill) ? { fill: `url(#${id}${shape.fill})` } : undefined}
       />
     );
@@ -112,11 +108,7 @@ function ShapeView({ shape, id }: { shape: Shape; id: string }) {
           y={y - 14}
           width={width}
           height={19}
-          className={mergeClasses(
-            styles.paper,
-            behind === 'box' && styles.line,
-            behind === 'box' && styles.thin,
-          )}
+          className={mergeClasses(behind === 'box' && styles.thin, styles.paper)}
         />
       )}
       <text x={x} y={y} textAnchor={anchor} className={mergeClasses(styles.text, strong && styles.strong)}>

@@ -1,5 +1,9 @@
+import { mergeClasses } from '@fluentui/react-components';
 import type { FactTable } from './drawing.js';
 import { useDrawingStyles } from './drawingStyles.js';
+
+/** Letters; a longer text has room for several words a line. */
+const shortText = 24;
 
 /** Facts as a plain table that scrolls inside itself when the pane is narrow. */
 export function FactTableView({ table, caption }: { table: FactTable; caption: string }) {
@@ -21,7 +25,10 @@ export function FactTableView({ table, caption }: { table: FactTable; caption: s
           {table.rows.map((row, at) => (
             <tr key={at}>
               {row.map((cell, column) => (
-                <td key={column} className={styles.cell}>
+                <td
+                  key={column}
+                  className={mergeClasses(styles.cell, cell.length > shortText && styles.long)}
+                >
                   {cell}
                 </td>
               ))}

@@ -62,7 +62,8 @@ export const useDrawingStyles = makeStyles({
     ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}` },
   },
   table: { borderCollapse: 'collapse', fontSize: tokens.fontSizeBase200 },
-  caption: { textAlign: 'left', paddingBottom: '4px' },
+  /** A page's own style sheet may say otherwise. */
+  caption: { captionSide: 'top', color: 'inherit', textAlign: 'left', paddingBottom: '4px' },
   cell: {
     textAlign: 'left',
     overflowWrap: 'break-word',
@@ -70,4 +71,5 @@ export const useDrawingStyles = makeStyles({
     padding: '3px 10px 3px 0',
     borderBottom: `1px solid ${tokens.colorNeutralStroke1}`,
   },
+  long: { minWidth: '140px' },
 });

@@ -15,11 +15,17 @@ const drawing: Drawing = {
   shapes: [
     { kind: 'line', path: 'M0 0L10 10', line: 'centre' },
     { kind: 'area', path: 'M0 0h5v5h-5Z', fill: 'hatch', line: 'outline' },
+    { kind: 'area', path: 'M9 9h5v5h-5Z', fill: 'paper', line: 'outline' },
     { kind: 'text', x: 5, y: 20, text: hostile, behind: 'box' },
+    { kind: 'text', x: 5, y: 40, text: 'bare', behind: 'paper' },
   ],
   points: ['first', 'second', hostile].map((label, at) => ({ x: at * 10, y: 5, label })),
   table: { headings: ['Thickness', 'Hole'], rows: [['1/2', hostile]] },
 };
+
+// The page's own style sheet comes before the pane's.
+document.head.appendChild(document.createElement('style')).textContent =
+  'caption { caption-side: bottom; color: rgb(1, 2, 3); }';
 
 let root: Root;
 let page: HTMLElement;
@@ -74,6 +80,32 @@ describe('a drawing on the page', () => {
     act(() => void frame().dispatchEvent(event));
     expect(event.defaultPrevented).toBe(false);
     expect(said()).toBe('');
+  });
+
+  it('fills paper with paper, framed or not, and only lines are open', () => {
+    const fills = [...page.querySelectorAll('svg > path, svg > rect')].map((shape) => [
+      shape.tagName,
+      getComputedStyle(shape).fill.replace(/^url.*/, 'pattern'),
+    ]);
+    const paper = 'var(--colorNeutralBackground1)';
+    expect(fills).toEqual([
+      ['path', 'none'],
+      ['path', 'pattern'],
+      ['path', paper],
+      ['rect', paper],
+      ['rect', paper],
+    ]);
+    const framed = [...page.querySelectorAll('svg > path, svg > rect')].map(
+      (shape) => getComputedStyle(shape).strokeWidth,
+    );
+    expect(framed).toEqual(['1.5px', '2.5px', '2.5px', '1.5px', '']);
+  });
+
+  it('has the caption of its table above it, in the colour of the text, though the page says otherwise', () => {
+    const caption = page.querySelector('caption') ?? page;
+    page.style.color = 'rgb(7, 8, 9)';
+    const { captionSide, color } = getComputedStyle(caption);
+    expect([captionSide, color]).toEqual(['top', 'rgb(7, 8, 9)']);
   });
 
   it('has nothing that axe calls serious or critical', async () => {
