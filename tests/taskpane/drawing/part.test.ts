@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import type { Drawing } from '../../../src/taskpane/drawing/drawing.js';
 import { partDrawing } from '../../../src/taskpane/drawing/part/partDrawing.js';
 import { shopWith } from '../../support/sampleShop.js';
@@ -7,6 +8,12 @@ import { corners, drawingOfRow, pathsOf, textAt } from './support.js';
 const shop = shopWith();
 const plate = ['BP1', 'PL1/2X10', 'A36', 10, '13/16', 4, '3/4', 2, 1.75, 6.5, 6, null, null];
 const angle = ['A1', 'L3x3x1/4', 'A36', 72, '13/16', 2, '3/4', null, 1, 70, '1-3/4', null, null];
+
+const flange = ['C1', 'C6x8.2', 'A36', 10, '9/16', 2, '1/2', null, 1.5, 6, '1-1/8', 'flange', null];
+
+/** The ends of the fence. */
+const fenceBar = (drawing: Drawing) =>
+  corners(pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'heavy')[0] ?? '');
 
 /** The left, top, right and bottom of the outline of an unbroken part. */
 function frame(drawing: Drawing): [number, number, number, number] {
@@ -38,8 +45,7 @@ describe('a plate on the press', () => {
   it('has the fence above, a heavy bar, the stop at the left, solid, and the operator below', () => {
     const drawing = drawingOfRow(plate, shop);
     const [left, top, , bottom] = frame(drawing);
-    const [fence = ''] = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'heavy');
-    expect(corners(fence).every(([, y]) => y < top)).toBe(true);
+    expect(fenceBar(drawing).every(([, y]) => y < top)).toBe(true);
     const [stop = ''] = pathsOf(drawing, (shape) => shape.kind === 'area' && shape.fill === 'solid');
     expect(Math.max(...corners(stop).map(([x]) => x))).toBeLessThan(left);
     expect(textAt(drawing, 'operator').y).toBeGreaterThan(bottom);
@@ -139,7 +145,7 @@ describe('a part longer than 4 to 1', () => {
 });
 
 describe('other sections on the press', () => {
-  it('draws the heel of an angle as a double line at the operator, its toe at the fence', () => {
+  it('draws the heel of an angle as a double line at the operator, its toe at the throat', () => {
     const drawing = drawingOfRow(angle, shop);
     const outlines = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'outline');
     const ys = outlines.flatMap(corners).map(([, y]) => y);
@@ -149,7 +155,60 @@ describe('other sections on the press', () => {
     for (const path of inner) expect(bottom - (corners(path)[0]?.[1] ?? 0)).toBeLessThan((bottom - top) / 6);
     // The gage 1-3/4 leaves 1-1/4 to the toe of a 3 in leg.
     expect(((drawing.points[0]?.y ?? 0) - top) / (bottom - top)).toBeCloseTo(1.25 / 3, 2);
-    expect(drawing.points[0]?.label).toContain('1-1/4 in from the toe at the fence');
+  });
+
+  it.each([
+    ['an angle', angle, 'heel'],
+    ['a channel on its flange', flange, 'back of the web'],
+  ])('has the fence along the heel of %s: a bar below it, distances from there', (_, row, edge) => {
+    const drawing = drawingOfRow(row, shop);
+    const bar = fenceBar(drawing);
+    const outlines = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'outline');
+    const ys = outlines.flatMap(corners).map(([, y]) => y);
+    const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
+    expect(bar.every(([, y]) => y > bottom && y < bottom + 10)).toBe(true);
+    expect(textAt(drawing, 'fence').y).toBeGreaterThan(bottom);
+    expect(textAt(drawing, 'operator').y).toBeGreaterThan(bar[0]?.[1] ?? 0);
+    expect(textAt(drawing, 'toe, into the throat').y).toBeLessThan(top);
+    expect(drawing.points[0]?.label).toContain(`from the ${edge} at the fence.`);
+    expect(drawing.summary).toContain(`; ${edge} at the fence, toe into the throat;`);
+    expect(drawing.table.rows[0]?.at(-1)).toBe(`given; ${edge} at the fence, toe into the throat`);
+  });
+
+  it('says how far holes are from the heel: the gage, not the distance to the toe', () => {
+    expect(drawingOfRow(angle, shop).points.map(({ label }) => label)).toEqual([
+      'Hole, 1 of 2, Ø13/16: 1 in from the stop, 1-3/4 in from the heel at the fence.',
+      'Hole, 2 of 2, Ø13/16: 71 in from the stop, 1-3/4 in from the heel at the fence.',
+    ]);
+    // Without a gage: 3 − 1 = 2 in, and 1.92 − 0.72 = 1.2 in of the flange of a C6x8.2.
+    const edge = (row: CellValue[], distance: number) =>
+      row.map((cell, at) => (at === 7 ? distance : at === 10 ? null : cell));
+    expect(drawingOfRow(edge(angle, 1), shop).points[0]?.label).toContain('2 in from the heel');
+    expect(drawingOfRow(edge(flange, 0.72), shop).points[0]?.label).toContain(
+      '1.2 in from the back of the web',
+    );
+  });
+
+  it('dimensions the gage from the hole to the heel on request, and the distance to the toe', () => {
+    const drawing = drawingOfRow(angle, shop, { all: true });
+    const hole = drawing.points[0]?.y ?? 0;
+    expect(textAt(drawing, '1-3/4').y).toBeGreaterThan(hole);
+    expect(textAt(drawing, '1-1/4').y).toBeLessThan(hole);
+  });
+
+  it('leaves the fence at the far edge of a channel on its web, of a plate and of a bar', () => {
+    const web = flange.map((cell, at) => (at === 11 ? 'web' : at === 10 ? null : at === 7 ? 2 : cell));
+    const bar = ['R', 'RD 2', 'A36', 8, '7/16', 1, null, null, 2, null, null, null, null];
+    for (const [row, inches] of [
+      [web, 2],
+      [plate, 2],
+      [bar, 1],
+    ] as const) {
+      const drawing = drawingOfRow(row, shop);
+      expect(fenceBar(drawing).every(([, y]) => y < frame(drawing)[1])).toBe(true);
+      expect(drawing.points[0]?.label).toContain(`${inches} in from the edge at the fence.`);
+      expect(drawing.summary).not.toContain('throat');
+    }
   });
 
   it('draws the flanges of a channel hidden, and the axis of a round bar', () => {

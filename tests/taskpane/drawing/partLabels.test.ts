@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../../src/taskpane/drawing/drawing.js';
 import { freeLevel } from '../../../src/taskpane/drawing/part/freeLevel.js';
-import { pathsOf } from './support.js';
+import { corners, pathsOf } from './support.js';
 import { partOf, type Row } from './partSupport.js';
 
 interface Box {
@@ -36,6 +36,35 @@ function holeBoxes(drawing: Drawing): Box[] {
   });
 }
 
+/** The fence and the stop. */
+function pressBoxes({ shapes }: Drawing): Box[] {
+  const bar = shapes.find((shape) => shape.kind === 'line' && shape.line === 'heavy');
+  const stop = shapes.find((shape) => shape.kind === 'area' && shape.fill === 'solid');
+  return [
+    { text: 'fence bar', shape: bar, half: 2 },
+    { text: 'stop triangle', shape: stop, half: 0 },
+  ].map(({ text, shape, half }) => {
+    const places = shape && shape.kind !== 'text' ? corners(shape.path) : [];
+    const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
+    const [top, bottom] = [Math.min(...ys) - half, Math.max(...ys) + half];
+    return { text, left: Math.min(...xs), right: Math.max(...xs), top, bottom };
+  });
+}
+
+/** The arrow heads of dimensions. */
+function headBoxes(drawing: Drawing): Box[] {
+  return pathsOf(drawing, (shape) => shape.kind === 'area' && shape.fill === 'solid')
+    .slice(1)
+    .map(corners)
+    .map((places) => ({
+      text: 'arrow head',
+      left: Math.min(...places.map(([x]) => x)),
+      right: Math.max(...places.map(([x]) => x)),
+      top: Math.min(...places.map(([, y]) => y)),
+      bottom: Math.max(...places.map(([, y]) => y)),
+    }));
+}
+
 const over = (a: Box, b: Box) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 function overlaps(drawing: Drawing): string[] {
@@ -46,13 +75,18 @@ function overlaps(drawing: Drawing): string[] {
   const covered = boxes
     .filter(({ boxed }) => boxed)
     .flatMap((box) => holeBoxes(drawing).flatMap((hole) => (over(box, hole) ? `${box.text} | hole` : [])));
+  const onPress = pressBoxes(drawing).flatMap((box) =>
+    [...boxes, ...headBoxes(drawing)].flatMap((other) =>
+      over(box, other) ? `${other.text} | ${box.text}` : [],
+    ),
+  );
   const outside = boxes
     .filter(
       ({ left, right, top, bottom }) =>
         left < 0 || right > drawing.width || top < 0 || bottom > drawing.height,
     )
     .map(({ text }) => `${text} outside`);
-  return [...labels, ...covered, ...outside];
+  return [...labels, ...covered, ...onPress, ...outside];
 }
 
 const four = { Hole: '13/16', Holes: 4, Bolt: '3/4' };
@@ -78,6 +112,10 @@ const rows: [string, Row][] = [
     { Section: 'L3x3x1/4', Length: 72, ...four, End: 1, Pitch: 20, Gage: '1-3/4', 'Miter left': 45 },
   ],
   [
+    'an edge of a leg too short',
+    { Section: 'L3x3x1/4', Length: 10, ...four, End: 2, Pitch: 2, Gage: '2-1/4', 'Miter left': 30 },
+  ],
+  [
     'two groups',
     {
       ...four,
@@ -90,6 +128,49 @@ const rows: [string, Row][] = [
       'Edge 2': 2.5,
       'End 2': 5,
       'Pitch 2': 2,
+    },
+  ],
+  [
+    'work on a long angle',
+    {
+      Section: 'L3x3x1/4',
+      Length: 72,
+      'Miter left': 45,
+      'Miter right': 22.5,
+      'Corner clip': 1,
+      Corners: 2,
+      Hole: '13/16',
+      Holes: 6,
+      End: 4,
+      Pitch: 3,
+      Gage: '1-3/4',
+    },
+  ],
+  [
+    'holes near the end of a flange',
+    {
+      Section: 'C6x8.2',
+      Length: 10,
+      Hole: '9/16',
+      Holes: 3,
+      Bolt: '1/2',
+      Leg: 'flange',
+      End: '3/4',
+      Pitch: 2,
+      Gage: '1-1/8',
+    },
+  ],
+  [
+    'a narrow flange, much of whose ends is shown',
+    {
+      Section: 'C3x4.1',
+      Length: 30,
+      Leg: 'flange',
+      Hole: '9/16',
+      Holes: 2,
+      End: 2.8,
+      Pitch: 24,
+      Gage: '3/4',
     },
   ],
   [
@@ -114,7 +195,7 @@ describe('the labels of a part', () => {
     for (const look of looks) expect(overlaps(partOf(row, look)), JSON.stringify(look)).toEqual([]);
   });
 
-  it.each(rows.slice(0, 5))('have one box, at the distance that decides: %s', (_, row) => {
+  it.each(rows.slice(0, 6))('have one box, at the distance that decides: %s', (_, row) => {
     expect(textBoxes(partOf(row)).filter(({ boxed }) => boxed)).toHaveLength(1);
   });
 
@@ -123,6 +204,9 @@ describe('the labels of a part', () => {
     const [first] = drawing.shapes.filter((shape) => shape.kind === 'text');
     if (!first) throw new Error('no text');
     expect(overlaps({ ...drawing, shapes: [...drawing.shapes, first] })).not.toEqual([]);
+    const [bar] = pressBoxes(drawing);
+    const onBar = { ...first, text: '1', x: (bar?.left ?? 0) + 9, y: (bar?.bottom ?? 0) + 1 };
+    expect(overlaps({ ...drawing, shapes: [...drawing.shapes, onBar] })).toEqual(['1 | fence bar']);
   });
 
   it('leave no empty band under the part: the operator stands within 26 px of it', () => {

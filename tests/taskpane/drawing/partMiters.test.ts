@@ -92,7 +92,9 @@ describe('a miter on a plate', () => {
     };
     expect(stopInch({}, 4)).toBeCloseTo(2, 2);
     expect(stopInch(both, 4)).toBeLessThan(0.25);
-    expect(stopInch({ ...both, Section: 'L3x3x1/4' }, 3)).toBeCloseTo(3, 2);
+    const atHeel = stopInch({ ...both, Section: 'L3x3x1/4' }, 3);
+    expect(atHeel).toBeGreaterThan(2.75);
+    expect(atHeel).toBeLessThan(3);
   });
 
   it('leaves a square end square and unsaid', () => {
@@ -124,12 +126,31 @@ describe('a miter on other sections', () => {
         [0, 3],
       ]),
     );
-    expect(drawing.summary).toContain('the long side at the heel');
+    expect(drawing.summary).toContain(
+      'assumed that the left end lies at the stop and the long side (the heel) at the fence',
+    );
+    expect(drawing.points[0]?.label).toBe(
+      'Miter left, 45° from square: takes 3 in off the short side; the long side (the heel) at the fence assumed.',
+    );
+    expect(drawnAs(drawing, 'Miter left')).toEqual([
+      'angle given; left end at the stop and long side (the heel) at the fence assumed',
+    ]);
     // The double line ends on the cuts: 2.75 in from the toe, 0.25 in · tan 45° from the stop.
     const [outline = [], inner = []] = linesOf(drawing, 'outline').map(corners);
     const left = Math.min(...outline.map(([x]) => x));
     const pixelPerInch = (Math.max(...outline.map(([x]) => x)) - left) / 10;
     expect(((inner[0]?.[0] ?? 0) - left) / pixelPerInch).toBeCloseTo(0.25, 1);
+  });
+
+  it('of a channel on its flange keeps the back of the web, on its web the far edge', () => {
+    const row = { Section: 'C6x8.2', Hole: '9/16', Holes: 1, Length: 6, 'Miter left': 30 };
+    const flange = partOf({ ...row, Leg: 'flange', Gage: '1-1/8' });
+    // 1.92 · tan 30° = 1.92 · 0.57735 = 1.1085 off the toe
+    expect(outlineInches(flange, 6)[0]).toEqual([expect.closeTo(1.1085, 1), 0]);
+    expect(flange.summary).toContain('the long side (the back of the web) at the fence');
+    const web = partOf({ ...row, Leg: 'web', Edge: 2 });
+    expect(outlineInches(web, 6)[0]).toEqual([0, 0]);
+    expect(web.summary).toContain('the long side at the fence');
   });
 
   it('is true in the ends of a broken part', () => {

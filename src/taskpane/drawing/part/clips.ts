@@ -9,8 +9,8 @@ import { counted, noWork, type Side, type Work } from './work.js';
 const corners: { end: End; side: Side }[] = [
   { end: 'far', side: 'operator' },
   { end: 'stop', side: 'operator' },
-  { end: 'far', side: 'fence' },
-  { end: 'stop', side: 'fence' },
+  { end: 'far', side: 'throat' },
+  { end: 'stop', side: 'throat' },
 ];
 const cornersOfPart = 4;
 
@@ -30,7 +30,7 @@ export function clippedCorners({ clips }: RowJob, section: Section, ends: Ends):
     return { corners: [], said: ['corner clips not drawn: no press station makes them in this section'] };
   const mitred = ({ end }: { end: End }) => Number((end === 'stop' ? ends.stopRad : ends.farRad) > 0);
   const possible = corners
-    .filter(({ side }) => section.kind === 'flat' || side === 'fence')
+    .filter(({ side }) => section.kind === 'flat' || side === 'throat')
     .sort((a, b) => mitred(a) - mitred(b));
   const chosen = possible.slice(0, clips.count).map((corner) => ({ ...corner, ...clips }));
   if (crossesItself(contourOf(ends, chosen, [])))
@@ -76,7 +76,7 @@ export function clipWork(
 
 function sideText(section: Section, side: Side): string {
   if (section.kind === 'angle') return 'toe';
-  return side === 'fence' ? 'fence' : "operator's edge";
+  return side === 'throat' ? 'fence' : "operator's edge";
 }
 
 function cornerText(section: Section, { end, side }: ClippedCorner): string {
@@ -94,7 +94,7 @@ function placesOf(section: Section, drawn: readonly ClippedCorner[]): string {
 /** Half way along the cut. */
 function middleOf(ends: Ends, { end, side, alongMm, acrossMm }: ClippedCorner) {
   const edgeMm = edgeAcrossMm(ends, side);
-  const cutMm = side === 'fence' ? acrossMm : ends.widthMm - acrossMm;
+  const cutMm = side === 'throat' ? acrossMm : ends.widthMm - acrossMm;
   const onEdgeMm = endAlongMm(ends, end, edgeMm) + (end === 'stop' ? alongMm : -alongMm);
   return { alongMm: (onEdgeMm + endAlongMm(ends, end, cutMm)) / 2, acrossMm: (edgeMm + cutMm) / 2 };
 }

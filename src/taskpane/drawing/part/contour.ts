@@ -2,7 +2,7 @@ import type { Place, Side } from './work.js';
 
 /** The outline of a part in mm: its two long edges, each from the stop to the far end, with all that is cut off. */
 export interface Contour {
-  fence: Place[];
+  throat: Place[];
   operator: Place[];
 }
 
@@ -35,15 +35,15 @@ export interface PlacedNotch {
 
 /** How far an end lies from the stop, at a place across the part: a miter moves it by `across · tan θ`. */
 export function endAlongMm(ends: Ends, end: End, acrossMm: number): number {
-  const fromLongMm = ends.long === 'fence' ? acrossMm : ends.widthMm - acrossMm;
+  const fromLongMm = ends.long === 'throat' ? acrossMm : ends.widthMm - acrossMm;
   return end === 'stop'
     ? fromLongMm * Math.tan(ends.stopRad)
     : ends.lengthMm - fromLongMm * Math.tan(ends.farRad);
 }
 
-/** How far an edge lies from the fence. */
+/** How far an edge lies from the one at the throat. */
 export function edgeAcrossMm({ widthMm }: Pick<Ends, 'widthMm'>, side: Side): number {
-  return side === 'fence' ? 0 : widthMm;
+  return side === 'throat' ? 0 : widthMm;
 }
 
 export function contourOf(
@@ -56,7 +56,7 @@ export function contourOf(
     ...notches.filter((notch) => notch.side === side).flatMap((notch) => notchPlaces(ends, notch)),
     ...cornerPlaces(ends, 'far', side, corners).reverse(),
   ];
-  return { fence: edge('fence'), operator: edge('operator') };
+  return { throat: edge('throat'), operator: edge('operator') };
 }
 
 /** A corner from its end to its edge: one place, or the two of a corner cut off. */
@@ -65,7 +65,7 @@ function cornerPlaces(ends: Ends, end: End, side: Side, corners: readonly Clippe
   const corner = { alongMm: endAlongMm(ends, end, acrossMm), acrossMm };
   const clip = corners.find((each) => each.end === end && each.side === side);
   if (!clip) return [corner];
-  const cutMm = side === 'fence' ? clip.acrossMm : ends.widthMm - clip.acrossMm;
+  const cutMm = side === 'throat' ? clip.acrossMm : ends.widthMm - clip.acrossMm;
   const inward = end === 'stop' ? clip.alongMm : -clip.alongMm;
   return [
     { alongMm: endAlongMm(ends, end, cutMm), acrossMm: cutMm },
@@ -75,7 +75,7 @@ function cornerPlaces(ends: Ends, end: End, side: Side, corners: readonly Clippe
 
 function notchPlaces(ends: Ends, { side, centreMm, widthMm, depthMm }: PlacedNotch): Place[] {
   const edgeMm = edgeAcrossMm(ends, side);
-  const bottomMm = side === 'fence' ? depthMm : ends.widthMm - depthMm;
+  const bottomMm = side === 'throat' ? depthMm : ends.widthMm - depthMm;
   const [fromMm, toMm] = [centreMm - widthMm / 2, centreMm + widthMm / 2];
   return [
     { alongMm: fromMm, acrossMm: edgeMm },

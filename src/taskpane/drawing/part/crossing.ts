@@ -18,8 +18,8 @@ export function liesOn(contour: Contour, place: Place, radiusMm: number): boolea
   return crossed % 2 === 1 && sides.every((side) => distanceMm(side, place) >= radiusMm * (1 - 1e-9));
 }
 
-export function polygonOf({ fence, operator }: Contour): Place[] {
-  return [...fence, ...[...operator].reverse()];
+export function polygonOf({ throat, operator }: Contour): Place[] {
+  return [...throat, ...[...operator].reverse()];
 }
 
 function sidesOf(contour: Contour): Segment[] {

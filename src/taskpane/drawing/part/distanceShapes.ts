@@ -3,7 +3,7 @@ import { type Band, labelWidth, rowHeight } from './band.js';
 import { acrossDimension, alongDimension } from './dimensions.js';
 import type { Distance } from './distances.js';
 import { freeLevel, type Obstacle } from './freeLevel.js';
-import { piecesOf, type View, xOf, yOf } from './partView.js';
+import { piecesOf, roomsOf, type View, xOf, yOf } from './partView.js';
 import type { PlacedGroup } from './placedHoles.js';
 import { halfSize } from './holeShapes.js';
 
@@ -15,7 +15,7 @@ export interface AcrossLayout {
   text: { x: number; row: number };
 }
 
-/** Places the distances across the part and their texts: those from the fence above it, the rest below. */
+/** Places the distances across the part and their texts: those from the edge at the throat above it, the rest below. */
 export function acrossLayout(
   distances: readonly Distance[],
   groups: readonly PlacedGroup[],
@@ -39,12 +39,12 @@ export function acrossLayout(
   });
 }
 
-/** Above the fence and its name. */
-const fenceRoom = 26;
-
 /** The height a label's text stands at: rows go away from the part. */
 export function rowY(view: View, { above, row }: { above: boolean; row: number }): number {
-  return above ? view.top - fenceRoom - row * rowHeight : yOf(view, view.widthMm) + 20 + row * rowHeight;
+  const room = roomsOf(view.fence);
+  return above
+    ? view.top - room.above - row * rowHeight
+    : yOf(view, view.widthMm) + room.below + row * rowHeight;
 }
 
 export function acrossShapes(layout: readonly AcrossLayout[], view: View): Shape[] {

@@ -54,7 +54,7 @@ function wholeLength(lengthMm: number, widthMm: number): Bare {
   return { kind: 'length', group: '', direction: 'along', from: place(0), to: place(lengthMm), holes: [] };
 }
 
-/** What the row itself gives, and what a gage leaves at the far edge. */
+/** What the row itself gives, and what a gage leaves at the other edge. */
 function distancesOf({ group, place, holes }: PlacedGroup, widthMm: number): Bare[] {
   const [first] = holes;
   if (!first) return [];
@@ -68,6 +68,9 @@ function distancesOf({ group, place, holes }: PlacedGroup, widthMm: number): Bar
     ...at: ('from' | 'to')[]
   ) => distances.push({ kind, group: group.title, direction, from, to, holes: at });
   if (place.edgeMm !== undefined) add('edge distance', 'across', { ...first, acrossMm: 0 }, first, 'to');
+  const toHeel = place.element === 'leg' || place.element === 'flange';
+  if (toHeel && place.gageMm !== undefined)
+    add('gage', 'across', first, { ...first, acrossMm: widthMm }, 'from');
   if (last.acrossMm > first.acrossMm) {
     const other = { ...first, acrossMm: last.acrossMm };
     add('gage', 'across', first, other, 'from', 'to');

@@ -1,26 +1,19 @@
 import { formatLength, formatNumber } from '../../../core/quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../../../core/quantity/units.js';
-import type { HolePlace } from '../../../core/row/holePlace.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
-import type { Section } from '../../../core/section/section.js';
 import { contourOf, type End, endAlongMm, type Ends } from './contour.js';
 import { crossesItself } from './crossing.js';
-import { noWork, type Side, type Work } from './work.js';
+import type { Fence } from './fence.js';
+import { noWork, type Work } from './work.js';
 
 const names: Record<End, string> = { stop: 'left', far: 'right' };
 
 const name = ['miter', 'miters'] as const;
 
-/** The ends of a part, mitred as far as both miters fit in its length. */
-export function endsOf(job: RowJob, part: { lengthMm: number; widthMm: number }, long: Side): Ends {
-  const ends = { ...part, stopRad: job.miterLeftRad, farRad: job.miterRightRad, long };
+/** The ends of a part, mitred as far as both miters fit in its length; the edge at the fence keeps the whole length. */
+export function endsOf(job: RowJob, part: { lengthMm: number; widthMm: number }, fence: Fence): Ends {
+  const ends = { ...part, stopRad: job.miterLeftRad, farRad: job.miterRightRad, long: fence.side };
   return crossesItself(contourOf(ends, [], [])) ? { ...ends, stopRad: 0, farRad: 0 } : ends;
-}
-
-/** The edge that keeps the whole length: the heel or the back, which lies at the operator, or else the fence. */
-export function longSideOf(section: Section, element: HolePlace['element'] | undefined): [Side, string] {
-  if (section.kind === 'angle') return ['operator', 'the heel'];
-  return element === 'flange' ? ['operator', 'the back of the web'] : ['fence', 'the fence'];
 }
 
 export function miterText(miterRad: number): string {
@@ -37,14 +30,15 @@ export function mitersOf({ stopRad, farRad }: Ends): { end: End; miterRad: numbe
 }
 
 /** The miters as drawn; the row says neither which edge is long nor which end lies at the stop. */
-export function miterWork(job: RowJob, ends: Ends, longSide: string, unit: LengthUnit): Work {
+export function miterWork(job: RowJob, ends: Ends, { edge }: Fence, unit: LengthUnit): Work {
   const asked = mitersOf({ ...ends, stopRad: job.miterLeftRad, farRad: job.miterRightRad });
   if (asked.length === 0) return noWork(name);
   const drawn = mitersOf(ends);
+  const longSide = `long side${edge === 'edge' ? '' : ` (the ${edge})`} at the fence`;
   const drawnAs =
     drawn.length === 0
       ? 'not drawn: the miters meet within the length'
-      : `angle given; left end at the stop and long side at ${longSide} assumed`;
+      : `angle given; left end at the stop and ${longSide} assumed`;
   const shortMm = endAlongMm(ends, 'far', shortAcross(ends)) - endAlongMm(ends, 'stop', shortAcross(ends));
   const short =
     job.lengthMm === undefined ? [] : [`the short side is then ${formatLength(shortMm, unit)} ${unit}`];
@@ -54,7 +48,7 @@ export function miterWork(job: RowJob, ends: Ends, longSide: string, unit: Lengt
     said:
       drawn.length === 0
         ? ['the miters meet within the length, so the ends are drawn square']
-        : [`assumed that the left end lies at the stop and the long side at ${longSide}`, ...short],
+        : [`assumed that the left end lies at the stop and the ${longSide}`, ...short],
     facts: asked.map(({ end, miterRad }) => ({
       work: `Miter ${names[end]}`,
       size: miterText(miterRad),
@@ -64,9 +58,9 @@ export function miterWork(job: RowJob, ends: Ends, longSide: string, unit: Lengt
     marks: drawn.map(({ end, miterRad }) => ({
       alongMm: endAlongMm(ends, end, ends.widthMm / 2),
       acrossMm: ends.widthMm / 2,
-      label: `Miter ${names[end]}, ${miterText(miterRad)} from square: takes ${formatLength(ends.widthMm * Math.tan(miterRad), unit)} ${unit} off the short side; the long side at ${longSide} assumed.`,
+      label: `Miter ${names[end]}, ${miterText(miterRad)} from square: takes ${formatLength(ends.widthMm * Math.tan(miterRad), unit)} ${unit} off the short side; the ${longSide} assumed.`,
     })),
   };
 }
 
-const shortAcross = ({ long, widthMm }: Ends) => (long === 'fence' ? widthMm : 0);
+const shortAcross = ({ long, widthMm }: Ends) => (long === 'throat' ? widthMm : 0);

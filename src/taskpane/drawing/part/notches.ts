@@ -25,7 +25,7 @@ export function placedNotches(
   if (section.kind !== 'flat' && section.kind !== 'angle')
     return { notches: [], said: ['notches not drawn: no press station makes them in this section'] };
   const { widthMm, depthMm, count } = notches;
-  const side: Side = section.kind === 'angle' ? 'fence' : 'operator';
+  const side: Side = section.kind === 'angle' ? 'throat' : 'operator';
   const edgeMm = edgeAcrossMm(ends, side);
   const onEdge = contourOf(ends, corners, [])
     [side].filter(({ acrossMm }) => acrossMm === edgeMm)

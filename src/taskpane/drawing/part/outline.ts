@@ -6,7 +6,7 @@ import type { Contour, Ends } from './contour.js';
 import { polygonOf } from './crossing.js';
 import { innerEdgeShapes } from './innerEdges.js';
 import { rightOf, type View, xOf, yOf } from './partView.js';
-import type { Place } from './work.js';
+import type { Place, Side } from './work.js';
 
 const zigzag = 5;
 
@@ -46,31 +46,32 @@ function wholeOutline(view: View, contour: Contour): Shape[] {
   return [{ kind: 'line', path, line: 'outline' }];
 }
 
-function brokenOutline(view: View, { fence, operator }: Contour, endMm: number): Shape[] {
+function brokenOutline(view: View, { throat, operator }: Contour, endMm: number): Shape[] {
   const farMm = view.lengthMm - endMm;
   return [
-    [upTo(fence, endMm), upTo(operator, endMm)],
-    [downTo(fence, farMm), downTo(operator, farMm)],
+    [upTo(throat, endMm), upTo(operator, endMm)],
+    [downTo(throat, farMm), downTo(operator, farMm)],
   ].flatMap(([first = [], second = []]) => endShapes(view, first, second));
 }
 
 /** One end from its two edges, each from the end to the break. */
-function endShapes(view: View, fence: readonly Place[], operator: readonly Place[]): Shape[] {
-  const places = [...[...fence].reverse(), ...operator].map((place) => pixel(view, place));
+function endShapes(view: View, throat: readonly Place[], operator: readonly Place[]): Shape[] {
+  const places = [...[...throat].reverse(), ...operator].map((place) => pixel(view, place));
   const [open, top] = places[0] ?? [0, 0];
   const [, bottom] = places.at(-1) ?? [0, 0];
   const middle = (top + bottom) / 2;
+  const beyond = (side: Side) => (side === view.fence ? 3 : 6);
   return [
     { kind: 'line', path: polyline(places), line: 'outline' },
     {
       kind: 'line',
       path: polyline([
-        [open, top - 3],
+        [open, top - beyond('throat')],
         [open, middle - zigzag],
         [open - zigzag, middle - zigzag / 2],
         [open + zigzag, middle + zigzag / 2],
         [open, middle + zigzag],
-        [open, bottom + 6],
+        [open, bottom + beyond('operator')],
       ]),
       line: 'thin',
     },

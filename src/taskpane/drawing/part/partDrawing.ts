@@ -14,7 +14,7 @@ import { outlineShapes } from './outline.js';
 import { factsOf } from './partFacts.js';
 import { type PartPlan, planOf } from './partPlan.js';
 import { pointsOf } from './partPoints.js';
-import { type View, viewOf, yOf } from './partView.js';
+import { roomsOf, type View, viewOf, yOf } from './partView.js';
 import { summaryOf } from './partWords.js';
 import { pressShapes } from './pressShapes.js';
 import { bendShapes, labelShapes, miterShapes, workLabels } from './workShapes.js';
@@ -35,11 +35,12 @@ export interface PartInput {
 
 const left = 46;
 const right = 36;
-const fenceHeight = 24;
 const breakNoteHeight = 20;
 const operatorHeight = 26;
+/** The name of the fence below the part, beside the texts there. */
+const fenceNameWidth = 44;
 
-/** A part as it lies on the press: operator at the bottom, fence at the far edge, stop at the left. */
+/** A part as it lies on the press: operator at the bottom, throat at the top, stop at the left. */
 export function partDrawing(input: PartInput): Drawn {
   const { job, findings, unit, shop, mark = '', all = false, width = 320 } = input;
   const { section } = job;
@@ -66,20 +67,22 @@ function drawnPlan(
   plan: PartPlan,
   wanted: Wanted & { width: number },
 ): { view: View; height: number; shapes: Shape[] } {
-  const { section, element, ends, contour, groups, bent } = plan;
+  const { section, element, fence, ends, contour, groups, bent } = plan;
   const { width, unit } = wanted;
-  const [above, below] = [new Band(width), new Band(width)];
-  const part = { lengthMm: ends.lengthMm, widthMm: ends.widthMm };
+  const heel = fence.side === 'operator';
+  const [above, below] = [new Band(width), new Band(width, heel ? fenceNameWidth : 0)];
+  const part = { lengthMm: ends.lengthMm, widthMm: ends.widthMm, fence: fence.side };
   const flat = viewOf(part, { left, top: 0, width: width - left - right }, plan.kept);
   const distances = wantedDistances(groups, { ...plan, widthMm: ends.widthMm }, wanted);
   const across = acrossLayout(distances, groups, flat, { above, below });
   const labels = workLabels(ends, bent, flat, below);
-  const top = fenceHeight + above.height + (flat.broken ? breakNoteHeight : 0);
-  const view = { ...flat, top };
-  const along = alongShapes(distances, view, { start: yOf(view, ends.widthMm) + below.height, width });
+  const { head, foot } = roomsOf(fence.side);
+  const noteHeight = flat.broken ? breakNoteHeight : 0;
+  const view = { ...flat, top: head + above.height + noteHeight };
+  const along = alongShapes(distances, view, { start: yOf(view, ends.widthMm) + foot + below.height, width });
   const height = along.bottom + operatorHeight;
   const shapes = [
-    ...pressShapes(view, contour, height),
+    ...pressShapes(view, contour, { throat: noteHeight + 14, operator: height - 8 }),
     ...miterShapes(ends, view),
     ...outlineShapes(view, contour, ends, section, element),
     ...bendShapes(bent, view),

@@ -2,6 +2,7 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { describeHole } from '../../../core/tooling/hole.js';
 import type { FactTable } from '../drawing.js';
+import { lyingWords } from './fence.js';
 import type { PartPlan } from './partPlan.js';
 import type { PlacedGroup } from './placedHoles.js';
 
@@ -29,7 +30,9 @@ export function factsOf(plan: PartPlan, unit: LengthUnit): FactTable {
         pieceText(plan, unit),
         '1',
         none,
-        plan.lengthMm === undefined ? 'no length in the row' : 'given',
+        [plan.lengthMm === undefined ? 'no length in the row' : 'given', ...lyingWords(plan.fence)].join(
+          '; ',
+        ),
       ),
       ...groups.map((group) =>
         row(

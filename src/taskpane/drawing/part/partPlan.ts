@@ -9,7 +9,8 @@ import { clippedCorners, clipWork } from './clips.js';
 import { type Contour, contourOf, type Ends, type PlacedNotch } from './contour.js';
 import { liesOn } from './crossing.js';
 import { drawnHoles } from './drawnHoles.js';
-import { endsOf, longSideOf, miterWork } from './miters.js';
+import { type Fence, fenceOf } from './fence.js';
+import { endsOf, miterWork } from './miters.js';
 import { notchWork, placedNotches } from './notches.js';
 import type { Kept } from './partView.js';
 import type { PlacedGroup } from './placedHoles.js';
@@ -19,6 +20,7 @@ import type { Work } from './work.js';
 export interface PartPlan {
   section: Section;
   element: HolePlace['element'] | undefined;
+  fence: Fence;
   /** What the row says; undefined where it says none. */
   lengthMm: number | undefined;
   ends: Ends;
@@ -40,9 +42,9 @@ const drawnWidthsMitred = 4;
 
 export function planOf(job: RowJob, section: Section, unit: LengthUnit, shop?: Shop): PartPlan {
   const { element, widthMm, groups: groupsOf, elsewhere } = drawnHoles(job, section, unit, shop);
-  const [long, longSide] = longSideOf(section, element);
+  const fence = fenceOf(section, element);
   const lengthMm = job.lengthMm ?? widthMm * (job.miterRad > 0 ? drawnWidthsMitred : drawnWidths);
-  const ends = endsOf(job, { lengthMm, widthMm }, long);
+  const ends = endsOf(job, { lengthMm, widthMm }, fence);
   const clipped = clippedCorners(job, section, ends);
   const notched = placedNotches(job, section, ends, clipped.corners);
   const bent = bendLines(job, section, ends);
@@ -51,6 +53,7 @@ export function planOf(job: RowJob, section: Section, unit: LengthUnit, shop?: S
   return {
     section,
     element,
+    fence,
     lengthMm: job.lengthMm,
     ends,
     contour,
@@ -58,7 +61,7 @@ export function planOf(job: RowJob, section: Section, unit: LengthUnit, shop?: S
     elsewhere,
     bent,
     works: [
-      miterWork(job, ends, longSide, unit),
+      miterWork(job, ends, fence, unit),
       clipWork(job, section, ends, clipped, unit),
       notchWork(job, section, ends, notched, unit),
       bendWork(job, bent, widthMm, unit),

@@ -1,9 +1,12 @@
 import type { Section } from '../../../core/section/section.js';
+import type { Side } from './work.js';
 
 /** How a part is laid out in pixels. */
 export interface View {
   lengthMm: number;
   widthMm: number;
+  /** The edge that lies along the fence. */
+  fence: Side;
   pixelPerMm: number;
   left: number;
   top: number;
@@ -24,7 +27,7 @@ export interface Kept {
 
 /** Ends to scale; longer than 4:1, the middle is left out. */
 export function viewOf(
-  part: { lengthMm: number; widthMm: number },
+  part: Pick<View, 'lengthMm' | 'widthMm' | 'fence'>,
   room: { left: number; top: number; width: number },
   kept: readonly Kept[] = [],
 ): View {
@@ -72,6 +75,25 @@ export function yOf({ top, pixelPerMm }: View, acrossMm: number): number {
 
 export function rightOf(view: View): number {
   return xOf(view, view.lengthMm) ?? view.left;
+}
+
+/** Room in pixels beside the part. */
+interface Rooms {
+  /** Above it, to the lowest text there. */
+  above: number;
+  /** Above it, besides rows of text. */
+  head: number;
+  /** Below it, to the highest text there. */
+  below: number;
+  /** Below it, besides rows of text. */
+  foot: number;
+}
+
+/** There is more room where the fence is. */
+export function roomsOf(fence: Side): Rooms {
+  return fence === 'throat'
+    ? { above: 26, head: 24, below: 20, foot: 0 }
+    : { above: 16, head: 26, below: 26, foot: 6 };
 }
 
 /** What is shown of the part, from the stop to the far end: all of it, or its two ends. */

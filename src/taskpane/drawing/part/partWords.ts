@@ -1,6 +1,7 @@
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { describeHole } from '../../../core/tooling/hole.js';
+import { lyingWords } from './fence.js';
 import type { GoverningDistance } from './governingDistance.js';
 import type { PartPlan } from './partPlan.js';
 import { type View, xOf } from './partView.js';
@@ -34,10 +35,11 @@ export function summaryOf(
 }
 
 function notesOf(plan: PartPlan, view: View): string[] {
-  const { lengthMm, ends, groups, elsewhere, works, overCuts } = plan;
+  const { lengthMm, fence, ends, groups, elsewhere, works, overCuts } = plan;
   const widths = Math.round(ends.lengthMm / ends.widthMm);
   return [
     ...(lengthMm === undefined ? [`the row gives no length, drawn ${widths} widths long`] : []),
+    ...lyingWords(fence),
     ...breakNotes(plan, view),
     ...new Set(groups.flatMap(({ assumed }) => assumed)),
     ...works.flatMap(({ said }) => said),

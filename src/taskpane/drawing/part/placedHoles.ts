@@ -1,7 +1,7 @@
 import type { HolePlace } from '../../../core/row/holePlace.js';
 import type { HoleGroup } from '../../../core/row/rowJob.js';
 
-/** A hole where it lies: from the end at the stop and from the edge at the fence, in mm. */
+/** A hole where it lies: from the end at the stop and from the edge at the throat, in mm. */
 export interface PlacedHole {
   group: HoleGroup;
   /** From 1. */
@@ -41,7 +41,7 @@ export function placedGroup(group: HoleGroup, place: HolePlace, lengthMm: number
   return { group, place, holes, assumed };
 }
 
-/** Distances of the hole lines from the edge at the fence: the edge of a plate, the toe of a leg or flange. */
+/** Distances of the hole lines from the edge at the throat: the far edge of a plate, the toe of a leg or flange. */
 function linesOf(group: HoleGroup, { edgeMm, widthMm, element }: HolePlace, assumed: string[]): number[] {
   const twoLines = element === 'plate' && group.gageMm !== undefined && group.count > 1;
   const gageMm = twoLines ? (group.gageMm ?? 0) : 0;

@@ -4,14 +4,25 @@ import type { Contour } from './contour.js';
 import { polygonOf } from './crossing.js';
 import { rightOf, type View, yOf } from './partView.js';
 
+/** From the edge of the part to the middle of the fence bar. */
+const fenceAway = 7;
+/** The bar and the stop come this near to each other, not nearer. */
+const stopInside = 3;
+
 /** The fence a heavy bar, the stop a solid triangle where the part touches it, the operator at the bottom. */
-export function pressShapes(view: View, contour: Contour, height: number): Shape[] {
+export function pressShapes(
+  view: View,
+  contour: Contour,
+  rows: { throat: number; operator: number },
+): Shape[] {
   const stop = touchesStop(view, contour);
   const end = rightOf(view);
-  const fence = view.top - 7;
+  const middle = (view.left + end) / 2;
+  const heel = view.fence === 'operator';
+  const fence = heel ? yOf(view, view.widthMm) + fenceAway : view.top - fenceAway;
   return [
     { kind: 'line', path: segment(view.left - 8, fence, end + 8, fence), line: 'heavy' },
-    { kind: 'text', x: 2, y: fence - 2, text: 'fence' },
+    { kind: 'text', x: 2, y: fence + (heel ? 11 : -2), text: 'fence' },
     {
       kind: 'area',
       path: polygon([
@@ -21,8 +32,11 @@ export function pressShapes(view: View, contour: Contour, height: number): Shape
       ]),
       fill: 'solid',
     },
-    { kind: 'text', x: 2, y: stop + 22, text: 'stop' },
-    { kind: 'text', x: (view.left + end) / 2, y: height - 8, text: 'operator', anchor: 'middle' },
+    { kind: 'text', x: 2, y: stop + (heel ? -12 : 22), text: 'stop' },
+    ...(heel
+      ? [{ kind: 'text', x: middle, y: rows.throat, text: 'toe, into the throat', anchor: 'middle' } as const]
+      : []),
+    { kind: 'text', x: middle, y: rows.operator, text: 'operator', anchor: 'middle' },
   ];
 }
 
@@ -32,5 +46,5 @@ function touchesStop(view: View, contour: Contour): number {
   const nearestMm = Math.min(...places.map(({ alongMm }) => alongMm));
   const near = places.filter(({ alongMm }) => alongMm - nearestMm < 0.01).map(({ acrossMm }) => acrossMm);
   const middle = yOf(view, (Math.min(...near) + Math.max(...near)) / 2);
-  return Math.max(middle, view.top + 3);
+  return Math.min(Math.max(middle, view.top + stopInside), yOf(view, view.widthMm) - stopInside);
 }

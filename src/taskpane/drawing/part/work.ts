@@ -1,4 +1,4 @@
-/** A place on the part in mm: along it from the stop, across it from the fence. */
+/** A place on the part in mm: along it from the stop, across it from the edge at the throat. */
 export interface Place {
   alongMm: number;
   acrossMm: number;
@@ -33,8 +33,8 @@ export function noWork(name: Work['name']): Work {
   return { name, words: [], said: [], facts: [], marks: [] };
 }
 
-/** The long edges of a part as it lies on the press. */
-export type Side = 'fence' | 'operator';
+/** The long edges of a part as it lies on the press: the far one, the near one. */
+export type Side = 'throat' | 'operator';
 
 /** `1 notch`, `2 notches`. */
 export function counted(count: number, [one, several]: Work['name']): string {

@@ -1,6 +1,6 @@
 import type { Shape } from '../drawing.js';
 import { polyline, segment } from '../path.js';
-import type { Band } from './band.js';
+import { type Band, labelWidth } from './band.js';
 import type { Bent } from './bends.js';
 import { edgeAcrossMm, type End, endAlongMm, type Ends } from './contour.js';
 import { rowY } from './distanceShapes.js';
@@ -23,10 +23,11 @@ const labelRoom = 40;
 /** The texts at miters and bends across the part. */
 export function workLabels(ends: Ends, bent: Bent, view: View, below: Band): WorkLabel[] {
   const wanted = [
-    ...mitersOf(ends).map(({ end, miterRad }) => ({
-      text: `miter ${miterText(miterRad)}`,
-      x: end === 'stop' ? view.left + 24 : rightOf(view) - 24,
-    })),
+    ...mitersOf(ends).map(({ end, miterRad }) => {
+      const text = `miter ${miterText(miterRad)}`;
+      const half = labelWidth(text) / 2;
+      return { text, x: end === 'stop' ? view.left + half : rightOf(view) - half };
+    }),
     ...(bent.direction === 'across' ? acrossBends(bent, view) : []),
   ];
   return wanted.map(({ text, x }) => ({ text, ...below.place(x, text) }));
@@ -82,7 +83,7 @@ export function bendShapes({ direction, lines }: Bent, view: View): Shape[] {
 export function miterShapes(ends: Ends, view: View): Shape[] {
   return mitersOf(ends).flatMap(({ end, miterRad }): Shape[] => {
     const longMm = edgeAcrossMm(ends, ends.long);
-    const shortMm = edgeAcrossMm(ends, ends.long === 'fence' ? 'operator' : 'fence');
+    const shortMm = edgeAcrossMm(ends, ends.long === 'throat' ? 'operator' : 'throat');
     const x = xOf(view, endAlongMm(ends, end, longMm)) ?? view.left;
     const [corner, level] = [yOf(view, longMm), yOf(view, shortMm)];
     return [

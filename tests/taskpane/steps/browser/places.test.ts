@@ -59,7 +59,7 @@ describe('by keyboard alone', () => {
     const drawing = page.getByRole('application', { name: 'A1 on the press' });
     await drawing.focus();
     await page.keyboard.press('ArrowRight');
-    await shown.says('Hole, 1 of 6, Ø13/16: 1 in from the stop, 1-1/4 in from the toe at the fence.');
+    await shown.says('Hole, 1 of 6, Ø13/16: 1 in from the stop, 1-3/4 in from the heel at the fence.');
     await page.keyboard.press('ArrowRight');
     await shown.says('Hole, 2 of 6');
     await page.keyboard.press('Tab');
