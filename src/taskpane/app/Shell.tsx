@@ -5,6 +5,7 @@ import { ChangeHost } from '../shared/change/ChangeHost.js';
 import { NavigationContext, type PartsView, type PlaceKey } from '../shared/navigation.js';
 import { TabStrip } from '../shared/TabStrip.js';
 import { useCheckedLists } from '../shared/useCheckedLists.js';
+import { KeptContext, type KeptEntries } from '../shared/useKept.js';
 import { useShop } from '../shared/useShop.js';
 import { Caution } from './Caution.js';
 import { ErrorBoundary } from './ErrorBoundary.js';
@@ -36,6 +37,7 @@ export function Shell({ workbook }: { workbook: Workbook }) {
   const styles = useStyles();
   const shop = useShop(workbook);
   const lists = useCheckedLists(workbook);
+  const [kept] = useState<KeptEntries>(() => new Map());
   const [chosen, setChosen] = useState<PlaceKey>();
   const [chosenView, setChosenView] = useState<PartsView>();
   const open = (place: PlaceKey, view?: PartsView) => {
@@ -62,7 +64,9 @@ export function Shell({ workbook }: { workbook: Workbook }) {
           <div id="place" role="tabpanel" aria-labelledby={`place-${current}`} className={styles.place}>
             <ErrorBoundary key={current}>
               <Suspense fallback={<Spinner label={`Opening ${place?.title ?? ''}`} />}>
-                {place && <place.Component workbook={workbook} shop={shop} />}
+                <KeptContext.Provider value={kept}>
+                  {place && <place.Component workbook={workbook} shop={shop} />}
+                </KeptContext.Provider>
               </Suspense>
             </ErrorBoundary>
           </div>

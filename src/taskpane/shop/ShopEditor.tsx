@@ -1,5 +1,7 @@
-import { useState } from 'react';
+import { MessageBar, MessageBarBody } from '@fluentui/react-components';
 import type { Workbook } from '../../workbook/port.js';
+import { counted } from '../shared/change/describeStep.js';
+import { shortText } from '../shared/shortText.js';
 import { GradeList } from './lists/GradeList.js';
 import { SettingsForm } from './lists/SettingsForm.js';
 import { ToolList } from './lists/ToolList.js';
@@ -7,6 +9,7 @@ import { PressList } from './press/PressList.js';
 import type { ReadyShop } from './readyShop.js';
 import { TabStrip } from '../shared/TabStrip.js';
 import { stack } from '../shared/stack.js';
+import { useKept } from '../shared/useKept.js';
 
 const parts = {
   presses: { title: 'Presses', Part: PressList },
@@ -19,7 +22,7 @@ const tabs = (Object.keys(parts) as PartKey[]).map((key) => ({ key, title: parts
 
 /** The four tables of the shop, one at a time. */
 export function ShopEditor({ workbook, shop }: { workbook: Workbook; shop: ReadyShop }) {
-  const [key, setKey] = useState<PartKey>('presses');
+  const { value: key, set: setKey } = useKept<PartKey>('part of the shop', () => 'presses');
   const { Part } = parts[key];
   return (
     <>
@@ -32,8 +35,22 @@ export function ShopEditor({ workbook, shop }: { workbook: Workbook; shop: Ready
         onSelect={setKey}
       />
       <div id="shop-part" role="tabpanel" aria-labelledby={`shop-part-${key}`} style={stack(12)}>
+        <NotUsed rows={shop.shop.unknownRows} />
         <Part workbook={workbook} shop={shop} />
       </div>
     </>
+  );
+}
+
+/** Rows of the shop's tables that nothing reads: most often a name that is not quite right. */
+function NotUsed({ rows }: { rows: readonly string[] }) {
+  if (rows.length === 0) return null;
+  return (
+    <MessageBar intent="warning" layout="multiline">
+      <MessageBarBody>
+        {counted(rows.length, 'row is', 'rows are')} not used, because no item or setting has this name:{' '}
+        {shortText(rows.join('; '), 300)}. Correct the name on the sheet, or leave it as a note of yours.
+      </MessageBarBody>
+    </MessageBar>
   );
 }

@@ -76,6 +76,23 @@ describe('a proposed change', () => {
     expect(workbook.memory.tables).toEqual([]);
   });
 
+  it('takes the keyboard to what was written; keeping it keeps all that was written before', async () => {
+    const workbook = await open('empty');
+    await pane.click('Add shop sheet');
+    await pane.click('Write');
+    await pane.says('Written: Add shop sheet.');
+    expect(document.activeElement?.textContent).toMatch(/^Written: Add shop sheet\./);
+    await pane.click('Edit Bay A');
+    await pane.click(/^Punch:/);
+    await pane.fill('Throat, in', '6');
+    await pane.click('Save 1 value');
+    await pane.click('Write');
+    await pane.says('Written: Change Bay A.');
+    await pane.click('Keep');
+    await pane.saysNoMore('Written:');
+    expect(workbook.memory.sheets.has('Shop')).toBe(true);
+  });
+
   it('is not taken back over work that somebody did since, and says why', async () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');

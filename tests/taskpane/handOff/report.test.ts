@@ -155,7 +155,7 @@ describe('the report', () => {
     const { starterPresses, starterSettings } = await import('../../../src/taskpane/shop/sheet/starter.js');
     const book = quoteBook();
     const table = book.memory.tables.find(({ name }) => name === 'Presses');
-    const cells = starterPresses();
+    const cells = starterPresses('in');
     book.memory.sheets.set('Shop', new Map());
     if (table)
       table.area = { sheet: 'Shop', row: 5, column: 0, rows: cells.length, columns: cells[0]?.length ?? 0 };

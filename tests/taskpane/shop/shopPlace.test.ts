@@ -1,5 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from 'vitest';
+import { addShopSheet } from '../../../src/taskpane/shop/sheet/addShopSheet.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { ShownPane } from '../support/shownPane.js';
 import { fillWorkbook } from '../support/workbooks.js';
@@ -119,6 +120,158 @@ describe('the presses', () => {
   });
 });
 
+describe('what is typed and not yet saved', () => {
+  it('is still there when another place was looked at, and the card says so', async () => {
+    const workbook = await openShop();
+    await pane.click('Edit Bay A');
+    await pane.click(/^Punch:/);
+    await pane.fill('Throat, in', '7');
+    await pane.click('Parts');
+    await pane.says('Try one part');
+    await pane.click('Shop');
+    await pane.button('Save 1 value');
+    await pane.click(/^Punch:/);
+    expect((await pane.field('Throat, in')).value).toBe('7');
+    await pane.click('All presses');
+    await pane.says('1 value typed but not saved: Edit');
+    await pane.click('Edit Bay A');
+    await pane.click('Leave as on the sheet');
+    await pane.button('Nothing changed');
+    await pane.click('All presses');
+    expect(pane.text).not.toContain('not saved');
+    expect(column(workbook, 'Bay A')['Punch throat']).toBe('5');
+  });
+
+  it.each([
+    ['a new press', 'New press', /^1\. Name/, 'Bay C'],
+    ['a new tool', 'New tool', /^Size/, '13/16'],
+    ['a setting', 'Settings', 'Shear ratio', '0.8'],
+  ])('of %s is kept too', async (_, opens, field, text) => {
+    await openShop();
+    if (opens === 'New tool') await pane.click('Tools');
+    await pane.click(opens);
+    await pane.fill(field, text);
+    await pane.click('Hand-off');
+    await pane.says('Copies that need no add-in');
+    await pane.click('Shop');
+    expect((await pane.field(field)).value).toBe(text);
+  });
+
+  it('is gone after Cancel', async () => {
+    await openShop();
+    await pane.click('New press');
+    await pane.fill(/^1\. Name/, 'Bay C');
+    await pane.click('Cancel');
+    await pane.click('New press');
+    expect((await pane.field(/^1\. Name/)).value).toBe('');
+  });
+});
+
+describe('a press as a whole', () => {
+  it('is renamed in its heading, which the form follows', async () => {
+    const workbook = await openShop();
+    await pane.click('Edit Bay A');
+    await pane.click('Rename');
+    await pane.fill('New name', 'bay b');
+    await pane.says('The Presses table has a column bay b already.');
+    await pane.fill('New name', 'Bay North');
+    await pane.click('Rename');
+    await pane.says('Rows of a list that name Bay A still name it');
+    await pane.click('Write');
+    await pane.says('Written: Rename Bay A to Bay North.');
+    await pane.until('the form of Bay North', () =>
+      document.querySelector('form[aria-label="Press Bay North"]'),
+    );
+    expect(workbook.shown('Presses')[0]).toEqual(['Item', 'Unit', 'Bay North', 'Bay B']);
+  });
+
+  it('is copied with all its values under a name that is asked for', async () => {
+    const workbook = await openShop();
+    await pane.click('Edit Bay B');
+    await pane.click('Copy');
+    await pane.says('Every value of Bay B is copied.');
+    await pane.click('Add press');
+    await pane.says('Give the press a name');
+    await pane.fill('Name*', 'Bay C');
+    await pane.click('Add press');
+    await pane.click('Write');
+    await pane.says('in · 3 presses');
+    expect(column(workbook, 'Bay C')).toEqual(column(workbook, 'Bay B'));
+  });
+
+  it('is removed: the presses right of it move up, and it comes back in one step', async () => {
+    const workbook = await openShop();
+    const before = workbook.shown('Presses');
+    await pane.click('Edit Bay A');
+    await pane.click('Remove');
+    await pane.click('Write');
+    await pane.says('in · 1 press');
+    expect(workbook.shown('Presses').map((row) => row.length)).toEqual(before.map(() => 3));
+    expect(column(workbook, 'Bay B')['Punch throat']).toBe('12');
+    expect(workbook.memory.cell('Shop', 5, 3).content).toBeNull();
+    await pane.click('Take back');
+    await pane.says('in · 2 presses');
+    expect(workbook.shown('Presses')).toEqual(before);
+  });
+
+  it('is not removed over formulas of those right of it', async () => {
+    const workbook = await openShop();
+    workbook.type('Shop', 8, 3, [[{ formula: '=1+1' }]]);
+    await pane.click('Edit Bay A');
+    await pane.click('Remove');
+    await pane.says('Columns right of it hold formulas');
+  });
+
+  it.each([
+    ['12', "'12' is a number: give the press a name with a letter in it, for example Bay 12."],
+    ['None', "'None' means something else in the shop's tables: choose another name."],
+    ['x'.repeat(41), 'A name has at most 40 characters.'],
+  ])('is not called %s', async (name, sentence) => {
+    await openShop();
+    await pane.click('New press');
+    await pane.fill(/^1\. Name/, name);
+    await pane.says(sentence);
+  });
+});
+
+describe('a row of the shop that nothing reads', () => {
+  it('is named, with what to do', async () => {
+    const workbook = await openShop();
+    const row = 5 + workbook.shown('Presses').findIndex(([name]) => name === 'Punch throat');
+    workbook.type('Shop', row, 0, [['Punch throte']]);
+    await pane.says('1 row is not used, because no item or setting has this name: Presses, Punch throte.');
+  });
+});
+
+describe('a value with a usual one', () => {
+  it('is not called unknown when blank, and the usual one is told in the unit of the shop', async () => {
+    await openShop();
+    await pane.click('Edit Bay A');
+    await pane.click(/^Whole press:/);
+    expect((await pane.field('Share of rating to use: value, no limit or the usual')).value).toBe('value');
+    await pane.fill('Share of rating to use', '');
+    expect((await pane.field('Share of rating to use: value, no limit or the usual')).value).toBe('unknown');
+    expect(pane.text).toContain('Whole press: all 4 known');
+    expect(pane.text).toContain('50 ksi when blank');
+  });
+});
+
+describe('a shop in millimetres', () => {
+  it('has its starter presses in millimetres, and asks for them', async () => {
+    const workbook = new MemoryWorkbook('Sheet1');
+    const { steps } = await addShopSheet(workbook, 'mm');
+    await workbook.write(await workbook.plan(steps), { confirmed: true });
+    pane = new ShownPane(workbook);
+    await pane.click('Shop');
+    await pane.says('500 kN');
+    expect(workbook.shown('Settings').find(([name]) => name === 'Edge code')?.[1]).toBe('EN');
+    await pane.says('32 mm through 14 mm');
+    await pane.click('New press');
+    await pane.field('3. Throat, mm');
+    expect((await pane.field('Unit of the force')).value).toBe('kN');
+  });
+});
+
 describe('the lists of the shop', () => {
   it('the first tool begins the list, and the shop cell takes it', async () => {
     const workbook = await openShop();
@@ -160,6 +313,15 @@ describe('the lists of the shop', () => {
     await pane.says('Written: Remove grade');
     await pane.until('no such grade', () => !pane.hasButton(/^Remove Heat 7714/));
     expect(workbook.shown('Grades')[1]?.every((cell) => cell === null)).toBe(true);
+  });
+
+  it('another unit is told to read every bare number anew', async () => {
+    await openShop();
+    await pane.click('Settings');
+    await pane.fill('Units', 'mm');
+    await pane.click('Save settings');
+    await pane.says('Every number without a unit will be read in mm');
+    await pane.says('Numbers are not converted.');
   });
 
   it('a setting is checked as it is typed, written into its cell, and changes the stamp', async () => {

@@ -4,22 +4,37 @@ import { readShop } from '../../../src/core/shop/readShop.js';
 import { isStarter, starterPresses, starterSettings } from '../../../src/taskpane/shop/sheet/starter.js';
 
 describe.each(['in', 'mm'] as const)('the starter shop in %s', (unit) => {
-  const shop = readShop({ presses: starterPresses(), settings: starterSettings(unit) });
+  const shop = readShop({ presses: starterPresses(unit), settings: starterSettings(unit) });
 
   it('can be read whole, with a row for every item', () => {
     expect(shop.incomplete).toEqual([]);
     expect(shop.unknownRows).toEqual([]);
     expect(shop.unit).toBe(unit);
-    expect(starterPresses()).toHaveLength(pressItems.length + 1);
+    expect(starterPresses(unit)).toHaveLength(pressItems.length + 1);
   });
 
-  it('is the same machine in both units', () => {
-    expect(shop.presses[0]?.values.punchThroat).toEqual({ state: 'value', value: 127 });
+  it('has round sizes of its own unit, and every length in it', () => {
+    const throat = { in: 127, mm: 125 }[unit];
+    expect(shop.presses[0]?.values.punchThroat).toEqual({ state: 'value', value: throat });
+    const units = new Set(starterPresses(unit).map(([, cell]) => cell));
+    expect(units.has({ in: 'mm', mm: 'in' }[unit])).toBe(false);
+  });
+
+  it('has largest holes that go with the punch force, by force = perimeter x thickness x shear strength, to the round numbers of a plate', () => {
+    for (const { values } of shop.presses) {
+      const value = (key: keyof typeof values) => {
+        const held = values[key];
+        return held?.state === 'value' ? held.value : Number.NaN;
+      };
+      const force =
+        Math.PI * value('punchLargestHole') * value('punchLargestHoleThickness') * value('referenceShear');
+      expect(force / value('punchForce')).toBeCloseTo(0.975, 1);
+    }
   });
 });
 
-describe('a press that still is the invented one', () => {
-  const cells = new Map(starterPresses().map((row) => [String(row[0]), row[2] ?? null]));
+describe.each(['in', 'mm'] as const)('a press that still is the invented one, in %s', (unit) => {
+  const cells = new Map(starterPresses(unit).map((row) => [String(row[0]), row[2] ?? null]));
   it('is known by its name and all its values', () => {
     expect(isStarter('Bay A', (item) => cells.get(item) ?? null)).toBe(true);
   });

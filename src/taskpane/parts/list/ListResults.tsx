@@ -17,7 +17,7 @@ import { shortText } from '../../shared/shortText.js';
 import { VerdictMark, VerdictWord } from '../../shared/VerdictMark.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { FailGroupPanel } from './FailGroupPanel.js';
-import { failGroups } from './failGroups.js';
+import { type FailGroup, failGroups } from './failGroups.js';
 import type { ListRead } from './listRead.js';
 
 interface Props {
@@ -75,6 +75,7 @@ export function ListResults(props: Props) {
                     <strong>
                       {counted(group.rows.length, 'row')} · {group.verdict}
                     </strong>
+                    {marksOf(group, props)}
                     <br />
                     {shortText(group.reason.charAt(0).toUpperCase() + group.reason.slice(1), 160)}
                   </span>
@@ -94,6 +95,22 @@ export function ListResults(props: Props) {
       )}
     </>
   );
+}
+
+/** So many marks of a group are named in its heading. */
+const namedMarks = 3;
+
+function marksOf({ rows }: FailGroup, { list, matches }: Props): string {
+  const column = matches.find(({ field }) => field === 'Mark')?.at ?? -1;
+  const marks = rows
+    .map((row) => String(list.rows[row]?.[column] ?? '').trim())
+    .filter((mark) => mark !== '');
+  if (marks.length === 0) return '';
+  const more = marks.length > namedMarks ? ' …' : '';
+  return ` · ${marks
+    .slice(0, namedMarks)
+    .map((mark) => shortText(mark, 20))
+    .join(', ')}${more}`;
 }
 
 function Counts({ results }: { results: readonly RowResult[] }) {

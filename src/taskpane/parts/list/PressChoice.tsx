@@ -1,6 +1,7 @@
 import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
+import { captionStyle } from '../../shared/captionStyle.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictMark } from '../../shared/VerdictMark.js';
@@ -42,11 +43,12 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
     const title = `Set press ${shortText(press, 30)}`;
     propose({ title, make: async () => setPress(list, matches, rows, press) });
   };
+  const these = rows.length === 1 ? 'this row' : `these ${rows.length.toLocaleString('en')}`;
   const some = compared.some(({ runs }) => runs > 0);
   return (
     <>
       <table className={styles.table}>
-        <caption style={{ textAlign: 'start' }}>What each press would make of these rows</caption>
+        <caption style={captionStyle}>What each press would make of these rows</caption>
         <thead>
           <tr>
             {['Press', 'Runs', 'The others'].map((heading) => (
@@ -83,10 +85,10 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
                   {runs > 0 && (
                     <Button
                       size="small"
-                      aria-label={`Set press ${shortText(press, 30)} for these ${rows.length}`}
+                      aria-label={`Set press ${shortText(press, 30)} for ${these}`}
                       onClick={() => set(press)}
                     >
-                      Set for these {rows.length}
+                      Set for {these}
                     </Button>
                   )}
                 </td>
@@ -95,7 +97,9 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
           ))}
         </tbody>
       </table>
-      {!some && <Text>No press of the shop runs them as they are drawn.</Text>}
+      {!some && (
+        <Text>No press of the shop runs {rows.length === 1 ? 'it as it is' : 'them as they are'} drawn.</Text>
+      )}
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { Button, Input, makeStyles, Text } from '@fluentui/react-components';
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
+import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
 import { checkPart, type PartCells } from './checkPart.js';
 import { type PartField, partFields } from './partFields.js';
@@ -22,7 +23,7 @@ const useStyles = makeStyles({
 /** One part, typed as in a list, against every press at once. Nothing is written. */
 export function TryOnePart({ shop }: { shop: Shop }) {
   const styles = useStyles();
-  const [part, setPart] = useState<PartCells>({});
+  const { value: part, set: setPart } = useKept<PartCells>('one part', () => ({}));
   const checked = useDeferredValue(part);
   const { first, more } = partFields(shop.unit);
   const results = useMemo(() => checkPart(checked, shop), [checked, shop]);

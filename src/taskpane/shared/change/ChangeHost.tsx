@@ -1,5 +1,5 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
-import { lazy, type ReactNode, Suspense, useMemo } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useMemo, useRef } from 'react';
 import type { Workbook } from '../../../workbook/port.js';
 import { ChangeContext } from './useChange.js';
 import { useChanges } from './useChanges.js';
@@ -8,13 +8,18 @@ const ChangeDialog = lazy(() => import(/* webpackChunkName: "change" */ './Chang
 
 /** Gives what is inside the way to propose changes; shows the dialog, and above it what was written last. */
 export function ChangeHost({ workbook, children }: { workbook: Workbook; children: ReactNode }) {
-  const { stage, written, refusal, trouble, propose, goTo, write, takeBack, forget, close, closeTrouble } =
+  const { stage, written, refusal, trouble, propose, goTo, write, takeBack, keep, close, closeTrouble } =
     useChanges(workbook);
   const offered = useMemo(() => ({ propose, goTo }), [propose, goTo]);
   const [newest] = written;
+  const message = useRef<HTMLDivElement>(null);
+  // What asked for the change may be gone with it: the keyboard goes on at what was written.
+  useEffect(() => {
+    if (newest) message.current?.focus();
+  }, [newest]);
   return (
     <ChangeContext.Provider value={offered}>
-      <div role="status">
+      <div role="status" ref={message} tabIndex={-1} style={{ outlineOffset: -2 }}>
         {newest && (
           <MessageBar intent={refusal === undefined ? 'success' : 'error'} layout="multiline">
             <MessageBarBody>{refusal ?? `Written: ${newest.title}.`}</MessageBarBody>
@@ -22,7 +27,7 @@ export function ChangeHost({ workbook, children }: { workbook: Workbook; childre
               <Button size="small" onClick={() => void takeBack()}>
                 Take back
               </Button>
-              <Button size="small" onClick={forget}>
+              <Button size="small" onClick={keep}>
                 Keep
               </Button>
             </MessageBarActions>

@@ -1,5 +1,6 @@
 import { MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import type { WritePlan } from '../../../workbook/write/step.js';
+import { captionStyle } from '../captionStyle.js';
 import { counted, shownContent, where } from './describeStep.js';
 
 const shownCells = 20;
@@ -11,7 +12,7 @@ export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }:
       {overwrites.length === 0 && <Text>No cell that holds something is changed.</Text>}
       {overwrites.length > 0 && (
         <table style={{ borderCollapse: 'collapse', width: '100%' }}>
-          <caption style={{ textAlign: 'start', fontWeight: 600 }}>
+          <caption style={{ ...captionStyle, fontWeight: 600 }}>
             {counted(overwrites.length, 'cell holds', 'cells hold')} something else now
           </caption>
           <thead>

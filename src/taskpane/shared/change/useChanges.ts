@@ -74,12 +74,13 @@ export function useChanges(workbook: Workbook) {
     }
   };
 
-  const forget = () => {
+  /** Keeping the newest keeps those before it too. */
+  const keep = () => {
     setRefusal(undefined);
-    setWritten((before) => before.slice(1));
+    setWritten([]);
   };
   return {
-    ...{ stage, written, refusal, trouble, propose, goTo, write, takeBack, forget },
+    ...{ stage, written, refusal, trouble, propose, goTo, write, takeBack, keep },
     close: () => setStage(undefined),
     closeTrouble: () => setTrouble(undefined),
   };

@@ -1,5 +1,4 @@
 import { Button, Input, MessageBar, MessageBarBody, Select } from '@fluentui/react-components';
-import { useState } from 'react';
 import { shortText } from '../../shared/shortText.js';
 import type { ListColumn } from './listColumn.js';
 import { stack } from '../../shared/stack.js';
@@ -8,7 +7,11 @@ import { PaneField } from '../../shared/PaneField.js';
 interface Props {
   title: string;
   columns: readonly ListColumn[];
+  /** What the row says now. */
   values: readonly string[];
+  /** What is typed. */
+  typed: readonly string[];
+  onTyped: (typed: readonly string[]) => void;
   /** Why the row cannot be read; undefined for a good one. */
   problem: (values: readonly string[]) => string | undefined;
   onSave: (values: readonly string[]) => void;
@@ -16,12 +19,10 @@ interface Props {
 }
 
 /** One row of a list as a form. */
-export function RowForm({ title, columns, values, problem, onSave, onCancel }: Props) {
-  const [typed, setTyped] = useState<readonly string[]>(values);
+export function RowForm({ title, columns, values, typed, onTyped, problem, onSave, onCancel }: Props) {
   const untouched = typed.every((text, at) => text === values[at]);
   const wrong = untouched ? undefined : problem(typed);
-  const set = (at: number, text: string) =>
-    setTyped(typed.map((each, index) => (index === at ? text : each)));
+  const set = (at: number, text: string) => onTyped(typed.map((each, index) => (index === at ? text : each)));
   return (
     <form
       aria-label={title}

@@ -1,7 +1,7 @@
 import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
-import { useState } from 'react';
 import { isBlank } from '../../../core/quantity/cellValue.js';
 import { usePropose } from '../../shared/change/useChange.js';
+import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import type { Step } from '../../../workbook/write/step.js';
@@ -37,8 +37,16 @@ interface Props {
 export function RowList({ what, columns, table, describe, problem, add }: Props) {
   const styles = useStyles();
   const propose = usePropose();
-  const [open, setOpen] = useState<number | 'new'>();
-  const close = () => setOpen(undefined);
+  const { value: open, set: setOpen } = useKept<number | 'new' | undefined>(`open ${what}`, () => undefined);
+  const typed = useKept<readonly string[] | undefined>(`typed ${what}`, () => undefined);
+  const close = () => {
+    typed.set(undefined);
+    setOpen(undefined);
+  };
+  const openForm = (row: number | 'new') => {
+    typed.set(undefined);
+    setOpen(row);
+  };
   const rows = (table?.values ?? []).flatMap((cells, row) =>
     row > 0 && cells.some((cell) => !isBlank(cell)) ? row : [],
   );
@@ -67,7 +75,11 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
     propose({ title, make });
   };
   const form = (title: string, values: readonly string[], onSave: (typed: readonly string[]) => void) => (
-    <RowForm {...{ title, columns, values, problem, onSave, onCancel: close }} />
+    <RowForm
+      {...{ title, columns, values, problem, onSave, onCancel: close }}
+      typed={typed.value ?? values}
+      onTyped={typed.set}
+    />
   );
   return (
     <>
@@ -92,7 +104,7 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
             <li key={row} className={styles.row}>
               <Text>{said}</Text>
               <span className={styles.buttons}>
-                <Button size="small" aria-label={`Edit ${said}`} onClick={() => setOpen(row)}>
+                <Button size="small" aria-label={`Edit ${said}`} onClick={() => openForm(row)}>
                   Edit
                 </Button>
                 <Button size="small" aria-label={`Remove ${said}`} onClick={remove}>
@@ -110,7 +122,7 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
           addRow,
         )
       ) : (
-        <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => setOpen('new')}>
+        <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => openForm('new')}>
           New {what}
         </Button>
       )}

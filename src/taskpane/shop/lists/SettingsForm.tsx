@@ -1,5 +1,4 @@
 import { Button, Input, Select, Text } from '@fluentui/react-components';
-import { useState } from 'react';
 import { InputError } from '../../../core/inputError.js';
 import { edgeCodes } from '../../../core/rule/edgeDistance.js';
 import { jobSpecs } from '../../../core/rule/jobSpec.js';
@@ -7,6 +6,7 @@ import { defaultSettings, readSettings, type Settings, settingRows } from '../..
 import { megapascalPerKsi } from '../../../core/quantity/units.js';
 import type { Step } from '../../../workbook/write/step.js';
 import { usePropose } from '../../shared/change/useChange.js';
+import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import type { ShopPartProps } from '../readyShop.js';
@@ -42,7 +42,7 @@ const meanings: Record<keyof Settings, string> = {
 /** The shop's own rules; a blank one takes the usual value, which is shown. */
 export function SettingsForm({ workbook, shop }: ShopPartProps) {
   const propose = usePropose();
-  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
+  const { value: typed, set: setTyped } = useKept<Readonly<Record<string, string>>>('settings', () => ({}));
   const table = shop.tables.settings;
   if (!table) return <Text>The SHOP formula names no table of settings, so the usual values hold.</Text>;
   const onSheet = (name: string) =>
@@ -58,7 +58,10 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
     const values = changed.map((name) => ({ name, value: typed[name] ?? '' }));
     const make = async () => {
       const steps = await stepsFor(values, table, workbook);
-      return typeof steps === 'string' ? steps : { title, steps, written: () => setTyped({}) };
+      if (typeof steps === 'string') return steps;
+      const unit = values.find(({ name }) => name === 'Units')?.value;
+      const remarks = unit === undefined ? [] : unitRemarks(unit.trim() || 'in');
+      return { title, remarks, steps, written: () => setTyped({}) };
     };
     propose({ title, make });
   };
@@ -110,6 +113,13 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
       </Button>
     </form>
   );
+}
+
+function unitRemarks(unit: string): string[] {
+  return [
+    `Every number without a unit will be read in ${unit}: in the tables of the shop, and in every list of this workbook.`,
+    'Numbers are not converted. What was typed for the other unit then means something else, or cannot be read.',
+  ];
 }
 
 function hintOf(name: string): string {

@@ -1,11 +1,10 @@
 /** What a press cell says: a limit, that there is none, or nothing. */
 export type FieldState = 'value' | 'none' | 'unknown';
 
-export const fieldStateWords: Record<FieldState, string> = {
-  value: 'Value',
-  none: 'No limit',
-  unknown: 'Not known',
-};
+/** The words of the states; a blank that has a usual value is not unknown. */
+export function fieldStateWords(hasUsual: boolean): Record<FieldState, string> {
+  return { value: 'Value', none: 'No limit', unknown: hasUsual ? 'Usual' : 'Not known' };
+}
 
 export function fieldState(text: string): FieldState {
   const word = text.trim().toLowerCase();

@@ -8,6 +8,7 @@ import { VerdictMark } from '../../shared/VerdictMark.js';
 import { isStarter, starterNotice } from '../sheet/starter.js';
 import { fieldState, FieldStateMark } from './FieldState.js';
 import { fieldsOf, itemOf, unitOf } from './pressFields.js';
+import { useUnsaved } from './usePressFields.js';
 
 const useStyles = makeStyles({
   card: {
@@ -47,6 +48,7 @@ const keyLimits = [
 export function PressCard({ press, table, onEdit }: Props) {
   const styles = useStyles();
   const fields = fieldsOf(table, press.name);
+  const unsaved = useUnsaved(press.name);
   const has = stations.filter((key) => {
     const value = pressValue(press, key);
     return value.state === 'value' && value.value === 1;
@@ -82,6 +84,7 @@ export function PressCard({ press, table, onEdit }: Props) {
           );
         })}
       </dl>
+      {unsaved > 0 && <Mark text={`${counted(unsaved, 'value')} typed but not saved: Edit`} />}
       {press.problem !== undefined && <Mark text={press.problem} />}
       {bad > 0 && <Mark text={`Incomplete: ${counted(bad, 'cell')} cannot be read`} />}
       {unknown > 0 && <Mark text={`${counted(unknown, 'station')} not known`} />}

@@ -1,6 +1,7 @@
 import { Button, Input, Select } from '@fluentui/react-components';
 import { useRef } from 'react';
-import type { PressItem } from '../../../core/press/pressItem.js';
+import { type PressItem, pressItemMeaning } from '../../../core/press/pressItem.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { FieldConflict } from '../../../workbook/mergeFields.js';
 import { shortText } from '../../shared/shortText.js';
 import { type FieldState, fieldState, FieldStateMark, fieldStateWords } from './FieldState.js';
@@ -10,6 +11,8 @@ interface Props {
   item: PressItem;
   label: string;
   unit: string;
+  /** What the shop's numbers are in. */
+  shopUnit: LengthUnit;
   text: string;
   problem: string | undefined;
   conflict: FieldConflict | undefined;
@@ -22,12 +25,12 @@ const choices: Partial<Record<PressItem['kind'], readonly string[]>> = {
 };
 
 /** One value of a press: what it is, what it says, and whether that is a limit, none, or not known. */
-export function PressField({ item, label, unit, text, problem, conflict, onText }: Props) {
+export function PressField({ item, label, unit, shopUnit, text, problem, conflict, onText }: Props) {
   const words = choices[item.kind];
   return (
     <PaneField
       label={unit === '' || words ? label : `${label}, ${unit}`}
-      hint={item.meaning}
+      hint={pressItemMeaning(item, shopUnit)}
       {...(problem === undefined
         ? {}
         : { validationMessage: shortText(problem, 300), validationState: 'error' as const })}
@@ -45,7 +48,7 @@ export function PressField({ item, label, unit, text, problem, conflict, onText 
           )}
         </Select>
       ) : (
-        <LimitInput label={label} text={text} onText={onText} />
+        <LimitInput label={label} text={text} hasUsual={item.whenBlank !== undefined} onText={onText} />
       )}
       {conflict && <Conflict conflict={conflict} onText={onText} />}
     </PaneField>
@@ -55,11 +58,13 @@ export function PressField({ item, label, unit, text, problem, conflict, onText 
 function LimitInput({
   label,
   text,
+  hasUsual,
   onText,
   ...fromField
 }: {
   label: string;
   text: string;
+  hasUsual: boolean;
   onText: (text: string) => void;
 }) {
   const input = useRef<HTMLInputElement>(null);
@@ -79,12 +84,12 @@ function LimitInput({
         onChange={(_, { value }) => onText(value)}
       />
       <Select
-        aria-label={`${label}: value, no limit or not known`}
+        aria-label={`${label}: value, no limit or ${hasUsual ? 'the usual' : 'not known'}`}
         style={{ flex: '0 0 112px' }}
         value={state}
         onChange={(_, { value }) => choose(value as FieldState)}
       >
-        {Object.entries(fieldStateWords).map(([key, word]) => (
+        {Object.entries(fieldStateWords(hasUsual)).map(([key, word]) => (
           <option key={key} value={key}>
             {word}
           </option>

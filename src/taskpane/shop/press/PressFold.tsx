@@ -1,5 +1,6 @@
 import { Accordion, AccordionHeader, AccordionItem, AccordionPanel } from '@fluentui/react-components';
 import type { FieldConflict, Fields } from '../../../workbook/mergeFields.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import type { Fold } from './folds.js';
@@ -10,6 +11,8 @@ import { stack } from '../../shared/stack.js';
 interface Props {
   fold: Fold;
   table: ShopTable;
+  /** What the shop's numbers are in. */
+  unit: LengthUnit;
   mine: Fields;
   problems: Readonly<Record<string, string | undefined>>;
   conflicts: readonly FieldConflict[];
@@ -17,7 +20,7 @@ interface Props {
 }
 
 /** The values of one station, folded away behind what they amount to. */
-export function PressFold({ fold, table, mine, problems, conflicts, onText }: Props) {
+export function PressFold({ fold, table, unit, mine, problems, conflicts, onText }: Props) {
   const text = (name: string) => String(mine[name] ?? '');
   return (
     <Accordion collapsible>
@@ -32,6 +35,7 @@ export function PressFold({ fold, table, mine, problems, conflicts, onText }: Pr
               item={item}
               label={fold.label(item)}
               unit={String(unitOf(table, item) ?? '')}
+              shopUnit={unit}
               text={text(item.name)}
               problem={problems[item.name]}
               conflict={conflicts.find(({ field }) => field === item.name)}
@@ -52,7 +56,7 @@ function summaryOf({ items }: Fold, text: (name: string) => string, problems: Pr
   const word = station ? text(station.name).toLowerCase() : 'yes';
   if (word !== 'yes') return word === '' ? 'not known' : 'none on this press';
   const values = items.filter((item) => item !== station);
-  const blank = values.filter(({ name }) => text(name) === '').length;
+  const blank = values.filter(({ name, whenBlank }) => text(name) === '' && whenBlank === undefined).length;
   if (values.length === 0) return 'yes';
   return blank === 0 ? `all ${values.length} known` : `${blank} of ${values.length} not known`;
 }

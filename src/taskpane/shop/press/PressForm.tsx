@@ -5,24 +5,31 @@ import { usePropose } from '../../shared/change/useChange.js';
 import type { ShopPartProps } from '../readyShop.js';
 import { appendRows } from '../sheet/tableCells.js';
 import { starterUnit } from '../sheet/starter.js';
+import { PressActions } from './PressActions.js';
 import { PressFold } from './PressFold.js';
 import { folds } from './folds.js';
-import { changedCells, fieldsOf, problemOf } from './pressFields.js';
+import { changedCells, fieldsOf, problemOf, unitOfTable } from './pressFields.js';
 import { usePressFields } from './usePressFields.js';
 import { pressItems } from '../../../core/press/pressItem.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { Step } from '../../../workbook/write/step.js';
 import { stack } from '../../shared/stack.js';
 
+interface Props extends ShopPartProps {
+  name: string;
+  onClose: () => void;
+  onRenamed: (name: string) => void;
+  onCopy: () => void;
+}
+
 /** The values of one press, folded by station. Saving writes the changed cells only. */
-export function PressForm({
-  workbook,
-  shop,
-  name,
-  onClose,
-}: ShopPartProps & { name: string; onClose: () => void }) {
+export function PressForm({ workbook, shop, name, onClose, onRenamed, onCopy }: Props) {
   const propose = usePropose();
   const table = shop.tables.presses;
-  const { mine, base, changed, taken, conflicts, type } = usePressFields(fieldsOf(table, name));
+  const { mine, base, changed, taken, conflicts, type, discard } = usePressFields(
+    name,
+    fieldsOf(table, name),
+  );
   const problems = Object.fromEntries(
     pressItems.map((item) => [
       item.name,
@@ -40,7 +47,9 @@ export function PressForm({
     const rows = pressItems
       .filter((item) => missing[item.name] !== undefined)
       .map((item) =>
-        headings.map((heading) => cellOfNewRow(String(heading), item, name, missing[item.name] ?? '')),
+        headings.map((heading) =>
+          cellOfNewRow(String(heading), item, name, missing[item.name] ?? '', unitOfTable(table)),
+        ),
       );
     return rows.length === 0 ? [] : appendRows(workbook, table, rows);
   };
@@ -62,7 +71,11 @@ export function PressForm({
       </div>
       {taken.length > 0 && <Text role="status">Taken from the sheet meanwhile: {taken.join(', ')}.</Text>}
       {folds.map((fold) => (
-        <PressFold key={fold.title} {...{ fold, table, mine, problems, conflicts, onText: type }} />
+        <PressFold
+          key={fold.title}
+          {...{ fold, table, mine, problems, conflicts, onText: type }}
+          unit={shop.shop.unit}
+        />
       ))}
       <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
         <Button appearance="primary" type="submit" disabled={changed.length === 0 || wrong.length > 0}>
@@ -70,8 +83,10 @@ export function PressForm({
             ? 'Nothing changed'
             : `Save ${changed.length === 1 ? '1 value' : `${changed.length} values`}`}
         </Button>
+        {changed.length > 0 && <Button onClick={discard}>Leave as on the sheet</Button>}
         {wrong.length > 0 && <Text role="status">Correct {wrong.join(', ')} first.</Text>}
       </div>
+      <PressActions {...{ workbook, table, name, onRenamed, onCopy, onRemoved: onClose }} />
     </form>
   );
 }
@@ -80,12 +95,18 @@ function withSteps(title: string, steps: Step[], added: Step[] | string): Propos
   return typeof added === 'string' ? added : { title, steps: [...steps, ...added] };
 }
 
-function cellOfNewRow(heading: string, item: (typeof pressItems)[number], press: string, text: string) {
+function cellOfNewRow(
+  heading: string,
+  item: (typeof pressItems)[number],
+  press: string,
+  text: string,
+  unit: LengthUnit,
+) {
   switch (heading.trim().toLowerCase()) {
     case 'item':
       return item.name;
     case 'unit':
-      return starterUnit(item.kind);
+      return starterUnit(item.kind, unit);
     case press.trim().toLowerCase():
       return text;
     default:

@@ -1,21 +1,38 @@
 import { Button, Text } from '@fluentui/react-components';
-import { useState } from 'react';
+import { useKept } from '../../shared/useKept.js';
 import type { ShopPartProps } from '../readyShop.js';
 import { NewPress } from './NewPress.js';
 import { PressCard } from './PressCard.js';
 import { PressForm } from './PressForm.js';
 
-type Open = { kind: 'cards' } | { kind: 'new' } | { kind: 'press'; name: string };
+type Open = { kind: 'cards' } | { kind: 'new'; copyOf?: string } | { kind: 'press'; name: string };
 
 /** The presses as cards; one of them, or a new one, as a form. */
 export function PressList(props: ShopPartProps) {
   const { shop } = props;
-  const [open, setOpen] = useState<Open>({ kind: 'cards' });
+  const { value: open, set: setOpen } = useKept<Open>('open press', () => ({ kind: 'cards' }));
   const close = () => setOpen({ kind: 'cards' });
   if (open.kind === 'new')
-    return <NewPress {...props} onCancel={close} onAdded={(name) => setOpen({ kind: 'press', name })} />;
+    return (
+      <NewPress
+        {...props}
+        {...(open.copyOf !== undefined && { copyOf: open.copyOf })}
+        onCancel={close}
+        onAdded={(name) => setOpen({ kind: 'press', name })}
+      />
+    );
   const press = open.kind === 'press' ? shop.shop.presses.find(({ name }) => name === open.name) : undefined;
-  if (press) return <PressForm key={press.name} {...props} name={press.name} onClose={close} />;
+  if (press)
+    return (
+      <PressForm
+        key={press.name}
+        {...props}
+        name={press.name}
+        onClose={close}
+        onRenamed={(name) => setOpen({ kind: 'press', name })}
+        onCopy={() => setOpen({ kind: 'new', copyOf: press.name })}
+      />
+    );
   return (
     <>
       {shop.shop.presses.length === 0 && <Text>The shop has no press yet.</Text>}

@@ -5,6 +5,7 @@ import { nameKey } from '../../../core/shop/table.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import { columnAt } from '../sheet/tableCells.js';
 import { itemOf, problemOf, unitOf } from './pressFields.js';
+import { nameProblem } from './pressName.js';
 
 /** What a new press is asked first. */
 export interface NewPressAnswers {
@@ -16,15 +17,13 @@ export interface NewPressAnswers {
   thickness: string;
 }
 
+/** What is wrong with answers, a sentence each. */
+export type AnswerProblems = Partial<Record<keyof NewPressAnswers, string>>;
+
 export const forceUnits = ['US ton', 'tonne', 'kN'] as const;
-const longestName = 40;
 
 /** Why an answer cannot be taken, by answer. A blank answer other than the name is allowed: not known yet. */
-export function answerProblems(
-  answers: NewPressAnswers,
-  table: ShopTable,
-  unit: LengthUnit,
-): Partial<Record<keyof NewPressAnswers, string>> {
+export function answerProblems(answers: NewPressAnswers, table: ShopTable, unit: LengthUnit): AnswerProblems {
   const problem = (text: string, key: PressItemKey) =>
     problemOf(text, itemOf(key), table, answers.name.trim(), unit);
   const found = {
@@ -35,14 +34,6 @@ export function answerProblems(
     thickness: problem(answers.thickness, 'punchLargestHoleThickness'),
   };
   return Object.fromEntries(Object.entries(found).filter(([, message]) => message !== undefined));
-}
-
-function nameProblem(name: string, { values }: ShopTable): string | undefined {
-  const typed = name.trim();
-  if (typed === '') return 'Give the press a name: rows of a list name it so.';
-  if (typed.length > longestName) return `A name has at most ${longestName} characters.`;
-  const taken = values[0]?.some((heading) => nameKey(heading) === nameKey(typed));
-  return taken ? `The Presses table has a column ${typed} already. Give each press its own name.` : undefined;
 }
 
 /** The force with its unit, where it is another than the one of the table's Unit column. */
@@ -68,4 +59,10 @@ export function newPressCells(answers: NewPressAnswers, table: ShopTable): CellV
   );
   const itemColumn = columnAt(table, 'Item');
   return table.values.slice(1).map((row) => byName.get(nameKey(row[itemColumn])) || null);
+}
+
+/** The cells of another press, one for each row of the table. */
+export function copiedCells(table: ShopTable, press: string): CellValue[] {
+  const column = columnAt(table, press);
+  return table.values.slice(1).map((row) => row[column] ?? null);
 }

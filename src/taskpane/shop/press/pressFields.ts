@@ -3,6 +3,7 @@ import { type PressItem, type PressItemKey, pressItems } from '../../../core/pre
 import { readPressValue } from '../../../core/press/readPressValue.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
+import { nameKey } from '../../../core/shop/table.js';
 import type { Step } from '../../../workbook/write/step.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import { starterUnit } from '../sheet/starter.js';
@@ -22,7 +23,14 @@ export function fieldsOf(table: ShopTable, press: string): Record<string, string
 /** The text of the Unit column beside an item. */
 export function unitOf(table: ShopTable, item: PressItem): CellValue {
   const row = rowAt(table, 'Item', item.name);
-  return row < 0 ? starterUnit(item.kind) : (table.values[row]?.[columnAt(table, 'Unit')] ?? null);
+  if (row >= 0) return table.values[row]?.[columnAt(table, 'Unit')] ?? null;
+  return starterUnit(item.kind, unitOfTable(table));
+}
+
+/** What lengths of the table are in, by its own Unit column: a row that is added goes with the others. */
+export function unitOfTable(table: ShopTable): LengthUnit {
+  const column = columnAt(table, 'Unit');
+  return table.values.some((row) => nameKey(row[column]) === 'mm') ? 'mm' : 'in';
 }
 
 /** The sentence that says why a field cannot be read; undefined for a good one. */
@@ -33,8 +41,12 @@ export function problemOf(
   press: string,
   unit: LengthUnit,
 ): string | undefined {
-  const read = readPressValue(text, unitOf(table, item), item, press || 'New press', unit);
-  return read.state === 'bad' ? read.message : undefined;
+  const name = press || 'New press';
+  const read = readPressValue(text, unitOf(table, item), item, name, unit);
+  if (read.state !== 'bad') return undefined;
+  // Beside its field a sentence need not say which cell of the sheet it is about.
+  const place = `Presses, ${name}, ${item.name}: `;
+  return read.message.startsWith(place) ? read.message.slice(place.length) : read.message;
 }
 
 /** Steps that write the changed fields of a press, each into its own cell; `missing` names items without a row. */

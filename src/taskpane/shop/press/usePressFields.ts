@@ -1,5 +1,8 @@
-import { useState } from 'react';
 import { type FieldConflict, type Fields, mergeFields } from '../../../workbook/mergeFields.js';
+import { useContext } from 'react';
+import { KeptContext, useKept } from '../../shared/useKept.js';
+
+const keptKey = (press: string) => `press ${press}`;
 
 interface Edited {
   base: Fields;
@@ -12,8 +15,9 @@ interface Edited {
  * The fields of a press while they are edited. What the sheet says meanwhile is merged in: fields left alone
  * follow it, fields changed on both sides are kept and reported.
  */
-export function usePressFields(onSheet: Fields) {
-  const [edited, setEdited] = useState<Edited>({ base: onSheet, mine: onSheet, taken: [], conflicts: [] });
+export function usePressFields(press: string, onSheet: Fields) {
+  const first = (): Edited => ({ base: onSheet, mine: onSheet, taken: [], conflicts: [] });
+  const { value: edited, set: setEdited } = useKept(keptKey(press), first);
   const current = sameFields(edited.base, onSheet) ? edited : follow(edited, onSheet);
   if (current !== edited) setEdited(current);
   const type = (field: string, text: string) =>
@@ -25,7 +29,14 @@ export function usePressFields(onSheet: Fields) {
       ),
     });
   const changed = Object.keys(current.mine).filter((field) => current.mine[field] !== current.base[field]);
-  return { ...current, changed, type };
+  return { ...current, changed, type, discard: () => setEdited(first()) };
+}
+
+/** How many values of a press are typed and not written. */
+export function useUnsaved(press: string): number {
+  const edited = useContext(KeptContext).get(keptKey(press)) as Edited | undefined;
+  if (!edited) return 0;
+  return Object.keys(edited.mine).filter((field) => edited.mine[field] !== edited.base[field]).length;
 }
 
 function follow({ base, mine, conflicts }: Edited, theirs: Fields): Edited {

@@ -46,7 +46,7 @@ interface PlacedTable {
 
 /** Presses on top, free to grow to the right; below them side by side the lists that grow downward. */
 function placeTables(sheet: string, unit: LengthUnit): PlacedTable[] {
-  const presses = starterPresses();
+  const presses = starterPresses(unit);
   const below = firstTableRow + presses.length + gapBelowPresses;
   const settings = starterSettings(unit);
   const grades = [gradeHeadings, gradeHeadings.map(() => null)];

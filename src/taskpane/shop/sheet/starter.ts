@@ -6,18 +6,16 @@ import { settingRows } from '../../../core/shop/settings.js';
 export const starterNotice = 'Starter presses are invented: replace them before quoting.';
 export const starterNames = ['Bay A', 'Bay B'] as const;
 
-/** The unit that the Unit column states for a kind of item: the starter plates are in inches. */
-const unitOfKind: Partial<Record<PressItemKind, string>> = {
-  force: 'US ton',
-  length: 'in',
-  lengths: 'in',
-  stress: 'ksi',
-  angle: '°',
-  mass: 'lb',
+/** The unit that the Unit column states for a kind of item. */
+const unitsOfKinds: Record<LengthUnit, Partial<Record<PressItemKind, string>>> = {
+  in: { force: 'US ton', length: 'in', lengths: 'in', stress: 'ksi', angle: '°', mass: 'lb' },
+  mm: { force: 'kN', length: 'mm', lengths: 'mm', stress: 'MPa', angle: '°', mass: 'kg' },
 };
 
+type StarterValues = Partial<Record<PressItemKey, readonly [string, string]>>;
+
 /** Two invented presses, Bay A and Bay B; an item that is not here is blank: not known. */
-const starterValues: Partial<Record<PressItemKey, readonly [string, string]>> = {
+const inchValues: StarterValues = {
   punchForce: ['55', '88'],
   shearForce: ['none', 'none'],
   shareToUse: ['0.8', '0.8'],
@@ -55,17 +53,48 @@ const starterValues: Partial<Record<PressItemKey, readonly [string, string]>> = 
   heaviestBar: ['250', 'none'],
 };
 
+/** The like of them in millimetres, in sizes that are round there. */
+const millimetreValues: StarterValues = {
+  ...inchValues,
+  punchForce: ['500', '800'],
+  referenceShear: ['345', '345'],
+  punchThroat: ['125', '300'],
+  punchLargestHole: ['32', '50'],
+  punchLargestHoleThickness: ['14', '14'],
+  punchStroke: ['32', '50'],
+  punchWorkingGap: ['6', '6'],
+  punchClearUnderDie: ['75', '125'],
+  punchDieHalfWidth: ['13', '14'],
+  punchBody: ['35', '57'],
+  flatShearBladeLength: ['350', '500'],
+  flatShearWidestBar: ['300', '450'],
+  flatShearWidestBarThickness: ['12', '16'],
+  flatShearThickestBar: ['16', '22'],
+  flatShearThickestBarWidth: ['100', '150'],
+  flatShearShortestPiece: ['40', '50'],
+  angleShearLegSquare: ['', '125'],
+  angleShearThicknessSquare: ['', '12'],
+  angleShearLeg45: ['', '100'],
+  angleShearThickness45: ['', '10'],
+  barShearRound: ['32', '50'],
+  barShearSquare: ['25', '45'],
+  longestBar: ['6000', '12000'],
+  heaviestBar: ['110', 'none'],
+};
+
+const starterValues = { in: inchValues, mm: millimetreValues };
+
 /** The unit cell of an item in a table made by the pane. */
-export function starterUnit(kind: PressItemKind): string {
-  return unitOfKind[kind] ?? '';
+export function starterUnit(kind: PressItemKind, unit: LengthUnit): string {
+  return unitsOfKinds[unit][kind] ?? '';
 }
 
 /** The Presses table of a new shop sheet. */
-export function starterPresses(): CellValue[][] {
+export function starterPresses(unit: LengthUnit): CellValue[][] {
   const rows = pressItems.map((item) => [
     item.name,
-    starterUnit(item.kind),
-    ...(starterValues[item.key] ?? ['', '']),
+    starterUnit(item.kind, unit),
+    ...(starterValues[unit][item.key] ?? ['', '']),
   ]);
   return [['Item', 'Unit', ...starterNames], ...rows];
 }
@@ -74,8 +103,8 @@ export function starterPresses(): CellValue[][] {
 export function isStarter(name: string, cell: (item: string) => CellValue): boolean {
   const at = starterNames.findIndex((each) => each === name);
   if (at < 0) return false;
-  return pressItems.every(
-    ({ key, name: item }) => String(cell(item) ?? '') === (starterValues[key]?.[at] ?? ''),
+  return Object.values(starterValues).some((values) =>
+    pressItems.every(({ key, name: item }) => String(cell(item) ?? '') === (values[key]?.[at] ?? '')),
   );
 }
 
@@ -92,8 +121,10 @@ export const toolHeadings = [
 ];
 export const gradeHeadings = ['Grade', 'Tensile min', 'Tensile upper', 'Shear', 'Density', 'Source'];
 
-/** Settings of a new shop sheet: the unit, and a row for each setting, blank where the usual value holds. */
+/** Settings of a new shop sheet: the unit, and a row for each setting, blank where the usual value holds. Metric bolts
+ * are in the tables of EN, so a shop in millimetres begins with those. */
 export function starterSettings(unit: LengthUnit): CellValue[][] {
-  const rows = Object.values(settingRows).map(({ name }) => [name, '', '']);
+  const begins = (name: string) => (unit === 'mm' && name === settingRows.edgeCode.name ? 'EN' : '');
+  const rows = Object.values(settingRows).map(({ name }) => [name, begins(name), '']);
   return [['Setting', 'Value', 'Note'], ['Units', unit, 'what a bare number means'], ...rows];
 }

@@ -4,5 +4,5 @@ import { starterPresses, starterSettings } from './starter.js';
 
 /** The invented shop, for trying things before there is a shop sheet. */
 export function starterShop(unit: LengthUnit): Shop {
-  return readShop({ presses: starterPresses(), settings: starterSettings(unit) });
+  return readShop({ presses: starterPresses(unit), settings: starterSettings(unit) });
 }
