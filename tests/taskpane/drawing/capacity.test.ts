@@ -178,6 +178,16 @@ describe('hole against thickness', () => {
     expect(drawing.table.rows).toHaveLength(27);
   });
 
+  it('keeps the name of a grade inside its frame where the line ends near it', () => {
+    for (const width of [460, 540]) {
+      const drawing = wide({ grades: ['A36', 'A572-50'].map(grade), width, height: 0.7 * width });
+      const name = textAt(drawing, 'A572-50');
+      // Bold letters of 13 px are about 7.5 px wide.
+      expect(name.x + 7 * 7.5).toBeLessThan(width - 8);
+      expect(name.x).toBeGreaterThan(textAt(drawing, 'A36').x);
+    }
+  });
+
   it('hatches the outside, stipples from the share to the rating and leaves the wedge bare', () => {
     const fills = wide().shapes.flatMap((shape) => (shape.kind === 'area' ? shape.fill : []));
     expect(fills.slice(0, 3)).toEqual(['hatch', 'paper', 'stipple']);

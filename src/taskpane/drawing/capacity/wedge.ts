@@ -3,6 +3,7 @@ import type { Press } from '../../../core/press/press.js';
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Drawn, Point, Shape } from '../drawing.js';
+import { labelWidth } from '../labelWidth.js';
 import { polygon, polyline, rectangle } from '../path.js';
 import { capacityLabel, capacityTable, capacityTitle } from './capacityText.js';
 import { commonThicknessesMm } from './commonSizes.js';
@@ -127,7 +128,7 @@ function trackShapes({ grade, line }: Track, at: number, plot: Plot): Shape[] {
     ? [
         {
           kind: 'text',
-          x: plot.x(place.thicknessMm) + 8,
+          x: Math.min(plot.x(place.thicknessMm) + 8, plot.x(plot.toMm) + 8 - labelWidth(grade.name)),
           y: plot.y(clamp(place.ratingMm, plot)) - 2,
           text: grade.name,
           strong: true,

@@ -1,10 +1,6 @@
-/** Of the widest letters used; the font is the host's. */
-const widthPerLetter = 7.2;
-const padding = 10;
+import { labelWidth } from '../labelWidth.js';
 
 export const rowHeight = 22;
-
-export const labelWidth = (text: string) => text.length * widthPerLetter + padding;
 
 /** Labels in rows beside the part, row 0 next to it: none lies over another, and all stay in the drawing. */
 export class Band {

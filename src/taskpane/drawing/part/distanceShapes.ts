@@ -1,5 +1,6 @@
 import type { Shape } from '../drawing.js';
-import { type Band, labelWidth, rowHeight } from './band.js';
+import { labelWidth } from '../labelWidth.js';
+import { type Band, rowHeight } from './band.js';
 import { acrossDimension, alongDimension } from './dimensions.js';
 import type { Distance } from './distances.js';
 import { freeLevel, type Obstacle } from './freeLevel.js';

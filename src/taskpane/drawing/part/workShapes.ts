@@ -1,6 +1,7 @@
 import type { Shape } from '../drawing.js';
+import { labelWidth } from '../labelWidth.js';
 import { polyline, segment } from '../path.js';
-import { type Band, labelWidth } from './band.js';
+import type { Band } from './band.js';
 import type { Bent } from './bends.js';
 import { edgeAcrossMm, type End, endAlongMm, type Ends } from './contour.js';
 import { rowY } from './distanceShapes.js';
