@@ -1,4 +1,5 @@
 import type { Model, UID } from '@odoo/o-spreadsheet';
+import { ruleRanges, type RuleRanges } from './ruleRanges';
 
 export interface GivenHeader {
   /** Pixels; undefined for a row as high as what is in it. */
@@ -14,12 +15,14 @@ export interface GivenSheet {
   gridLines: boolean;
   visible: boolean;
   color: string | undefined;
+  rules: RuleRanges;
 }
 
 /** Width of columns that nobody gave one. */
 export const usualColumn = 96;
 
-export function sheetNow({ getters }: Model, sheetId: UID): GivenSheet {
+export function sheetNow(model: Model, sheetId: UID): GivenSheet {
+  const { getters } = model;
   const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
   const { numberOfRows, numberOfCols } = getters.getSheetSize(sheetId);
   return {
@@ -35,5 +38,6 @@ export function sheetNow({ getters }: Model, sheetId: UID): GivenSheet {
     gridLines: getters.getGridLinesVisibility(sheetId),
     visible: getters.isSheetVisible(sheetId),
     color: getters.getSheet(sheetId).color,
+    rules: ruleRanges(model, sheetId),
   };
 }

@@ -1,5 +1,6 @@
 import type { Worksheet } from '../../xlsx';
 import { readLayout } from './layout';
+import { ruleId } from './ruleRanges';
 import type { Styles } from './styles';
 
 const pixelsPerCharacter = 7.5;
@@ -42,7 +43,7 @@ export function layoutData(
       if (!style) return [];
       const { textColor, fillColor, bold } = style;
       return {
-        id: `colour${at + 1}`,
+        id: ruleId(at),
         ranges: rule.ranges,
         stopIfTrue: rule.stops,
         rule: {

@@ -1,7 +1,7 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
 
-const { topbarMenuRegistry, cellMenuRegistry } = untyped as typeof Engine.registries;
+const { topbarMenuRegistry, cellMenuRegistry, cellPopoverRegistry } = untyped as typeof Engine.registries;
 
 /** Entries of the grid's menus for things that a saved workbook would not hold, with the menus they are in. */
 const unsaved: readonly (readonly [entry: string, ...menus: string[]])[] = [
@@ -35,6 +35,8 @@ const unsavedHere = new Set([
 export function hideWhatIsNotSaved(): void {
   for (const [entry, ...menus] of unsaved)
     topbarMenuRegistry.replaceChild(entry, menus, { id: entry, name: entry, isVisible: () => false });
+  // Links have a key of their own.
+  cellPopoverRegistry.replace('LinkEditor', { onOpen: () => ({ isOpen: false }) });
   // The menu of a sheet is made anew each time it opens: what all menus have in common is changed.
   const menus = Object.getPrototypeOf(cellMenuRegistry) as typeof cellMenuRegistry;
   const { getMenuItems } = menus;

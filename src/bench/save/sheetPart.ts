@@ -8,6 +8,7 @@ import { finishCells } from './finishCells';
 import { withHeaders } from './headers/headerChanges';
 import { movedCells, type FileCells } from './moved/movedCells';
 import type { SheetMove } from './moved/sheetMoves';
+import { withRuleRanges } from './sheet/ruleRanges';
 import { withMerges } from './sheet/merges';
 import { withTabColor } from './sheet/tabColor';
 import { withUnselected, withView } from './sheet/sheetView';
@@ -24,7 +25,13 @@ export interface FileSheet extends FileCells {
 }
 
 const nothing = { strings: [], date1904: false, dynamicMetadata: new Set<string>() };
-const newSheet = { frozen: { rows: 0, columns: 0 }, gridLines: true, visible: true, color: undefined };
+const newSheet = {
+  frozen: { rows: 0, columns: 0 },
+  gridLines: true,
+  visible: true,
+  color: undefined,
+  rules: new Map(),
+};
 
 /** A sheet's part as the grid has the sheet now, and whether formulas went. */
 export function sheetPart(
@@ -50,6 +57,7 @@ export function sheetPart(
   const before = given ?? { rows: [], columns: [], ...newSheet };
   let xml = withChanges(file, changes, mark);
   xml = withHeaders(xml, now, given, move);
+  if (given) xml = withRuleRanges(xml, now.rules, given.rules, move);
   xml = withMerges(xml, file.merged, book.getters.getMerges(id));
   xml = withView(xml, now, before);
   if ((now.color || undefined) !== (before.color || undefined)) xml = withTabColor(xml, now.color);

@@ -46,6 +46,13 @@ describe('the menus of the grid', () => {
     for (const entry of ['format_bold', 'insert_sheet', 'freeze_panes']) expect(above).toContain(entry);
   });
 
+  it('have no key for links either', () => {
+    const position = { sheetId: 'any', col: 0, row: 0 };
+    expect(registries.cellPopoverRegistry.get('LinkEditor').onOpen?.(position, {} as never)).toEqual({
+      isOpen: false,
+    });
+  });
+
   it('of a sheet is made of the same kind of menu', () => {
     const menu = new (cellMenuRegistry.constructor as new () => typeof cellMenuRegistry)();
     menu

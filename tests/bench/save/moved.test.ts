@@ -6,7 +6,7 @@ import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { sheetNow } from '../../../src/bench/open/givenSheet.js';
 import { openWorkbook, readSheetValues } from '../../../src/xlsx/index.js';
 import { zipParts } from '../../xlsx/support/buildWorkbook.js';
-import { cell, functions, openExample } from '../support/openExample.js';
+import { cell, exampleBytes, functions, openExample } from '../support/openExample.js';
 import { partOf, sheetParts } from '../support/styledWorkbook.js';
 
 const office = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
@@ -169,6 +169,35 @@ describe('saving a sheet from which rows and columns went', () => {
     const moved = cells?.index.get(2 * 16_384 + 2) ?? -1;
     expect([cells?.formulas[moved]?.text, cells?.values[moved]]).toEqual(['A3*2', 2]);
     expect(saveBook(openBook(bytes, functions)).bytes).toEqual(bytes);
+  });
+});
+
+describe('saving colour rules', () => {
+  const rules = (open: OpenBook) => {
+    const { sheetId } = cell(open.book, 'Quote', 'A1');
+    return open.book.getters.getConditionalFormats(sheetId).map(({ id, ranges }) => ({ id, ranges }));
+  };
+
+  it('has them on cells that were copied to where there were none, with the same colours', () => {
+    const open = openExample();
+    const before = rules(open);
+    const { model } = open.book;
+    model.selection.selectCell(17, 5);
+    model.dispatch('COPY');
+    model.dispatch('PASTE', { target: [{ top: 59, bottom: 59, left: 17, right: 17 }] });
+    expect(rules(open)).not.toEqual(before);
+    const { bytes } = saveBook(open);
+    expect(rules(openBook(bytes, functions)).map(({ ranges }) => [...ranges].sort())).toEqual(
+      rules(open).map(({ ranges }) => [...ranges].sort()),
+    );
+    expect(part(bytes)).toMatch(/sqref="[^"]*R60[^"]*"/);
+  });
+
+  it('leaves them as they are otherwise', () => {
+    const bytes = part(saveBook(openExample()).bytes);
+    const ranges = (xml: string) => xml.match(/<conditionalFormatting sqref="[^"]*"/g);
+    expect(ranges(bytes)).toEqual(ranges(partOf(exampleBytes(), 'xl/worksheets/sheet1.xml')));
+    expect(ranges(bytes)?.length).toBeGreaterThan(0);
   });
 });
 
