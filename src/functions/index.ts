@@ -4,7 +4,7 @@ import { readShopFromWorkbook } from './shop/readShopFromWorkbook.js';
 import { ShopRegistry } from './shop/registry.js';
 import { StartUp } from './shop/startUp.js';
 import type { HostInput } from './hostValue.js';
-import { type Runtime, type SheetErrorCode, workingForPane, wrap } from './wrapper.js';
+import { helpForPane, type Runtime, type SheetErrorCode, workingForPane, wrap } from './wrapper.js';
 
 // The one classic script the host loads: every function is associated before the script ends.
 const shops = new ShopRegistry();
@@ -26,5 +26,6 @@ for (const descriptor of catalogue) CustomFunctions.associate(descriptor.name, w
 // The workbook's shop is read once, at once; the pane, in the same runtime, shows what came of it, and the steps
 // of the calls it is shown.
 const workingOf = (name: string, inputs: readonly HostInput[]) => workingForPane(name, inputs, runtime);
-Object.assign(globalThis, { tonrowStartUp: startUp, tonrowWorkings: { workingOf } });
+const helpOf = (name: string) => helpForPane(name, runtime);
+Object.assign(globalThis, { tonrowStartUp: startUp, tonrowWorkings: { workingOf, helpOf } });
 void coldStart.begin();

@@ -85,10 +85,26 @@ export function workingForPane(name: string, inputs: readonly HostInput[], runti
   }
 }
 
+/** What a pane shows of a function: its purpose, and its arguments as users see them. */
+export interface FunctionHelp {
+  purpose: string;
+  arguments: readonly { label: string; omitted?: string }[];
+}
+
+export function helpForPane(name: string, { catalogue }: Runtime): FunctionHelp | undefined {
+  const descriptor = catalogue.find((each) => each.name === name);
+  if (!descriptor) return undefined;
+  const given = Object.entries(descriptor.arguments).map(([key, { omitted }]) => ({
+    label: argumentLabel(key),
+    ...(omitted === undefined ? {} : { omitted }),
+  }));
+  return { purpose: descriptor.purpose, arguments: given };
+}
+
 /** Runs another function for its steps: the same code with the same arguments, not a second implementation. */
 function workingOf(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {
   const descriptor = runtime.catalogue.find((each) => each.name === name);
-  if (!descriptor) throw new Error(`there is no function ${name}`);
+  if (!descriptor) throw new Error(`There is no function TONROW.${name}: look at its spelling.`);
   const working = new Working();
   call(descriptor, inputs, runtime, working);
   const { unit } = shopOf(Object.entries(descriptor.arguments), inputs, runtime.shops);

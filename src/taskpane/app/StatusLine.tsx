@@ -68,6 +68,13 @@ function stampLine(shop: ShopState): string {
 }
 
 function Stale({ shop, errors }: { shop: ShopState; errors: number }) {
+  if (shop.kind === 'none' && errors > 0)
+    return (
+      <div>
+        {counted(errors, 'row of a checked list shows', 'rows of checked lists show')} an error, since the
+        shop sheet is gone: undo that, or add a shop sheet.
+      </div>
+    );
   if (shop.kind !== 'ready') return null;
   const { shown } = shop;
   const { stamp, hash } = shop.shop;

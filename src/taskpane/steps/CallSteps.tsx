@@ -3,7 +3,9 @@ import { useMemo } from 'react';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { type Area, cellAddress } from '../../workbook/area.js';
 import type { ShopState } from '../shared/shopState.js';
+import { shortText } from '../shared/shortText.js';
 import { CapacitySection } from './CapacitySection.js';
+import { functionWorkings } from './functionWorkings.js';
 import { selectedOfCall } from './selectedOfCall.js';
 import { StepList } from './StepList.js';
 import { useStepsStyles } from './stepsStyles.js';
@@ -21,16 +23,29 @@ export function CallSteps({ subject, shop: state, goTo }: CallStepsInput) {
   const styles = useStepsStyles();
   const shop = state.kind === 'ready' ? state.shop : undefined;
   const worked = useMemo(() => workedCall(subject), [subject]);
+  const help = useMemo(() => functionWorkings()?.helpOf(subject.name), [subject]);
   const hole = useMemo(() => shop && selectedOfCall(subject, shop), [subject, shop]);
   return (
     <>
       <section className={styles.part} aria-label="Cell">
         <h2 className={styles.heading}>TONROW.{subject.name}</h2>
-        <ol className={styles.list}>
+        {help && <p className={styles.quiet}>{help.purpose}</p>}
+        {subject.shown !== '' && (
+          <p className={styles.text}>
+            The cell shows <strong>{shortText(subject.shown, 120)}</strong>
+          </p>
+        )}
+        <dl className={styles.values}>
           {subject.arguments.map((argument, at) => (
-            <Given key={at} argument={argument} goTo={goTo} />
+            <Given
+              key={at}
+              label={help?.arguments[at]?.label ?? `Argument ${at + 1}`}
+              omitted={help?.arguments[at]?.omitted}
+              argument={argument}
+              goTo={goTo}
+            />
           ))}
-        </ol>
+        </dl>
         <div className={styles.actions}>
           <Button onClick={() => goTo(subject.cell)}>Go to {cellAddress(subject.cell)}</Button>
         </div>
@@ -47,18 +62,32 @@ export function CallSteps({ subject, shop: state, goTo }: CallStepsInput) {
   );
 }
 
-function Given({ argument, goTo }: { argument: SubjectArgument; goTo: (area: Area) => void }) {
+interface GivenInput {
+  label: string;
+  /** What it stands for when it is left out. */
+  omitted: string | undefined;
+  argument: SubjectArgument;
+  goTo: (area: Area) => void;
+}
+
+function Given({ label, omitted, argument, goTo }: GivenInput) {
   const styles = useStepsStyles();
   const { written, area, values } = argument;
   return (
-    <li className={styles.given}>
-      <span className={styles.text}>{shownCells(values)}</span>
-      {area && (
-        <Link as="button" aria-label={`Go to ${written}`} onClick={() => goTo(area)}>
-          {written}
-        </Link>
-      )}
-    </li>
+    <>
+      <dt className={styles.term}>{label}</dt>
+      <dd className={styles.value}>
+        {written === '' ? `left out: ${omitted ?? 'blank'}` : shownCells(values)}
+        {area && (
+          <>
+            {' '}
+            <Link as="button" aria-label={`Go to ${written}`} onClick={() => goTo(area)}>
+              {written}
+            </Link>
+          </>
+        )}
+      </dd>
+    </>
   );
 }
 
@@ -68,6 +97,6 @@ const longest = 60;
 function shownCells(values: readonly (readonly CellValue[])[]): string {
   const count = values.reduce((sum, row) => sum + row.length, 0);
   if (count > 1) return `${count} cells`;
-  const text = String(values[0]?.[0] ?? 'left out');
+  const text = String(values[0]?.[0] ?? 'blank');
   return text.length > longest ? `${text.slice(0, longest)}…` : text;
 }

@@ -8,6 +8,12 @@ export interface WorkedCall {
   unit: LengthUnit;
 }
 
+/** What a function is for, and its arguments as users see them. */
+export interface FunctionHelp {
+  purpose: string;
+  arguments: readonly { label: string; omitted?: string }[];
+}
+
 /**
  * What the functions offer a pane that lives in the same runtime: the working of a call, from the code that computes
  * it. They put it on the global object as `tonrowWorkings`.
@@ -15,6 +21,8 @@ export interface WorkedCall {
 export interface FunctionWorkings {
   /** Arguments left out are null. Throws an error with one sentence where the call is refused. */
   workingOf(name: string, inputs: readonly (CellValue[][] | null)[]): WorkedCall;
+  /** Undefined for a name that is no function. */
+  helpOf(name: string): FunctionHelp | undefined;
 }
 
 export function functionWorkings(): FunctionWorkings | undefined {

@@ -58,6 +58,7 @@ function Shown({ state, shop, goTo, again }: ShownInput) {
   const styles = useStepsStyles();
   if (state.kind === 'reading' || shop.kind === 'loading')
     return <Spinner label="Reading what is selected" />;
+  if (state.kind === 'failed' && shop.kind === 'none') return <NoShop shop={shop} />;
   if (state.kind === 'failed')
     return (
       <div className={styles.part} role="alert">
@@ -91,7 +92,7 @@ function NoShop({ shop }: { shop: Exclude<ShopState, { kind: 'ready' | 'loading'
     <p className={styles.text} role="status">
       {shop.kind === 'broken'
         ? `The shop of this workbook cannot be read: ${shop.message}`
-        : 'This row has no shop to be checked against: add the shop sheet first, at the place Shop.'}
+        : 'This workbook has no shop sheet to check against. Where it was deleted, undo that; else add the shop sheet at the place Shop.'}
     </p>
   );
 }

@@ -19,17 +19,17 @@ export async function readSubject(workbook: Workbook): Promise<Subject> {
   if (!selected) return nothing;
   const cell = cellOf(selected, 0, 0);
   const tables = await workbook.tables();
-  const [read] = await workbook.read([cell], ['formulas']);
+  const [read] = await workbook.read([cell], ['formulas', 'text']);
   const formula = read?.formulas[0]?.[0];
   if (typeof formula === 'string' && callsUs(formula))
-    return subjectOfFormula(workbook, formula, cell, tables);
+    return subjectOfFormula(workbook, formula, { cell, shown: read?.text[0]?.[0] ?? '' }, tables);
   return (await rowOfTable(workbook, cell, tables)) ?? (await rowOfSpill(workbook, cell, tables)) ?? nothing;
 }
 
 async function subjectOfFormula(
   workbook: Workbook,
   formula: string,
-  cell: Area,
+  { cell, shown }: { cell: Area; shown: string },
   tables: readonly Table[],
 ): Promise<Subject> {
   const call = formulaCall(formula);
@@ -45,7 +45,16 @@ async function subjectOfFormula(
     );
   const given = await argumentsOf(workbook, call, cell, tables);
   if (typeof given === 'string') return unclear(cell, given);
-  if (call.name !== 'ROWCHECK') return { kind: 'call', name: call.name, arguments: given, cell };
+  if (call.name === 'WORKING') {
+    // Its steps are those of the function it shows.
+    const [named, ...rest] = given;
+    const name = String(named?.values[0]?.[0] ?? '')
+      .trim()
+      .toUpperCase()
+      .replace(/^TONROW\./, '');
+    return { kind: 'call', name, arguments: rest, cell, shown: '' };
+  }
+  if (call.name !== 'ROWCHECK') return { kind: 'call', name: call.name, arguments: given, cell, shown };
   const [headings, row] = given;
   return {
     kind: 'row',

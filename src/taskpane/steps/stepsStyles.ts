@@ -13,7 +13,6 @@ export const useStepsStyles = makeStyles({
   quiet: { margin: 0, color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
   actions: { display: 'flex', flexWrap: 'wrap', gap: '8px' },
   list: { margin: 0, padding: 0, listStyleType: 'none', display: 'grid', rowGap: '12px' },
-  given: { display: 'flex', flexWrap: 'wrap', columnGap: '12px', minWidth: 0 },
   step: {
     borderLeft: `3px solid ${tokens.colorNeutralStroke1}`,
     paddingLeft: '10px',
@@ -23,7 +22,12 @@ export const useStepsStyles = makeStyles({
   },
   title: { margin: 0, fontSize: tokens.fontSizeBase300, fontWeight: tokens.fontWeightSemibold },
   formula: { margin: 0, fontFamily: tokens.fontFamilyMonospace, overflowWrap: 'anywhere' },
-  values: { margin: 0, display: 'grid', gridTemplateColumns: 'minmax(0, 1fr) auto', columnGap: '12px' },
+  values: {
+    margin: 0,
+    display: 'grid',
+    gridTemplateColumns: 'minmax(0, 1fr) minmax(0, auto)',
+    columnGap: '12px',
+  },
   term: { color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
   value: { margin: 0, textAlign: 'right', overflowWrap: 'anywhere' },
   result: { fontWeight: tokens.fontWeightSemibold },

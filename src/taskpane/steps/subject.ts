@@ -12,8 +12,8 @@ export interface SubjectArgument {
 export type Subject =
   /** A row of a parts list, with its headings. */
   | { kind: 'row'; headings: CellValue[]; cells: CellValue[]; area: Area }
-  /** A call of another function of ours. */
-  | { kind: 'call'; name: string; arguments: SubjectArgument[]; cell: Area }
+  /** A call of another function of ours, and what its cell shows. */
+  | { kind: 'call'; name: string; arguments: SubjectArgument[]; cell: Area; shown: string }
   /** A call that cannot be shown, and why. */
   | { kind: 'unclear'; message: string; cell: Area }
   | { kind: 'nothing' };

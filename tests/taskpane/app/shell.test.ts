@@ -93,6 +93,24 @@ describe('a proposed change', () => {
     expect(workbook.memory.sheets.has('Shop')).toBe(true);
   });
 
+  it('of the shop is not taken back while rows are checked with it', async () => {
+    const workbook = await open('empty');
+    await pane.click('Add shop sheet');
+    await pane.click('Write');
+    await pane.says('Written: Add shop sheet.');
+    workbook.type('Sheet1', 0, 0, [
+      ['Section', 'Verdict'],
+      ['PL3/8X6', 'OK'],
+    ]);
+    const area = { sheet: 'Sheet1', row: 0, column: 0, rows: 2, columns: 2 };
+    workbook.memory.tables.push({ name: 'Parts', area, hasTotals: false });
+    await pane.click('Take back');
+    await pane.says(
+      '1 row is checked with this shop: remove the check columns first. Nothing was taken back.',
+    );
+    expect(workbook.memory.sheets.has('Shop')).toBe(true);
+  });
+
   it('is not taken back over work that somebody did since, and says why', async () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');
@@ -151,6 +169,17 @@ describe('what is true of the whole workbook', () => {
       else await pane.says(unknown);
     },
   );
+
+  it('the status says that the shop sheet of checked rows is gone', async () => {
+    const workbook = await open('empty');
+    workbook.type('Sheet1', 0, 0, [
+      ['Section', 'Verdict'],
+      ['PL3/8X6', '#REF!'],
+    ]);
+    const area = { sheet: 'Sheet1', row: 0, column: 0, rows: 2, columns: 2 };
+    workbook.memory.tables.push({ name: 'Parts', area, hasTotals: false });
+    await pane.says('1 row of a checked list shows an error, since the shop sheet is gone');
+  });
 
   it('the status says when the shop cell shows an older shop', async () => {
     const workbook = await open('shop');

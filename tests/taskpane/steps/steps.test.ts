@@ -59,7 +59,7 @@ describe('the steps of a row', () => {
     expect(page.querySelector('h2')?.textContent).toBe('A1');
     expect(text()).toContain('Edge short');
     expect(text()).toMatch(
-      /Decided by end distance · 36 % of the rating for [a-z ]+[^·]*, \d+\.\d+ US ton · Bay B/,
+      /Decided by end distance · 36 % of the rating for [a-z ]+[^·]*, \d+\.\d+ US ton · Bay A/,
     );
     expect(text()).toContain('end distance 1 in is under 1-1/4');
   });
@@ -68,9 +68,9 @@ describe('the steps of a row', () => {
     await rowShown(2);
     const steps = () => page.querySelectorAll('section[aria-label=Working] li');
     expect(steps()).toHaveLength(6);
-    expect(steps()[5]?.textContent).toContain('e ≥ max(code, w + d / 2)');
-    expect(steps()[5]?.textContent).toContain('Edge short');
-    expect(steps()[5]?.textContent).toContain('Source: AISC, sheared edge, bolt 3/4 in');
+    expect(steps()[4]?.textContent).toContain('e ≥ max(code, w + d / 2)');
+    expect(steps()[4]?.textContent).toContain('Edge short');
+    expect(steps()[4]?.textContent).toContain('Source: AISC, sheared edge, bolt 3/4 in (code)');
     const all = [...page.querySelectorAll('button')].find(({ textContent }) =>
       textContent?.startsWith('Show all'),
     );
@@ -142,8 +142,17 @@ describe('the steps of a call', () => {
       punchForceN({ cutPerimeterMm: 100, thicknessMm: 10, shearStrengthMPa: 400 }, working);
       return { steps: working.steps, unit: 'in' as const };
     });
-    Object.assign(globalThis, { tonrowWorkings: { workingOf } });
+    const helpOf = () => ({
+      purpose: 'Force to punch a hole',
+      arguments: [{ label: 'Hole' }, { label: 'Thickness' }, { label: 'Grade' }, { label: 'Shop' }],
+    });
+    Object.assign(globalThis, { tonrowWorkings: { workingOf, helpOf } });
     await callShown();
+    const facts = [...page.querySelectorAll('section[aria-label=Cell] dt')];
+    expect(facts.map(({ textContent }) => textContent)).toEqual(['Hole', 'Thickness', 'Grade', 'Shop']);
+    expect(facts[0]?.nextElementSibling?.textContent).toBe('13/16 B13');
+    expect(text()).toContain('Force to punch a hole');
+    expect(text()).toContain('The cell shows 23.9');
     expect(workingOf).toHaveBeenCalledWith('PUNCHFORCE', [
       [['13/16']],
       [['3/8']],
@@ -158,9 +167,10 @@ describe('the steps of a call', () => {
     const workingOf = () => {
       throw new Error("Hole: 'x' is not a hole.");
     };
-    Object.assign(globalThis, { tonrowWorkings: { workingOf } });
+    Object.assign(globalThis, { tonrowWorkings: { workingOf, helpOf: () => undefined } });
     await callShown();
     expect(text()).toContain("Hole: 'x' is not a hole.");
+    expect(text()).toContain('Argument 1');
   });
 
   it('say what to do where the functions are not here, and still draw the hole', async () => {
@@ -187,7 +197,7 @@ describe('the place without steps', () => {
     const book = quoteBook();
     book.selected = [cell('Quote', listRow + 1, 0)];
     await show(book, { kind: 'none' });
-    expect(text()).toContain('add the shop sheet first');
+    expect(text()).toContain('This workbook has no shop sheet to check against.');
     await show(book, { kind: 'broken', message: 'The cell is empty.' });
     expect(text()).toContain('The cell is empty.');
   });

@@ -3,6 +3,8 @@ import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
 import { WorkbookError } from '../../../workbook/workbookError.js';
 import type { Revert } from '../../../workbook/write/step.js';
+import { readCheckedLists } from '../checkedLists.js';
+import { counted } from './describeStep.js';
 import type { Making, Previewed, Proposal } from './proposal.js';
 
 /** Where a proposed change is. */
@@ -67,6 +69,11 @@ export function useChanges(workbook: Workbook) {
     if (!newest) return;
     setRefusal(undefined);
     try {
+      const hanging = await hangingRows(newest, workbook);
+      if (hanging > 0)
+        return setRefusal(
+          `${counted(hanging, 'row is', 'rows are')} checked with this shop: remove the check columns first. Nothing was taken back.`,
+        );
       await newest.revert.run();
       setWritten(older);
     } catch (error) {
@@ -84,6 +91,13 @@ export function useChanges(workbook: Workbook) {
     close: () => setStage(undefined),
     closeTrouble: () => setTrouble(undefined),
   };
+}
+
+/** Rows that would show errors without what a change made: those checked with the shop cell it named. */
+async function hangingRows({ revert }: Written, workbook: Workbook): Promise<number> {
+  if (!revert.plan.steps.some(({ kind }) => kind === 'name')) return 0;
+  const lists = await readCheckedLists(workbook);
+  return lists.reduce((sum, { rows }) => sum + rows, 0);
 }
 
 async function stageFor(asked: Proposal | Making, workbook: Workbook): Promise<Stage> {
