@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import ExcelJS from 'exceljs';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
@@ -162,6 +163,28 @@ describe('opening and saving', () => {
     await page.locator('#file-name', { hasText: 'dropped.xlsx' }).waitFor();
     expect([...(await savedFile(page))]).toEqual(bytes);
     expect(troubles).toEqual([]);
+  });
+
+  it('asks too when only a look was changed, and saves it', async () => {
+    open = await openPage(bench);
+    const { page, troubles } = open;
+    await goTo(page, 'Quote', 'A6');
+    await page.keyboard.press('Control+b');
+    await page.getByRole('button', { name: 'Example quote' }).click();
+    await page.getByRole('button', { name: 'Stay' }).click();
+    const saved = new ExcelJS.Workbook();
+    await saved.xlsx.load((await savedFile(page)) as never);
+    expect(saved.getWorksheet('Quote')?.getCell('A6').font.bold).toBe(true);
+    expect(saved.getWorksheet('Quote')?.getCell('A7').font.bold).not.toBe(true);
+    expect(troubles).toEqual([]);
+  });
+
+  it('does not ask when nothing was changed', async () => {
+    open = await openPage(bench);
+    const { page } = open;
+    await goTo(page, 'Shop', 'B7');
+    await page.getByRole('button', { name: 'Empty workbook' }).click();
+    await page.locator('#file-name', { hasText: 'workbook.xlsx' }).waitFor();
   });
 
   it('begins with an empty workbook, which is saved as it is', async () => {

@@ -4,4 +4,5 @@ declare module '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js' {
   export const Spreadsheet: typeof import('@odoo/o-spreadsheet').Spreadsheet;
   export const UIPlugin: typeof import('@odoo/o-spreadsheet').UIPlugin;
   export const helpers: typeof import('@odoo/o-spreadsheet').helpers;
+  export const isCoreCommand: (command: { type: string }) => boolean;
 }

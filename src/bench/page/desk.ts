@@ -1,3 +1,4 @@
+import { isCoreCommand } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import { WorkbookRefused } from '../../xlsx';
 import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook';
 import { GridWorkbook } from '../port/gridWorkbook';
@@ -76,11 +77,17 @@ export class Desk {
     offerCopies(() => ({ name, bytes: saveBook(opened).bytes }), give);
     const workbook = new GridWorkbook(opened.book);
     const clearPane = mountPane(pane, workbook);
+    const { model } = opened.book;
+    // Widths and looks are changes too, of which the pane is not told.
+    model.on('command-dispatched', this, (given: unknown) => {
+      const command = given as { type: string };
+      if (isCoreCommand(command) || command.type === 'UNDO' || command.type === 'REDO') this.changed = true;
+    });
     const stop = await workbook.watch(({ kind }) => {
-      if (kind === 'cells' || kind === 'moved' || kind === 'sheets') this.changed = true;
       if (kind === 'selected' || kind === 'calculated') speech.ofCell(cellNote(opened));
     });
     this.clear = () => {
+      model.off('command-dispatched', this);
       void stop();
       clearPane();
       clearGrid();

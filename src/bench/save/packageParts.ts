@@ -52,7 +52,7 @@ export class PackageParts {
     const taken = new Set([...before.matchAll(/\bId\s*=\s*["']([^"']*)/g)].map((match) => match[1]));
     let number = 1;
     while (taken.has(`rId${number}`)) number++;
-    const relationship = `<Relationship Id="rId${number}" Type="${relationshipTypes}/${type}" Target="/${to}"/>`;
+    const relationship = `<Relationship Id="rId${number}" Type="${relationshipTypes}/${type}" Target="${relativeTarget(from, to)}"/>`;
     this.set(part, insertBefore(before, 'Relationships', relationship));
     return `rId${number}`;
   }
@@ -148,4 +148,12 @@ export function withoutElement(xml: string, element: string, attribute: string, 
     return xml.slice(0, start) + xml.slice(reader.position);
   }
   return xml;
+}
+
+/** A part as seen from another: `../tables/table1.xml`. Some readers take targets from the root for missing. */
+function relativeTarget(from: string, to: string): string {
+  const [here, there] = [from.split('/').slice(0, -1), to.split('/')];
+  let shared = 0;
+  while (shared < here.length && here[shared] === there[shared]) shared++;
+  return [...here.slice(shared).map(() => '..'), ...there.slice(shared)].join('/');
 }

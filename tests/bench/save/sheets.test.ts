@@ -2,7 +2,9 @@ import '../support/engineOnNode.js';
 import ExcelJS from 'exceljs';
 import { describe, expect, it } from 'vitest';
 import { openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
+import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
+import type { Step } from '../../../src/workbook/write/step.js';
 import { sheetNow } from '../../../src/bench/open/givenSheet.js';
 import { openWorkbook, parseZone, readSheetValues } from '../../../src/xlsx/index.js';
 import { buildWorkbook, formula } from '../../xlsx/support/buildWorkbook.js';
@@ -17,6 +19,27 @@ async function readByOthers(bytes: Uint8Array): Promise<ExcelJS.Workbook> {
   await workbook.xlsx.load(bytes as never);
   return workbook;
 }
+
+describe('saving a new sheet with a table', () => {
+  it('names the parts as other programs do, so that they find them', async () => {
+    const open = openExample();
+    const port = new GridWorkbook(open.book);
+    const area = { sheet: 'More', row: 0, column: 0, rows: 2, columns: 2 };
+    const contents = [
+      ['Mark', 'Qty'],
+      ['P1', 2],
+    ];
+    const steps: Step[] = [
+      { kind: 'sheet', name: 'More' },
+      { kind: 'cells', area, contents },
+      { kind: 'table', name: 'Extra', area },
+    ];
+    await port.write(await port.plan(steps));
+    const sheet = (await readByOthers(saveBook(open).bytes)).getWorksheet('More');
+    expect(sheet?.getTable('Extra').name).toBe('Extra');
+    expect(sheet?.getCell('B2').value).toBe(2);
+  });
+});
 
 describe('saving widths and heights', () => {
   it('stores a column and a row that were made wider and higher, the others as they were', async () => {
