@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Look, type OpenPane, PaneBrowser } from './pane/paneBrowser.js';
+import { everyLook, type Look, type OpenPane, PaneBrowser } from './pane/paneBrowser.js';
 
 let browser: PaneBrowser;
 let pane: OpenPane | undefined;
@@ -12,13 +12,6 @@ afterEach(async () => {
   pane = undefined;
 });
 
-const looks: Look[] = [
-  { name: 'light-320', width: 320 },
-  { name: 'light-450', width: 450 },
-  { name: 'dark-320', width: 320, dark: true },
-  { name: 'forced-450', width: 450, forced: true },
-];
-
 /** Goes through screens and gathers what is wrong with each. */
 async function faultsOf(open: OpenPane, screens: Record<string, () => Promise<void>>): Promise<string[]> {
   const faults: string[] = [];
@@ -30,7 +23,7 @@ async function faultsOf(open: OpenPane, screens: Record<string, () => Promise<vo
   return [...faults, ...open.errors];
 }
 
-describe.each(looks)('for everybody to use, $name', (look) => {
+describe.each(everyLook)('for everybody to use, $name', (look) => {
   it('the first screen, the preview, and the shop', async () => {
     const open = (pane = await browser.open('empty', look));
     const faults = await faultsOf(open, {

@@ -1,6 +1,7 @@
 import { mountPane } from '../../../src/taskpane/index.js';
 import { MemoryWorkbook } from '../../taskpane/support/memoryWorkbook.js';
 import { fillWorkbook } from '../../taskpane/support/workbooks.js';
+import { quoteBook } from '../../taskpane/steps/quoteBook.js';
 
 declare global {
   interface Window {
@@ -10,7 +11,7 @@ declare global {
 }
 
 const kind = new URLSearchParams(location.search).get('workbook') ?? 'empty';
-window.tonrow = new MemoryWorkbook('Sheet1');
+window.tonrow = kind === 'quote' ? quoteBook() : new MemoryWorkbook('Sheet1');
 const pane = document.querySelector<HTMLElement>('#pane');
 if (!pane) throw new Error('no #pane');
 const element = pane;

@@ -1,4 +1,4 @@
-import { copyFileSync, mkdirSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
@@ -23,7 +23,15 @@ function build(): Promise<void> {
   });
 }
 
-/** The pane alone in a browser, over a workbook in memory. */
+/** The policy that the pane is shipped with. */
+function shippedPolicy(): string {
+  const page = readFileSync(path.join(root, 'manifest/taskpane.html'), 'utf8');
+  const policy = /content="(default-src[^"]+)"/.exec(page)?.[1];
+  if (policy === undefined) throw new Error('The shipped page has no policy.');
+  return policy;
+}
+
+/** The pane alone in a browser, under the policy it is shipped with, over a workbook in memory. */
 export class PaneBrowser {
   private constructor(
     private readonly browser: Browser,
@@ -32,7 +40,9 @@ export class PaneBrowser {
 
   static async start(): Promise<PaneBrowser> {
     await build();
-    copyFileSync(path.join(here, 'page.html'), path.join(folder, 'index.html'));
+    const page = readFileSync(path.join(here, 'page.html'), 'utf8').replace('{{policy}}', shippedPolicy());
+    writeFileSync(path.join(folder, 'index.html'), page);
+    copyFileSync(path.join(root, 'manifest/pages.css'), path.join(folder, 'pages.css'));
     const [browser, server] = await Promise.all([launchChromium(), serve(folder)]);
     return new PaneBrowser(browser, server);
   }
@@ -68,6 +78,13 @@ export interface Look {
   forced?: boolean;
 }
 
+/** Every look in which a place must be as it should. */
+export const everyLook: readonly Look[] = [320, 450].flatMap((width) => [
+  { name: `light-${width}`, width },
+  { name: `dark-${width}`, width, dark: true },
+  { name: `forced-${width}`, width, forced: true },
+]);
+
 export class OpenPane {
   constructor(
     readonly page: Page,
@@ -91,13 +108,23 @@ export class OpenPane {
     await this.page.getByText(text).first().waitFor();
   }
 
+  /** Selects a cell, rows and columns counted from 0. */
+  async select(sheet: string, row: number, column: number): Promise<void> {
+    await this.page.evaluate(
+      ([name, down, across]) => {
+        window.tonrow.select({ sheet: name, row: down, column: across, rows: 1, columns: 1 });
+      },
+      [sheet, row, column] as const,
+    );
+  }
+
   /** What axe finds serious or critical, text smaller than 12 px, and whatever is wider than the pane. */
   async faults(): Promise<string[]> {
     await this.page.waitForTimeout(150); // Motion is reduced, not absent.
     await this.page.evaluate(axe.source);
     const found = await this.page.evaluate(async () => {
       const { axe: runner } = window as unknown as { axe: typeof axe };
-      const { violations } = await runner.run(document, { resultTypes: ['violations'] });
+      const { violations } = await runner.run(document, { resultTypes: ['violations'], iframes: false });
       const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
       return serious.map(
         ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
@@ -143,10 +170,50 @@ export class OpenPane {
     throw new Error(`the keyboard does not reach ${String(name)}`);
   }
 
+  /**
+   * Controls that the Tab key does not reach, by name. Of tabs and radio buttons it reaches the chosen one: arrow keys
+   * go on from there.
+   */
+  async unreached(): Promise<string[]> {
+    const wanted = await this.page.evaluate(() => {
+      const inside = document.querySelector('dialog[open]') ?? document;
+      const controls = [
+        ...inside.querySelectorAll<HTMLElement>(
+          'button, input, select, textarea, a[href], summary, [tabindex="0"]',
+        ),
+      ].filter(
+        (element) =>
+          element.checkVisibility() &&
+          !element.matches(':disabled, [role=tab][tabindex="-1"], [type=radio]:not(:checked)'),
+      );
+      controls.forEach((element, at) => (element.dataset['reach'] = String(at)));
+      (document.activeElement as HTMLElement | null)?.blur();
+      return controls.map((element) =>
+        (element.getAttribute('aria-label') ?? element.textContent ?? '').trim(),
+      );
+    });
+    const reached = new Set<number>();
+    // Twice round: the first may begin in the middle.
+    for (let at = 0; at < 2 * wanted.length + 4 && reached.size < wanted.length; at++) {
+      await this.page.keyboard.press('Tab');
+      const focused = await this.page.evaluate(
+        () => (document.activeElement as HTMLElement | null)?.dataset['reach'],
+      );
+      if (focused !== undefined) reached.add(Number(focused));
+    }
+    return wanted.filter((_, at) => !reached.has(at));
+  }
+
   /** Reaches something by keyboard and presses keys on it. */
   async keys(name: string | RegExp, ...keys: string[]): Promise<void> {
     await this.tabTo(name);
     for (const key of keys) await this.page.keyboard.press(key);
+  }
+
+  /** Reaches a list of choices and types the beginning of one, as a user without a mouse does. */
+  async chooseIn(name: string | RegExp, beginning: string): Promise<void> {
+    await this.tabTo(name);
+    await this.page.keyboard.type(beginning);
   }
 
   /** Reaches a field by keyboard and types. */

@@ -46,5 +46,14 @@ export async function fillWorkbook(workbook: MemoryWorkbook, kind: string): Prom
     workbook.type('Sheet1', 2, 0, [partsHeadings, ...partsList(rows)]);
     workbook.select({ sheet: 'Sheet1', row: 4, column: 1, rows: 1, columns: 1 });
   }
+  if (kind.includes('clips')) {
+    workbook.type('Sheet1', 0, 0, [
+      ['Mark', 'Section', 'Grade', 'Length', 'Press'],
+      ['C1', 'L3X3X1/4', 'A36', '12', 'Bay A'],
+      ['C2', 'PL3/8X6', 'A36', '12', 'Bay A'],
+      ['C3', 'L3X3X1/4', 'A36', '12', 'Bay A'],
+    ]);
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+  }
   if (kind.includes('broken')) workbook.type('Shop', 13, 3, [['abc']]);
 }
