@@ -4,6 +4,7 @@ import type { RowResult } from '../../../core/row/rowResult.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
 import { percent, ShareBar } from '../ShareBar.js';
+import { asSentence } from './unreadInputs.js';
 
 const useStyles = makeStyles({
   result: {
@@ -20,18 +21,21 @@ const useStyles = makeStyles({
   findings: { margin: 0, paddingInlineStart: '18px' },
 });
 
-/** What one press says to a part: the verdict, the share of its rating, and every reason. */
-export function PressResult({
-  press,
-  result,
-}: {
+interface Props {
   press: string;
   result: Extract<RowResult, { blank: false }>;
-}) {
+  /** What cannot be read of the part, told once above: with it, no share of a rating means anything. */
+  unread: readonly string[];
+}
+
+/** What one press says to a part: the verdict, the share of its rating, and every reason. */
+export function PressResult({ press, result, unread }: Props) {
   const styles = useStyles();
   const { verdict, governs, findings } = result;
-  const hardest = hardestOf(findings);
-  const reasons = [...new Set(findings.map(({ note }) => note).filter((note) => note !== ''))];
+  const isRead = unread.length === 0;
+  const hardest = isRead ? hardestOf(findings) : undefined;
+  const notes = findings.map(({ note }) => note).filter((note) => note !== '' && !unread.includes(note));
+  const reasons = [...new Set(notes)];
   return (
     <section className={styles.result} aria-label={`${shortText(press)}: ${verdict}`}>
       <div className={styles.head}>
@@ -40,7 +44,7 @@ export function PressResult({
         </Text>
         <VerdictWord verdict={verdict} />
       </div>
-      {governs !== '' && <Text>Decided by {shortText(governs)}</Text>}
+      {isRead && governs !== '' && <Text>Decided by {shortText(governs)}</Text>}
       {hardest && (
         <div className={styles.share}>
           <ShareBar share={hardest.use} />
@@ -53,14 +57,10 @@ export function PressResult({
       {reasons.length > 0 && (
         <ul className={styles.findings}>
           {reasons.map((reason) => (
-            <li key={reason}>{shortText(sentence(reason), 300)}</li>
+            <li key={reason}>{shortText(asSentence(reason), 300)}</li>
           ))}
         </ul>
       )}
     </section>
   );
-}
-
-function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

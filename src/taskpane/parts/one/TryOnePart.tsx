@@ -1,4 +1,4 @@
-import { Button, Input, makeStyles, Text } from '@fluentui/react-components';
+import { Button, Input, makeStyles, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import { useDeferredValue, useMemo } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { useKept } from '../../shared/useKept.js';
@@ -6,6 +6,7 @@ import { shortText } from '../../shared/shortText.js';
 import { checkPart, type PartCells } from './checkPart.js';
 import { type PartField, partFields } from './partFields.js';
 import { PressResult } from './PressResult.js';
+import { asSentence, unreadInputs } from './unreadInputs.js';
 import { stack } from '../../shared/stack.js';
 import { PaneField } from '../../shared/PaneField.js';
 
@@ -40,6 +41,7 @@ export function TryOnePart({ shop }: { shop: Shop }) {
   const asked = (part['Section'] ?? '').trim() !== '' && (part['Grade'] ?? '').trim() !== '';
   const shown = results.flatMap(({ press, result }) => (result.blank ? [] : { press, result }));
   const [one] = shown;
+  const unread = unreadInputs(shown.map(({ result }) => result));
   return (
     <>
       <div className={styles.fields}>{first.map(field)}</div>
@@ -57,16 +59,30 @@ export function TryOnePart({ shop }: { shop: Shop }) {
           </div>
         )}
         {asked && shop.presses.length === 0 && <Text>The shop has no press yet.</Text>}
+        {asked && unread.length > 0 && <Unread sentences={unread} />}
         {asked && (
           <div className={styles.results}>
             {shown.map(({ press, result }, at) => (
-              <PressResult key={`${press} ${at}`} press={press} result={result} />
+              <PressResult key={`${press} ${at}`} press={press} result={result} unread={unread} />
             ))}
           </div>
         )}
         {asked && one && <Text size={200}>{shortText(understood(one.result.note), 400)}</Text>}
       </div>
     </>
+  );
+}
+
+/** What is to be put right before any press can say something to the part. */
+function Unread({ sentences }: { sentences: readonly string[] }) {
+  return (
+    <MessageBar intent="error" layout="multiline">
+      <MessageBarBody>
+        {sentences.map((each) => (
+          <div key={each}>{shortText(asSentence(each), 300)}</div>
+        ))}
+      </MessageBarBody>
+    </MessageBar>
   );
 }
 
