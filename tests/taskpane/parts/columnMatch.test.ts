@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { starterShop } from '../../../src/taskpane/shop/sheet/starterShop.js';
 import {
+  asItStands,
   fieldOf,
   headingsOf,
-  headingsProblem,
   matchColumns,
   matchedTo,
 } from '../../../src/taskpane/parts/list/columnMatch.js';
-import { headingRowOf } from '../../../src/taskpane/parts/list/listSource.js';
+import { headingsProblem } from '../../../src/taskpane/parts/list/headingsProblem.js';
+import { headingRowOf } from '../../../src/taskpane/parts/list/headingRow.js';
 
 const shop = starterShop('in');
 
@@ -43,6 +44,46 @@ describe('guesses', () => {
     expect(matches.map(({ field }) => field)).toEqual(['Mark', 'Section', undefined]);
   });
 
+  it.each([
+    ['No. Req’d', 'Qty'],
+    ["No. Req'd", 'Qty'],
+    ['NO. REQ`D', 'Qty'],
+    ["Qty Req'd", 'Qty'],
+    ['No. off', 'Qty'],
+    ['Lgth', 'Length'],
+    ['Lg.', 'Length'],
+    ['Lg (mm)', 'Length'],
+    ['Mk.', 'Mark'],
+    ['# of holes', 'Holes'],
+    ['No', undefined],
+    ['Price each', undefined],
+  ])('the heading %j is guessed to be %j', (heading, field) => {
+    const [match] = matchColumns([heading, 'Section'], [], shop);
+    expect(match?.field).toBe(field);
+    expect(match?.guessed).toBe(field !== undefined);
+  });
+
+  it('the unit that a guessed heading states is kept', () => {
+    expect(matchColumns(['Lgth (mm)'], [], shop)[0]?.rename).toBe('Length (mm)');
+  });
+
+  it('a heading that reads Qty goes before one that is only usual for it', () => {
+    const matches = matchColumns(['No. off', 'Qty'], [], shop);
+    expect(matches.map(({ field }) => field)).toEqual([undefined, 'Qty']);
+  });
+
+  it('a column that was chosen not to be read is not guessed again', () => {
+    const rows = [['A36'], ['A36']];
+    expect(matchColumns(['Steel grade (not read)'], rows, shop)[0]?.field).toBeUndefined();
+  });
+
+  it('as it stands, a column is what its heading says and not what was guessed', () => {
+    const matches = matchColumns(['Colour', 'Profile'], [['A36', 'PL3/8X6']], shop);
+    expect(matches.map(({ field }) => field)).toEqual(['Grade', 'Section']);
+    expect(matches.map(asItStands).map(({ field }) => field)).toEqual([undefined, 'Section']);
+    expect(headingsOf(matches.map(asItStands))).toEqual(['Colour', 'Profile']);
+  });
+
   it('no input is guessed twice', () => {
     const rows = [['A36', 'A36', 'PL3/8X6']];
     expect(matchColumns(['x', 'y', 'Section'], rows, shop).map(({ field }) => field)).toEqual([
@@ -71,12 +112,37 @@ describe('choosing another field', () => {
   it('going back to what the heading says renames nothing', () => {
     expect(size && matchedTo(matchedTo(size, 'Hole'), 'Section').rename).toBeUndefined();
   });
-  it('two columns for one input are a problem, told in a sentence', () => {
-    const matches = matchColumns(['Section', 'Cut length', 'Len'], [], shop);
-    expect(headingsProblem(matches)).toContain('both mean Length');
+});
+
+describe('headings that cannot be read', () => {
+  const problem = (headings: string[], first = 0) => headingsProblem(matchColumns(headings, [], shop), first);
+
+  it('two columns for one input are named by letter and heading, with what to do', () => {
+    expect(problem(['Section', 'Cut length', 'Len'], 1)).toBe(
+      'Columns C (Cut length) and D (Len) are both read as Length. Choose “not read” for one of them above, or what else it is.',
+    );
+  });
+  it('two headings that are the same word are told apart', () => {
+    expect(problem(['Mark', 'Section', 'Hole', 'Edge', 'Hole'], 3)).toBe(
+      'Columns F (Hole) and H (Hole) are both read as Hole. Choose “not read” for one of them above, or “Hole 2” where it belongs to a second group of holes.',
+    );
+  });
+  it('two columns of sections are named too', () => {
+    expect(problem(['Section', 'Section'])).toContain('Columns A (Section) and B (Section) are both read as');
+  });
+  it('one of them not read, or the second of a group, is no problem', () => {
+    const [section, first, second] = matchColumns(['Section', 'Hole', 'Hole'], [], shop);
+    if (!section || !first || !second) throw new Error('three columns');
+    expect(headingsProblem([section, first, matchedTo(second, undefined)], 0)).toBeUndefined();
+    expect(headingsProblem([section, first, matchedTo(second, 'Hole 2')], 0)).toBeUndefined();
+  });
+  it('a heading of its own beside a synonym of it is no problem, and two marks are none', () => {
+    expect(problem(['Section', 'Length', 'Cut length'])).toBeUndefined();
+    expect(problem(['Section', 'Mark', 'Mark'])).toBeUndefined();
   });
   it('no Section column is a problem', () => {
-    expect(headingsProblem(matchColumns(['Mark', 'Qty'], [], shop))).toContain('no Section column');
+    expect(problem(['Mark', 'Qty'])).toContain('no Section column');
+    expect(problem(['Mark', 'Qty'])).toContain('Say above what the columns are.');
   });
 });
 

@@ -10,7 +10,8 @@ import { comparePresses } from '../../../src/taskpane/parts/list/comparePresses.
 import { failGroups, runsOf } from '../../../src/taskpane/parts/list/failGroups.js';
 import { dateCells, fixDates, setPress } from '../../../src/taskpane/parts/list/groupChanges.js';
 import { listFrom } from '../../../src/taskpane/parts/list/listRead.js';
-import { headingRowOf, listSources } from '../../../src/taskpane/parts/list/listSource.js';
+import { headingRowOf } from '../../../src/taskpane/parts/list/headingRow.js';
+import { listSources } from '../../../src/taskpane/parts/list/listSource.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { fillWorkbook } from '../support/workbooks.js';
 
@@ -145,7 +146,9 @@ describe('adding checks', () => {
     workbook.type('Sheet1', 5, 12, [['mine']]);
     workbook.select({ sheet: 'Sheet1', row: 2, column: 0, rows: 9, columns: 11 });
     const { list, matches } = await read();
-    expect(await addChecks(workbook, list, matches)).toContain('The cells right of the list are filled');
+    expect(await addChecks(workbook, list, matches)).toBe(
+      'The cells right of the list are filled: M6. Make room for 4 columns, or make the list a table on the sheet.',
+    );
   });
 
   it('headings with signs of their own are escaped in the formulas', async () => {

@@ -39,6 +39,20 @@ describe('trying one part', () => {
     await pane.says("'A37' is not a known grade");
     await pane.says('Check input');
   });
+
+  it('what cannot be read is said once, above the presses, and no press then shows a share', async () => {
+    await open('shop');
+    await pane.fill('Section', 'PL1/2X4');
+    await pane.fill('Grade', 'A36');
+    await pane.fill('Hole', '13/16');
+    await pane.says('% of rating');
+    await pane.fill('Bolt', '9/17');
+    await pane.fill('Length', 'x');
+    await pane.says("Length: 'x'");
+    expect(pane.text).not.toContain('% of rating');
+    expect(pane.text).not.toContain('Decided by');
+    for (const sentence of ['Bolt: ', 'Length: ']) expect(pane.text.split(sentence)).toHaveLength(2);
+  });
 });
 
 describe('checking a list', () => {
@@ -61,7 +75,7 @@ describe('checking a list', () => {
     await open('shop+list8');
     await pane.click('Check a list');
     await pane.says('10 of 11 columns are read · 2 guessed: look at them');
-    await pane.fill('Column Remarks is read as', 'Finish');
+    await pane.fill('Column K, Remarks, is read as', 'Finish');
     await pane.says('to be renamed Finish');
     await pane.fill('Row with the headings', '0');
     await pane.says('there is no Section column');
@@ -84,7 +98,7 @@ describe('checking a list', () => {
     expect(column(workbook, 'Verdict')).toEqual(['No station', 'OK', 'No station']);
     await pane.click(/2 rows · No station/);
     await pane.says('2 of 2');
-    await pane.click('Set press Bay B for these 2');
+    await pane.click('Set Bay B for these 2 rows');
     await pane.says('Set press Bay B');
     await pane.click('Write');
     await pane.says('3 rows checked, none fails');
@@ -93,4 +107,103 @@ describe('checking a list', () => {
     await pane.says('2 of 3 rows fail');
     expect(column(workbook, 'Press')).toEqual(['Bay A', 'Bay A', 'Bay A']);
   });
+
+  it('a group of one row speaks of one row', async () => {
+    const workbook = await open('shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Mark', 'Section', 'Grade', 'Length', 'Press'],
+      ['114', 'L3X3X1/4', 'A36', '12', 'Bay A'],
+      ['C2', 'PL3/8X6', 'A36', '12', 'Bay A'],
+    ]);
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+    await pane.click('Check a list');
+    await pane.says('No column is read as Qty, so every row counts as one piece.');
+    await pane.click('Check this list');
+    await pane.click(/1 row · No station · 114/);
+    await pane.says('What each press would make of this row');
+    const set = await pane.button('Set Bay B for this row');
+    expect(set.textContent).toBe('Set Bay B');
+    await pane.click('Next row');
+    await pane.says('1 of 1: row 2, mark 114');
+    await pane.button('Previous row');
+  });
+
+  it('rows added under a checked list are named, filled, and the fill is taken back', async () => {
+    const workbook = await open('shop+list8');
+    await addChecks();
+    const [table] = workbook.memory.tables.filter(({ name }) => name === 'Parts');
+    if (!table) throw new Error('no table');
+    table.area = { ...table.area, rows: table.area.rows + 1 };
+    workbook.type('Sheet1', 11, 0, [
+      ['GP9', 12, 'PL3/8X8', 'A36', '10-1/2', '13/16', 2, '3/4', '4', '1-1/2'],
+    ]);
+    await pane.says('1 row of this list has no checks yet.');
+    await pane.click('Fill the checks of 1 row');
+    await pane.click('Write');
+    await pane.saysNoMore('no checks yet');
+    expect(column(workbook, 'Verdict').at(-1)).toBe('OK');
+    await pane.click('Take back');
+    await pane.says('1 row of this list has no checks yet.');
+    expect(column(workbook, 'Verdict').at(-1)).toBeNull();
+  });
+
+  it('a heading renamed in a checked list is offered back, and the rows are shown as the sheet sees them', async () => {
+    const workbook = await open('shop+list8');
+    await addChecks();
+    await pane.says('2 of 8 rows fail');
+    const grade = workbook.shown('Parts')[0]?.indexOf('Grade') ?? -1;
+    workbook.type('Sheet1', 2, grade, [['Colour']]);
+    await pane.says('On the sheet Colour is not read as Grade. The rows below are as the sheet sees them.');
+    await pane.says('Check input8');
+    expect(column(workbook, 'Verdict')).toEqual(Array.from({ length: 8 }, () => 'Check input'));
+    await pane.click('Rename Colour to Grade');
+    await pane.click('Write');
+    await pane.saysNoMore('as the sheet sees them');
+    await pane.says('2 of 8 rows fail');
+    expect(workbook.shown('Parts')[0]?.[grade]).toBe('Grade');
+  });
+
+  it('a stopped check leaves one way to go on', async () => {
+    await open('shop+list8000');
+    await pane.click('Check a list');
+    await pane.click('Check this list');
+    await pane.click('Stop');
+    await pane.button('Check again');
+    expect(pane.hasButton('Check this list')).toBe(false);
+  });
+
+  it('a cell of a second list takes that list, and a cell of none is told in a sentence', async () => {
+    const workbook = await open('shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Mark', 'Section', 'Grade', 'Length'],
+      ['A1', 'PL3/8X6', 'A36', 45_724],
+    ]);
+    const area = { sheet: 'Sheet1', row: 0, column: 0, rows: 2, columns: 4 };
+    workbook.memory.tables.push({ name: 'ListA', area, hasTotals: false });
+    workbook.type('Sheet1', 5, 0, [
+      ['Mark', 'Section', 'Grade', 'Length'],
+      ['B1', 'PL3/8X6', 'A36', '12'],
+    ]);
+    workbook.select({ ...area, rows: 1, columns: 1 });
+    await pane.click('Check a list');
+    await pane.field('List');
+    workbook.select({ ...area, row: 6, rows: 1, columns: 1 });
+    await pane.click('Take the selection');
+    await pane.says('Cells Sheet1!A6:D7');
+    await pane.says('6: Mark, Section, Grade, Length');
+    workbook.select({ sheet: 'Shop', row: 7, column: 1, rows: 1, columns: 1 });
+    await pane.click('Take the selection');
+    await pane.says('Around Shop!B8 there is no list');
+    expect((await pane.field('List')).value).toBe('cells');
+    await pane.fill('List', 'table ListA');
+    await pane.saysNoMore('there is no list');
+  });
 });
+
+async function addChecks(): Promise<void> {
+  await pane.click('Check a list');
+  await pane.click('Check this list');
+  await pane.click('Add check columns');
+  await pane.click('Write');
+  await pane.says('Written: Add check columns.');
+}

@@ -3,8 +3,9 @@ import { useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { ShopState } from '../../shared/shopState.js';
+import { where } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
-import { headingRowOf } from './listSource.js';
+import { headingRowOf } from './headingRow.js';
 import { listFrom } from './listRead.js';
 import { ListChecker } from './ListChecker.js';
 import { type ListOnSheet, useList } from './useList.js';
@@ -18,7 +19,7 @@ interface Props {
 
 /** Which list, and which of its rows has the headings. */
 export function CheckList({ workbook, shop, state }: Props) {
-  const { list, choose, takeSelection } = useList(workbook, state);
+  const { list, refusal, choose, takeSelection } = useList(workbook, state);
   if (!list) return <Spinner label="Looking for lists" />;
   const { source } = list;
   return (
@@ -36,9 +37,19 @@ export function CheckList({ workbook, shop, state }: Props) {
           </PaneField>
         )}
         <Button onClick={takeSelection}>Take the selection</Button>
+        <div role="status" style={refusal === undefined ? {} : { flex: '1 1 100%' }}>
+          {refusal !== undefined && (
+            <MessageBar intent="warning" layout="multiline">
+              <MessageBarBody>{shortText(refusal, 200)}</MessageBarBody>
+            </MessageBar>
+          )}
+        </div>
       </div>
       {source ? (
-        <ChosenList key={`${source.key} ${source.area.sheet}`} {...{ workbook, shop, state, list }} />
+        <ChosenList
+          key={source.table ? source.key : where(source.area)}
+          {...{ workbook, shop, state, list }}
+        />
       ) : (
         <MessageBar layout="multiline">
           <MessageBarBody>
@@ -51,28 +62,24 @@ export function CheckList({ workbook, shop, state }: Props) {
   );
 }
 
-const offeredRows = 15;
-
 function ChosenList({ workbook, shop, state, list }: Props & { list: ListOnSheet }) {
-  const { source, area, values } = list;
+  const { source, area, values, shown, checks } = list;
   const [picked, setPicked] = useState<number>();
   const isTable = source?.table !== undefined;
   const headingRow = isTable ? 0 : (picked ?? headingRowOf(values));
-  const read = useMemo(
-    () =>
-      source && area && values.length > headingRow ? listFrom(source, area, values, headingRow) : undefined,
-    [source, area, values, headingRow],
-  );
+  const read = useMemo(() => {
+    if (!source || !area || values.length <= headingRow) return undefined;
+    return { ...listFrom(source, area, values, headingRow), ...(checks && { checks }) };
+  }, [source, area, values, headingRow, checks]);
   if (!area || !read) return <Text>These cells are empty.</Text>;
   return (
     <>
       {!isTable && (
         <PaneField label="Row with the headings">
           <Select value={String(headingRow)} onChange={(_, { value }) => setPicked(Number(value))}>
-            {values.slice(0, offeredRows).map((row, at) => (
+            {shown.map((row, at) => (
               <option key={at} value={at}>
-                {area.row + at + 1}:{' '}
-                {shortText(row.filter((cell) => cell !== null && cell !== '').join(', '), 50) || 'blank'}
+                {area.row + at + 1}: {shortText(row.filter((text) => text !== '').join(', '), 50) || 'blank'}
               </option>
             ))}
           </Select>

@@ -42,7 +42,7 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
           Next row
         </Button>
         <Button size="small" disabled={at < 0} onClick={() => step(-1)}>
-          Row before
+          Previous row
         </Button>
         {here && here.count > 1 && (
           <Button size="small" onClick={() => goTo(here.row, here.count)}>
@@ -96,5 +96,5 @@ function rowTitle(
 ): string {
   const column = matches.find(({ field }) => field === 'Mark')?.at ?? -1;
   const mark = shortText(String(list.rows[row]?.[column] ?? ''), 30);
-  return `${at + 1} of ${of}: row ${list.area.row + row + 2}${mark === '' ? '' : `, ${mark}`}`;
+  return `${at + 1} of ${of}: row ${list.area.row + row + 2}${mark === '' ? '' : `, mark ${mark}`}`;
 }

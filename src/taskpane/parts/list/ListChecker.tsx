@@ -9,7 +9,9 @@ import { shortText } from '../../shared/shortText.js';
 import type { ShopState } from '../../shared/shopState.js';
 import { addChecks } from './addChecks.js';
 import { ColumnMatches } from './ColumnMatches.js';
-import { type ColumnMatch, headingsOf, headingsProblem, matchColumns, matchedTo } from './columnMatch.js';
+import { ChecksOnSheet } from './ChecksOnSheet.js';
+import { asItStands, type ColumnMatch, headingsOf, matchColumns, matchedTo } from './columnMatch.js';
+import { headingsProblem } from './headingsProblem.js';
 import { checkColumns, type ListRead } from './listRead.js';
 import { ListResults } from './ListResults.js';
 import { type ListCheck, useListCheck } from './useListCheck.js';
@@ -26,23 +28,27 @@ interface Props {
 export function ListChecker({ workbook, shop, state, list }: Props) {
   const [chosen, setChosen] = useState<Readonly<Record<number, string>>>({});
   const matches = useMemo(() => matchesOf(list, chosen, shop), [list, chosen, shop]);
-  const problem = headingsProblem(matches);
   const hasChecks = checkColumns(list.headings).includes('verdict');
-  const headings = problem === undefined ? headingsOf(matches) : undefined;
+  // A checked list is shown as its formulas read it: they guess no heading.
+  const read = useMemo(() => (hasChecks ? matches.map(asItStands) : matches), [hasChecks, matches]);
+  const problem = headingsProblem(read, list.area.column);
+  const headings = problem === undefined ? headingsOf(read) : undefined;
   const { check, start, stop } = useListCheck(list, headings, shop, hasChecks);
   return (
     <>
       <ColumnMatches
         matches={matches}
+        firstColumn={list.area.column}
         problem={problem}
         onField={(at, field) => setChosen({ ...chosen, [at]: field })}
       />
       {problem !== undefined && (
         <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{shortText(problem, 300)} Say above what the columns are.</MessageBarBody>
+          <MessageBarBody>{shortText(problem, 400)}</MessageBarBody>
         </MessageBar>
       )}
-      {problem === undefined && !hasChecks && check.at !== 'checking' && check.at !== 'done' && (
+      {hasChecks && <ChecksOnSheet {...{ list, matches }} onSheet={read} readable={problem === undefined} />}
+      {problem === undefined && !hasChecks && check.at === 'idle' && (
         <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={start}>
           Check this list
         </Button>
@@ -51,7 +57,7 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
       {check.at === 'done' && problem === undefined && (
         <>
           {!hasChecks && <AddChecks {...{ workbook, state, list, matches }} />}
-          <ListResults {...{ shop, matches }} list={check.list} results={check.results} />
+          <ListResults {...{ shop }} matches={read} list={check.list} results={check.results} />
         </>
       )}
     </>

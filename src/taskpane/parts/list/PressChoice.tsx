@@ -2,6 +2,7 @@ import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-compo
 import { useEffect, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { captionStyle } from '../../shared/captionStyle.js';
+import { counted } from '../../shared/change/describeStep.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictMark } from '../../shared/VerdictMark.js';
@@ -43,12 +44,14 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
     const title = `Set press ${shortText(press, 30)}`;
     propose({ title, make: async () => setPress(list, matches, rows, press) });
   };
-  const these = rows.length === 1 ? 'this row' : `these ${rows.length.toLocaleString('en')}`;
+  const these = rows.length === 1 ? 'this row' : `these ${counted(rows.length, 'row')}`;
   const some = compared.some(({ runs }) => runs > 0);
   return (
     <>
       <table className={styles.table}>
-        <caption style={captionStyle}>What each press would make of these rows</caption>
+        <caption
+          style={captionStyle}
+        >{`What each press would make of ${rows.length === 1 ? 'this row' : 'these rows'}`}</caption>
         <thead>
           <tr>
             {['Press', 'Runs', 'The others'].map((heading) => (
@@ -85,10 +88,10 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
                   {runs > 0 && (
                     <Button
                       size="small"
-                      aria-label={`Set press ${shortText(press, 30)} for ${these}`}
+                      aria-label={`Set ${shortText(press, 30)} for ${these}`}
                       onClick={() => set(press)}
                     >
-                      Set for {these}
+                      Set {shortText(press, 30)}
                     </Button>
                   )}
                 </td>

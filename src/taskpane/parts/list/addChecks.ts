@@ -1,22 +1,26 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { isBlank } from '../../../core/quantity/cellValue.js';
-import { type Area, cellOf, overlap } from '../../../workbook/area.js';
+import { type Area, cellAddress, cellOf, columnLetters, overlap } from '../../../workbook/area.js';
 import type { Content } from '../../../workbook/content.js';
 import type { Workbook } from '../../../workbook/port.js';
+import type { Table } from '../../../workbook/reading.js';
 import type { Step } from '../../../workbook/write/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
-import { stampName } from '../../shared/readShopState.js';
+import {
+  type CheckedColumns,
+  listCheckFormula,
+  listCheckRow,
+  lookUpFormula,
+  rowCheckFormula,
+} from './checkFormulas.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { runsOf } from './failGroups.js';
 import { type CheckItem, inputSpan, type ListRead } from './listRead.js';
-import { columnSpan } from './structured.js';
 
 /** From so many rows on, one call for the whole list stands on a sheet of its own. */
 export const listCheckFrom = 500;
 const items: readonly CheckItem[] = ['verdict', 'use', 'note'];
-/** The row of LISTCHECK on its sheet, from 1. */
-const listCheckRow = 3;
 const countFields = new Set(['Qty', 'Holes', 'Corners', 'Notches', 'Bends', 'Miter left', 'Miter right']);
 
 /** What adding checks to a list writes, or why it cannot be done. */
@@ -37,19 +41,20 @@ export async function addChecks(
   const hasPress = matches.some(({ field }) => field === 'Press');
   const last = hasPress ? (span.last.rename ?? span.last.heading) : 'Press';
   const first = span.first.rename ?? span.first.heading;
-  const columns = columnSpan(first, last);
   const whole = list.rows.length >= listCheckFrom;
   const plan: ChecksPlan = {
     list,
     matches,
     table,
-    span,
+    columns: { table, first, last },
+    lastRead: span.last.heading,
     hasPress,
-    columns,
     sheet: whole ? sheet : undefined,
   };
-  if (!list.source.table && (await isFilledBeside(workbook, list, hasPress, tables)))
-    return 'The cells right of the list are filled. Make the list a table on the sheet, or make room for five columns.';
+  const columns = items.length + (hasPress ? 0 : 1);
+  const filled = list.source.table ? undefined : await filledBeside(workbook, list, columns, tables);
+  if (filled !== undefined)
+    return `The cells right of the list are filled: ${filled}. Make room for ${columns} columns, or make the list a table on the sheet.`;
   return {
     title: 'Add check columns',
     remarks: remarks(plan),
@@ -61,9 +66,10 @@ interface ChecksPlan {
   list: ListRead;
   matches: readonly ColumnMatch[];
   table: string;
-  span: { first: ColumnMatch; last: ColumnMatch };
+  columns: CheckedColumns;
+  /** The heading of the last column that is read, as it is now. */
+  lastRead: string;
   hasPress: boolean;
-  columns: string;
   /** The sheet of LISTCHECK; undefined where each row has its own ROWCHECK. */
   sheet: string | undefined;
 }
@@ -81,25 +87,30 @@ function remarks({ list, hasPress, sheet }: ChecksPlan): string[] {
   ];
 }
 
-async function isFilledBeside(
+/** What stands where new columns go, beside a list in plain cells; undefined where nothing does. */
+async function filledBeside(
   workbook: Workbook,
   { area }: ListRead,
-  hasPress: boolean,
-  tables: readonly { area: Area }[],
-): Promise<boolean> {
-  const columns = items.length + (hasPress ? 0 : 1);
+  columns: number,
+  tables: readonly Table[],
+): Promise<string | undefined> {
   const beside = { ...area, column: area.column + area.columns, columns };
+  const table = tables.find((each) => overlap(each.area, beside));
+  if (table) return `the table ${table.name}`;
   const [read] = await workbook.read([beside], ['values']);
-  const filled = read?.values.some((row) => row.some((cell) => !isBlank(cell))) ?? true;
-  return filled || tables.some((table) => overlap(table.area, beside));
+  for (const [row, cells] of (read?.values ?? []).entries()) {
+    const column = cells.findIndex((cell) => !isBlank(cell));
+    if (column >= 0) return cellAddress(cellOf(beside, row, column));
+  }
+  return undefined;
 }
 
 function stepsInTable(plan: ChecksPlan): Step[] {
-  const { list, table, span, hasPress } = plan;
+  const { list, table, lastRead, hasPress } = plan;
   const press: Step = {
     kind: 'column',
     table,
-    rightOf: span.last.heading,
+    rightOf: lastRead,
     heading: 'Press',
     contents: list.rows.map(() => null),
     format: '@',
@@ -200,22 +211,16 @@ function widthOf(item: CheckItem): number {
   return { verdict: 16, use: 15, note: 60 }[item];
 }
 
-function formulaOf(item: CheckItem, { table, columns, sheet, span }: ChecksPlan): Content {
-  if (sheet === undefined)
-    return {
-      formula: `=TONROW.ROWCHECK(${table}[[#Headers],${columns}],${table}[@${columns}],${stampName},"${item}")`,
-    };
-  const letter = 'ABC'.charAt(items.indexOf(item));
-  const first = columnSpan(span.first.rename ?? span.first.heading, '').split(':')[0] ?? '';
-  return {
-    formula: `=INDEX('${sheet.replaceAll("'", "''")}'!$${letter}:$${letter},ROW()-ROW(${table}[[#Headers],${first}])+${listCheckRow})`,
-  };
+function formulaOf(item: CheckItem, { columns, sheet }: ChecksPlan): Content {
+  if (sheet === undefined) return { formula: rowCheckFormula(columns, item) };
+  const letter = columnLetters(items.indexOf(item));
+  return { formula: lookUpFormula(columns, { sheet, letter, row: listCheckRow }) };
 }
 
 function listSheet({ table, columns, sheet }: ChecksPlan): Step[] {
   if (sheet === undefined) return [];
   const cell = (row: number): Area => ({ sheet, row: row - 1, column: 0, rows: 1, columns: 1 });
-  const formula = `=TONROW.LISTCHECK(${table}[[#All],${columns}],${stampName},"${items.join(', ')}")`;
+  const formula = listCheckFormula(columns, items.join(', '));
   const title: CellValue = `The checks of the table ${table}: one formula for the whole list`;
   return [
     { kind: 'sheet', name: sheet },

@@ -6,6 +6,7 @@ import { readSection } from '../../../core/section/readSection.js';
 import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { nameKey } from '../../../core/shop/table.js';
+import { usualHeading } from './usualHeadings.js';
 
 /** What a column of a list is taken for. */
 export interface ColumnMatch {
@@ -27,6 +28,7 @@ export const fieldNames: readonly string[] = [
   ...furtherGroups.flatMap((group) => groupFields.map(({ name }) => `${name} ${group}`)),
 ];
 const notRead = ' (not read)';
+const unitAtEnd = /[([,] ?(?:mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/i;
 const sampleSize = 40;
 const mostOf = 0.8;
 
@@ -41,9 +43,11 @@ export function matchColumns(
     return { at, heading, field: fieldOf(heading), rename: undefined, guessed: false };
   });
   return known.reduce<ColumnMatch[]>((matches, match) => {
-    if (match.field !== undefined || match.heading.trim() === '') return matches;
+    if (match.field !== undefined || match.heading.trim() === '' || saysNotRead(match.heading))
+      return matches;
     const taken = new Set(matches.flatMap(({ field }) => field ?? []));
     const field =
+      guessByUse(match.heading, taken) ??
       guessByStart(match.heading, taken) ??
       guessByCells(
         rows.map((row) => row[match.at] ?? null),
@@ -60,26 +64,27 @@ export function matchColumns(
 export function matchedTo(match: ColumnMatch, field: string | undefined, guessed = false): ColumnMatch {
   const own = fieldOf(match.heading);
   if (own === field) return { ...match, field, rename: undefined, guessed };
-  const unit = /[([,] ?(?:mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/i.exec(match.heading)?.[0];
+  const unit = unitAtEnd.exec(match.heading.trim())?.[0];
   const rename =
     field === undefined ? `${match.heading.trim()}${notRead}` : unit ? `${field} ${unit}` : field;
   return { ...match, field, rename, guessed };
 }
 
+/** A heading that somebody chose not to have read is never guessed again. */
+function saysNotRead(heading: string): boolean {
+  return heading.trim().endsWith(notRead.trim());
+}
+
+/** The match as the heading has it now, for formulas that read headings and guess nothing. */
+export function asItStands(match: ColumnMatch): ColumnMatch {
+  return match.rename === undefined
+    ? match
+    : { ...match, field: fieldOf(match.heading), rename: undefined, guessed: false };
+}
+
 /** The headings as they will read. */
 export function headingsOf(matches: readonly ColumnMatch[]): string[] {
   return matches.map(({ heading, rename }) => rename ?? heading);
-}
-
-/** Why the headings cannot be read; undefined where they can. */
-export function headingsProblem(matches: readonly ColumnMatch[]): string | undefined {
-  try {
-    readHeadings(headingsOf(matches));
-    return undefined;
-  } catch (error) {
-    if (error instanceof InputError) return error.message;
-    throw error;
-  }
 }
 
 /** The input that a heading names by itself. */
@@ -103,6 +108,11 @@ function tryHeadings(headings: string[]) {
     if (error instanceof InputError) return undefined;
     throw error;
   }
+}
+
+function guessByUse(heading: string, taken: ReadonlySet<string>): string | undefined {
+  const field = usualHeading(heading.trim().replace(unitAtEnd, ''));
+  return field !== undefined && !taken.has(field) ? field : undefined;
 }
 
 const startNames = [...rowFields, ...groupFields].flatMap(({ name, synonyms }) =>

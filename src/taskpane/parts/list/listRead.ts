@@ -3,6 +3,8 @@ import type { Area } from '../../../workbook/area.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
 import type { ColumnMatch } from './columnMatch.js';
 import type { ListSource } from './listSource.js';
+import { headingSpan } from './region.js';
+import type { SheetChecks } from './sheetChecks.js';
 
 /** A list as it was read: its headings, and the rows below. */
 export interface ListRead {
@@ -11,20 +13,31 @@ export interface ListRead {
   area: Area;
   headings: CellValue[];
   rows: CellValue[][];
+  /** The checks that stand beside it on the sheet. */
+  checks?: SheetChecks;
 }
 
-/** The list that begins with a heading row of what was read. */
+/** The list that begins with a heading row of what was read; in plain cells, as wide as its headings. */
 export function listFrom(
   source: ListSource,
   area: Area,
   values: CellValue[][],
   headingRow: number,
 ): ListRead {
+  const headings = values[headingRow] ?? [];
+  const { from, to } = source.table ? { from: 0, to: area.columns } : headingSpan(headings);
+  const wide = values.slice(headingRow).map((row) => row.slice(from, to));
   return {
     source,
-    area: { ...area, row: area.row + headingRow, rows: values.length - headingRow },
-    headings: values[headingRow] ?? [],
-    rows: values.slice(headingRow + 1),
+    area: {
+      ...area,
+      row: area.row + headingRow,
+      rows: wide.length,
+      column: area.column + from,
+      columns: to - from,
+    },
+    headings: wide[0] ?? [],
+    rows: wide.slice(1),
   };
 }
 

@@ -1,39 +1,49 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { type Area, overlap } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { ShopState } from '../../shared/shopState.js';
 import { useLatest } from '../../shared/useLatest.js';
 import { useWatch } from '../../shared/useShop.js';
+import { headingRowsTried } from './headingRow.js';
 import { type ListSource, listSources } from './listSource.js';
+import { readSheetChecks, type SheetChecks } from './sheetChecks.js';
 
 export interface ListOnSheet {
   sources: readonly ListSource[];
   source: ListSource | undefined;
   area: Area | undefined;
   values: CellValue[][];
+  /** What the first rows show, where one of them is to be picked. */
+  shown: string[][];
+  checks: SheetChecks | undefined;
 }
 
 /** The lists of the workbook and the cells of the chosen one, read again when they change. */
 export function useList(workbook: Workbook, shop: ShopState) {
   const [chosen, setChosen] = useState<string>();
   const [list, setList] = useState<ListOnSheet>();
+  const [refusal, setRefusal] = useState<string>();
   /** A list in cells is kept while the user selects other cells. */
   const [cells, setCells] = useState<ListSource>();
-  const taken = (answer: ListOnSheet) => {
-    setList(answer);
-    setChosen(answer.source?.key);
-    if (answer.source && !answer.source.table) setCells(answer.source);
-  };
-  const read = useLatest(async () => {
-    const { sources, first } = await listSources(workbook, shop);
-    const become = cells && sources.find(({ table, area }) => table && overlap(area, cells.area));
-    const all = cells && !become ? [...sources.filter(({ key }) => key !== cells.key), cells] : sources;
-    const source = all.find(({ key }) => key === (chosen ?? first)) ?? become ?? all[0];
-    const [held] = source ? await workbook.read([source.area], ['values']) : [];
-    return { sources: all, source, area: held?.area, values: held?.values ?? [] };
-  }, taken);
-  useEffect(() => read(), [read, workbook, chosen]);
+  /** The selection was asked for: it goes before what is shown. */
+  const taking = useRef(false);
+  const read = useLatest(
+    async () => {
+      const found = await listSources(workbook, shop);
+      const anew = taking.current && found.refusal === undefined;
+      const { all, source } = chooseFrom(found, anew ? undefined : cells, anew ? undefined : chosen);
+      return { ...(await readList(workbook, source)), sources: all, source, refusal: found.refusal };
+    },
+    ({ refusal: why, ...answer }) => {
+      setList(answer);
+      setChosen(answer.source?.key);
+      if (answer.source && !answer.source.table) setCells(answer.source);
+      if (taking.current) setRefusal(why);
+      taking.current = false;
+    },
+  );
+  useEffect(() => read(), [read, workbook]);
   useWatch(workbook, (change) => {
     if (change.kind === 'sheets' || change.kind === 'moved') read();
     else if (
@@ -43,11 +53,39 @@ export function useList(workbook: Workbook, shop: ShopState) {
       read();
   });
   const takeSelection = () => {
-    setChosen(undefined);
-    setCells(undefined);
+    taking.current = true;
     read();
   };
-  return { list, choose: setChosen, takeSelection };
+  const choose = (key: string) => {
+    setRefusal(undefined);
+    setChosen(key);
+    read();
+  };
+  return { list, refusal, choose, takeSelection };
+}
+
+function chooseFrom(
+  { sources, first }: { sources: readonly ListSource[]; first: string },
+  kept: ListSource | undefined,
+  chosen: string | undefined,
+) {
+  const become = kept && sources.find(({ table, area }) => table && overlap(area, kept.area));
+  const all = kept && !become ? [...sources.filter(({ key }) => key !== kept.key), kept] : sources;
+  const source = all.find(({ key }) => key === (chosen ?? first)) ?? become ?? all[0];
+  return { all, source };
+}
+
+async function readList(workbook: Workbook, source: ListSource | undefined) {
+  if (!source) return { area: undefined, values: [], shown: [], checks: undefined };
+  const { area } = source;
+  const top = { ...area, rows: Math.min(area.rows, headingRowsTried) };
+  const [[held], [first]] = await Promise.all([
+    workbook.read([area], ['values']),
+    source.table ? [] : workbook.read([top], ['text']),
+  ]);
+  const values = held?.values ?? [];
+  const checks = source.table && (await readSheetChecks(workbook, area, values[0] ?? []));
+  return { area: held?.area, values, shown: first?.text ?? [], checks };
 }
 
 /** A change right of a list may be a new column of its table. */

@@ -1,0 +1,48 @@
+import { InputError } from '../../../core/inputError.js';
+import { groupFields } from '../../../core/row/heading.js';
+import { readHeadings } from '../../../core/row/readHeadings.js';
+import { columnLetters } from '../../../workbook/area.js';
+import { shortText } from '../../shared/shortText.js';
+import { type ColumnMatch, headingsOf } from './columnMatch.js';
+
+/** Why the headings of a list that begins in a column cannot be read, and what to do; undefined where they can. */
+export function headingsProblem(matches: readonly ColumnMatch[], firstColumn: number): string | undefined {
+  const refused = refusal(headingsOf(matches));
+  if (refused === undefined) return undefined;
+  const pair = alike(matches);
+  return pair ? sameField(pair, firstColumn) : `${refused} Say above what the columns are.`;
+}
+
+function refusal(headings: readonly string[]): string | undefined {
+  try {
+    readHeadings(headings);
+    return undefined;
+  } catch (error) {
+    if (error instanceof InputError) return error.message;
+    throw error;
+  }
+}
+
+type Pair = readonly [ColumnMatch, ColumnMatch];
+
+/** The first two columns that cannot both be what they are taken for. */
+function alike(matches: readonly ColumnMatch[]): Pair | undefined {
+  for (const [at, second] of matches.entries())
+    for (const first of matches.slice(0, at)) {
+      if (first.field === undefined || first.field !== second.field) continue;
+      const beside = first.field === 'Section' ? [] : ['Section'];
+      if (refusal([...beside, ...headingsOf([first, second])]) !== undefined) return [first, second];
+    }
+  return undefined;
+}
+
+function sameField([first, second]: Pair, firstColumn: number): string {
+  const field = first.field ?? '';
+  const named = ({ at, heading }: ColumnMatch) =>
+    `${columnLetters(firstColumn + at)} (${shortText(heading, 30)})`;
+  const further = groupFields.some(({ name }) => name === field);
+  const or = further
+    ? `, or “${field} 2” where it belongs to a second group of holes`
+    : ', or what else it is';
+  return `Columns ${named(first)} and ${named(second)} are both read as ${field}. Choose “not read” for one of them above${or}.`;
+}
