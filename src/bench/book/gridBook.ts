@@ -1,13 +1,20 @@
-import { helpers, Model as EngineModel } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
+import {
+  CompiledFormula,
+  helpers,
+  Model as EngineModel,
+} from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Cell, CellPosition, Model, UID } from '@odoo/o-spreadsheet';
 import type { Scope } from '../../headless/formula/scope';
 import { sheetPrefix, zoneAddress, type CellValue, type DefinedName, type Zone } from '../../xlsx';
 import { isError, plainCode } from '../engine/errors';
-import { keptFunction } from '../engine/kept';
+import { isKeptFormula } from '../engine/kept';
 import { prepareEngine } from '../engine/prepare';
+import type { Dispatch } from '../engine/together';
 import type { FormulaKeeper } from '../engine/typed';
 import { constantOf, writtenFormat } from '../open/content';
+import { followFormula } from './follow';
 import { engineSheetName, NotWritten, rangeOfName, translateFormula } from './translate';
+import { fillHeadings, renewOutgrown } from './renew';
 import { TableNames } from './tableNames';
 
 /** What a book is made from. */
@@ -25,11 +32,17 @@ export interface BookContents {
   ours: ReadonlySet<string>;
 }
 
+/** The engine's own number for: a command is being done. */
+const running = 1;
+
 type Transport = NonNullable<NonNullable<ConstructorParameters<typeof EngineModel>[1]>['transportService']>;
 
+type FormulaCell = Extract<Cell, { isFormula: true }>;
+
+/** A formula as it was typed, and as it read when it was last asked for. */
 interface Typed {
   display: string;
-  engine: string;
+  read?: { compiled: FormulaCell['compiledFormula']; revision: number; shown: string };
 }
 
 /** Formulas that the engine may not take as they are written. */
@@ -42,6 +55,9 @@ export class GridBook implements FormulaKeeper {
   private readonly typedFormulas = new Map<string, Typed>();
   private readonly sheetNames = new Map<UID, string>();
   private readonly otherNames: readonly DefinedName[];
+  private tidied = -1;
+  private sizes = '';
+  private knownScope: { revision: number; scope: Scope } | undefined;
 
   /** @param transport carries changes to and from others who have the same workbook open */
   constructor(
@@ -59,6 +75,7 @@ export class GridBook implements FormulaKeeper {
     this.otherNames = contents.names.filter(({ sheet, text }) => sheet !== undefined || !rangeOfName(text));
     for (const { sheetId, row, column, display } of contents.formulas)
       this.typed(display, { sheetId, row, col: column });
+    this.sizes = this.tables.sizes();
   }
 
   get getters(): Model['getters'] {
@@ -80,10 +97,17 @@ export class GridBook implements FormulaKeeper {
   /** Keeps the name that a sheet was given. */
   nameSheet(id: UID, name: string): void {
     this.sheetNames.set(id, name);
+    this.knownScope = undefined;
   }
 
   /** Where formulas find sheets, tables and names. */
   scope(): Scope {
+    const { revision } = this.tables;
+    if (this.knownScope?.revision !== revision) this.knownScope = { revision, scope: this.readScope() };
+    return this.knownScope.scope;
+  }
+
+  private readScope(): Scope {
     const names = new Map<string, DefinedName[]>();
     for (const name of [...this.rangeNames(), ...this.otherNames]) {
       const key = name.name.toLowerCase();
@@ -112,15 +136,8 @@ export class GridBook implements FormulaKeeper {
   }
 
   translate(formula: string, position: CellPosition): string | undefined {
-    const known = this.namesToWriteOut();
-    if (!needsTranslation.test(formula) && !known.some((name) => formula.toLowerCase().includes(name)))
-      return undefined;
-    const place = {
-      sheet: this.getters.getSheetIds().indexOf(position.sheetId),
-      row: position.row,
-      column: position.col,
-      shift: { rows: 0, columns: 0 },
-    };
+    if (!needsTranslation.test(formula) && !this.isNamed(formula)) return undefined;
+    const place = { ...this.placeOf(position), shift: { rows: 0, columns: 0 } };
     try {
       return `=${translateFormula(formula.slice(1), place, this.scope())}`;
     } catch (error) {
@@ -129,47 +146,85 @@ export class GridBook implements FormulaKeeper {
     }
   }
 
-  /** Tables by their bare name, and names that are no ranges. */
-  private namesToWriteOut(): string[] {
-    const { tables } = this.scope();
-    return [...tables.keys(), ...this.otherNames.map(({ name }) => name.toLowerCase())];
+  private placeOf({ sheetId, row, col: column }: CellPosition) {
+    return { sheet: this.getters.getSheetIds().indexOf(sheetId), row, column };
   }
 
-  /** Formulas that name one of these tables and no longer come to the cells it has now. */
-  outgrown(tables: readonly string[]): { display: string; position: CellPosition }[] {
-    const names = tables.map((name) => name.toLowerCase());
-    return [...this.typedFormulas].flatMap(([key, { display, engine }]) => {
-      if (!names.some((name) => display.toLowerCase().includes(name))) return [];
-      const position = this.getters.getCellPosition(Number(key.slice(key.lastIndexOf(' ') + 1)));
+  /** Whether it may have tables by their bare name, or names that are no ranges. */
+  private isNamed(formula: string): boolean {
+    const text = formula.toLowerCase();
+    const others = this.otherNames.some(({ name }) => text.includes(name.toLowerCase()));
+    return others || this.tables.all().some(({ name }) => text.includes(name.toLowerCase()));
+  }
+
+  /** Formulas over tables that no longer come to the cells the tables have now. */
+  outgrown(): { display: string; position: CellPosition }[] {
+    return [...this.typedFormulas].flatMap(([key, { display }]) => {
+      if (!display.includes('[') && !this.isNamed(display)) return [];
+      const position = this.getters.tryGetCellPosition(Number(key.slice(key.lastIndexOf(' ') + 1)));
       const cell = position && this.getters.getCell(position);
-      if (!cell?.isFormula || keyOf(position.sheetId, cell) !== key || this.engineFormula(cell) !== engine)
+      if (!position || !cell?.isFormula || keyOf(position.sheetId, cell) !== key || this.isKept(position))
         return [];
-      const now = this.translate(display, position);
-      return now === undefined || squeezed(now) === squeezed(engine) ? [] : [{ display, position }];
+      const shown = this.formula(position) ?? '';
+      const now = this.translate(shown, position);
+      if (now === undefined || this.isSame(now, cell, position)) return [];
+      return [{ display: shown, position }];
     });
+  }
+
+  handled(command: { type: string }, dispatch: Dispatch | undefined): void {
+    // While the model is being made there is nothing to put right.
+    if (!this.model) return;
+    this.tables.note(command);
+    // A part of the engine is at it: what asked for that comes later.
+    if ((this.model as unknown as { status: number }).status !== running && dispatch) return;
+    if (this.tidied === this.tables.revision) return;
+    const sizes = this.tables.sizes();
+    if (dispatch) {
+      fillHeadings(this, dispatch);
+      if (sizes !== this.sizes) renewOutgrown(this, dispatch);
+    }
+    this.sizes = sizes;
+    this.tidied = this.tables.revision;
   }
 
   typed(display: string, position: CellPosition): void {
     const cell = this.getters.getCell(position);
     if (!cell?.isFormula) return;
-    this.typedFormulas.set(keyOf(position.sheetId, cell), { display, engine: this.engineFormula(cell) });
+    this.typedFormulas.set(keyOf(position.sheetId, cell), { display });
   }
 
-  private engineFormula(cell: Extract<Cell, { isFormula: true }>): string {
+  private engineFormula(cell: FormulaCell): string {
     return cell.compiledFormula.toFormulaString(this.getters);
+  }
+
+  /** Whether the engine's form of a formula is what a cell holds. */
+  private isSame(formula: string, cell: FormulaCell, { sheetId }: CellPosition): boolean {
+    const engine = this.engineFormula(cell);
+    if (squeezed(formula) === squeezed(engine)) return true;
+    // The engine writes numbers and the names of cells in its own way.
+    return CompiledFormula.Compile(formula, sheetId, this.getters).toFormulaString(this.getters) === engine;
   }
 
   /** The formula in a cell as people write it; undefined where it holds a constant. */
   formula(position: CellPosition): string | undefined {
     const cell = this.getters.getCell(position);
     if (!cell?.isFormula) return undefined;
-    const engine = this.engineFormula(cell);
     const typed = this.typedFormulas.get(keyOf(position.sheetId, cell));
-    if (!typed) return this.named(engine);
-    // Rows may have moved since: the formula as it was typed holds where it still comes to the same.
-    if (typed.engine === engine) return typed.display;
-    const now = this.translate(typed.display, position);
-    return now !== undefined && squeezed(now) === squeezed(engine) ? typed.display : this.named(engine);
+    if (!typed) return this.named(this.engineFormula(cell));
+    const { compiledFormula: compiled } = cell;
+    const { revision } = this.tables;
+    if (typed.read?.compiled !== compiled || typed.read.revision !== revision)
+      typed.read = { compiled, revision, shown: this.shown(typed.display, cell, position) };
+    return typed.read.shown;
+  }
+
+  /** What was typed, as far as it still means the cells that the engine has: headings may have been renamed. */
+  private shown(display: string, cell: FormulaCell, position: CellPosition): string {
+    if (this.isKept(position)) return display;
+    if (this.isSame(this.translate(display, position) ?? display, cell, position)) return display;
+    const engine = this.named(this.engineFormula(cell));
+    return followFormula(display, engine, this.placeOf(position), this.scope()) ?? engine;
   }
 
   /** A formula of the engine with the names of sheets as the workbook has them. */
@@ -184,7 +239,7 @@ export class GridBook implements FormulaKeeper {
   /** Whether the formula in a cell keeps the value it had in the file. */
   isKept(position: CellPosition): boolean {
     const cell = this.getters.getCell(position);
-    return cell?.isFormula === true && cell.compiledFormula.usesSymbol(keptFunction);
+    return cell?.isFormula === true && isKeptFormula(cell.compiledFormula);
   }
 
   /** The constant or result in a cell; an error as its code. */
@@ -195,8 +250,10 @@ export class GridBook implements FormulaKeeper {
     return plainCode(value) as Exclude<CellValue, object> | null;
   }
 
-  /** The same, with errors told from text that looks like one. */
+  /** The same as files hold it: errors told from text that looks like one, headings of tables as text. */
   storedValue(position: CellPosition): CellValue {
+    const heading = this.tables.heading(position);
+    if (heading !== undefined) return heading;
     const value = this.value(position);
     const { type } = this.getters.getEvaluatedCell(position);
     return type === 'error' && isError(value) ? { error: value } : value;

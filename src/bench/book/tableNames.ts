@@ -1,6 +1,7 @@
-import type { Model } from '@odoo/o-spreadsheet';
+import type { CellPosition, Model } from '@odoo/o-spreadsheet';
 import type { Table, Zone } from '../../xlsx';
 import { constantOf } from '../open/content';
+import { TableChanges, type Command } from './tableChanges';
 
 /** A table of the grid with the name that the engine does not know. */
 export interface NamedTable extends Table {
@@ -11,30 +12,69 @@ export interface NamedTable extends Table {
 /** Names for the engine's tables, by its own numbers for them, which survive moving and undo. */
 export class TableNames {
   private readonly names = new Map<string, string>();
+  private readonly changes = new TableChanges();
+  private known: { revision: number; tables: NamedTable[] } | undefined;
 
-  constructor(private readonly model: Model) {}
+  constructor(private readonly model: Model) {
+    // The engine tells of every command, of its own parts' and of others' too.
+    model.on('command-dispatched', this, (command: unknown) => this.note(command as Command));
+  }
+
+  /** Counts up whenever tables, headings, sheets or names may have changed. */
+  get revision(): number {
+    return this.changes.revision;
+  }
+
+  note(command: Command): void {
+    this.changes.note(command, this.known?.tables ?? []);
+  }
 
   /** Gives the table at a place its name. */
   give(sheetId: string, zone: Zone, name: string): void {
     const table = this.model.getters
       .getCoreTables(sheetId)
       .find(({ range }) => range.zone.top === zone.top && range.zone.left === zone.left);
-    if (table) this.names.set(`${sheetId} ${table.id}`, name);
+    if (!table) return;
+    this.names.set(`${sheetId} ${table.id}`, name);
+    this.changes.revision++;
   }
 
-  all(): NamedTable[] {
-    return this.model.getters
-      .getSheetIds()
-      .flatMap((sheetId, sheet) =>
-        this.model.getters
-          .getCoreTables(sheetId)
-          .map(({ id, range, config }) => this.named(id, sheetId, sheet, range.zone, config)),
-      );
+  all(): readonly NamedTable[] {
+    const { revision } = this;
+    if (this.known?.revision !== revision) this.known = { revision, tables: this.read() };
+    return this.known.tables;
   }
 
   find(name: string): NamedTable | undefined {
     const wanted = name.toLowerCase();
     return this.all().find((table) => table.name.toLowerCase() === wanted);
+  }
+
+  /** How large the tables are, as one text. */
+  sizes(): string {
+    const size = ({ id, zone: { top, bottom, left, right } }: NamedTable) =>
+      `${id}:${bottom - top}x${right - left}`;
+    return this.all().map(size).join();
+  }
+
+  /** What a file holds in a heading cell of a table: text, filled and unlike the other headings. */
+  heading({ sheetId, row, col }: CellPosition): string | undefined {
+    const table = this.all().find(
+      ({ sheetId: on, headerRows, zone: { top, left, right } }) =>
+        on === sheetId && headerRows > 0 && row === top && col >= left && col <= right,
+    );
+    return table?.columns[col - table.zone.left];
+  }
+
+  private read(): NamedTable[] {
+    const { getters } = this.model;
+    return getters
+      .getSheetIds()
+      .flatMap((sheetId, sheet) =>
+        getters
+          .getCoreTables(sheetId)
+          .map(({ id, range, config }) => this.named(id, sheetId, sheet, range.zone, config)),
+      );
   }
 
   private named(
@@ -54,7 +94,7 @@ export class TableNames {
       name: this.names.get(key) as string,
       headerRows: config.numberOfHeaders > 0 ? 1 : 0,
       totalsRows: config.totalRow ? 1 : 0,
-      columns: this.headings(sheetId, zone),
+      columns: distinct(this.headings(sheetId, zone)),
     };
   }
 
@@ -63,11 +103,9 @@ export class TableNames {
       const position = { sheetId, row: top, col: left + at };
       const cell = this.model.getters.getCell(position);
       // Inside a command nothing is calculated yet, and headings are constants.
-      const shown =
-        cell && !cell.isFormula
-          ? String(constantOf(cell) ?? '')
-          : this.model.getters.getEvaluatedCell(position).formattedValue;
-      return shown === '' ? `Column${at + 1}` : shown;
+      return cell && !cell.isFormula
+        ? String(constantOf(cell) ?? '')
+        : this.model.getters.getEvaluatedCell(position).formattedValue;
     });
   }
 
@@ -76,4 +114,19 @@ export class TableNames {
     const taken = new Set([...this.names.values()].map((name) => name.toLowerCase()));
     for (let number = 1; ; number++) if (!taken.has(`table${number}`)) return `Table${number}`;
   }
+}
+
+/** Headings as tables have them: none is blank, none is there twice. */
+function distinct(headings: readonly string[]): string[] {
+  const taken = new Set(headings.map((heading) => heading.toLowerCase()));
+  const seen = new Set<string>();
+  return headings.map((heading, at) => {
+    let name = heading === '' ? `Column${at + 1}` : heading;
+    const isFree = () =>
+      !seen.has(name.toLowerCase()) && (name === heading || !taken.has(name.toLowerCase()));
+    for (let number = heading === '' ? at + 2 : 2; !isFree(); number++)
+      name = `${heading || 'Column'}${number}`;
+    seen.add(name.toLowerCase());
+    return name;
+  });
 }

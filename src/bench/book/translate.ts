@@ -25,11 +25,24 @@ export class NotWritten extends Error {}
  */
 export function translateFormula(text: string, place: Place, scope: Scope): string {
   try {
-    return new Translator(tokenize(text), place, scope).translate();
+    return new Translator(tokensOf(text), place, scope).translate();
   } catch (error) {
     if (error instanceof FormulaSyntaxError) throw new NotWritten(error.message);
     throw error;
   }
+}
+
+const knownTokens = new Map<string, readonly Token[]>();
+const tokensKept = 500;
+
+/** The formulas of a column are the same text, thousands of times. */
+function tokensOf(text: string): readonly Token[] {
+  const known = knownTokens.get(text);
+  if (known) return known;
+  if (knownTokens.size >= tokensKept) knownTokens.clear();
+  const tokens = tokenize(text);
+  knownTokens.set(text, tokens);
+  return tokens;
 }
 
 /** A sheet's name as the engine takes it: it knows no apostrophes in them. */

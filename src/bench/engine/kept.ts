@@ -3,6 +3,10 @@ import { isError } from './errors';
 /** The function that stands for a formula this page does not calculate: its text, and the value it had. */
 export const keptFunction = 'KEPT';
 
+/** Whether the engine's form of a formula is one that keeps its value. */
+export const isKeptFormula = ({ symbols }: { symbols: readonly string[] }): boolean =>
+  symbols[0] === keptFunction;
+
 export type KeptValue = number | string | boolean | { error: string } | null;
 
 /** The formula the grid gets in place of one that keeps its value. */

@@ -1,6 +1,7 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
 import { keptFunction } from './kept';
+import { TidyPlugin } from './tidy';
 import { TogetherPlugin } from './together';
 import { TypedPlugin } from './typed';
 
@@ -19,6 +20,7 @@ export function prepareEngine(): void {
   if (registries.featurePluginRegistry.contains('tonrow_together')) return;
   registries.featurePluginRegistry.add('tonrow_together', TogetherPlugin);
   registries.featurePluginRegistry.add('tonrow_typed', TypedPlugin);
+  registries.featurePluginRegistry.add('tonrow_tidy', TidyPlugin);
   registries.iconsOnCellRegistry.add('tonrow_kept', (getters, position) => {
     const cell = getters.getCell(position);
     if (!cell?.isFormula || !cell.compiledFormula.usesSymbol(keptFunction)) return undefined;

@@ -1,7 +1,7 @@
 import { UIPlugin } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
 import { isTextFormat, resultInText } from '../open/content';
-import { isWrittenTogether } from './together';
+import { isWrittenTogether, type Dispatch } from './together';
 
 /** What keeps formulas as people write them, while the engine has its own form. */
 export interface FormulaKeeper {
@@ -9,6 +9,8 @@ export interface FormulaKeeper {
   translate(formula: string, position: CellPosition): string | undefined;
   /** The formula that was typed stands in this cell now. */
   typed(formula: string, position: CellPosition): void;
+  /** A command was done; with a dispatch, what a person's command left untidy can be put right in the same step. */
+  handled(command: { type: string }, dispatch: Dispatch | undefined): void;
 }
 
 type Command = { type: string; content?: string; format?: string } & Partial<CellPosition>;
@@ -16,7 +18,8 @@ type Command = { type: string; content?: string; format?: string } & Partial<Cel
 /** Formulas come to the engine with structured references: they are translated before any part of it sees them. */
 export class TypedPlugin extends UIPlugin {
   private readonly keeper: FormulaKeeper | undefined;
-  private written: string | undefined;
+  /** What was typed, by the command that brings it: the engine does others while it does one. */
+  private readonly written = new WeakMap<Command, string>();
 
   constructor(config: ConstructorParameters<typeof UIPlugin>[0]) {
     super(config);
@@ -24,14 +27,13 @@ export class TypedPlugin extends UIPlugin {
   }
 
   override beforeHandle(command: Command): void {
-    this.written = undefined;
     if (command.type === 'CREATE_SHEET') (command as { rows?: number }).rows ??= this.mostRows();
     if (command.type !== 'UPDATE_CELL') return;
     this.dropApostrophe(command);
     if (!command.content?.startsWith('=')) return;
     const translated = this.keeper?.translate(command.content, command as CellPosition);
     if (translated === undefined) return;
-    this.written = command.content;
+    this.written.set(command, command.content);
     command.content = translated;
   }
 
@@ -50,9 +52,7 @@ export class TypedPlugin extends UIPlugin {
   }
 
   override handle(command: Command): void {
-    if (this.written === undefined || command.type !== 'UPDATE_CELL') return;
-    const { written } = this;
-    this.written = undefined;
-    this.keeper?.typed(written, command as CellPosition);
+    const written = this.written.get(command);
+    if (written !== undefined) this.keeper?.typed(written, command as CellPosition);
   }
 }

@@ -7,6 +7,7 @@ import { WorkbookError, type Trouble } from '../../workbook/workbookError';
 import type { UID } from '@odoo/o-spreadsheet';
 import type { GridBook } from '../book/gridBook';
 import type { NamedTable } from '../book/tableNames';
+import { renewOutgrown } from '../book/renew';
 import { doTogether, type Dispatch } from '../engine/together';
 import { parseFormula } from '../../headless/formula/parse';
 import { engineSheetName } from '../book/translate';
@@ -49,10 +50,7 @@ function renewFormulas(before: readonly NamedTable[], book: GridBook, dispatch: 
     return now && !helpers.deepEquals(now, zone);
   });
   if (changed.length === 0) return;
-  for (const { display, position } of book.outgrown(changed.map(({ name }) => name))) {
-    dispatch('UPDATE_CELL', { ...position, content: display });
-    book.typed(display, position);
-  }
+  renewOutgrown(book, dispatch);
 }
 
 function refuseLocked({ sheet }: Area, book: GridBook): void {
