@@ -11,7 +11,7 @@ export function CopySection({ workbook, shop }: { workbook: Workbook; shop: Shop
   const maker = copyMaker();
   const way = (kind: 'shop' | 'customer') =>
     maker ? (
-      <FileCopy kind={kind} maker={maker} />
+      <FileCopy kind={kind} maker={maker} workbook={workbook} />
     ) : (
       <ValuesHere kind={kind} workbook={workbook} shop={shop} />
     );

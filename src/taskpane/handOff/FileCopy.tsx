@@ -1,15 +1,24 @@
 import { Button } from '@fluentui/react-components';
 import { useState } from 'react';
+import type { Workbook } from '../../workbook/port.js';
 import type { CopyKind, CopyMaker, MadeCopy } from './copyMaker.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import { Progress } from './Progress.js';
+import { useChangedSince } from './useChangedSince.js';
 import { sentenceOf, useTask } from './useTask.js';
 
+interface Input {
+  kind: CopyKind;
+  maker: CopyMaker;
+  workbook: Workbook;
+}
+
 /** A copy of the file: made, shown for what is in it, then saved. */
-export function FileCopy({ kind, maker }: { kind: CopyKind; maker: CopyMaker }) {
+export function FileCopy({ kind, maker, workbook }: Input) {
   const styles = useHandOffStyles();
   const { task, start, stop } = useTask(() => maker.make(kind));
   const [saved, setSaved] = useState('');
+  const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
   const save = async (copy: MadeCopy) => {
     try {
       await maker.save(copy, kind);
@@ -36,11 +45,20 @@ export function FileCopy({ kind, maker }: { kind: CopyKind; maker: CopyMaker }) 
   return (
     <>
       <MadeCopyView copy={task.answer} kind={kind} />
+      {changed && (
+        <p className={styles.text} role="status">
+          The workbook was changed since: this copy is of before.
+        </p>
+      )}
       <div className={styles.actions}>
-        <Button appearance="primary" onClick={() => void save(task.answer)}>
-          Make values copy
-        </Button>
-        <Button onClick={stop}>Leave it</Button>
+        {changed ? (
+          <Button onClick={start}>Preview the copy again</Button>
+        ) : (
+          <Button appearance="primary" onClick={() => void save(task.answer)}>
+            Make values copy
+          </Button>
+        )}
+        <Button onClick={stop}>No copy</Button>
       </div>
       <p className={styles.text} role="status">
         {saved}
@@ -69,6 +87,12 @@ function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
       <h4 className={styles.subheading}>Still in it</h4>
       <ul className={styles.list}>
         <li>every value the cells show</li>
+        {kind === 'customer' && (
+          <li>
+            what check columns show: verdicts, shares, and notes that name your presses and their limits.
+            Delete these columns in the copy where the customer is not to read them
+          </li>
+        )}
         {kind === 'shop' && (
           <li>all other formulas, the shop sheet, and the list from which formulas come back</li>
         )}

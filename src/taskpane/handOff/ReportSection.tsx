@@ -7,6 +7,7 @@ import { Progress } from './Progress.js';
 import { reportRows } from './report/lists.js';
 import { reportData } from './report/reportData.js';
 import { reportHtml, reportStyle } from './report/reportHtml.js';
+import { useChangedSince } from './useChangedSince.js';
 import { useTask } from './useTask.js';
 
 interface Input {
@@ -23,6 +24,7 @@ export function ReportSection({ workbook, shop }: Input) {
     const data = reportData(rows, shop, today());
     return { rows: rows.length, page: reportHtml(data), shown: reportHtml(data, '') };
   });
+  const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
   return (
     <section className={styles.part} aria-label="Report">
       <h2 className={styles.heading}>Report</h2>
@@ -40,6 +42,11 @@ export function ReportSection({ workbook, shop }: Input) {
       {task.at === 'done' && task.answer.rows === 0 && (
         <p className={styles.text} role="status">
           There is no list of parts to report: make the list a table, with a column Section.
+        </p>
+      )}
+      {task.at === 'done' && changed && (
+        <p className={styles.text} role="status">
+          The workbook was changed since: this report is of before.
         </p>
       )}
       {task.at === 'done' && task.answer.rows > 0 && (

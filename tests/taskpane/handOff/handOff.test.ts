@@ -10,7 +10,7 @@ import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { ShopState } from '../../../src/taskpane/shared/shopState.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
-import { quoteBook } from '../steps/quoteBook.js';
+import { listRow, quoteBook } from '../steps/quoteBook.js';
 
 let root: Root;
 let page: HTMLElement;
@@ -128,6 +128,7 @@ describe('copies where the file can be saved', () => {
       'the name ShopStamp',
       "the add-in's own pane and its prompt",
       'every value the cells show',
+      expect.stringContaining('notes that name your presses and their limits'),
       'Hidden sheets: Costs.',
     ]);
     expect(maker.save).not.toHaveBeenCalled();
@@ -147,11 +148,24 @@ describe('copies where the file can be saved', () => {
     expect(buttons('Make values copy')).toHaveLength(0);
   });
 
+  it('are made again where the workbook was changed since', async () => {
+    const maker = install(() => Promise.resolve({ ...copy }));
+    const book = quoteBook();
+    await show(book);
+    await click('Preview the copy');
+    act(() => void book.type('Quote', listRow + 1, 1, [[7]]));
+    expect(text()).toContain('The workbook was changed since: this copy is of before.');
+    expect(buttons('Make values copy')).toHaveLength(0);
+    await click('Preview the copy again');
+    expect(text()).not.toContain('changed since');
+    expect(maker.make).toHaveBeenCalledTimes(2);
+  });
+
   it('can be left', async () => {
     const maker = install(() => Promise.resolve(copy));
     await show(quoteBook());
     await click('Preview the copy');
-    await click('Leave it');
+    await click('No copy');
     expect(buttons('Preview the copy')).toHaveLength(2);
     expect(maker.save).not.toHaveBeenCalled();
   });
@@ -166,6 +180,17 @@ describe('the report', () => {
     expect(frame?.srcdoc).toContain('Press check of the parts');
     expect(buttons('Print report')).toHaveLength(1);
     expect(page.querySelector('a')?.download).toBe('press-check.html');
+  });
+
+  it('says when the workbook was changed since', async () => {
+    const book = quoteBook();
+    await show(book);
+    await click('Make report');
+    expect(text()).not.toContain('changed since');
+    act(() => void book.type('Quote', listRow + 1, 1, [[7]]));
+    expect(text()).toContain('The workbook was changed since: this report is of before.');
+    await click('Make it again');
+    expect(text()).not.toContain('changed since');
   });
 
   it('says that there is no list', async () => {

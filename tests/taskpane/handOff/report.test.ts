@@ -41,6 +41,26 @@ describe('the report', () => {
     expect(Number.parseFloat(totals[2]?.[1] ?? '')).toBeCloseTo(byHand, -1);
   });
 
+  it('says of how many rows the mass is missing, and why', async () => {
+    const book = quoteBook();
+    book.type('Quote', 8, 3, [['A99']]);
+    const { totals } = await made(book);
+    expect(totals[2]?.[1]).toMatch(/ lb \(without 1 row whose section, grade or length is not known\)$/);
+  });
+
+  it('does not tell what a press costs', async () => {
+    const book = quoteBook();
+    const presses = book.memory.tables.find(({ name }) => name === 'Presses');
+    book.type('Shop', 20, 0, [['Hourly rate', '', 137, 139]]);
+    book.type('Shop', 21, 0, [['Crew', '', 2, 2]]);
+    const page = reportHtml(await made(book));
+    expect(presses?.area.row).toBe(5);
+    expect(page).not.toContain('Hourly rate');
+    expect(page).not.toContain('Crew');
+    expect(page).not.toContain('137');
+    expect(page).toContain('Punch throat');
+  });
+
   it('counts by verdict, worst first', async () => {
     const data = await made();
     expect(data.counts.map(({ verdict, rows, pieces }) => [verdict, rows, pieces])).toEqual([

@@ -273,6 +273,18 @@ describe('a shop in millimetres', () => {
 });
 
 describe('the lists of the shop', () => {
+  it('a form for a new row takes the keyboard, and speaks of what was typed', async () => {
+    await openShop();
+    await pane.click('Tools');
+    await pane.click('New tool');
+    await pane.says('New tool');
+    expect(document.activeElement?.textContent).toBe('New tool');
+    await pane.fill('Kind', 'punch');
+    await pane.fill(/^Size/, 'abc');
+    await pane.says('Size: ');
+    expect(pane.text).not.toContain('Tools, row 1');
+  });
+
   it('the first tool begins the list, and the shop cell takes it', async () => {
     const workbook = await openShop();
     await pane.click('Tools');

@@ -7,6 +7,8 @@ import { settingRows } from '../../../core/shop/settings.js';
 import { nameKey } from '../../../core/shop/table.js';
 import { failGroups } from '../../parts/list/failGroups.js';
 import type { ShopState } from '../../shared/shopState.js';
+import type { PressItemKey } from '../../../core/press/pressItem.js';
+import { itemOf } from '../../shop/press/pressFields.js';
 import { isStarter } from '../../shop/sheet/starter.js';
 import { shownShare } from '../../steps/shownShare.js';
 import type { ReportRow } from './lists.js';
@@ -48,6 +50,9 @@ export interface ReportData {
   presses: CellValue[][];
 }
 
+/** What a shop pays is nobody else's business; a report is handed round. */
+const costItems = new Set(['hourlyRate', 'crew'].map((key) => nameKey(itemOf(key as PressItemKey).name)));
+
 type Ready = Extract<ShopState, { kind: 'ready' }>;
 
 /** The report of checked rows. The date comes from outside, so that the same rows give the same report. */
@@ -74,7 +79,7 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
     })),
     assumptions: assumptions(rows, state),
     starters: starters(state),
-    presses: state.tables.presses.values,
+    presses: state.tables.presses.values.filter(([item]) => !costItems.has(nameKey(item))),
   };
 }
 
@@ -104,7 +109,11 @@ function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['tota
     rows.reduce((total, row) => total + (of(row) ?? 0), 0);
   const weighed = rows.filter(({ result }) => result.massKg !== undefined).length;
   const mass = formatQuantity({ kind: 'mass', value: sum(({ result }) => result.massKg) }, unit);
-  const partly = weighed < rows.length ? ` (of ${weighed} rows with a length)` : '';
+  const missing = rows.length - weighed;
+  const partly =
+    missing > 0
+      ? ` (without ${missing} ${missing === 1 ? 'row' : 'rows'} whose section, grade or length is not known)`
+      : '';
   return [
     ['Rows', String(rows.length)],
     ['Pieces', String(sum(({ qty }) => qty))],

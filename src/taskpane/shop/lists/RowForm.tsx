@@ -1,4 +1,5 @@
 import { Button, Input, MessageBar, MessageBarBody, Select } from '@fluentui/react-components';
+import { useEffect, useRef } from 'react';
 import { shortText } from '../../shared/shortText.js';
 import type { ListColumn } from './listColumn.js';
 import { stack } from '../../shared/stack.js';
@@ -23,6 +24,9 @@ export function RowForm({ title, columns, values, typed, onTyped, problem, onSav
   const untouched = typed.every((text, at) => text === values[at]);
   const wrong = untouched ? undefined : problem(typed);
   const set = (at: number, text: string) => onTyped(typed.map((each, index) => (index === at ? text : each)));
+  const heading = useRef<HTMLHeadingElement>(null);
+  // The button that opened the form is gone with it: the keyboard goes on here.
+  useEffect(() => heading.current?.focus(), []);
   return (
     <form
       aria-label={title}
@@ -33,8 +37,11 @@ export function RowForm({ title, columns, values, typed, onTyped, problem, onSav
         if (problem(typed) === undefined) onSave(typed);
       }}
     >
-      {columns.map(({ heading, hint, choices }, at) => (
-        <PaneField key={heading} label={heading} {...(hint === undefined ? {} : { hint })}>
+      <h2 ref={heading} tabIndex={-1} style={{ margin: 0, fontSize: 16 }}>
+        {title}
+      </h2>
+      {columns.map(({ heading: label, hint, choices }, at) => (
+        <PaneField key={label} label={label} {...(hint === undefined ? {} : { hint })}>
           {choices ? (
             <Select value={typed[at] ?? ''} onChange={(_, { value }) => set(at, value)}>
               {[...new Set(['', ...choices, typed[at] ?? ''])].map((choice) => (

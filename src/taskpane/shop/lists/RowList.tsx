@@ -83,6 +83,17 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
   );
   return (
     <>
+      {open === 'new' ? (
+        form(
+          `New ${what}`,
+          columns.map(() => ''),
+          addRow,
+        )
+      ) : (
+        <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => openForm('new')}>
+          New {what}
+        </Button>
+      )}
       <ul className={styles.list}>
         {rows.map((row) => {
           const values = valuesOf(row);
@@ -115,17 +126,6 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
           );
         })}
       </ul>
-      {open === 'new' ? (
-        form(
-          `New ${what}`,
-          columns.map(() => ''),
-          addRow,
-        )
-      ) : (
-        <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => openForm('new')}>
-          New {what}
-        </Button>
-      )}
     </>
   );
 }

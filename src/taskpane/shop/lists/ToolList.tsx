@@ -12,7 +12,8 @@ export function ToolList({ workbook, shop }: ShopPartProps) {
   const problem = (values: readonly string[]) =>
     values.every((value) => value.trim() === '')
       ? undefined
-      : readTools([toolHeadings, values], unit)?.problems[0];
+      : // There is one row here, and it has no number yet.
+        readTools([toolHeadings, values], unit)?.problems[0]?.replace(/^Tools, row 1, /, '');
   return (
     <>
       <Text>
