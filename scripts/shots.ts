@@ -2,39 +2,129 @@
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
+import { goTo } from '../tests/browser/support/benchPage.js';
 import { launchChromium } from '../tests/support/chromium.js';
 import { root } from './ensure.mjs';
 import { serve } from './serve.mjs';
 
 const folder = path.join(root, 'out', 'shots');
 mkdirSync(folder, { recursive: true });
-const widths = { wide: { width: 1400, height: 900 }, narrow: { width: 320, height: 1400 } };
-/** A cell of the fifth clip in the grid of the wide page. */
-const cellOfAPart = { x: 320, y: 700 };
+const widths = { wide: { width: 1120, height: 760 }, narrow: { width: 320, height: 1400 } };
 
-const places: [string, (page: Page) => Promise<void>][] = [
-  ['part', async (page) => page.getByRole('button', { name: 'Fill in an example' }).click()],
-  ['list', async (page) => page.getByRole('tab', { name: 'Check a list' }).click()],
-  ['shop', async (page) => page.getByRole('tab', { name: 'Shop', exact: true }).click()],
-  ['steps', async (page) => page.getByRole('tab', { name: 'Steps' }).click()],
-  ['hand-off', async (page) => page.getByRole('tab', { name: 'Hand-off' }).click()],
+/** A picture: what a person does for it on the page, and the text that is there when it is ready. */
+interface Scene {
+  name: string;
+  ready: string | RegExp;
+  show(hand: Hand): Promise<void>;
+}
+
+class Hand {
+  constructor(readonly page: Page) {}
+
+  get pane() {
+    return this.page.locator('#pane');
+  }
+
+  async tab(name: string): Promise<void> {
+    await this.pane.getByRole('tab', { name, exact: true }).click();
+  }
+
+  async press(name: string | RegExp): Promise<void> {
+    await this.pane.getByRole('button', { name }).first().click();
+  }
+}
+
+const scenes: readonly Scene[] = [
+  {
+    name: 'first-screen',
+    ready: 'Will it run on your presses?',
+    show: async ({ page }) => page.getByRole('button', { name: 'Empty workbook' }).click(),
+  },
+  {
+    name: 'part',
+    ready: /of rating/,
+    show: async (hand) => {
+      await hand.tab('Try one part');
+      await hand.press('Fill in an example');
+    },
+  },
+  {
+    name: 'list',
+    ready: 'What each press would make of',
+    show: async (hand) => {
+      await hand.press(/No station/);
+      await hand.press('Next row');
+      await hand.pane.getByText('What each press would make of').scrollIntoViewIfNeeded();
+    },
+  },
+  { name: 'shop', ready: '1-1/4 in through 9/16 in', show: (hand) => hand.tab('Shop') },
+  {
+    name: 'press',
+    ready: 'from the punch centre to the frame',
+    show: async (hand) => {
+      await hand.tab('Shop');
+      await hand.press('Edit Bay A');
+      await hand.press(/^Punch:/);
+    },
+  },
+  {
+    name: 'tools',
+    ready: 'New tool',
+    show: async (hand) => {
+      await hand.tab('Shop');
+      await hand.tab('Tools');
+    },
+  },
+  {
+    name: 'settings',
+    ready: 'what a bare number means',
+    show: async (hand) => {
+      await hand.tab('Shop');
+      await hand.tab('Settings');
+    },
+  },
+  {
+    name: 'steps',
+    ready: 'GP4 on the press',
+    show: async (hand) => {
+      await goTo(hand.page, 'Quote', 'D15');
+      await hand.tab('Steps');
+    },
+  },
+  {
+    name: 'hand-off',
+    ready: 'Not in the copy',
+    show: async (hand) => {
+      await hand.tab('Hand-off');
+      await hand.pane.getByRole('button', { name: 'Preview the copy' }).last().click();
+    },
+  },
+  {
+    name: 'report',
+    ready: 'Save as a page',
+    show: async (hand) => {
+      await hand.tab('Hand-off');
+      await hand.press('Make report');
+      await hand.pane.getByRole('button', { name: 'Print report' }).scrollIntoViewIfNeeded();
+    },
+  },
 ];
 
 const { address, close } = await serve(path.join(root, 'out', 'page'));
 const browser = await launchChromium();
 for (const colorScheme of ['light', 'dark'] as const) {
-  for (const [name, viewport] of Object.entries(widths)) {
-    const page = await browser.newPage({ viewport, colorScheme });
-    await page.goto(address);
-    await page.getByRole('button', { name: 'Fill in an example' }).waitFor();
-    if (name === 'wide') await page.mouse.click(cellOfAPart.x, cellOfAPart.y);
-    for (const [place, open] of places) {
-      await open(page);
-      // Places load on demand and the list is checked; nothing marks their end for a picture.
-      await page.waitForTimeout(1500);
-      await page.screenshot({ path: path.join(folder, `${place}-${colorScheme}-${name}.png`) });
+  for (const [width, viewport] of Object.entries(widths)) {
+    for (const { name, ready, show } of scenes) {
+      const page = await browser.newPage({ viewport, colorScheme, reducedMotion: 'reduce' });
+      await page.goto(address);
+      const hand = new Hand(page);
+      await hand.pane.getByText(/rows? fail/).waitFor();
+      await show(hand);
+      await hand.pane.getByText(ready).first().waitFor();
+      await page.evaluate(() => document.fonts.ready);
+      await page.screenshot({ path: path.join(folder, `${name}-${colorScheme}-${width}.png`) });
+      await page.close();
     }
-    await page.close();
   }
 }
 await browser.close();
