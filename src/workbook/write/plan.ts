@@ -81,7 +81,8 @@ function overwrites({ area, contents, before }: CellsAction): Overwrite[] {
     row.flatMap((becomes, column) => {
       const holds: Content = before.contents[at]?.[column] ?? null;
       const harmless = becomes === undefined || holds === null || sameContent(holds, becomes);
-      return harmless ? [] : { cell: cellOf(area, at, column), holds, becomes };
+      const format = before.formats[at]?.[column] ?? 'General';
+      return harmless ? [] : { cell: cellOf(area, at, column), holds, becomes, format };
     }),
   );
 }

@@ -40,6 +40,8 @@ export interface Overwrite {
   cell: Area;
   holds: Content;
   becomes: Content;
+  /** Its number format now: a number may show as a date. */
+  format: string;
 }
 
 /** What steps would do, for the user to say yes or no to. */

@@ -64,8 +64,8 @@ export function writingContract(open: Open): void {
       const contents = [['new', 5, 'same', 'free']];
       const plan = await workbook.plan([{ kind: 'cells', area: areaAt('A1', 1, 4), contents }]);
       expect(plan.overwrites).toEqual([
-        { cell: areaAt('A1', 1, 1), holds: 'old', becomes: 'new' },
-        { cell: areaAt('B1', 1, 1), holds: { formula: '=1+1' }, becomes: 5 },
+        { cell: areaAt('A1', 1, 1), holds: 'old', becomes: 'new', format: 'General' },
+        { cell: areaAt('B1', 1, 1), holds: { formula: '=1+1' }, becomes: 5, format: 'General' },
       ]);
       expect(plan.cells).toBe(4);
     });

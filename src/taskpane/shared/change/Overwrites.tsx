@@ -1,7 +1,7 @@
 import { MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import type { WritePlan } from '../../../workbook/write/step.js';
 import { captionStyle } from '../captionStyle.js';
-import { counted, shownContent, where } from './describeStep.js';
+import { counted, shownContent, shownHeld, where } from './describeStep.js';
 
 const shownCells = 20;
 
@@ -25,10 +25,10 @@ export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }:
             </tr>
           </thead>
           <tbody>
-            {overwrites.slice(0, shownCells).map(({ cell, holds, becomes }) => (
+            {overwrites.slice(0, shownCells).map(({ cell, holds, becomes, format }) => (
               <tr key={where(cell)}>
                 <td>{where(cell)}</td>
-                <td style={{ overflowWrap: 'anywhere' }}>{shownContent(holds)}</td>
+                <td style={{ overflowWrap: 'anywhere' }}>{shownHeld(holds, format)}</td>
                 <td style={{ overflowWrap: 'anywhere' }}>{shownContent(becomes)}</td>
               </tr>
             ))}

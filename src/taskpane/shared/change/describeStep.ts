@@ -6,36 +6,49 @@ import { shortText } from '../shortText.js';
 /** So many areas that become the same are named one by one. */
 const fewAreas = 4;
 
-/** What steps do, a line each; cells that become the same value are told together. */
+/** What steps do, a line each; cells that become the same value, or are one by one many, are told together. */
 export function describeSteps(steps: readonly Step[]): string[] {
-  const together = new Map<string, Area[]>();
+  const together = new Map<string, Step[]>();
   steps.forEach((step, at) => {
-    const key = sameValueKey(step) ?? String(at);
-    together.set(key, [...(together.get(key) ?? []), ...('area' in step ? [step.area] : [])]);
+    const key = togetherKey(step) ?? String(at);
+    together.set(key, [...(together.get(key) ?? []), step]);
   });
-  const first = new Map([...steps].reverse().map((step) => [sameValueKey(step), step]));
-  return steps.flatMap((step, at) => {
-    const key = sameValueKey(step);
-    if (key !== undefined && first.get(key) !== step) return [];
-    const areas = together.get(key ?? String(at)) ?? [];
-    return [areas.length > 1 ? describeTogether(step, areas) : describeStep(step)];
+  return [...together.values()].flatMap((alike) => {
+    const [first] = alike;
+    if (!first) return [];
+    if (alike.length === 1) return [describeStep(first)];
+    const same = sameValue(first);
+    if (same !== undefined) return [describeTogether(alike, `become ${shownContent(same)}`)];
+    return alike.length > fewAreas ? [describeTogether(alike, 'as listed below')] : alike.map(describeStep);
   });
 }
 
-/** Equal for steps that write the same single value on the same sheet. */
-function sameValueKey(step: Step): string | undefined {
+/** Equal for steps that can be told together: the same value on one sheet, or single cells of one column. */
+function togetherKey(step: Step): string | undefined {
+  if (step.kind !== 'cells' || step.contents === undefined) return undefined;
+  const { sheet, column, rows, columns } = step.area;
+  const same = sameValue(step);
+  if (same !== undefined) return JSON.stringify([sheet, same]);
+  return rows === 1 && columns === 1 && !isFormula(step.contents[0]?.[0])
+    ? JSON.stringify([sheet, column, 'single'])
+    : undefined;
+}
+
+/** The one value that a step writes into all its cells, with its format left alone. */
+function sameValue(step: Step): Content | undefined {
   if (step.kind !== 'cells' || step.formats !== undefined) return undefined;
   const [first, ...others] = (step.contents ?? []).flat();
-  if (first === undefined || isFormula(first) || others.some((other) => other !== first)) return undefined;
-  return JSON.stringify([step.area.sheet, first]);
+  return first === undefined || isFormula(first) || others.some((other) => other !== first)
+    ? undefined
+    : first;
 }
 
-function describeTogether(step: Step, areas: readonly Area[]): string {
-  const [content] = step.kind === 'cells' ? (step.contents ?? []).flat() : [];
+function describeTogether(steps: readonly Step[], what: string): string {
+  const areas = steps.flatMap((step) => ('area' in step ? step.area : []));
   const cells = areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
   const named = areas.slice(0, fewAreas).map((area, at) => (at === 0 ? where(area) : cellAddress(area)));
   const more = areas.length > fewAreas ? ' and more' : '';
-  return `${named.join(', ')}${more}: ${counted(cells, 'cell')} become ${shownContent(content ?? null)}`;
+  return `${named.join(', ')}${more}: ${counted(cells, 'cell')} ${what}`;
 }
 
 /** What a step does, in a few words. */
@@ -77,6 +90,18 @@ export function shownContent(content: Content): string {
   if (isFormula(content)) return shortText(content.formula, 160);
   if (isErrorConstant(content)) return content.error;
   return content === null || content === '' ? 'blank' : shortText(String(content));
+}
+
+const serialOfUnixEpoch = 25_569;
+const millisecondsPerDay = 86_400_000;
+
+/** What a cell holds, as a person knows it: a number that shows as a date, as that date. */
+export function shownHeld(content: Content, format: string): string {
+  const plain = format.replaceAll(/"[^"]*"|\\.|\[[^\]]*\]/g, '');
+  if (typeof content !== 'number' || !/[dy]/i.test(plain)) return shownContent(content);
+  const date = new Date((content - serialOfUnixEpoch) * millisecondsPerDay);
+  const parts = { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' } as const;
+  return `${date.toLocaleDateString('en-GB', parts)} (${content})`;
 }
 
 export function where(area: Area): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { describeSteps } from '../../../../src/taskpane/shared/change/describeStep.js';
+import { describeSteps, shownHeld } from '../../../../src/taskpane/shared/change/describeStep.js';
 import type { Area } from '../../../../src/workbook/area.js';
 import type { Content } from '../../../../src/workbook/content.js';
 import type { Step } from '../../../../src/workbook/write/step.js';
@@ -48,6 +48,21 @@ describe('what a change will write', () => {
     ]);
   });
 
+  it('tells single cells of a column one by one, and many together', () => {
+    const steps = (count: number) =>
+      Array.from(
+        { length: count },
+        (_, at): Step => ({
+          kind: 'cells',
+          area: area(2 * at + 1),
+          contents: [[`${at}/16`]],
+          formats: [['@']],
+        }),
+      );
+    expect(describeSteps(steps(2))).toEqual(['Quote!D1: becomes 0/16', 'Quote!D3: becomes 1/16']);
+    expect(describeSteps(steps(11))).toEqual(['Quote!D1, D3, D5, D7 and more: 11 cells as listed below']);
+  });
+
   it('tells fractions that were dates one by one: each becomes its own', () => {
     const step = (at: number, text: string): Step => ({
       ...(cells(area(at), text) as Extract<Step, { kind: 'cells' }>),
@@ -57,5 +72,18 @@ describe('what a change will write', () => {
       'Quote!D1: becomes 3/8',
       'Quote!D2: becomes 3/8',
     ]);
+  });
+});
+
+describe('what a cell holds', () => {
+  it.each([
+    [46281, 'd-mmm', '16 Sept 2026 (46281)'],
+    [46281, 'm/d/yyyy', '16 Sept 2026 (46281)'],
+    [46281, 'General', '46281'],
+    [46281, '0.00" days"', '46281'],
+    ['16-Sep', 'd-mmm', '16-Sep'],
+    [null, 'd-mmm', 'blank'],
+  ])('%j in the format %s is %s', (content, format, text) => {
+    expect(shownHeld(content, format)).toBe(text);
   });
 });
