@@ -108,6 +108,9 @@ describe('the page in windows of all kinds', () => {
     ['dark', { colorScheme: 'dark' }],
     ['narrow', { viewport: { width: 400, height: 800 } }],
     ['320', { viewport: { width: 320, height: 640 } }],
+    ['320 dark', { viewport: { width: 320, height: 640 }, colorScheme: 'dark' }],
+    ['forced', { forcedColors: 'active' }],
+    ['320 forced', { viewport: { width: 320, height: 640 }, forcedColors: 'active' }],
   ] as const)('keeps grid and pane in sight: %s', async (name, options) => {
     open = await openPage(bench, options);
     const { page, troubles } = open;

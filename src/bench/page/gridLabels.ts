@@ -12,6 +12,9 @@ export function labelGrid(grid: HTMLElement): void {
     for (const [selector, text] of labels)
       for (const field of grid.querySelectorAll(selector))
         if (!field.hasAttribute('aria-label')) field.setAttribute('aria-label', text);
+    // Only what has a role may have a name.
+    for (const editor of grid.querySelectorAll('.o-composer:not([role])'))
+      editor.setAttribute('role', 'textbox');
     for (const field of grid.querySelectorAll('input:not([aria-label]):not([id])'))
       field.setAttribute('aria-label', 'Field of the grid');
     for (const element of grid.querySelectorAll<HTMLElement>('[tabindex]'))
