@@ -140,6 +140,12 @@ describe('headings that cannot be read', () => {
     expect(problem(['Section', 'Length', 'Cut length'])).toBeUndefined();
     expect(problem(['Section', 'Mark', 'Mark'])).toBeUndefined();
   });
+  it('a column chosen for what another is read as is a problem, though its heading would go first', () => {
+    const [section, length, remarks] = matchColumns(['Section', 'Cut length', 'Remarks'], [], shop);
+    if (!section || !length || !remarks) throw new Error('three columns');
+    const chosen = [section, length, matchedTo(remarks, 'Length')];
+    expect(headingsProblem(chosen, 0)).toContain('Columns B (Cut length) and C (Remarks) are both read as');
+  });
   it('no Section column is a problem', () => {
     expect(problem(['Mark', 'Qty'])).toContain('no Section column');
     expect(problem(['Mark', 'Qty'])).toContain('Say above what the columns are.');

@@ -7,10 +7,10 @@ import { type ColumnMatch, headingsOf } from './columnMatch.js';
 
 /** Why the headings of a list that begins in a column cannot be read, and what to do; undefined where they can. */
 export function headingsProblem(matches: readonly ColumnMatch[], firstColumn: number): string | undefined {
-  const refused = refusal(headingsOf(matches));
-  if (refused === undefined) return undefined;
   const pair = alike(matches);
-  return pair ? sameField(pair, firstColumn) : `${refused} Say above what the columns are.`;
+  if (pair) return sameField(pair, firstColumn);
+  const refused = refusal(headingsOf(matches));
+  return refused && `${refused} Say above what the columns are.`;
 }
 
 function refusal(headings: readonly string[]): string | undefined {
@@ -25,13 +25,18 @@ function refusal(headings: readonly string[]): string | undefined {
 
 type Pair = readonly [ColumnMatch, ColumnMatch];
 
-/** The first two columns that cannot both be what they are taken for. */
+/**
+ * The first two columns that cannot both be what they are taken for. A heading of its own goes before a synonym;
+ * what somebody chose for a column must not be passed over like that.
+ */
 function alike(matches: readonly ColumnMatch[]): Pair | undefined {
   for (const [at, second] of matches.entries())
     for (const first of matches.slice(0, at)) {
       if (first.field === undefined || first.field !== second.field) continue;
+      const chosen = first.field !== 'Mark' && (first.rename ?? second.rename) !== undefined;
       const beside = first.field === 'Section' ? [] : ['Section'];
-      if (refusal([...beside, ...headingsOf([first, second])]) !== undefined) return [first, second];
+      if (chosen || refusal([...beside, ...headingsOf([first, second])]) !== undefined)
+        return [first, second];
     }
   return undefined;
 }
