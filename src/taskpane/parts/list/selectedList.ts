@@ -1,5 +1,5 @@
 import { isBlank } from '../../../core/quantity/cellValue.js';
-import { type Area, cellOf, overlap } from '../../../workbook/area.js';
+import { type Area, overlap } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { CellsRead, Table } from '../../../workbook/reading.js';
 import { where } from '../../shared/change/describeStep.js';
@@ -37,14 +37,9 @@ type Used = CellsRead<'values'>;
 /** The list around a cell; around a cell with nothing about it, the first list that its sheet holds outside tables. */
 function around({ area, values }: Used, selected: Area, tables: readonly Table[]): Area | undefined {
   const walls = tables.filter((table) => table.area.sheet === area.sheet);
-  const inWall = (row: number, column: number) =>
-    walls.some((table) => overlap(table.area, cellOf(area, row, column)));
-  const cells =
-    walls.length === 0
-      ? values
-      : values.map((row, at) => row.map((cell, right) => (inWall(at, right) ? null : cell)));
+  if (walls.some((table) => overlap(table.area, selected))) return undefined;
+  const cells = withoutTables({ area, values }, walls);
   const asked = { row: selected.row - area.row, column: selected.column - area.column };
-  if (inWall(asked.row, asked.column)) return undefined;
   const found = [asked, firstHeading(cells)].flatMap((cell) =>
     cell ? (listAround(cells, cell.row, cell.column) ?? []) : [],
   );
@@ -58,6 +53,19 @@ function around({ area, values }: Used, selected: Area, tables: readonly Table[]
       columns: box.right - box.left + 1,
     }
   );
+}
+
+/** What was read, the cells of tables blank. */
+function withoutTables({ area, values }: Used, tables: readonly Table[]): Used['values'] {
+  if (tables.length === 0) return values;
+  const cells = values.map((row) => [...row]);
+  for (const { area: table } of tables) {
+    const [top, left] = [table.row - area.row, Math.max(0, table.column - area.column)];
+    const right = table.column + table.columns - area.column;
+    for (const row of cells.slice(Math.max(0, top), Math.max(0, top + table.rows)))
+      row.fill(null, left, Math.max(left, right));
+  }
+  return cells;
 }
 
 const fewest = 3;
