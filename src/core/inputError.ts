@@ -10,22 +10,38 @@ export interface Failure {
   problem: string;
   /** What is allowed and how to fix it: `Write 3/8, 9.5 mm or 0.375.` */
   allowed: string;
+  /** The same for who fills in a cell of a list or of a Shop table, where it is not what a call can do. */
+  allowedInCell?: string;
 }
 
 /** The only error the library throws on purpose. Its message is one readable sentence or two. */
 export class InputError extends Error {
   readonly failure: Failure;
+  /** The message for who fills in a cell of a list or of a Shop table. */
+  readonly messageInCell: string;
 
   constructor(failure: Failure) {
-    super(`${failure.argument}: ${failure.problem} ${failure.allowed}`.trim());
+    super(sentence(failure, failure.allowed));
     this.name = 'InputError';
     this.failure = failure;
+    this.messageInCell = sentence(failure, failure.allowedInCell ?? failure.allowed);
   }
 }
 
+function sentence({ argument, problem }: Failure, allowed: string): string {
+  return `${argument}: ${problem} ${allowed}`.trim();
+}
+
 /** Throws an {@link InputError} for input that cannot be read or lies outside its range. */
-export function refuse(argument: string, received: string, problem: string, allowed: string): never {
-  throw new InputError({ code: 'invalid', argument, received, problem, allowed });
+export function refuse(
+  argument: string,
+  received: string,
+  problem: string,
+  allowed: string,
+  allowedInCell?: string,
+): never {
+  const failure = { code: 'invalid', argument, received, problem, allowed } as const;
+  throw new InputError(allowedInCell === undefined ? failure : { ...failure, allowedInCell });
 }
 
 /** Throws an {@link InputError} for a name that is in no table. */

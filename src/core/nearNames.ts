@@ -1,6 +1,8 @@
 import { distance } from 'fastest-levenshtein';
 
-const greatestShare = 2 / 3;
+/** How much of the longer text may differ; names that begin alike, or hold what was typed, may differ more. */
+const greatestShare = 2 / 5;
+const greatestShareAlike = 2 / 3;
 
 /**
  * Up to three names that are near to what was typed, nearest first, for a refusal. A name that begins with what was
@@ -10,10 +12,16 @@ export function nearNames(typed: string, names: readonly string[], key = (name: 
   const typedKey = key(typed);
   return names
     .map((name) => ({ name, apart: apart(typedKey, key(name)) }))
-    .filter((each) => each.apart <= greatestShare)
+    .filter(
+      ({ apart, name }) => apart <= (areAlike(typedKey, key(name)) ? greatestShareAlike : greatestShare),
+    )
     .sort((a, b) => a.apart - b.apart)
     .slice(0, 3)
     .map((each) => each.name);
+}
+
+function areAlike(typed: string, name: string): boolean {
+  return typed !== '' && (typed.charAt(0) === name.charAt(0) || name.includes(typed));
 }
 
 /** Edits as a share of the longer text: 0 the same, 1 nothing in common. */

@@ -12,7 +12,13 @@ describe('nearNames', () => {
     expect(nearNames('A5', ['A51', 'A52', 'A53', 'A54'])).toHaveLength(3);
   });
 
-  it('leaves out names that share too little: more than two thirds of the longer text to edit', () => {
+  it('leaves out names that are not near: more than two fifths of the longer text to edit', () => {
+    expect(nearNames('wild', names)).toEqual(['Mild']);
+    expect(nearNames('wilt', names, (name) => name.toLowerCase())).toEqual([]);
+    expect(nearNames('Weldox', names, (name) => name.toLowerCase())).toEqual([]);
+  });
+
+  it('takes more edits, two thirds, in names that begin alike or hold what was typed', () => {
     expect(nearNames('ab', ['abcde'])).toEqual(['abcde']);
     expect(nearNames('bc', ['abcde'])).toEqual(['abcde']);
     expect(nearNames('bc', ['abcdefg'])).toEqual([]);

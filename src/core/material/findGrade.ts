@@ -2,6 +2,7 @@ import { refuseUnknown } from '../inputError.js';
 import { nearNames } from '../nearNames.js';
 import { quoted } from '../quantity/cellValue.js';
 import { memo } from '../quantity/memo.js';
+import type { LengthUnit } from '../quantity/units.js';
 import type { Grade } from './grade.js';
 import { gradeKey, plainKey } from './gradeKey.js';
 import { builtInGrades } from './gradeTable.js';
@@ -19,20 +20,26 @@ const ownIndexes = new WeakMap<readonly Grade[], Map<string, Grade>>();
  * @param text the name as typed
  * @param argument what the name came from, for the refusal
  * @param own the shop's own grades
+ * @param unit the shop's unit, for the strength that is shown as an example
  * @returns the grade
  * Throws `unknown` for a name in neither list.
  * @example findGrade('a572 gr 50', 'Grade').name // 'A572-50'
  * Source: the names of the product standards; loose spellings: common practice.
  */
-export function findGrade(text: string, argument: string, own: readonly Grade[] = []): Grade {
-  if (text.length > longestName) return unknownGrade(text, argument, own);
+export function findGrade(
+  text: string,
+  argument: string,
+  own: readonly Grade[] = [],
+  unit: LengthUnit = 'in',
+): Grade {
+  if (text.length > longestName) return unknownGrade(text, argument, own, unit);
   const ownIndex = indexOf(own);
   const key = rememberedKey(text, () => gradeKey(text));
   return (
     ownIndex.get(plainKey(text)) ??
     ownIndex.get(key) ??
     builtInByKey.get(key) ??
-    unknownGrade(text, argument, own)
+    unknownGrade(text, argument, own, unit)
   );
 }
 
@@ -48,7 +55,12 @@ function indexOf(own: readonly Grade[]): Map<string, Grade> {
   return index;
 }
 
-function unknownGrade(text: string, argument: string, own: readonly Grade[]): never {
+/** A strength as it may be typed for a grade. */
+export function strengthExample(unit: LengthUnit): string {
+  return unit === 'in' ? '"tensile 65 ksi"' : '"tensile 450 MPa"';
+}
+
+function unknownGrade(text: string, argument: string, own: readonly Grade[], unit: LengthUnit): never {
   const names = [...own, ...builtInGrades].map((grade) => grade.name);
   const near = nearNames(text.slice(0, longestName), names, gradeKey);
   const hint = near.length > 0 ? `Near names: ${near.join(', ')}. Or write` : 'Write a grade such as A36, or';
@@ -56,6 +68,6 @@ function unknownGrade(text: string, argument: string, own: readonly Grade[]): ne
     argument,
     text,
     `${quoted(text)} is not a known grade.`,
-    `${hint} a strength such as "tensile 65 ksi", or add the grade to the shop's own.`,
+    `${hint} a strength such as ${strengthExample(unit)}, or add the grade to the shop's own.`,
   );
 }

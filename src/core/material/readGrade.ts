@@ -1,8 +1,8 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { digitsValue, refuseBothReadings } from '../quantity/readNumber.js';
-import { megapascalPerKsi } from '../quantity/units.js';
-import { findGrade } from './findGrade.js';
+import { type LengthUnit, megapascalPerKsi } from '../quantity/units.js';
+import { findGrade, strengthExample } from './findGrade.js';
 import type { Grade } from './grade.js';
 
 const longestText = 60;
@@ -15,7 +15,6 @@ const megapascalPer = new Map<string, number>([
   ['ksi', megapascalPerKsi],
   ['psi', megapascalPerKsi / 1000],
 ]);
-const allowed = 'Write a grade such as A36, or a strength such as "shear 310 MPa" or "tensile 65 ksi".';
 const bareStrength = /^\d[\d.,]* ?(?:mpa|n\/mm[2²]|ksi|psi)$/;
 const strengthPattern =
   /^(shear|tensile)(?![a-z])(?: strength)? ?[:=]? ?(\d[\d.,]*)?(?: ?(n\/mm[2²]|[a-z]+))?$/;
@@ -27,20 +26,28 @@ const strengthPattern =
  * @param value the cell
  * @param argument what the cell is, for the refusal
  * @param own the shop's own grades
+ * @param unit the shop's unit, for the strength that is shown as an example
  * @returns the grade; one made of a strength has the density of steel
  * Valid for strengths from 20 to 2000 MPa. Throws `unknown` for a name in no list, `invalid` for anything else.
  * @example readGrade('shear 310 MPa', 'Grade').shearMPa // 310
  * Source: common practice, no source.
  */
-export function readGrade(value: CellValue, argument: string, own: readonly Grade[] = []): Grade {
+export function readGrade(
+  value: CellValue,
+  argument: string,
+  own: readonly Grade[] = [],
+  unit: LengthUnit = 'in',
+): Grade {
+  const allowed = `Write a grade such as A36, or a strength such as ${strengthExample(unit)}.`;
   if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', allowed);
-  if (typeof value === 'string') return strengthGrade(value, argument) ?? findGrade(value, argument, own);
+  if (typeof value === 'string')
+    return strengthGrade(value, argument, allowed) ?? findGrade(value, argument, own, unit);
   const isName = typeof value === 'number' && Number.isInteger(value) && value > 0;
   if (!isName) return refuse(argument, String(value), `${quoted(value)} is not a grade.`, allowed);
-  return findGrade(String(value), argument, own);
+  return findGrade(String(value), argument, own, unit);
 }
 
-function strengthGrade(value: string, argument: string): Grade | undefined {
+function strengthGrade(value: string, argument: string, allowed: string): Grade | undefined {
   if (value.length > longestText) return undefined;
   const name = value.replace(/\s+/g, ' ').trim();
   const text = name.toLowerCase();

@@ -1,7 +1,7 @@
 import { type CellValue, isBlank, quoted } from './cellValue.js';
 import { type TurnedDate, turnedDate, turnedIntoDate } from './dateTrap.js';
-import { formatLength } from './formatLength.js';
 import { type LengthKind, type LengthKindName, lengthKinds } from './lengthKind.js';
+import { allowedRange } from './allowedRange.js';
 import { lengthExamples, lengthText } from './lengthText.js';
 import { refuse } from '../inputError.js';
 import { memo } from './memo.js';
@@ -79,14 +79,16 @@ function within(
   date?: string,
 ): number {
   if (mm >= kind.leastMm && mm <= kind.greatestMm) return mm;
-  const range = `Allowed: ${formatLength(kind.leastMm, unit)} to ${formatLength(kind.greatestMm, unit)} ${unit}.`;
+  const range = allowedRange(kind, unit);
   if (mm <= 0) return refuse(argument, String(value), `${quoted(value)} is not above zero.`, range);
   if (!bare) return refuse(argument, String(value), `${quoted(value)} is out of range.`, range);
   const number = quoted(value).replaceAll("'", '');
   const [read, other] = unit === 'in' ? (['inches', 'mm'] as const) : (['mm', 'in'] as const);
   const otherMm = (mm / mmPer[unit]) * mmPer[other];
   const meantOther = otherMm >= kind.leastMm && otherMm <= kind.greatestMm;
-  const fix = meantOther ? `${range} Write "${number} ${other}", or add the shop cell or "${other}".` : range;
+  const inUnit = `${range} Write "${number} ${other}"`;
+  const fix = meantOther ? `${inUnit}, or add the shop cell or "${other}".` : range;
+  const fixInCell = meantOther ? `${inUnit}.` : range;
   const asDate = date === undefined ? '' : `; it may also be a length that became the date ${date}`;
   const again = date === undefined ? '' : ' If it became a date, type it again as text.';
   return refuse(
@@ -94,5 +96,6 @@ function within(
     String(value),
     `${quoted(value)} would be ${number} ${read}${asDate}.`,
     `${fix}${again}`,
+    `${fixInCell}${again}`,
   );
 }

@@ -19,6 +19,6 @@ function found(governs: string, run: () => Finding[]): Finding[] {
     return run();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return [{ verdict: 'Check input', governs, note: error.message }];
+    return [{ verdict: 'Check input', governs, note: error.messageInCell }];
   }
 }

@@ -2,6 +2,7 @@ import { refuse } from '../inputError.js';
 import { mmPer } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
 import type { Working } from '../working/working.js';
+import { withOtherCodes } from './otherCodes.js';
 import {
   aiscInchAbove,
   aiscInchRows,
@@ -30,6 +31,12 @@ export type HoleFit = (typeof holeFits)[number];
 export const holeCodes = ['AISC', 'EN', 'ISO 273'] as const;
 export type HoleCode = (typeof holeCodes)[number];
 
+export interface BoltHoleInput {
+  bolt: BoltSize;
+  fit: HoleFit;
+  code: HoleCode;
+}
+
 /** A hole for a bolt: a diameter, or the width and the length over all of a slot. */
 export interface BoltHole {
   widthMm: number;
@@ -57,17 +64,28 @@ const sameSize = 0.001;
  * @param input the bolt; the fit; the code
  * @param working collects the step when given
  * @returns diameter in mm, or width and length over all in mm for a slot
- * Valid for the sizes of the tables. Throws `unknown` for a size a table does not have, `invalid` for a fit the code
- * does not have.
+ * Valid for the sizes of the tables. Throws `unknown` for a size a table does not have, with the codes that have it,
+ * `invalid` for a fit the code does not have.
  * @example boltHole({ bolt: readBolt('M20', 'Bolt', 'mm'), fit: 'standard', code: 'EN' }) // { widthMm: 22 }
  * Source: AISC 360-22 Tables J3.3 and J3.3M; AISC Design Guide 1 Table 2.3; EN 1090-2 Table 11; ISO 273.
  */
-export function boltHole(
-  input: { bolt: BoltSize; fit: HoleFit; code: HoleCode },
-  working?: Working,
-): BoltHole {
-  const { bolt, fit, code } = input;
-  requirePositive('Bolt', bolt.diameterMm);
+export function boltHole(input: BoltHoleInput, working?: Working): BoltHole {
+  requirePositive('Bolt', input.bolt.diameterMm);
+  return withOtherCodes(input.code, holeCodes, (code) =>
+    code === input.code
+      ? holeByCode(input, working)
+      : holeByCode({ ...input, code, fit: likeFit(input.fit, code) }),
+  );
+}
+
+/** The usual hole of one code is called otherwise by another. */
+function likeFit(fit: HoleFit, code: HoleCode): HoleFit {
+  if (code === 'ISO 273') return fit === 'standard' ? 'medium' : fit;
+  return fit === 'medium' ? 'standard' : fit;
+}
+
+/** The same as {@link boltHole}; its refusal of a bolt names the sizes of the table alone, no other code. */
+export function holeByCode({ bolt, fit, code }: BoltHoleInput, working?: Working): BoltHole {
   if (!fitsOf[code].includes(fit)) {
     refuse('Fit', fit, `${code} has no fit '${fit}'.`, `Allowed: ${fitsOf[code].join(', ')}.`);
   }

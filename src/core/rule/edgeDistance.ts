@@ -2,7 +2,7 @@ import { refuse } from '../inputError.js';
 import { mmPer } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
 import type { NamedValue, Working } from '../working/working.js';
-import { boltHole } from './boltHole.js';
+import { holeByCode } from './boltHole.js';
 import { type BoltSize, boltRow, boltValue, isSize, ownDiameter, requireSystem } from './boltSize.js';
 import {
   edgeTables,
@@ -11,6 +11,7 @@ import {
   incrementMetric,
   longSlotIncrementFactor,
 } from './edgeDistanceTables.js';
+import { withOtherCodes } from './otherCodes.js';
 
 /**
  * How the edge was made. Machine cut is sawn, machined or machine gas-cut. A sheared connection end is that of a beam
@@ -60,14 +61,20 @@ const connectionEnd: EdgeKind = 'sheared connection end';
  * @param input the bolt; how the edge was made; the code; the fit of the hole
  * @param working collects the steps when given
  * @returns distance in mm, centre to edge
- * Valid for the sizes of the tables. Throws `unknown` for a size a table does not have, `invalid` for an oversize
- * or slotted hole under CSA and AS, whose rules for them are not built in.
+ * Valid for the sizes of the tables. Throws `unknown` for a size a table does not have, with the codes that have it,
+ * `invalid` for an oversize or slotted hole under CSA and AS, whose rules for them are not built in.
  * @example leastEdgeDistanceMm({ bolt: readBolt('3/4', 'Bolt', 'in'), edge: 'sheared', code: 'AISC', fit: 'standard' }) // 31.75
  * Source: AISC 360-22 Tables J3.4, J3.4M, J3.5, J3.5M; AISC 360-05 Tables J3.4, J3.4M at sheared edges; EN 1993-1-8
  *   Table 3.3; CSA S16 and AS 4100 (from memory).
  */
 export function leastEdgeDistanceMm(input: EdgeInput, working?: Working): number {
   requirePositive('Bolt', input.bolt.diameterMm);
+  return withOtherCodes(input.code, edgeCodes, (code) =>
+    edgeByCode({ ...input, code }, code === input.code ? working : undefined),
+  );
+}
+
+function edgeByCode(input: EdgeInput, working?: Working): number {
   switch (input.code) {
     case 'EN':
       return enEdge(input, working);
@@ -152,7 +159,7 @@ function incrementIn(bolt: BoltSize, fit: EdgeFit): number {
 
 function enEdge({ bolt, fit }: EdgeInput, working?: Working): number {
   const round = fit === 'standard' || fit === 'oversize';
-  const { widthMm } = boltHole({ bolt, fit: round ? fit : 'standard', code: 'EN' }, working);
+  const { widthMm } = holeByCode({ bolt, fit: round ? fit : 'standard', code: 'EN' }, working);
   const factor = round ? enRoundFactor : enSlotFactor;
   const leastMm = factor * widthMm;
   working?.step({

@@ -1,8 +1,9 @@
 import { requirePositive } from '../requireRange.js';
 import type { Working } from '../working/working.js';
-import { boltHole } from './boltHole.js';
+import { holeByCode } from './boltHole.js';
 import { type BoltSize, boltValue } from './boltSize.js';
-import type { EdgeCode } from './edgeDistance.js';
+import { type EdgeCode, edgeCodes } from './edgeDistance.js';
+import { withOtherCodes } from './otherCodes.js';
 
 const aisc = {
   factor: 8 / 3,
@@ -28,13 +29,19 @@ const enFactor = 2.2;
  * @param input the bolt; the code
  * @param working collects the steps when given
  * @returns distance in mm, centre to centre
- * Valid for every bolt size; EN for the sizes of its hole table, throws `unknown` for others.
+ * Valid for every bolt size; EN for the sizes of its hole table, throws `unknown` for others, with the codes that
+ * have them.
  * @example leastPitchMm({ bolt: readBolt('M20', 'Bolt', 'mm'), code: 'EN' }) // 48.4
  * Source: AISC 360-22 J3.3; EN 1993-1-8 Table 3.3; CSA S16 and AS 4100 (from memory).
  */
 export function leastPitchMm(input: { bolt: BoltSize; code: EdgeCode }, working?: Working): number {
-  const { bolt, code } = input;
-  requirePositive('Bolt', bolt.diameterMm);
+  requirePositive('Bolt', input.bolt.diameterMm);
+  return withOtherCodes(input.code, edgeCodes, (code) =>
+    pitchByCode(input.bolt, code, code === input.code ? working : undefined),
+  );
+}
+
+function pitchByCode(bolt: BoltSize, code: EdgeCode, working?: Working): number {
   if (code === 'EN') return enPitch(bolt, working);
   const { factor, formula, source, cautions } = byBolt[code];
   const leastMm = factor * bolt.diameterMm;
@@ -50,7 +57,7 @@ export function leastPitchMm(input: { bolt: BoltSize; code: EdgeCode }, working?
 }
 
 function enPitch(bolt: BoltSize, working?: Working): number {
-  const { widthMm } = boltHole({ bolt, fit: 'standard', code: 'EN' }, working);
+  const { widthMm } = holeByCode({ bolt, fit: 'standard', code: 'EN' }, working);
   const leastMm = enFactor * widthMm;
   working?.step({
     title: 'Least pitch',

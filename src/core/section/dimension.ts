@@ -1,4 +1,5 @@
-import { refuse } from '../inputError.js';
+import { InputError, refuse } from '../inputError.js';
+import { allowedRange } from '../quantity/allowedRange.js';
 import { quoted } from '../quantity/cellValue.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { type LengthKind, lengthKinds } from '../quantity/lengthKind.js';
@@ -61,7 +62,7 @@ export function readDimensions(parts: string[], count: number, source: SectionSo
   const mm = (part: string) => inMm(lengthIn(part, source), unit);
   const read = { valuesMm: parts.slice(0, count).map(mm), unit, unitWritten: written !== undefined };
   if (trailing === undefined) return read;
-  return { ...read, lengthMm: trailingLength(mm(trailing), trailing, source) };
+  return { ...read, lengthMm: trailingLength(mm(trailing), source) };
 }
 
 function writtenUnit(
@@ -93,8 +94,22 @@ function trailingUnit(trailing: string, source: SectionSource): LengthUnit | und
   );
 }
 
+/** A dimension by itself; what is wrong with it is told with the whole text, as typed. */
 function lengthIn(part: string, source: SectionSource): WrittenLength {
-  return lengthText(part, source.argument);
+  try {
+    return lengthText(asTyped(part, source), source.argument);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const { problem, allowed } = error.failure;
+    const fix = problem.endsWith('is not a length.') ? allowedSections : allowed;
+    return refuse(source.argument, source.text, `${quoted(source.text)} is not a section: ${problem}`, fix);
+  }
+}
+
+/** A part of the text in the capitals it was typed in, where it stands there so. */
+function asTyped(part: string, { text }: SectionSource): string {
+  const at = text.toLowerCase().indexOf(part);
+  return at < 0 ? part : text.slice(at, at + part.length);
 }
 
 function inMm(written: WrittenLength, unit: LengthUnit): number {
@@ -102,16 +117,21 @@ function inMm(written: WrittenLength, unit: LengthUnit): number {
 }
 
 /** A length behind a section, held to what a bar can be. */
-export function trailingLength(mm: number, part: string, source: SectionSource): number {
+export function trailingLength(mm: number, source: SectionSource): number {
   const { leastMm, greatestMm } = lengthKinds.length;
   if (mm >= leastMm && mm <= greatestMm) return mm;
-  const range = `Allowed: ${formatLength(leastMm, source.unit)} to ${formatLength(greatestMm, source.unit)} ${source.unit}.`;
-  return refuse(source.argument, source.text, `the length ${quoted(part)} is out of range.`, range);
+  const problem = `the length of ${quoted(source.text)} is out of range.`;
+  return refuse(source.argument, source.text, problem, allowedRange(lengthKinds.length, source.unit));
 }
 
 /** A trailing length read by itself, in its own unit or the shop's. */
 export function readTrailingLength(part: string, source: SectionSource): number {
-  return trailingLength(inMm(lengthIn(part, source), source.unit), part, source);
+  return trailingLength(inMm(lengthIn(part, source), source.unit), source);
+}
+
+/** The text with a unit behind its last number: `1 in SQ BAR`, `L80x80x8 mm`. */
+function withUnit(text: string, unit: string): string {
+  return text.replace(/(\d)(\D*)$/, `$1 ${unit}$2`);
 }
 
 /** Refuses a dimension no section has: most often a number in the other unit. */
@@ -125,9 +145,10 @@ export function requireBelievable(
   if (mm >= kind.leastMm && mm <= kind.greatestMm) return;
   const number = formatLength(mm, unit);
   const [read, other] = unit === 'in' ? ['inches', 'mm'] : ['mm', 'in'];
-  const range = `Allowed: ${formatLength(kind.leastMm, unit)} to ${formatLength(kind.greatestMm, unit)} ${unit}.`;
+  const range = allowedRange(kind, unit);
   const problem = `${number} would be ${number} ${read} ${kind.word}.`;
   if (unitWritten || mm <= 0) return refuse(source.argument, source.text, problem, range);
-  const fix = `${range} Write "${source.text.slice(0, 40).trim()} ${other}", or add the shop cell or "${other}".`;
-  return refuse(source.argument, source.text, problem, fix);
+  const inUnit = `${range} Write "${withUnit(source.text.slice(0, 40).trim(), other)}"`;
+  const fix = `${inUnit}, or add the shop cell or "${other}".`;
+  return refuse(source.argument, source.text, problem, fix, `${inUnit}.`);
 }

@@ -12,5 +12,5 @@ import { nameKey } from './table.js';
 export function gradeOfShop(value: CellValue, argument: string, shop: Shop): Grade {
   const own = shop.ownGrades.find((grade) => nameKey(grade.name) === nameKey(value));
   if (own?.problem !== undefined) refuse(argument, String(value), own.problem, '');
-  return own?.grade ?? readGrade(value, argument, shop.grades);
+  return own?.grade ?? readGrade(value, argument, shop.grades, shop.unit);
 }

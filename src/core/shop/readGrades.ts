@@ -61,7 +61,7 @@ function ownGrade(name: string, row: readonly CellValue[], table: Table, unit: L
     };
     return { name, grade };
   } catch (error) {
-    if (error instanceof InputError) return { name, problem: error.message };
+    if (error instanceof InputError) return { name, problem: error.messageInCell };
     throw error;
   }
 }

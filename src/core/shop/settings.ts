@@ -111,6 +111,6 @@ function readRow(row: readonly CellValue[], table: Table, read: SettingsRead): v
     read.settings = { ...read.settings, [key]: setting.read(value, `Settings, ${setting.name}`, read.unit) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    read.bad[key] = error.message;
+    read.bad[key] = error.messageInCell;
   }
 }

@@ -24,8 +24,8 @@ export const holeArgument = (
 export const gradeArgument = (
   meaning = 'Grade by name (A36, S355, one of the shop) or strength: "shear 310 MPa"',
 ): ScalarArgument<Grade> =>
-  required('grade', meaning, (value, { argument, shop }) =>
-    shop ? gradeOfShop(value, argument, shop) : readGrade(value, argument),
+  required('grade', meaning, (value, { argument, shop, unit }) =>
+    shop ? gradeOfShop(value, argument, shop) : readGrade(value, argument, [], unit),
   );
 
 export const sectionArgument = (

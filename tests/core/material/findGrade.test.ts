@@ -31,6 +31,13 @@ describe('findGrade: arguments', () => {
     expect(allowed.split('.')[0]?.split(',').length).toBeLessThanOrEqual(3);
   });
 
+  it('names none that is not near, and shows a strength in the unit of the shop', () => {
+    expect(refusal(() => findGrade('Weldox', 'Grade', [], 'mm')).allowed).toBe(
+      'Write a grade such as A36, or a strength such as "tensile 450 MPa", or add the grade to the shop\'s own.',
+    );
+    expect(refusal(() => findGrade('Weldox', 'Grade', [], 'in')).allowed).toContain('"tensile 65 ksi"');
+  });
+
   it('suggests grades of the shop too', () => {
     expect(refusal(() => findGrade('Zinc plate 9', 'Grade', [own('Wear plate 450', 900)])).code).toBe(
       'unknown',

@@ -40,6 +40,12 @@ describe('readPressValue: states', () => {
 });
 
 describe('readPressValue: units', () => {
+  it('says to a cell of the table what a cell can do, not what a call can', () => {
+    expect(messageOf('punchThroat', 0.3, null, 'mm')).toBe(
+      'Presses, Bay A, Punch throat: 0.3 would be 0.3 mm. Allowed: 0.4 to 20000 mm. Write "0.3 in".',
+    );
+  });
+
   it('takes a bare number in the unit beside it, else in that of the shop', () => {
     expect(valueOf('punchThroat', 12)).toBeCloseTo(304.8, 9);
     expect(valueOf('punchThroat', 12, null, 'mm')).toBe(12);

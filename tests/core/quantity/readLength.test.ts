@@ -128,6 +128,35 @@ describe('readLength: limits', () => {
     const failure = refusal(() => readLength(22, 'Hole', 'in', 'hole'));
     expect(failure.problem).toBe('22 would be 22 inches.');
     expect(failure.allowed).toContain('Write "22 mm", or add the shop cell or "mm".');
+    expect(failure.allowedInCell).toBe('Allowed: 1/16 to 12 in. Write "22 mm".');
+    expect(refusal(() => readLength('3/4', 'Hole', 'mm', 'hole')).allowed).toBe(
+      'Allowed: 1.6 to 300 mm. Write "3/4 in", or add the shop cell or "in".',
+    );
+  });
+});
+
+describe('readLength: a comma', () => {
+  it.each([
+    ['1,5', 1.5],
+    [',5', 0.5],
+    ['12,50', 12.5],
+    ['1,2345', 1.2345],
+    ['1,234.5', 1234.5],
+    ['1.234,5', 1234.5],
+  ] as const)('reads %s, which has one reading, in both units', (text, value) => {
+    expect(readLength(text, 'Length', 'mm', 'distance')).toBeCloseTo(value, 9);
+    expect(readLength(text, 'Length', 'in', 'length')).toBeCloseTo(value * 25.4, 9);
+    expect(readLength(`${text} mm`, 'Length', 'in', 'distance')).toBeCloseTo(value, 9);
+  });
+
+  it.each(['1,500', '12,000', '1,500 mm', '1,500"'])('refuses %s with both its readings', (text) => {
+    for (const unit of ['in', 'mm'] as const) {
+      expect(refusal(() => readLength(text, 'Length', unit)).problem).toMatch(/ may be [\d.]+ or \d+\.$/);
+    }
+  });
+
+  it.each(['1,5/8', '1,', '1,2,3', '1, 5'])('refuses %s, which is no number', (text) => {
+    expect(refusal(() => readLength(text, 'Length', 'in')).problem).toBe(`'${text}' is not a length.`);
   });
 });
 

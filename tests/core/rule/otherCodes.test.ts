@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { InputError, refuse } from '../../../src/core/inputError.js';
+import { boltHole, type HoleCode, type HoleFit } from '../../../src/core/rule/boltHole.js';
+import { readBolt } from '../../../src/core/rule/boltSize.js';
+import { edgeCodes, leastEdgeDistanceMm } from '../../../src/core/rule/edgeDistance.js';
+import { withOtherCodes } from '../../../src/core/rule/otherCodes.js';
+import { leastPitchMm } from '../../../src/core/rule/pitch.js';
+import { Working } from '../../../src/core/working/working.js';
+import { refusal } from '../../support/refusal.js';
+
+const bolt = (name: string) => readBolt(name, 'Bolt', 'mm');
+const hole = (name: string, code: HoleCode, fit: HoleFit = 'standard') =>
+  refusal(() => boltHole({ bolt: bolt(name), fit, code }));
+const edge = (name: string, code: (typeof edgeCodes)[number]) =>
+  refusal(() => leastEdgeDistanceMm({ bolt: bolt(name), edge: 'rolled', code, fit: 'standard' }));
+
+describe('the way out of a table that lacks a bolt', () => {
+  it.each([
+    ['M12', 'AISC', 'standard', /M36 and above, or give code EN or ISO 273\.$/],
+    ['M12', 'AISC', 'oversize', /M36 and above, or give code EN\.$/],
+    ['M10', 'AISC', 'standard', /M36 and above, or give code ISO 273\.$/],
+    ['M10', 'EN', 'standard', /M36, or give code ISO 273\.$/],
+    ['M33', 'ISO 273', 'medium', /M36, or give code EN\.$/],
+    ['3/4', 'EN', 'standard', /^Write a metric size such as M20, or give code AISC\.$/],
+    ['3/8', 'AISC', 'standard', /1-1\/8 and above \(in\)\.$/],
+    ['M12', 'AISC', 'anchor rod', /^Write an inch size such as 3\/4\.$/],
+  ] as const)('of the hole of %s by %s, %s', (name, code, fit, allowed) => {
+    expect(hole(name, code, fit).allowed).toMatch(allowed);
+  });
+
+  it.each([
+    ['M12', 'AISC', /M36 and above, or give code EN or AS\.$/],
+    ['M10', 'AISC 360-22', /M36 and above, or give code AS\.$/],
+    ['M10', 'EN', /M36, or give code AS\.$/],
+    ['3/4', 'CSA', /^Write a metric size such as M20, or give code AISC, AISC 360-22 or AS\.$/],
+  ] as const)('of the edge distance of %s by %s', (name, code, allowed) => {
+    expect(edge(name, code).allowed).toMatch(allowed);
+  });
+
+  it('of the pitch by EN', () => {
+    const pitch = (name: string) => refusal(() => leastPitchMm({ bolt: bolt(name), code: 'EN' }));
+    expect(pitch('M10').allowed).toMatch(/M36, or give code AISC, AISC 360-22, CSA or AS\.$/);
+  });
+
+  it('is a setting for a cell of a row, where the code knows holes and edges', () => {
+    expect(hole('M12', 'AISC').allowedInCell).toMatch(
+      / and above, or set Edge code to EN on the Shop sheet\.$/,
+    );
+    expect(hole('3/4', 'EN').allowedInCell).toMatch(
+      /such as M20, or set Edge code to AISC on the Shop sheet\.$/,
+    );
+    expect(edge('M12', 'AISC').allowedInCell).toMatch(/or set Edge code to EN on the Shop sheet\.$/);
+    expect(edge('M10', 'AISC').allowedInCell).toMatch(/M36 and above\.$/);
+  });
+
+  it('holds: every code that is named has the bolt', () => {
+    for (const name of ['M5', 'M12', 'M14', 'M18', 'M33', '3/4', '1-1/4']) {
+      for (const code of edgeCodes) {
+        const input = { bolt: bolt(name), edge: 'rolled', fit: 'standard' } as const;
+        const named = edgeCodes.filter(
+          (each) => each !== code && new RegExp(`code.*\\b${each}\\b`).test(fix(name, code)),
+        );
+        for (const each of named) expect(leastEdgeDistanceMm({ ...input, code: each })).toBeGreaterThan(0);
+      }
+    }
+  });
+});
+
+/** What the edge distance by a code says to do; empty where the code has the bolt. */
+function fix(name: string, code: (typeof edgeCodes)[number]): string {
+  try {
+    leastEdgeDistanceMm({ bolt: bolt(name), edge: 'rolled', code, fit: 'standard' });
+    return '';
+  } catch (error) {
+    if (error instanceof InputError) return error.failure.allowed;
+    throw error;
+  }
+}
+
+describe('withOtherCodes', () => {
+  it('passes on every other refusal and every error', () => {
+    const refused = () => refuse('Fit', 'x', 'is wrong.', 'Write y.');
+    expect(refusal(() => withOtherCodes('AISC', ['AISC', 'EN'], refused)).allowed).toBe('Write y.');
+    const broken = () => {
+      throw new TypeError('broken');
+    };
+    expect(() => withOtherCodes('AISC', ['AISC', 'EN'], broken)).toThrow(TypeError);
+  });
+
+  it('leaves no step of the codes that were tried', () => {
+    const working = new Working();
+    expect(() => boltHole({ bolt: bolt('M12'), fit: 'standard', code: 'AISC' }, working)).toThrow(InputError);
+    expect(working.steps).toEqual([]);
+  });
+});
