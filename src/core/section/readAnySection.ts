@@ -11,35 +11,19 @@ import { readFlat } from './readFlat.js';
 import { readTee } from './readTee.js';
 import { readTube } from './readTube.js';
 import type { AnySection, SectionText } from './section.js';
+import { type Family, sectionWords } from './sectionWords.js';
 
 const remembered = memo<SectionText<AnySection>>();
 const longestText = 200;
 
-type Family = 'plate' | 'bar' | 'angle' | 'round' | 'square' | 'channel' | 'tube' | 'tee' | 'other';
-
-const words: Record<string, Family> = {
-  ...family('plate', 'pl plt plate'),
-  ...family('bar', 'fb fl flat bar flatbar'),
-  ...family('angle', 'l angle'),
-  ...family('round', 'rb rd round ø dia'),
-  ...family('square', 'sq square'),
-  ...family('channel', 'c mc upn unp upe pfc channel'),
-  ...family('tube', 'hss tube shs rhs chs pipe'),
-  ...family('tee', 't tee'),
-  ...family('other', 'wt st mt w wf s m hp ipe hea heb hem ub uc ubp'),
-  'flat bar': 'bar',
-  'round bar': 'round',
-  'square bar': 'square',
-};
-
-function family(name: Family, spellings: string): Record<string, Family> {
-  return Object.fromEntries(spellings.split(' ').map((spelling) => [spelling, name]));
-}
+/** `10 GA`: a number of a gauge, of which there are several, none of them a size. */
+const gaugeNumber = /\d ?(?:ga|gage|gauge)\b|\b(?:ga|gage|gauge)\.? ?\d|#\d/;
 
 /**
  * Reads a section as the trade writes it: `PL1/2X6`, `FB 10x50` or `1/2x4` (flat), `L3X3X1/4`, `L80x80x8`,
  * `C8X11.5`, `UPN100`, `RB 1`, `SQ 3/4`, `HSS4X4X1/4`, `RHS100x50x5`, `PIPE60.3x3.2`, `T3X3X3/8`, each with a trailing
- * length if there is one (`PL1/2X6X1'-0`).
+ * length if there is one (`PL1/2X6X1'-0`). The word of plates, bars and angles may stand behind a size (`3/8 PL X 6`,
+ * `1 SQ BAR`); `HR` before it and `LLV` behind an angle are left aside.
  *
  * @param value the cell
  * @param argument what the cell is, for the refusal
@@ -64,13 +48,19 @@ export function readAnySection(
 
 function parse(source: SectionSource): SectionText<AnySection> {
   const text = tradeText(source.text);
-  const word = /^(?:flat bar|round bar|square bar|ø|[a-wyz]+)/.exec(text)?.[0] ?? '';
-  const parts = text
-    .slice(word.length)
-    .replace(/^\. /, '')
-    .split('x')
-    .map((part) => part.trim());
-  switch (word === '' ? bareFamily(parts) : words[word]) {
+  if (gaugeNumber.test(text)) return notAThickness(source);
+  const { family, word, parts, ignored } = sectionWords(text);
+  const read = readFamily(family, word, parts, source);
+  return ignored.length === 0 ? read : { ...read, ignored };
+}
+
+function readFamily(
+  family: Family | undefined,
+  word: string,
+  parts: string[],
+  source: SectionSource,
+): SectionText<AnySection> {
+  switch (family) {
     case 'plate':
       return readFlat(parts, 'plate', source);
     case 'bar':
@@ -94,9 +84,9 @@ function parse(source: SectionSource): SectionText<AnySection> {
   }
 }
 
-/** `1/2x4` without a word is a flat bar; anything longer may be several things. */
-function bareFamily(parts: string[]): Family | undefined {
-  return parts.length === 2 ? 'bar' : undefined;
+function notAThickness({ argument, text }: SectionSource): never {
+  const problem = `${quoted(text)} gives its thickness as a gauge number.`;
+  return refuse(argument, text, problem, 'Write the thickness in inches or mm: PL1/8X6 or PL 3x150 mm.');
 }
 
 function notChecked({ argument, text }: SectionSource): never {

@@ -92,6 +92,8 @@ export interface TeeSection {
 export interface SectionText<Kind extends AnySection = Section> {
   section: Kind;
   lengthMm?: number;
+  /** Marks of the text that change nothing: `LLV`, `HR`. */
+  ignored?: string[];
 }
 
 /** True for what is sawn because no press works it: tubes and tees. */
