@@ -88,5 +88,5 @@ function nearest(tools: readonly Tool[], hole: Hole, shop: Shop): string {
   const distance = (tool: Tool) => Math.abs(leastDimensionMm(tool.size) - leastDimensionMm(hole));
   const near = [...tools].sort((a, b) => distance(a) - distance(b)).slice(0, 2);
   if (near.length === 0) return 'none of that shape is on hand';
-  return `nearest on hand: ${near.map((tool) => describeHole(tool.size, shop.unit)).join(', ')}`;
+  return `nearest on hand: ${near.map((tool) => tool.written ?? describeHole(tool.size, shop.unit)).join(', ')}`;
 }

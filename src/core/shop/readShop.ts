@@ -6,7 +6,7 @@ import { contentHash } from './hash.js';
 import { readGrades, type OwnGrade } from './readGrades.js';
 import { readPresses } from './readPresses.js';
 import { readSettings, type SettingsRead } from './settings.js';
-import { readTools, type ToolsRead } from './readTools.js';
+import { readTools, type Tool, type ToolsRead } from './readTools.js';
 import { rulesEdition, stampText } from './stamp.js';
 
 /** The shop's tables as they come from the sheet, each with its headings. */
@@ -97,9 +97,14 @@ function canonical({ settings, presses, tools, ownGrades }: Content): string {
     Object.entries(settings.settings).sort(byKey),
     Object.entries(settings.bad).sort(byKey),
     presses.map(({ name, values, problem }) => [nameKey(name), problem ?? '', knownValues(values)]),
-    tools ? [sorted(tools.tools), sorted(tools.problems)] : null,
+    tools ? [sorted(tools.tools.map(asMeant)), sorted(tools.problems)] : null,
     sorted(ownGrades),
   ]);
+}
+
+/** How a size is spelled makes no difference. */
+function asMeant({ press, kind, size, count }: Tool): Tool {
+  return { kind, size, count, ...(press === undefined ? {} : { press }) };
 }
 
 /** A blank cell and a missing row mean the same, so neither is part of the content. */

@@ -3,7 +3,7 @@ import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValu
 import { readNumber } from '../quantity/readNumber.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { Hole } from '../tooling/hole.js';
-import { readHole } from '../tooling/readHole.js';
+import { readHoleSize } from '../tooling/readHole.js';
 import { type Cells, nameKey, readTable, type Table } from './table.js';
 
 /** A punch or die on hand. The size of a die is its opening. */
@@ -12,6 +12,8 @@ export interface Tool {
   press?: string;
   kind: 'punch' | 'die';
   size: Hole;
+  /** The size as it stands in the table, where it is text. */
+  written?: string;
   count: number;
 }
 
@@ -21,14 +23,7 @@ export interface ToolsRead {
   problems: string[];
 }
 
-const shapePrefix = new Map<string, string>([
-  ['round', 'ø '],
-  ['square', 'sq '],
-  ['rectangle', 'rect '],
-  ['slot', 'slot '],
-  ['hexagon', 'hex '],
-]);
-const shapes = [...shapePrefix.keys()].join(', ');
+const shapes = ['round', 'square', 'rectangle', 'slot', 'hexagon'] as const;
 
 /** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Count. A blank count is one. */
 export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead | undefined {
@@ -41,7 +36,7 @@ export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead
       read.tools.push(readTool(row, table, `Tools, row ${index + 1}`, unit));
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      read.problems.push(error.message);
+      read.problems.push(error.messageInCell);
     }
   });
   return read;
@@ -61,28 +56,34 @@ function readTool(row: readonly CellValue[], table: Table, argument: string, uni
   const count = table.cell(row, 'Count');
   const tool: Tool = {
     kind,
-    size: toolSize(row, table, argument, unit),
+    ...toolSize(row, table, argument, unit),
     count: isBlank(count) ? 1 : readNumber(count, `${argument}, Count`, 'Write a whole number.'),
   };
   const any = isBlank(press) || nameKey(press) === 'any';
   return any ? tool : { ...tool, press: plainText(String(press)) };
 }
 
-function toolSize(row: readonly CellValue[], table: Table, argument: string, unit: LengthUnit): Hole {
-  const shape = nameKey(table.cell(row, 'Shape')) || 'round';
-  const prefix = shapePrefix.get(shape);
-  if (prefix === undefined) {
-    return refuse(
-      `${argument}, Shape`,
-      shape,
-      `${quoted(table.cell(row, 'Shape'))} is not a shape.`,
-      `Write ${shapes}.`,
-    );
+function toolSize(
+  row: readonly CellValue[],
+  table: Table,
+  argument: string,
+  unit: LengthUnit,
+): Pick<Tool, 'size' | 'written'> {
+  const shapeCell = table.cell(row, 'Shape');
+  const shape = isBlank(shapeCell) ? 'round' : shapes.find((each) => each === nameKey(shapeCell));
+  if (shape === undefined) {
+    const problem = `${quoted(shapeCell)} is not a shape.`;
+    return refuse(`${argument}, Shape`, String(shapeCell), problem, `Write ${shapes.join(', ')}.`);
   }
   const size = table.cell(row, 'Size');
   const length = table.cell(row, 'Length');
   if (isBlank(size))
     return refuse(`${argument}, Size`, '', 'the cell is blank.', 'Write the size of the tool.');
   const sides = isBlank(length) ? String(size) : `${String(size)} x ${String(length)}`;
-  return readHole(`${prefix}${sides}`, `${argument}, Size`, unit).hole;
+  const hole = readHoleSize(sides, shape, `${argument}, Size`, unit);
+  const typed = [size, length].filter((cell) => !isBlank(cell));
+  // A number has the shop's unit, and reads best as every other size of the shop does.
+  const isText = typed.some((cell) => typeof cell === 'string');
+  const name = shape === 'round' ? 'Ø' : `${shape} `;
+  return isText ? { size: hole, written: `${name}${plainText(typed.join(' × '))}` } : { size: hole };
 }

@@ -14,6 +14,8 @@ export interface HoleText {
 
 const remembered = memo<HoleText>();
 const examples = 'Write 13/16, 13/16x1-7/8 (slot), sq 3/4, rect 1x2, hex 7/8 or 4 @ 13/16 (four holes).';
+const sizeExamples =
+  'Write the size alone, such as 13/16 or 22 mm; a slot or rectangle has its length under Length.';
 const longestText = 60;
 const greatestCount = 999;
 /** Slots narrower than this are not punched: `4x22` is rather four holes of 22 mm than a slot 4 mm wide. */
@@ -45,6 +47,20 @@ export function readHole(value: CellValue, argument: string, unit: LengthUnit): 
     return { hole: { shape: 'round', diameterMm: readLength(value, argument, unit, 'hole') } };
   }
   return remembered(`${unit}|${argument}|${value}`, () => parseHole(value, argument, unit));
+}
+
+/**
+ * Reads the size of a hole whose shape is given beside it, as the Tools table does: `13/16`, `13/16 x 1-7/8`.
+ * @param size the size, or both sizes with an `x`
+ * @param shape the shape
+ * @param argument what the cell is, for the refusal
+ * @param unit the shop's unit, for numbers without one
+ * @returns the hole
+ * Throws `invalid` for text that is no size of that shape, quoted as typed. Source: common practice, no source.
+ */
+export function readHoleSize(size: string, shape: Hole['shape'], argument: string, unit: LengthUnit): Hole {
+  if (size.length > longestText) notAHole(argument, size, sizeExamples);
+  return holeOfSize(tradeText(size), shape, { argument, value: size, unit, allowed: sizeExamples });
 }
 
 function parseHole(value: string, argument: string, unit: LengthUnit): HoleText {
@@ -84,24 +100,44 @@ function parseShape(text: string, argument: string, value: string, unit: LengthU
   const suffix = prefix ? null : /^(.*?) ?(square|sq|hexagon|hex|slot|dia|ø)\.?$/.exec(text);
   const word = prefix?.[1] ?? suffix?.[2];
   const size = (prefix?.[2] ?? suffix?.[1] ?? text).trim();
+  return holeOfSize(size, word === undefined ? undefined : shapeWords[word], {
+    argument,
+    value,
+    unit,
+    allowed: examples,
+  });
+}
+
+interface HoleSource {
+  argument: string;
+  /** The whole text as typed. */
+  value: string;
+  unit: LengthUnit;
+  /** How it may be written, for refusals. */
+  allowed: string;
+}
+
+/** The hole of one or two sizes; without a shape two make a slot, where they are not a count and a size. */
+function holeOfSize(size: string, named: Hole['shape'] | undefined, source: HoleSource): Hole {
+  const { argument, value, unit, allowed } = source;
   const sides = size.split('x').map((side) => side.trim());
   const [first = '', second] = sides;
-  const shape = word === undefined ? (second === undefined ? 'round' : 'slot') : shapeWords[word];
-  if (sides.length > 2 || !sides.every(startsWithDigits)) return notAHole(argument, value);
+  const shape = named ?? (second === undefined ? 'round' : 'slot');
+  if (sides.length > 2 || !sides.every(startsWithDigits)) return notAHole(argument, value, allowed);
   const read = (side: string) => readLength(side, argument, unit, 'hole');
   if (second === undefined) {
     if (shape === 'round') return { shape, diameterMm: read(first) };
     if (shape === 'square') return { shape, sideMm: read(first) };
     if (shape === 'hexagon') return { shape, acrossFlatsMm: read(first) };
-    return notAHole(argument, value);
+    return notAHole(argument, value, allowed);
   }
-  if (shape !== 'slot' && shape !== 'rectangle') return notAHole(argument, value);
+  if (shape !== 'slot' && shape !== 'rectangle') return notAHole(argument, value, allowed);
   const a = read(withUnitOf(second, first));
   const b = read(second);
-  if (word === undefined) refuseCountOrSlot(first, second, a, b, argument, value);
+  if (named === undefined) refuseCountOrSlot(first, second, a, b, argument, value);
   const [widthMm, lengthMm] = [Math.min(a, b), Math.max(a, b)];
   if (shape === 'slot' && widthMm === lengthMm) {
-    return refuse(argument, value, `${quoted(value)} is a slot as long as it is wide.`, examples);
+    return refuse(argument, value, `${quoted(value)} is a slot as long as it is wide.`, allowed);
   }
   return { shape, widthMm, lengthMm };
 }
@@ -133,6 +169,6 @@ function refuseCountOrSlot(
   );
 }
 
-function notAHole(argument: string, value: string): never {
-  return refuse(argument, value, `${quoted(value)} is not a hole.`, examples);
+function notAHole(argument: string, value: string, allowed = examples): never {
+  return refuse(argument, value, `${quoted(value)} is not a hole.`, allowed);
 }

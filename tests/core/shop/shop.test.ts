@@ -113,6 +113,20 @@ describe('readShop', () => {
     expect(shop.unknownRows).toEqual(['Presses, Colour', 'Settings, Weather']);
   });
 
+  it('gives one stamp whatever the spelling of a tool', () => {
+    const stampOf = (size: string | number) =>
+      readShop(
+        shopTables({
+          tools: [
+            ['Press', 'Kind', 'Size'],
+            ['any', 'die', size],
+          ],
+        }),
+      ).stamp;
+    expect(stampOf('13/16')).toBe(stampOf(0.8125));
+    expect(stampOf('13/16')).not.toBe(stampOf('7/8'));
+  });
+
   it('offers only the grades that can be used', () => {
     const grades = [
       ['Grade', 'Shear'],

@@ -142,6 +142,15 @@ describe('readTools', () => {
     ).toEqual(['Ø13/16', 'Ø13/16', 'square 3/4', 'rectangle 1 × 2', 'slot 13/16 × 1-7/8', 'hexagon 7/8']);
   });
 
+  it('keeps a size that is text as it stands, and a number as every size of the shop', () => {
+    const tools = read(
+      ['any', 'die', '', ' 22.8 mm '],
+      ['any', 'punch', 'slot', '13/16', '1-7/8'],
+      ['any', 'punch', 'square', 0.75],
+    )?.tools;
+    expect(tools?.map(({ written }) => written)).toEqual(['Ø22.8 mm', 'slot 13/16 × 1-7/8', undefined]);
+  });
+
   it('takes one where the count is blank, and any press where that is', () => {
     const [first, second] = read(['', 'punch', '', '1'], ['Bay A', 'die', '', '1', '', 3])?.tools ?? [];
     expect(first).toMatchObject({ count: 1 });
@@ -157,7 +166,10 @@ describe('readTools', () => {
     [['any', 'punch', 'oval', '1'], /^Tools, row 1, Shape: 'oval' is not a shape\. Write round, square/],
     [['any', 'punch', 'constructor', '1'], /^Tools, row 1, Shape: 'constructor' is not a shape\./],
     [['any', 'punch', '', ''], /^Tools, row 1, Size: the cell is blank\. Write/],
-    [['any', 'punch', '', 'abc'], /^Tools, row 1, Size: .*abc' is not a hole\./],
+    [
+      ['any', 'punch', '', 'abc'],
+      /^Tools, row 1, Size: 'abc' is not a hole\. Write the size alone, such as 13\/16 or 22 mm; /,
+    ],
     [['any', 'punch', '', '1', '', 'two'], /^Tools, row 1, Count: 'two' is not a number\. Write/],
   ] as const)('keeps a row it cannot read as a problem: %j', (row, message) => {
     const tools = read([...row], ['any', 'punch', '', '1']);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { mmPerInch } from '../../../src/core/quantity/units.js';
 import { describeHole, type Hole } from '../../../src/core/tooling/hole.js';
-import { readHole } from '../../../src/core/tooling/readHole.js';
+import { readHole, readHoleSize } from '../../../src/core/tooling/readHole.js';
 import { refusal, refusalText } from '../../support/refusal.js';
 
 const inches = (text: string | number) => readHole(text, 'Hole', 'in');
@@ -96,6 +96,36 @@ describe('readHole: limits', () => {
       /looks like 3\/8 that the spreadsheet turned into a date/,
     );
     expect(refusalText(() => metric(45_000))).not.toContain('date');
+  });
+});
+
+describe('readHoleSize', () => {
+  const size = (text: string, shape: Hole['shape']) => readHoleSize(text, shape, 'Size', 'in');
+
+  it.each([
+    ['13/16', 'round', 'Ø13/16'],
+    ['2-1/4', 'round', 'Ø2-1/4'],
+    ['3/4', 'square', 'square 3/4'],
+    ['7/8', 'hexagon', 'hexagon 7/8'],
+    ['13/16 x 1-7/8', 'slot', 'slot 13/16 × 1-7/8'],
+    ['1 x 4', 'rectangle', 'rectangle 1 × 4'],
+  ] as const)('reads %s of a %s', (text, shape, described) => {
+    expect(describeHole(size(text, shape), 'in')).toBe(described);
+  });
+
+  it.each([
+    ['Abc', 'round'],
+    ['1 x 2', 'round'],
+    ['1', 'slot'],
+    ['9'.repeat(61), 'round'],
+  ] as const)('refuses %s of a %s as typed', (text, shape) => {
+    const { problem, allowed } = refusal(() => size(text, shape));
+    expect(problem).toMatch(new RegExp(`^'${text.slice(0, 40)}…?' is not a hole\\.$`));
+    expect(allowed).toMatch(/^Write the size alone, /);
+  });
+
+  it('refuses a slot as long as it is wide', () => {
+    expect(refusal(() => size('1 x 1', 'slot')).problem).toBe("'1 x 1' is a slot as long as it is wide.");
   });
 });
 

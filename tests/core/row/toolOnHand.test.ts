@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { checkRow } from '../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { shopWith } from '../../support/sampleShop.js';
+
+function noteWith(...tools: CellValue[][]): string {
+  const row = {
+    Section: 'FB 3/8x4',
+    Grade: 'A36',
+    Length: 12,
+    Hole: '13/16',
+    Edge: 2,
+    End: 2,
+    Press: 'Bay A',
+  };
+  const shop = shopWith({}, { tools: [['Press', 'Kind', 'Shape', 'Size', 'Length'], ...tools] });
+  const result = checkRow(Object.values(row), readHeadings(Object.keys(row)), shop);
+  if (result.blank) throw new Error('the row is blank');
+  return result.note;
+}
+
+describe('the nearest tools on hand', () => {
+  const punch = ['any', 'punch', 'round', '13/16', null];
+
+  it('are named as they stand in the table, a bare number as every size of the shop', () => {
+    const dies = [
+      ['any', 'die', 'round', '22.8 mm', null],
+      ['any', 'die', 'round', 0.96875, null],
+    ];
+    expect(noteWith(punch, ...dies)).toContain('nearest on hand: Ø22.8 mm, Ø31/32.');
+  });
+
+  it('are named with both their sizes', () => {
+    const row = ['any', 'punch', 'slot', '13/16', '1-7/8'];
+    expect(noteWith(row)).toContain('none of that shape is on hand');
+  });
+});
