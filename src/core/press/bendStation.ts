@@ -6,7 +6,15 @@ import { bendLimits } from '../tooling/bendLimits.js';
 import { forceValue, lengthValue, ratioValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
 import type { Finding } from './finding.js';
-import { limitOf, pressSource, roundingShare, shareFinding, stationOf, withinLimit } from './limit.js';
+import {
+  governsOf,
+  limitOf,
+  pressSource,
+  roundingShare,
+  shareFinding,
+  stationOf,
+  withinLimit,
+} from './limit.js';
 import { type Press, pressValue } from './press.js';
 
 export interface BendJob {
@@ -80,7 +88,7 @@ export function bendVee(press: Press, job: BendJob): { veeMm?: number; finding?:
   const asked =
     job.veeMm === undefined ? `${size(wantedMm)} ${job.unit} or wider` : `${size(wantedMm)} ${job.unit}`;
   const note = `${press.name} has no V opening of ${asked}; on hand: ${values.map(size).join(', ')} ${job.unit}.`;
-  return { finding: { verdict: 'No tool', governs: 'bend v openings', note } };
+  return { finding: { verdict: 'No tool', governs: governsOf('bendVeeOpenings'), note } };
 }
 
 function forceFindings(press: Press, forceN: number, working?: Working): Finding[] {

@@ -28,6 +28,8 @@ export interface Finding {
   use?: number;
   /** The force behind that share, in N. */
   forceN?: number;
+  /** The holes of the row it is about: `Hole`, `Hole 2`. */
+  holeGroup?: string;
   /** Of a cell of the press that cannot be read: what the press would make of the work is not known. */
   ofPressCell?: true;
 }

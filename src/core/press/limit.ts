@@ -12,6 +12,12 @@ export function itemName(key: PressItemKey): string {
   return pressItems.find((item) => item.key === key)?.name ?? key;
 }
 
+/** The item as it stands within a sentence: `bend V openings`. */
+export function governsOf(key: PressItemKey): string {
+  const name = itemName(key);
+  return `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+}
+
 /** A cell of the press, or the press itself, cannot be read. */
 export function unreadable(governs: string, note: string): Finding {
   return { verdict: 'Check input', governs, note, ofPressCell: true };
@@ -22,7 +28,7 @@ export function limitOf(press: Press, key: PressItemKey): number | Finding {
   const value = pressValue(press, key);
   if (value.state === 'value') return value.value;
   if (value.state === 'none') return Number.POSITIVE_INFINITY;
-  const governs = itemName(key).toLowerCase();
+  const governs = governsOf(key);
   if (value.state === 'bad') return unreadable(governs, value.message);
   return {
     verdict: 'Not checked',
@@ -34,7 +40,7 @@ export function limitOf(press: Press, key: PressItemKey): number | Finding {
 /** A value that is a default where the press says nothing; a finding only where the cell is unreadable. */
 export function valueOr(press: Press, key: PressItemKey, standard: number): number | Finding {
   const value = pressValue(press, key);
-  if (value.state === 'bad') return unreadable(itemName(key).toLowerCase(), value.message);
+  if (value.state === 'bad') return unreadable(governsOf(key), value.message);
   return value.state === 'value' ? value.value : standard;
 }
 
@@ -91,8 +97,8 @@ export function withinLimit(
   limitStep(working, press, key, { kind: 'length', value: sizeMm, meaning }, '≤', outcome);
   if (typeof limit !== 'number') return [limit];
   if (within) return [];
-  const note = `${what} is over ${press.name}'s ${itemName(key).toLowerCase()}, ${formatLength(limit, unit)} ${unit}.`;
-  return [{ verdict, governs: itemName(key).toLowerCase(), note }];
+  const note = `${what} is over ${press.name}'s ${governsOf(key)}, ${formatLength(limit, unit)} ${unit}.`;
+  return [{ verdict, governs: governsOf(key), note }];
 }
 
 /** The stations a row of work may need. */
@@ -137,11 +143,23 @@ const stationNames = {
 
 const defaultShareToUse = 0.8;
 
+const mostPercentDecimals = 6;
+
+/** A share in percent, with as many decimals as tell it from the limits it is not equal to: `80.3 %` beside 80 %. */
+function percentBeside(use: number, limits: readonly number[]): string {
+  const apart = limits.filter((limit) => Math.abs(use - limit) > limit * roundingShare);
+  let decimals = use < 0.0995 ? 1 : 0;
+  const isTold = () =>
+    apart.every((limit) => (use * 100).toFixed(decimals) !== (limit * 100).toFixed(decimals));
+  while (decimals < mostPercentDecimals && !isTold()) decimals += 1;
+  return `${(use * 100).toFixed(decimals)} %`;
+}
+
 /** The share of a rating as a finding: over capacity above 1, near limit above the shop's share, else OK. */
 export function shareFinding(press: Press, use: number, forceN: number, governs: string): Finding {
   const shareToUse = valueOr(press, 'shareToUse', defaultShareToUse);
   if (typeof shareToUse !== 'number') return shareToUse;
-  const percent = `${(use * 100).toFixed(use < 0.0995 ? 1 : 0)} %`;
+  const percent = percentBeside(use, [1, shareToUse]);
   if (use > 1 + roundingShare) {
     return {
       verdict: 'Over capacity',

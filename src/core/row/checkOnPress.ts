@@ -125,6 +125,7 @@ function holeFindings(
   const named = station.map((finding) => ({
     ...finding,
     governs: `${finding.governs}, ${describeHole(process.punched, shop.unit)}`,
+    holeGroup: group.title,
   }));
   return [
     ...named,

@@ -8,7 +8,7 @@ import { checksOnPress, type OnPress } from './checksOnPress.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
 import { readRow } from './readRow.js';
-import { routeOf } from './route.js';
+import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './rowJob.js';
 import type { RowResult } from './rowResult.js';
 
@@ -36,8 +36,19 @@ export function checkRow(
   const onPress = checksOnPress(job, prepared?.row, shop, asked);
   const checks = [{ findings: job.problems, steps: [] }, ...(prepared?.checks ?? []), ...onPress.checks];
   if (working) reportGoverningFirst(checks, working);
-  const findings = checks.flatMap((each) => each.findings).sort(bySeverity);
+  const findings = onceEach(checks.flatMap((each) => each.findings)).sort(bySeverity);
   return summary(findings, job, prepared, onPress);
+}
+
+/** What is told where a cell is read is not told again by the check that needs the cell. */
+function onceEach(findings: readonly Finding[]): Finding[] {
+  const told = new Set<string>();
+  return findings.filter(({ verdict, note }) => {
+    if (verdict !== 'Check input') return true;
+    const isNew = !told.has(note);
+    told.add(note);
+    return isNew;
+  });
 }
 
 function reportGoverningFirst(checks: readonly Check[], working: Working): void {
@@ -72,15 +83,15 @@ function summary(
     note: noteOf(findings, job, prepared, choice),
     ...(hardest?.forceN === undefined ? {} : { forceN: hardest.forceN }),
     route: row ? routeOf(row, findings).join(', ') : '',
-    ...(row ? { hits: job.qty * punchedHoles(row) } : {}),
+    ...(row ? { hits: job.qty * punchedHoles(row, findings) } : {}),
     ...(row?.massKg === undefined ? {} : { massKg: row.massKg * job.qty }),
     ...(press === undefined ? {} : { press }),
     findings,
   };
 }
 
-function punchedHoles({ places }: PreparedRow['row']): number {
-  const punched = places.filter(({ process }) => process.made !== 'drill');
+function punchedHoles({ places }: PreparedRow['row'], findings: readonly Finding[]): number {
+  const punched = places.filter((placed) => isPunched(placed, findings));
   return punched.reduce((sum, { group }) => sum + group.count, 0);
 }
 

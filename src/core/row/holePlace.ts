@@ -4,7 +4,7 @@ import { InputError } from '../inputError.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { angleGageMm } from '../rule/angleGage.js';
 import { flangeThicknessMm } from '../section/flangeThickness.js';
-import type { AnySection, Section } from '../section/section.js';
+import type { AngleSection, AnySection, ChannelSection } from '../section/section.js';
 import type { HoleGroup } from './rowJob.js';
 
 /** The element of the section a hole group is in, and where across it the holes lie. */
@@ -23,6 +23,8 @@ export interface HolePlace {
 
 /** Where a hole group lies in its section; a sentence where the row contradicts the section. */
 export function holePlace(section: AnySection, group: HoleGroup, unit: LengthUnit): HolePlace | string {
+  const problem = legProblem(section, group.leg, unit);
+  if (problem !== undefined) return problem;
   switch (section.kind) {
     case 'flat':
       return {
@@ -52,33 +54,47 @@ function fromHeel(widthMm: number, group: HoleGroup) {
   return given(edgeMm, gageMm);
 }
 
-function anglePlace(
-  section: Extract<Section, { kind: 'angle' }>,
-  group: HoleGroup,
-  unit: LengthUnit,
-): HolePlace | string {
+function anglePlace(section: AngleSection, group: HoleGroup, unit: LengthUnit): HolePlace {
   const { legAMm, legBMm, thicknessMm } = section;
   const equal = legAMm === legBMm;
-  const word = group.leg?.toLowerCase();
   const place = (widthMm: number, ...assumed: string[]): HolePlace => {
     const { gageMm, said } = usualGage(widthMm, group, unit);
     const across = fromHeel(widthMm, gageMm === undefined ? group : { ...group, gageMm });
     return { element: 'leg', thicknessMm, widthMm, ...across, assumed: [...assumed, ...said] };
   };
-  if (word === undefined) {
+  if (group.leg === undefined) {
     return equal
       ? place(legAMm)
-      : place(legAMm, `holes taken in the longer leg, ${formatLength(legAMm, unit)}`);
+      : place(legAMm, `holes taken in the longer leg, ${formatLength(legAMm, unit)} ${unit}`);
   }
-  if (word === 'long' || word === 'short') return place(word === 'long' ? legAMm : legBMm);
+  return place(legOf(section, group.leg, unit) ?? legAMm);
+}
+
+/** The leg that is meant by `long`, `short` or its size. */
+function legOf({ legAMm, legBMm }: AngleSection, leg: string, unit: LengthUnit): number | undefined {
+  const word = leg.toLowerCase();
+  if (word === 'long' || word === 'short') return word === 'long' ? legAMm : legBMm;
   try {
-    const legMm = readLength(group.leg ?? null, 'Leg', unit, 'leg');
-    const match = [legAMm, legBMm].find((each) => Math.abs(each - legMm) < 0.5);
-    if (match !== undefined) return place(match);
+    const legMm = readLength(leg, 'Leg', unit, 'leg');
+    return [legAMm, legBMm].find((each) => Math.abs(each - legMm) < 0.5);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
+    return undefined;
   }
-  return `Leg: '${group.leg}' is not a leg of ${section.designation}. Write long, short or the leg's size.`;
+}
+
+/** What is wrong with the leg a row names: a sentence where the section has no such leg. */
+export function legProblem(
+  section: AnySection,
+  leg: string | undefined,
+  unit: LengthUnit,
+): string | undefined {
+  if (leg === undefined) return undefined;
+  if (section.kind === 'channel' && !['web', 'flange'].includes(leg.toLowerCase()))
+    return `Leg: '${leg}' is not part of a channel. Write web or flange.`;
+  if (section.kind === 'angle' && legOf(section, leg, unit) === undefined)
+    return `Leg: '${leg}' is not a leg of ${section.designation}. Write long, short or the leg's size.`;
+  return undefined;
 }
 
 /** Without a gage and an edge distance, holes in a leg lie on its usual gage, where there is one. */
@@ -86,14 +102,14 @@ function usualGage(legMm: number, group: HoleGroup, unit: LengthUnit): { gageMm?
   if (group.gageMm !== undefined || group.edgeMm !== undefined) return { said: [] };
   try {
     const gageMm = angleGageMm({ legMm, line: 'usual' });
-    return { gageMm, said: [`usual gage ${formatLength(gageMm, unit)} taken`] };
+    return { gageMm, said: [`usual gage ${formatLength(gageMm, unit)} ${unit} taken`] };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { said: [] };
   }
 }
 
-function channelPlace(section: Extract<Section, { kind: 'channel' }>, group: HoleGroup): HolePlace | string {
+function channelPlace(section: ChannelSection, group: HoleGroup): HolePlace {
   const word = group.leg?.toLowerCase() ?? 'web';
   if (word === 'web') {
     return {
@@ -104,7 +120,6 @@ function channelPlace(section: Extract<Section, { kind: 'channel' }>, group: Hol
       assumed: group.leg === undefined ? ['holes taken in the web'] : [],
     };
   }
-  if (word !== 'flange') return `Leg: '${group.leg}' is not part of a channel. Write web or flange.`;
   const across = fromHeel(section.flangeWidthMm, group);
   const thicknessMm = flangeThicknessMm({ section, gageMm: across.gageMm ?? section.webThicknessMm });
   return { element: 'flange', thicknessMm, widthMm: section.flangeWidthMm, ...across, assumed: [] };

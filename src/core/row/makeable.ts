@@ -202,8 +202,8 @@ class GroupCheck {
     });
     if (enough) return;
     const practice = 'press practice: the steel left must be at least the thickness and half the hole';
-    const size = (mm: number) => formatLength(mm, this.shop.unit);
-    const note = `${this.group.title}: ${what} ${size(distanceMm)} ${this.shop.unit} is under ${size(leastMm)} (${byCode ? rule : practice}).`;
+    const size = (mm: number) => `${formatLength(mm, this.shop.unit)} ${this.shop.unit}`;
+    const note = `${this.group.title}: ${what} ${size(distanceMm)} is under ${size(leastMm)} (${byCode ? rule : practice}).`;
     this.findings.push({ verdict, governs: what, note });
   }
 }

@@ -48,7 +48,7 @@ function holeToBend({ section, places }: ReadyRow, shop: Shop): string[] {
     thicknessMm,
     insideRadiusMm: insideRadiusOfVeeMm(ratio * thicknessMm),
   });
-  return [`hole edges to stay ${formatLength(leastMm, shop.unit)} from a bend, not checked`];
+  return [`hole edges to stay ${formatLength(leastMm, shop.unit)} ${shop.unit} from a bend, not checked`];
 }
 
 function prepareGroup(

@@ -135,6 +135,6 @@ function holderFindings(
   if (typeof half !== 'number') return [half];
   if (fits) return [];
   const room = formatLength(Math.max(roomMm, 0), unit);
-  const note = `${group.title}: ${where} there are ${room} ${unit}; ${press.name}'s die holder needs ${formatLength(half, unit)}.`;
+  const note = `${group.title}: ${where} there are ${room} ${unit}; ${press.name}'s die holder needs ${formatLength(half, unit)} ${unit}.`;
   return [{ verdict: unreachable, governs: 'punch die half width', note }];
 }

@@ -28,15 +28,17 @@ export function readOtherWork(reader: RowReader, { fields }: Headings, understoo
 }
 
 function readNotches(reader: RowReader, fields: Headings['fields'], understood: string[]): OtherWork {
+  const sizes = [fields.notchWidth, fields.notchDepth];
+  if (![...sizes, fields.notches].some((column) => reader.isFilled(column))) return {};
   const widthMm = reader.length(fields.notchWidth, 'width');
   const depthMm = reader.length(fields.notchDepth, 'width');
   const count = reader.read(fields.notches, readCount);
-  if (widthMm === undefined && depthMm === undefined && count === undefined) return {};
-  if (widthMm === undefined || depthMm === undefined) {
-    reader.problem('notch', 'Notch: its width and its depth are both needed. Fill in the blank one.');
-    return {};
+  if (!sizes.every((column) => reader.isFilled(column))) {
+    const at = sizes.find((column) => column && !reader.isFilled(column)) ?? fields.notches;
+    reader.problem(at, 'notch', 'Notch: its width and its depth are both needed. Fill in the blank one.');
   }
-  const size = (mm: number) => formatLength(mm, reader.unit);
+  if (widthMm === undefined || depthMm === undefined) return {};
+  const size = (mm: number) => `${formatLength(mm, reader.unit)} ${reader.unit}`;
   understood.push(
     `${counted(count, 'notch')} ${size(widthMm)} wide, ${size(depthMm)} deep, taken at an edge`,
   );
@@ -47,12 +49,14 @@ function readClips(reader: RowReader, fields: Headings['fields'], understood: st
   const size = reader.read(fields.cornerClip, (value, argument) => readClip(value, argument, reader.unit));
   const count = reader.read(fields.corners, readCount);
   if (!size) {
-    if (count !== undefined)
-      reader.problem('corner clip', 'Corner clip: corners are counted but the size is blank. Fill it in.');
+    if (count !== undefined && !reader.isFilled(fields.cornerClip)) {
+      const note = 'Corner clip: corners are counted but the size is blank. Fill it in.';
+      reader.problem(fields.cornerClip ?? fields.corners, 'corner clip', note);
+    }
     return {};
   }
   const { alongMm, acrossMm } = size;
-  const text = `${formatLength(alongMm, reader.unit)} × ${formatLength(acrossMm, reader.unit)}`;
+  const text = `${formatLength(alongMm, reader.unit)} × ${formatLength(acrossMm, reader.unit)} ${reader.unit}`;
   understood.push(`${counted(count, 'corner')} clipped ${text}`);
   return { clips: { alongMm, acrossMm, count: count ?? 1 } };
 }
@@ -61,11 +65,13 @@ function readBends(reader: RowReader, fields: Headings['fields'], understood: st
   const lengthMm = reader.length(fields.bendLength, 'length');
   const count = reader.read(fields.bends, readCount);
   if (lengthMm === undefined) {
-    if (count !== undefined)
-      reader.problem('bend', 'Bend: bends are counted but their length is blank. Fill it in.');
+    if (count !== undefined && !reader.isFilled(fields.bendLength)) {
+      const note = 'Bend: bends are counted but their length is blank. Fill it in.';
+      reader.problem(fields.bendLength ?? fields.bends, 'bend', note);
+    }
     return {};
   }
-  understood.push(`${counted(count, 'bend')} ${formatLength(lengthMm, reader.unit)} long`);
+  understood.push(`${counted(count, 'bend')} ${formatLength(lengthMm, reader.unit)} ${reader.unit} long`);
   return { bends: { lengthMm, count: count ?? 1 } };
 }
 

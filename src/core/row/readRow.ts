@@ -22,6 +22,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const reader = new RowReader(cells, shop.unit);
   const understood: string[] = [];
   const read = reader.read(fields.section, (value, argument) => readAnySection(value, argument, shop.unit));
+  for (const mark of read?.ignored ?? []) understood.push(`${mark} of the section changes nothing here`);
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
@@ -34,20 +35,23 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     ['section', 'Section'],
     ['grade', 'Grade'],
   ] as const) {
-    if (isBlank(reader.cell(fields[field]))) reader.problem(name, `${name}: the cell is blank. Fill it in.`);
+    if (!reader.isFilled(fields[field]))
+      reader.problem(fields[field], name, `${name}: the cell is blank. Fill it in.`);
   }
   const holes = groups.flatMap(
-    (columns, index) => readHoleGroup(reader, columns, index, shop, understood) ?? [],
+    (columns, index) =>
+      readHoleGroup(reader, columns, index, { shop, section: read?.section }, understood) ?? [],
   );
   const other = readOtherWork(reader, headings, understood);
   const press = reader.cell(fields.press);
   if (
     read?.lengthMm !== undefined &&
-    !isBlank(reader.cell(fields.length)) &&
+    reader.isFilled(fields.length) &&
     Math.abs(read.lengthMm - (lengthMm ?? 0)) > 0.5
   ) {
     const unit = shop.unit;
     reader.problem(
+      fields.length,
       'Length',
       `Length: the section says ${formatLength(read.lengthMm, unit)} ${unit}, the Length cell ${formatLength(lengthMm ?? 0, unit)} ${unit}. Make them agree.`,
     );

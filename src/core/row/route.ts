@@ -1,6 +1,6 @@
 import type { Finding } from '../press/finding.js';
 import { isCutBySaw } from '../press/shearStation.js';
-import type { ReadyRow } from './checkOnPress.js';
+import type { PlacedHoles, ReadyRow } from './checkOnPress.js';
 
 /** The steps a part can take through the shop. */
 export type RouteStep = 'saw' | 'shear' | 'punch' | 'ream' | 'notch' | 'bend' | 'drill';
@@ -16,15 +16,19 @@ export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[
   const { section, lengthMm, miterRad, places, drilledInBar } = row;
   const mitredBar = (section.kind === 'round' || section.kind === 'square') && miterRad > 0;
   const cut: RouteStep = isCutBySaw(section) || mitredBar ? 'saw' : 'shear';
-  const tooSmall = findings.filter(({ verdict }) => verdict === 'Hole too small').length;
-  const punched = places.filter(({ process }) => process.made !== 'drill').length > tooSmall;
-  const first: RouteStep[] = punched ? ['punch'] : [];
+  const punched = places.filter((placed) => isPunched(placed, findings));
+  const first: RouteStep[] = punched.length > 0 ? ['punch'] : [];
   const small = lengthMm !== undefined && lengthMm < easyToHoldMm && cut === 'shear';
   const route: RouteStep[] = small ? [...first, cut] : [cut, ...first];
-  if (places.some(({ process }) => process.made === 'ream')) route.push('ream');
+  if (punched.some(({ process }) => process.made === 'ream')) route.push('ream');
   if (row.notches || row.clips) route.push('notch');
   if (row.bends) route.push('bend');
-  if (tooSmall > 0 || drilledInBar || places.some(({ process }) => process.made === 'drill'))
-    route.push('drill');
+  if (drilledInBar || punched.length < places.length) route.push('drill');
   return route;
+}
+
+/** Whether the press makes the holes: not where the job's specification has them drilled, nor where they are too small. */
+export function isPunched({ group, process }: PlacedHoles, findings: readonly Finding[]): boolean {
+  if (process.made === 'drill') return false;
+  return !findings.some((each) => each.verdict === 'Hole too small' && each.holeGroup === group.title);
 }

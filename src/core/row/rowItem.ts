@@ -16,7 +16,11 @@ export const rowItems = [
     heading: 'Route',
     meaning: 'the order of work: saw, shear, punch, ream, notch, bend, drill',
   },
-  { item: 'hits', heading: 'Hits', meaning: 'punch hits of the whole row' },
+  {
+    item: 'hits',
+    heading: 'Hits',
+    meaning: 'holes the press punches in all pieces of the row; holes to be drilled are not counted',
+  },
   { item: 'mass', heading: 'Mass', meaning: 'of the whole row, lb or kg' },
 ] as const;
 

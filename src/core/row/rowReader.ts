@@ -8,15 +8,24 @@ import type { Column } from './readHeadings.js';
 
 /** Reads the cells of one row; what cannot be read becomes a finding, and the rest of the row is still read. */
 export class RowReader {
-  readonly problems: Finding[] = [];
+  private readonly found: { at: number; finding: Finding }[] = [];
 
   constructor(
     private readonly cells: readonly CellValue[],
     readonly unit: LengthUnit,
   ) {}
 
+  /** What could not be read, in the order of the columns. */
+  get problems(): Finding[] {
+    return [...this.found].sort((a, b) => a.at - b.at).map(({ finding }) => finding);
+  }
+
   cell(column: Column | undefined): CellValue {
     return column ? (this.cells[column.at] ?? null) : null;
+  }
+
+  isFilled(column: Column | undefined): boolean {
+    return !isBlank(this.cell(column));
   }
 
   /** The value of a filled cell; undefined where it is blank or cannot be read. */
@@ -24,13 +33,12 @@ export class RowReader {
     column: Column | undefined,
     reader: (value: CellValue, argument: string) => Value,
   ): Value | undefined {
-    const value = this.cell(column);
-    if (!column || isBlank(value)) return undefined;
+    if (!column || !this.isFilled(column)) return undefined;
     try {
-      return reader(withColumnUnit(value, column, this.unit), column.heading);
+      return reader(withColumnUnit(this.cell(column), column, this.unit), column.heading);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      this.problem(column.heading, error.message);
+      this.problem(column, column.heading, error.messageInCell);
       return undefined;
     }
   }
@@ -39,8 +47,10 @@ export class RowReader {
     return this.read(column, (value, argument) => readLength(value, argument, this.unit, kind));
   }
 
-  problem(governs: string, note: string): void {
-    this.problems.push({ verdict: 'Check input', governs, note });
+  /** A problem told at a column; one at no column of the list comes last. */
+  problem(column: Column | undefined, governs: string, note: string): void {
+    const finding: Finding = { verdict: 'Check input', governs, note };
+    this.found.push({ at: column?.at ?? Number.MAX_SAFE_INTEGER, finding });
   }
 }
 

@@ -14,7 +14,7 @@ export type RowResult =
       forceN?: number;
       /** The order of work: `shear, punch`; empty where the row could not be read. */
       route: string;
-      /** Punch hits of the whole row: pieces × punched holes; undefined where the row could not be read. */
+      /** Punch hits of the whole row: pieces × holes the press makes, none that are drilled; undefined where the row could not be read. */
       hits?: number;
       /** Mass of the whole row in kg; undefined where section, grade or length is missing. */
       massKg?: number;

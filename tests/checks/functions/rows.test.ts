@@ -84,13 +84,13 @@ const rowOf: Record<Verdict, Case> = {
   'Holes too close': {
     part: { ...clip, Pitch: '1-15/16' },
     governs: 'pitch',
-    note: /^Hole: pitch 1-15\/16 in is under 2 \(AISC, bolt 3\/4 in\)\./,
+    note: /^Hole: pitch 1-15\/16 in is under 2 in \(AISC, bolt 3\/4 in\)\./,
   },
   // AISC 360-05 Table J3.4 at a sheared end: 3/4 in bolts need 1-1/4 in.
   'Edge short': {
     part: { ...clip, End: '1-3/16' },
     governs: 'end distance',
-    note: /^Hole: end distance 1-3\/16 in is under 1-1\/4 \(AISC, sheared edge, bolt 3\/4 in\)\./,
+    note: /^Hole: end distance 1-3\/16 in is under 1-1\/4 in \(AISC, sheared edge, bolt 3\/4 in\)\./,
   },
   // Ø1-1/4 through 5/8 in of A572-50, 0.75 × 85 = 63.75 ksi: π · 1.25 · 0.625 · 31.875 = 78.2 of 58.9 tons, 133 %.
   'Over capacity': {
@@ -142,8 +142,8 @@ describe('ROWCHECK', () => {
     expect(verdictOf(part, shop)).toBe('Holes too close');
     const note = noteOf(part, shop);
     const order = [
-      'pitch 1-13/16 in is under 1-7/8',
-      'end distance 1-3/16 in is under 1-1/4',
+      'pitch 1-13/16 in is under 1-7/8 in',
+      'end distance 1-3/16 in is under 1-1/4 in',
       'Punch force is 133 %',
       'Punch stroke of Bay A is blank',
     ];

@@ -33,7 +33,7 @@ describe('a notch in a row', () => {
   it('takes the share of the plate’s own notch', () => {
     // (2 · 1 + 2) · 1/4 · 60 = 60 kip; the plate (2 · 4 + 4) · 3/8 · 50 = 225 kip
     expect(useOf(notch, 'notcher')).toBeCloseTo(60 / 225, 6);
-    expect(checked(notch).note).toContain('2 notches 2 wide, 1 deep, taken at an edge');
+    expect(checked(notch).note).toContain('2 notches 2 in wide, 1 in deep, taken at an edge');
   });
 
   it('is Too big over the thickness of the notcher and within it at the thickness itself', () => {
@@ -136,7 +136,7 @@ describe('holes in an angle without a gage', () => {
   it('lie on the usual gage, and the note says so', () => {
     // AISC Manual Table 1-7A: leg 3, gage 1-3/4 (from memory)
     const angle = checked({ Section: 'L3X3X1/4', Hole: '11/16', Holes: 2, End: 2, Length: 6 });
-    expect(angle.note).toContain('usual gage 1-3/4 taken');
+    expect(angle.note).toContain('usual gage 1-3/4 in taken');
     expect(angle.findings.map(({ governs }) => governs)).not.toContain('gage');
   });
 
@@ -168,7 +168,7 @@ describe('holes and a bend in one row', () => {
   it('tell how far the holes must stay from the bend, since the row does not say where it is', () => {
     // V = 10 · 1/4 = 2-1/2, R = V / 6 = 0.417; 2 · 1/4 + 0.417 = 0.917 in
     const note = checked({ Hole: '13/16', Edge: 2, End: 2, 'Bend length': 4 }).note;
-    expect(note).toContain('hole edges to stay 0.917 from a bend, not checked');
+    expect(note).toContain('hole edges to stay 0.917 in from a bend, not checked');
     expect(checked({ 'Bend length': 4 }).note).not.toContain('from a bend');
   });
 });

@@ -13,7 +13,8 @@ export interface GoverningDistance {
   least: string;
 }
 
-const sentence = /^(Hole(?: \d)?): (edge distance|end distance|pitch|gage) (\S+) (?:in|mm) is under (\S+) \(/;
+const sentence =
+  /^(Hole(?: \d)?): (edge distance|end distance|pitch|gage) (\S+) (?:in|mm) is under (\S+) (?:in|mm) \(/;
 
 /** The worst finding that is about a distance, where a distance decides the row; findings come worst first. */
 export function governingDistance(findings: readonly Finding[]): GoverningDistance | undefined {
