@@ -83,8 +83,8 @@ async function matchAndCheck(): Promise<void> {
   await tab('Check a list');
   await click('Take the selection');
   await says('10 of 12 columns are read · 1 guessed: look at it');
-  expect(await pane.getByLabel('Column Stock is read as').inputValue()).toBe('Section');
-  await pane.getByLabel('Column Clear at tip is read as').selectOption('End');
+  expect(await pane.getByLabel(/^Column [A-Z], Stock, is read as$/).inputValue()).toBe('Section');
+  await pane.getByLabel(/^Column [A-Z], Clear at tip, is read as$/).selectOption('End');
   await says('11 of 12 columns are read · 1 guessed: look at it · 1 chosen');
   await click('Check this list');
   await says(/A size turned into a date/);
@@ -112,7 +112,7 @@ async function setPress(): Promise<void> {
   await pane.getByRole('button', { name: /Bay A has no angle shear/ }).waitFor();
   expect(await groups.count()).toBe(5);
   await click(/Bay A has no angle shear/);
-  await click('Set press Bay B for these 250');
+  await click('Set Bay B for these 250 rows');
   expect(await confirm('Set press Bay B for 250 rows')).toContain('250 cells hold something else now');
   await says('750 of 2,000 rows fail');
   await pane.getByRole('list', { name: 'Rows by verdict' }).filter({ hasText: '1,000' }).waitFor();
@@ -131,7 +131,7 @@ async function openWorking(): Promise<void> {
   await pane.getByRole('heading', { name: 'thick-1', exact: true }).waitFor();
   const row = pane.getByRole('region', { name: 'Row', exact: true });
   expect(await row.innerText()).toContain(
-    `${(thickShare * 100).toFixed(0)} % of the rating · ${thickForceTons.toFixed(1)} US ton · Bay D`,
+    `${(thickShare * 100).toFixed(0)} % of the rating, ${thickForceTons.toFixed(1)} US ton · Bay D`,
   );
   const showAll = pane.getByRole('button', { name: /^Show all \d+ steps$/ });
   const steps = Number(/\d+/.exec(await showAll.innerText())?.[0]);

@@ -139,7 +139,7 @@ describe('by keyboard alone', () => {
     await open.keys(/2 rows · Edge short/, 'Enter');
     await open.button('Next row').waitFor();
     await open.keys('Next row', 'Enter', 'Enter');
-    await open.says('2 of 2: row 13, CL2-2');
+    await open.says('2 of 2: row 13, mark CL2-2');
     const visited = await open.page.evaluate(() => window.tonrow.visited.map(({ row }) => row + 1));
     expect(visited).toEqual([5, 13]);
     await open.keys(/rows · Check input/, 'Enter');
