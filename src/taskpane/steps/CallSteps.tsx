@@ -35,7 +35,7 @@ export function CallSteps({ subject, shop: state, goTo }: CallStepsInput) {
             The cell shows <strong>{shortText(subject.shown, 120)}</strong>
           </p>
         )}
-        <dl className={styles.values}>
+        <dl className={styles.given}>
           {subject.arguments.map((argument, at) => (
             <Given
               key={at}
@@ -76,7 +76,7 @@ function Given({ label, omitted, argument, goTo }: GivenInput) {
   return (
     <>
       <dt className={styles.term}>{label}</dt>
-      <dd className={styles.value}>
+      <dd className={styles.givenValue}>
         {written === '' ? `left out: ${omitted ?? 'blank'}` : shownCells(values)}
         {area && (
           <>

@@ -13,6 +13,14 @@ export const useStepsStyles = makeStyles({
   quiet: { margin: 0, color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
   actions: { display: 'flex', flexWrap: 'wrap', gap: '8px' },
   list: { margin: 0, padding: 0, listStyleType: 'none', display: 'grid', rowGap: '12px' },
+  given: {
+    margin: 0,
+    display: 'grid',
+    gridTemplateColumns: 'fit-content(40%) minmax(0, 1fr)',
+    columnGap: '12px',
+    rowGap: '2px',
+  },
+  givenValue: { margin: 0, overflowWrap: 'anywhere' },
   step: {
     borderLeft: `3px solid ${tokens.colorNeutralStroke1}`,
     paddingLeft: '10px',
@@ -25,7 +33,7 @@ export const useStepsStyles = makeStyles({
   values: {
     margin: 0,
     display: 'grid',
-    gridTemplateColumns: 'minmax(0, 1fr) minmax(0, auto)',
+    gridTemplateColumns: 'minmax(0, 1fr) auto',
     columnGap: '12px',
   },
   term: { color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },

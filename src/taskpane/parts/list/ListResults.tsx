@@ -42,8 +42,8 @@ const useStyles = makeStyles({
     margin: 0,
     padding: 0,
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fill, minmax(132px, 1fr))',
-    columnGap: '20px',
+    gridTemplateColumns: 'repeat(auto-fill, minmax(144px, 1fr))',
+    columnGap: '16px',
     rowGap: '2px',
     maxWidth: '480px',
   },
@@ -126,7 +126,7 @@ function Counts({ results }: { results: readonly RowResult[] }) {
         {present.map((verdict) => (
           <li key={verdict} className={styles.count}>
             <VerdictWord verdict={verdict} />
-            {counts.get(verdict)?.toLocaleString('en')}
+            <span style={{ whiteSpace: 'nowrap' }}>{counts.get(verdict)?.toLocaleString('en')}</span>
           </li>
         ))}
       </ul>
