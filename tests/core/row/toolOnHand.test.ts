@@ -4,12 +4,12 @@ import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { shopWith } from '../../support/sampleShop.js';
 
-function noteWith(...tools: CellValue[][]): string {
+function noteWith(hole: string, ...tools: CellValue[][]): string {
   const row = {
     Section: 'FB 3/8x4',
     Grade: 'A36',
     Length: 12,
-    Hole: '13/16',
+    Hole: hole,
     Edge: 2,
     End: 2,
     Press: 'Bay A',
@@ -28,11 +28,12 @@ describe('the nearest tools on hand', () => {
       ['any', 'die', 'round', '22.8 mm', null],
       ['any', 'die', 'round', 0.96875, null],
     ];
-    expect(noteWith(punch, ...dies)).toContain('nearest on hand: Ø22.8 mm, Ø31/32.');
+    expect(noteWith('13/16', punch, ...dies)).toContain('nearest on hand: Ø22.8 mm, Ø31/32.');
   });
 
   it('are named with both their sizes', () => {
-    const row = ['any', 'punch', 'slot', '13/16', '1-7/8'];
-    expect(noteWith(row)).toContain('none of that shape is on hand');
+    const slot = ['any', 'punch', 'slot', '21 mm', '48 mm'];
+    expect(noteWith('13/16x1-7/8', slot)).toContain('nearest on hand: slot 21 mm × 48 mm.');
+    expect(noteWith('13/16', slot)).toContain('none of that shape is on hand');
   });
 });
