@@ -1,21 +1,19 @@
-import {
-  CompiledFormula,
-  helpers,
-  Model as EngineModel,
-} from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
-import type { Cell, CellPosition, Model, UID } from '@odoo/o-spreadsheet';
+import { helpers, Model as EngineModel } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
+import type { CellPosition, Model, UID } from '@odoo/o-spreadsheet';
 import type { Scope } from '../../headless/formula/scope';
 import { sheetPrefix, zoneAddress, type CellValue, type DefinedName, type Zone } from '../../xlsx';
 import { isError, plainCode } from '../engine/errors';
 import { isKeptFormula } from '../engine/kept';
 import { prepareEngine } from '../engine/prepare';
+import { showKeptFormulas } from '../engine/shownFormula';
+import { Steps } from '../engine/steps';
 import type { Dispatch } from '../engine/together';
 import type { FormulaKeeper } from '../engine/typed';
 import { constantOf, writtenFormat } from '../open/content';
-import { followFormula } from './follow';
 import { engineSheetName, NotWritten, rangeOfName, translateFormula } from './translate';
 import { fillHeadings, renewOutgrown } from './renew';
 import { TableNames } from './tableNames';
+import { TypedFormulas, type OutgrownFormula } from './typedFormulas';
 
 /** What a book is made from. */
 export interface BookContents {
@@ -37,14 +35,6 @@ const running = 1;
 
 type Transport = NonNullable<NonNullable<ConstructorParameters<typeof EngineModel>[1]>['transportService']>;
 
-type FormulaCell = Extract<Cell, { isFormula: true }>;
-
-/** A formula as it was typed, and as it read when it was last asked for. */
-interface Typed {
-  display: string;
-  read?: { compiled: FormulaCell['compiledFormula']; revision: number; shown: string };
-}
-
 /** Formulas that the engine may not take as they are written. */
 const needsTranslation = /[[@#\\_']|""/;
 
@@ -52,7 +42,8 @@ const needsTranslation = /[[@#\\_']|""/;
 export class GridBook implements FormulaKeeper {
   readonly model: Model;
   readonly tables: TableNames;
-  private readonly typedFormulas = new Map<string, Typed>();
+  readonly steps: Steps;
+  private readonly typedFormulas = new TypedFormulas(this);
   private readonly sheetNames = new Map<UID, string>();
   private readonly otherNames: readonly DefinedName[];
   private tidied = -1;
@@ -70,6 +61,8 @@ export class GridBook implements FormulaKeeper {
       { mode: 'normal', custom: { keeper: this }, ...(transport && { transportService: transport }) },
     );
     this.tables = new TableNames(this.model);
+    this.steps = new Steps(this.model);
+    showKeptFormulas(this.model, this);
     for (const { sheetId, name } of contents.sheets) this.nameSheet(sheetId, name);
     for (const { sheetId, zone, name } of contents.tables) this.tables.give(sheetId, zone, name);
     this.otherNames = contents.names.filter(({ sheet, text }) => sheet !== undefined || !rangeOfName(text));
@@ -146,30 +139,15 @@ export class GridBook implements FormulaKeeper {
     }
   }
 
-  private placeOf({ sheetId, row, col: column }: CellPosition) {
+  placeOf({ sheetId, row, col: column }: CellPosition) {
     return { sheet: this.getters.getSheetIds().indexOf(sheetId), row, column };
   }
 
   /** Whether it may have tables by their bare name, or names that are no ranges. */
-  private isNamed(formula: string): boolean {
+  isNamed(formula: string): boolean {
     const text = formula.toLowerCase();
     const others = this.otherNames.some(({ name }) => text.includes(name.toLowerCase()));
     return others || this.tables.all().some(({ name }) => text.includes(name.toLowerCase()));
-  }
-
-  /** Formulas over tables that no longer come to the cells the tables have now. */
-  outgrown(): { display: string; position: CellPosition }[] {
-    return [...this.typedFormulas].flatMap(([key, { display }]) => {
-      if (!display.includes('[') && !this.isNamed(display)) return [];
-      const position = this.getters.tryGetCellPosition(Number(key.slice(key.lastIndexOf(' ') + 1)));
-      const cell = position && this.getters.getCell(position);
-      if (!position || !cell?.isFormula || keyOf(position.sheetId, cell) !== key || this.isKept(position))
-        return [];
-      const shown = this.formula(position) ?? '';
-      const now = this.translate(shown, position);
-      if (now === undefined || this.isSame(now, cell, position)) return [];
-      return [{ display: shown, position }];
-    });
   }
 
   handled(command: { type: string }, dispatch: Dispatch | undefined): void {
@@ -189,46 +167,21 @@ export class GridBook implements FormulaKeeper {
   }
 
   typed(display: string, position: CellPosition): void {
-    const cell = this.getters.getCell(position);
-    if (!cell?.isFormula) return;
-    this.typedFormulas.set(keyOf(position.sheetId, cell), { display });
+    this.typedFormulas.set(display, position);
   }
 
-  private engineFormula(cell: FormulaCell): string {
-    return cell.compiledFormula.toFormulaString(this.getters);
-  }
-
-  /** Whether the engine's form of a formula is what a cell holds. */
-  private isSame(formula: string, cell: FormulaCell, { sheetId }: CellPosition): boolean {
-    const engine = this.engineFormula(cell);
-    if (squeezed(formula) === squeezed(engine)) return true;
-    // The engine writes numbers and the names of cells in its own way.
-    return CompiledFormula.Compile(formula, sheetId, this.getters).toFormulaString(this.getters) === engine;
+  /** Formulas over tables that no longer come to the cells the tables have now. */
+  outgrown(): OutgrownFormula[] {
+    return this.typedFormulas.outgrown();
   }
 
   /** The formula in a cell as people write it; undefined where it holds a constant. */
   formula(position: CellPosition): string | undefined {
-    const cell = this.getters.getCell(position);
-    if (!cell?.isFormula) return undefined;
-    const typed = this.typedFormulas.get(keyOf(position.sheetId, cell));
-    if (!typed) return this.named(this.engineFormula(cell));
-    const { compiledFormula: compiled } = cell;
-    const { revision } = this.tables;
-    if (typed.read?.compiled !== compiled || typed.read.revision !== revision)
-      typed.read = { compiled, revision, shown: this.shown(typed.display, cell, position) };
-    return typed.read.shown;
-  }
-
-  /** What was typed, as far as it still means the cells that the engine has: headings may have been renamed. */
-  private shown(display: string, cell: FormulaCell, position: CellPosition): string {
-    if (this.isKept(position)) return display;
-    if (this.isSame(this.translate(display, position) ?? display, cell, position)) return display;
-    const engine = this.named(this.engineFormula(cell));
-    return followFormula(display, engine, this.placeOf(position), this.scope()) ?? engine;
+    return this.typedFormulas.formula(position);
   }
 
   /** A formula of the engine with the names of sheets as the workbook has them. */
-  private named(formula: string): string {
+  named(formula: string): string {
     const given = [...this.sheetNames.values()].filter((name) => name.includes("'"));
     return given.reduce(
       (text, name) => text.replaceAll(`${sheetPrefix(engineSheetName(name))}!`, `${sheetPrefix(name)}!`),
@@ -278,8 +231,4 @@ export class GridBook implements FormulaKeeper {
   }
 }
 
-const keyOf = (sheetId: UID, cell: Cell) => `${sheetId} ${cell.id}`;
-
 const fixed = (address: string) => address.replaceAll(/([A-Z]+)(\d+)/g, '$$$1$$$2');
-
-const squeezed = (formula: string) => formula.replaceAll(' ', '');

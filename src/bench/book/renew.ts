@@ -4,8 +4,8 @@ import type { GridBook } from './gridBook';
 
 /** The engine knows the cells of a table, not its name: formulas over a table that grew are written again. */
 export function renewOutgrown(book: GridBook, dispatch: Dispatch): void {
-  for (const { display, position } of book.outgrown()) {
-    dispatch('UPDATE_CELL', { ...position, content: display });
+  for (const { display, engine, position } of book.outgrown()) {
+    dispatch('UPDATE_CELL', { ...position, content: engine });
     book.typed(display, position);
   }
 }

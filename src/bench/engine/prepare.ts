@@ -1,5 +1,6 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
+import { knowManyCells } from './cells';
 import { keptFunction } from './kept';
 import { TidyPlugin } from './tidy';
 import { TogetherPlugin } from './together';
@@ -18,6 +19,7 @@ const keptMark = {
 /** Adds to the engine what the page needs of it, once. */
 export function prepareEngine(): void {
   if (registries.featurePluginRegistry.contains('tonrow_together')) return;
+  knowManyCells();
   registries.featurePluginRegistry.add('tonrow_together', TogetherPlugin);
   registries.featurePluginRegistry.add('tonrow_typed', TypedPlugin);
   registries.featurePluginRegistry.add('tonrow_tidy', TidyPlugin);

@@ -16,6 +16,7 @@ import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/l
 import type { FunctionMetadata, ParameterMetadata } from '../../headless/functions/metadata';
 import { plainCode } from './errors';
 import { keptDescription, keptFunction } from './kept';
+import { RememberedCalls } from './rememberedCalls';
 
 const registries = untyped as typeof Engine.registries;
 
@@ -36,10 +37,11 @@ export function registerFunctions(
     registries.functionRegistry.replace(name, guarded(definition));
   registries.functionRegistry.replace(keptFunction, keptDescription as unknown as Definition);
   const functions = new OurFunctions(loaded);
+  const calls = new RememberedCalls(functions);
   for (const one of loaded.byName.values()) {
     registries.functionRegistry.replace(
       `${loaded.namespace}.${one.metadata.name.toUpperCase()}`,
-      describe(one.metadata, loaded.namespace, choices, computeOf(one, functions, answered)),
+      describe(one.metadata, loaded.namespace, choices, computeOf(one, functions, calls, answered)),
     );
   }
   return functions;
@@ -77,10 +79,15 @@ function describeArgument(parameter: ParameterMetadata, choices: Choices): Defin
   };
 }
 
-function computeOf(one: LoadedFunction, functions: OurFunctions, answered: () => void): Compute {
+function computeOf(
+  one: LoadedFunction,
+  functions: OurFunctions,
+  calls: RememberedCalls,
+  answered: () => void,
+): Compute {
   return (...args) => {
     try {
-      return functions.call(one, args.map(plainOperand));
+      return calls.call(one, args.map(plainOperand));
     } catch (error) {
       if (error instanceof CannotCompute) return { value: '#VALUE!', message: error.message };
       if (!(error instanceof Waiting)) throw error;

@@ -1,6 +1,6 @@
 import { UIPlugin } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { isTextFormat, resultInText } from '../open/content';
+import { formatInText, isNumberInText, isTextFormat, resultInText } from '../open/content';
 import { isWrittenTogether, type Dispatch } from './together';
 
 /** What keeps formulas as people write them, while the engine has its own form. */
@@ -28,8 +28,10 @@ export class TypedPlugin extends UIPlugin {
 
   override beforeHandle(command: Command): void {
     if (command.type === 'CREATE_SHEET') (command as { rows?: number }).rows ??= this.mostRows();
-    if (command.type !== 'UPDATE_CELL') return;
+    // A program has its formulas translated before it writes them.
+    if (command.type !== 'UPDATE_CELL' || isWrittenTogether()) return;
     this.dropApostrophe(command);
+    this.keepText(command);
     if (!command.content?.startsWith('=')) return;
     const translated = this.keeper?.translate(command.content, command as CellPosition);
     if (translated === undefined) return;
@@ -44,11 +46,26 @@ export class TypedPlugin extends UIPlugin {
 
   /** People begin text with an apostrophe; in a text cell the engine would keep it as part of the text. */
   private dropApostrophe(command: Command): void {
-    if (isWrittenTogether() || !command.content?.startsWith("'")) return;
+    if (!command.content?.startsWith("'")) return;
     const format = command.format ?? this.getters.getCell(command as CellPosition)?.format;
-    if (!isTextFormat(format)) return;
+    if (!isTextFormat(format) && !isNumberInText(format)) return;
     if (command.content.startsWith("'=")) command.format = resultInText;
     else command.content = command.content.slice(1);
+  }
+
+  /** What is typed over a number in a text cell is text; numbers that are put there show all their digits. */
+  private keepText(command: Command): void {
+    const cell = this.getters.getCell(command as CellPosition);
+    const { content, format } = command;
+    if (isNumberInText(format)) {
+      const holds = content ?? (cell && !cell.isFormula ? cell.content : '=');
+      command.format = formatInText(holds.startsWith('=') ? null : Number(holds));
+      return;
+    }
+    if (content === undefined || !isNumberInText(cell?.format)) return;
+    // The engine finds dates in what is typed, and says so with a format.
+    const isTyped = format === undefined || (content !== '' && Number.isNaN(Number(content)));
+    if (isTyped) command.format = content.startsWith('=') ? formatInText(null) : '@';
   }
 
   override handle(command: Command): void {

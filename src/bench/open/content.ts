@@ -16,10 +16,20 @@ export interface EngineContent {
  * apostrophe into text as it stands.
  */
 export const resultInText = '0.###############;-0.###############;0;@';
+/** The same for whole numbers, which the engine would show with a point behind them. */
+const wholeInText = '0;-0;0;@';
+
+/** Whether a number stands in a text cell with this format of the engine's. */
+export const isNumberInText = (format: string | undefined): boolean =>
+  format === resultInText || format === wholeInText;
+
+/** The engine's format for a constant in a text cell. */
+export const formatInText = (value: CellValue): string =>
+  typeof value === 'number' && Number.isSafeInteger(value) ? wholeInText : resultInText;
 
 /** The number format of a cell as spreadsheets write it. */
 export function writtenFormat(format: string | undefined): string {
-  return format === resultInText ? '@' : format || 'General';
+  return isNumberInText(format) ? '@' : format || 'General';
 }
 
 /** Text stays the text it is: what looks like a number, a date or a formula is written with an apostrophe. */
@@ -28,7 +38,7 @@ export function constantContent(value: CellValue, format: string | undefined): E
   // In a text cell the engine takes text as it stands, except formulas.
   if (isTextFormat(format)) {
     if (typeof value === 'string' && !value.startsWith('=')) return { content: value, format };
-    return { content: plainContent(value), format: resultInText };
+    return { content: plainContent(value), format: formatInText(value) };
   }
   return { content: plainContent(value), format };
 }

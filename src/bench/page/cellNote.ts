@@ -2,6 +2,7 @@ import type { GridBook } from '../book/gridBook';
 import type { OpenBook } from '../open/openBook';
 import { sheetId } from '../open/workbookData';
 import { cellAddress } from '../../xlsx';
+import { pageWords } from './gridTexts';
 
 /** What is to be known of the selected cell, in a sentence: its error, or why it keeps its value. */
 export function cellNote({ book, formulas }: OpenBook): string {
@@ -20,5 +21,6 @@ export function cellNote({ book, formulas }: OpenBook): string {
 
 function errorNote(book: GridBook, position: Parameters<GridBook['isKept']>[0], place: string): string {
   const { type, message } = book.getters.getEvaluatedCell(position);
-  return type === 'error' && message ? `${place}: ${String(message)}` : '';
+  const words = message && pageWords(message);
+  return type === 'error' && words ? `${place}: ${words}` : '';
 }

@@ -5,6 +5,7 @@ import { App } from '@odoo/owl';
 import { Spreadsheet } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import templates from '@odoo/o-spreadsheet/dist/o_spreadsheet.xml?raw';
 import type { GridBook } from '../book/gridBook';
+import { pageWords } from './gridTexts';
 
 /** How the grid speaks to the user. */
 export interface GridVoice {
@@ -20,12 +21,18 @@ export async function mountGrid(element: HTMLElement, book: GridBook, voice: Gri
     props: {
       model: book.model,
       colorScheme: dark ? 'dark' : 'light',
-      notifyUser: ({ text }: { text: string }) => voice.say(text),
-      raiseError: (text: string, then?: () => void) => voice.complain(text, then),
-      askConfirmation: (text: string, yes: () => void, no?: () => void) => voice.ask(text, yes, no),
+      notifyUser: ({ text }: { text: string }) => inWords(text, (words) => voice.say(words)),
+      raiseError: (text: string, then?: () => void) => inWords(text, (words) => voice.complain(words, then)),
+      askConfirmation: (text: string, yes: () => void, no?: () => void) =>
+        inWords(text, (words) => voice.ask(words, yes, no)),
     },
     templates,
   });
   await app.mount(element);
   return () => app.destroy();
+}
+
+function inWords(text: string, say: (words: string) => void): void {
+  const words = pageWords(text);
+  if (words !== undefined) say(words);
 }

@@ -1,4 +1,4 @@
-import type { DispatchResult } from '@odoo/o-spreadsheet';
+import type { CellPosition, DispatchResult } from '@odoo/o-spreadsheet';
 import { helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Area } from '../../workbook/area';
 import { isFormula } from '../../workbook/content';
@@ -8,13 +8,14 @@ import type { UID } from '@odoo/o-spreadsheet';
 import type { GridBook } from '../book/gridBook';
 import type { NamedTable } from '../book/tableNames';
 import { renewOutgrown } from '../book/renew';
+import { updateCells, type CellUpdate } from '../engine/cells';
 import { doTogether, type Dispatch } from '../engine/together';
-import { parseFormula } from '../../headless/formula/parse';
 import { engineSheetName } from '../book/translate';
 import { constantContent, isTextFormat, resultInText } from '../open/content';
 import { tableConfig } from '../open/workbookData';
 import { addColumn, dropColumn } from './columns';
 import { sameName, stateOf } from './look';
+import { refuseUnreadable } from './readable';
 import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places';
 
 /** Does all actions, in order, as one command of the grid; gives the state of written cells right afterwards. */
@@ -112,20 +113,32 @@ function writeCells(action: CellsAction, book: GridBook, dispatch: Dispatch): vo
   const sheetId = sheetIdFor(book, area.sheet);
   makeRoom(area, book, dispatch);
   widen(action, sheetId, dispatch);
+  const cells: CellUpdate[] = [];
+  const typed: { formula: string; position: CellPosition }[] = [];
   for (let row = 0; row < area.rows; row++)
     for (let column = 0; column < area.columns; column++) {
       const position = { sheetId, row: area.row + row, col: area.column + column };
       const content = contents[row]?.[column];
-      if (isFormula(content)) refuseUnreadable(content.formula);
       const format = formats[row]?.[column];
       if (content === undefined && format === undefined) continue;
-      const result = dispatch('UPDATE_CELL', { ...position, ...newState(content, format, book, position) });
-      check(
-        result,
-        `${where({ ...area, row: position.row, column: position.col, rows: 1, columns: 1 })} was not written.`,
-      );
-      if (isFormula(content)) book.typed(content.formula, position);
+      cells.push({ row: position.row, col: position.col, ...newState(content, format, book, position) });
+      if (isFormula(content)) typed.push({ formula: content.formula, position });
     }
+  if (cells.length === 0) return;
+  refuseMerged(sheetId, area, cells, book);
+  check(updateCells(dispatch, sheetId, cells), `${where(area)} was not written.`);
+  for (const { formula, position } of typed) book.typed(formula, position);
+}
+
+/** Inside a merged area only the first cell holds something. */
+function refuseMerged(sheetId: UID, area: Area, cells: readonly CellUpdate[], { getters }: GridBook): void {
+  if (getters.getMerges(sheetId).length === 0) return;
+  for (const { row, col, content } of cells) {
+    const main = getters.getMainCellPosition({ sheetId, row, col });
+    if (content === undefined || (main.row === row && main.col === col)) continue;
+    const cell = where({ ...area, row, column: col, rows: 1, columns: 1 });
+    throw new WorkbookError('not allowed', `${cell} was not written: it is part of merged cells.`);
+  }
 }
 
 /** Seven pixels a character, and five around them. */
@@ -140,15 +153,6 @@ function widen({ area, widths = [] }: CellsAction, sheetId: UID, dispatch: Dispa
       `${where(area)} was not made wider.`,
     );
   });
-}
-
-/** A formula that a spreadsheet would not take at all. */
-function refuseUnreadable(formula: string): void {
-  const scope = { sheets: [], tables: new Map(), names: new Map(), namespace: '', ours: new Set<string>() };
-  const place = { sheet: 0, row: 0, column: 0, shift: { rows: 0, columns: 0 } };
-  const { unsupported = '' } = parseFormula(formula.slice(1), place, scope);
-  if (/^The formula (?:ends|cannot be read)/.test(unsupported))
-    throw new WorkbookError('not allowed', `${unsupported} It was not written.`);
 }
 
 function makeSheet(name: string, book: GridBook, dispatch: Dispatch): void {
@@ -172,7 +176,10 @@ function newState(
   const wanted = format ?? book.format(position);
   const known = wanted === 'General' || wanted === '' ? undefined : wanted;
   const ofFormula = { format: isTextFormat(known) ? resultInText : (known ?? '') };
-  if (isFormula(content)) return { content: content.formula, ...ofFormula };
+  if (isFormula(content)) {
+    refuseUnreadable(content.formula);
+    return { content: book.translate(content.formula, position) ?? content.formula, ...ofFormula };
+  }
   const holds = content === undefined ? book.value(position) : content;
   if (content === undefined && book.formula(position) !== undefined) return ofFormula;
   const written = constantContent(holds, known);

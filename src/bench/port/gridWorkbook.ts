@@ -4,6 +4,7 @@ import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork';
 import type { Stop, Workbook } from '../../workbook/port';
 import type { Aspect, Cells, CellsRead, DefinedName, Place, Sheet, Table } from '../../workbook/reading';
 import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/write/step';
+import { WorkbookError } from '../../workbook/workbookError';
 import { Writer } from '../../workbook/write/writer';
 import type { GridBook } from '../book/gridBook';
 import { act } from './act';
@@ -15,10 +16,12 @@ import { Teller } from './watch';
 export class GridWorkbook implements Workbook {
   private readonly writer: Writer;
   private readonly teller: Teller;
+  /** What the grid can undo of the write that is going on. */
+  private steps: (string | undefined)[] = [];
 
   constructor(
     private readonly book: GridBook,
-    messageBytes?: number,
+    messageBytes = Infinity,
   ) {
     this.teller = new Teller(book);
     this.writer = new Writer(
@@ -30,6 +33,7 @@ export class GridWorkbook implements Workbook {
             return act(actions, book);
           } finally {
             this.teller.ours = false;
+            this.steps.push(book.steps.last);
           }
         },
       },
@@ -84,8 +88,15 @@ export class GridWorkbook implements Workbook {
     return this.writer.plan(steps);
   }
 
-  write(plan: WritePlan, options: WriteOptions = {}): Promise<Revert> {
-    return this.writer.write(plan, options);
+  async write(plan: WritePlan, options: WriteOptions = {}): Promise<Revert> {
+    const steps: (string | undefined)[] = (this.steps = []);
+    const revert = await this.writer.write(plan, options);
+    const run = async (work?: LongWork) => {
+      if (steps.length > 0 && steps.every((step) => this.book.steps.isUndone(step)))
+        throw new WorkbookError('changed', 'This change is undone already: there is nothing to take back.');
+      await revert.run(work);
+    };
+    return { plan: revert.plan, run };
   }
 
   async selection(): Promise<Area[]> {
@@ -98,7 +109,11 @@ export class GridWorkbook implements Workbook {
     const sheetIdFrom = getters.getActiveSheetId();
     if (sheetIdFrom !== sheetIdTo) model.dispatch('ACTIVATE_SHEET', { sheetIdFrom, sheetIdTo });
     const zone = zoneOf(area);
-    model.selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone }, { scrollIntoView: true });
+    const first = { col: zone.left, row: zone.top };
+    model.selection.selectZone({ cell: first, zone }, { scrollIntoView: false });
+    // All of it where there is room, its first cell in any case.
+    model.dispatch('SCROLL_TO_CELL', { col: zone.right, row: zone.bottom });
+    model.dispatch('SCROLL_TO_CELL', first);
   }
 
   async watch(listener: (change: Change) => void): Promise<Stop> {

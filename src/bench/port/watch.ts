@@ -3,12 +3,14 @@ import type { Zone } from '../../xlsx';
 import type { Area } from '../../workbook/area';
 import type { Author, Change } from '../../workbook/change';
 import type { GridBook } from '../book/gridBook';
+import { manyCells, type CellUpdate } from '../engine/cells';
 import { areaOf, areaOfPlace } from './places';
 
 type Command = {
   type: string;
   content?: string;
   commands?: readonly Command[];
+  cells?: readonly CellUpdate[];
   cellIds?: readonly number[];
 } & Partial<CellPosition>;
 
@@ -20,6 +22,14 @@ const moving = new Set([
   'DELETE_CELL',
 ]);
 const ofSheets = new Set(['CREATE_SHEET', 'DELETE_SHEET', 'RENAME_SHEET', 'DUPLICATE_SHEET', 'MOVE_SHEET']);
+
+/** Commands with those for many cells as one for each: while they are done, the engine tells of each. */
+const singly = (commands: readonly Command[]): Command[] =>
+  commands.flatMap(({ type, sheetId, cells = [], ...rest }): Command[] =>
+    type === manyCells
+      ? cells.map((cell) => ({ type: 'UPDATE_CELL', ...(sheetId !== undefined && { sheetId }), ...cell }))
+      : [{ type, cells, ...(sheetId !== undefined && { sheetId }), ...rest }],
+  );
 
 /** What was noted since the grid last finished, by sheet. */
 class Notes {
@@ -79,7 +89,7 @@ export class Teller {
     // The engine replays what others did.
     if ((this.book.model as unknown as { isReplayingCommand: boolean }).isReplayingCommand)
       notes.author = 'elsewhere';
-    if (type === 'UNDO' || type === 'REDO') command.commands?.forEach((each) => this.note(each));
+    if (type === 'UNDO' || type === 'REDO') singly(command.commands ?? []).forEach((each) => this.note(each));
     else if (type === 'UPDATE_CELL') {
       if (content !== undefined && sheetId !== undefined && row !== undefined && col !== undefined)
         notes.edit(sheetId, row, col);
