@@ -114,8 +114,8 @@ function FoundView({ found: { formulas, own }, kind }: { found: Found; kind: Cop
       </ul>
       {kind === 'customer' && own.length > 0 && (
         <p className={styles.text}>
-          Then delete these sheets, which an add-in cannot do for you here: {own.join(', ')}. Delete the name
-          ShopStamp too.
+          Then delete these sheets yourself, since deleting them could not be taken back: {own.join(', ')}.
+          Delete the name ShopStamp too.
         </p>
       )}
     </div>

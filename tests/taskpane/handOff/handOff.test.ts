@@ -98,7 +98,9 @@ describe('a copy for a customer, where no file can be saved', () => {
   it('says which sheets are still to be deleted', async () => {
     await show(quoteBook());
     await click('Preview the copy', 1);
-    expect(text()).toContain('Then delete these sheets, which an add-in cannot do for you here: Shop.');
+    expect(text()).toContain(
+      'Then delete these sheets yourself, since deleting them could not be taken back: Shop.',
+    );
   });
 });
 
