@@ -1,16 +1,7 @@
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { everyLook, type Look, type OpenPane, PaneBrowser } from './pane/paneBrowser.js';
+import { describe, expect, it } from 'vitest';
+import { everyLook, type Look, type OpenPane, paneTests } from './pane/paneBrowser.js';
 
-let browser: PaneBrowser;
-let pane: OpenPane | undefined;
-beforeAll(async () => {
-  browser = await PaneBrowser.start();
-}, 300_000);
-afterAll(() => browser.close());
-afterEach(async () => {
-  await pane?.page.context().close();
-  pane = undefined;
-});
+const openPane = paneTests();
 
 /** Goes through screens and gathers what is wrong with each. */
 async function faultsOf(open: OpenPane, screens: Record<string, () => Promise<void>>): Promise<string[]> {
@@ -25,7 +16,7 @@ async function faultsOf(open: OpenPane, screens: Record<string, () => Promise<vo
 
 describe.each(everyLook)('for everybody to use, $name', (look) => {
   it('the first screen, the preview, and the shop', async () => {
-    const open = (pane = await browser.open('empty', look));
+    const open = await openPane('empty', look);
     const faults = await faultsOf(open, {
       welcome: () => open.says('Will it run on your presses?'),
       preview: async () => {
@@ -64,7 +55,7 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
   });
 
   it('one part, and a list', async () => {
-    const open = (pane = await browser.open('shop+list80', look));
+    const open = await openPane('shop+list80', look);
     const faults = await faultsOf(open, {
       'one-part': async () => {
         await open.click('Fill in an example');
@@ -99,7 +90,7 @@ describe('by keyboard alone', () => {
   const look: Look = { name: 'keyboard', width: 350 };
 
   it('a shop is added, a press made, changed, and the change taken back', async () => {
-    const open = (pane = await browser.open('empty', look));
+    const open = await openPane('empty', look);
     await open.keys('Add shop sheet', 'Enter');
     await open.says('This will be written');
     await open.keys('Write', 'Enter');
@@ -126,7 +117,7 @@ describe('by keyboard alone', () => {
   });
 
   it('places are changed with the arrow keys, a list is checked, its groups walked, and its dates fixed', async () => {
-    const open = (pane = await browser.open('shop+list16', look));
+    const open = await openPane('shop+list16', look);
     await open.keys('Try one part', 'ArrowRight', 'Enter');
     await open.says('2 guessed');
     await open.keys('Check this list', 'Enter');
@@ -153,7 +144,7 @@ describe('by keyboard alone', () => {
   });
 
   it('a dialog is closed with Escape and writes nothing', async () => {
-    const open = (pane = await browser.open('empty', look));
+    const open = await openPane('empty', look);
     await open.keys('Add shop sheet', 'Enter');
     await open.says('This will be written');
     await open.page.keyboard.press('Escape');
@@ -164,7 +155,7 @@ describe('by keyboard alone', () => {
 
 describe('long work', () => {
   it('checks 20,000 rows with progress, and is stopped', async () => {
-    const open = (pane = await browser.open('shop+list20000', { name: 'long', width: 350 }));
+    const open = await openPane('shop+list20000', { name: 'long', width: 350 });
     await open.tab('Check a list');
     await open.click('Check this list');
     await open.says(/of 20,000 rows checked/);

@@ -1,21 +1,11 @@
 // Everything the pane offers, done by keyboard alone.
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { listRow, verdictColumn } from '../taskpane/steps/quoteBook.js';
-import { type OpenPane, PaneBrowser } from './pane/paneBrowser.js';
+import { type OpenPane, paneTests } from './pane/paneBrowser.js';
 
-let browser: PaneBrowser;
-let pane: OpenPane | undefined;
-beforeAll(async () => {
-  browser = await PaneBrowser.start();
-}, 300_000);
-afterAll(() => browser.close());
-afterEach(async () => {
-  await pane?.page.context().close();
-  pane = undefined;
-});
+const openPane = paneTests();
 
-const open = async (workbook: string) =>
-  (pane = await browser.open(workbook, { name: 'keyboard', width: 350 }));
+const open = (workbook: string) => openPane(workbook, { name: 'keyboard', width: 350 });
 
 /** Says yes to what a dialog shows. */
 async function write(shown: OpenPane, title: string | RegExp): Promise<void> {

@@ -1,17 +1,8 @@
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { listRow, verdictColumn } from '../taskpane/steps/quoteBook.js';
-import { everyLook, type Look, type OpenPane, PaneBrowser } from './pane/paneBrowser.js';
+import { everyLook, type Look, type OpenPane, paneTests } from './pane/paneBrowser.js';
 
-let browser: PaneBrowser;
-let pane: OpenPane | undefined;
-beforeAll(async () => {
-  browser = await PaneBrowser.start();
-}, 300_000);
-afterAll(() => browser.close());
-afterEach(async () => {
-  await pane?.page.context().close();
-  pane = undefined;
-});
+const openPane = paneTests();
 
 type Cell = [sheet: string, row: number, column: number];
 const row: Cell = ['Quote', listRow + 2, verdictColumn];
@@ -19,7 +10,7 @@ const call: Cell = ['Quote', 12, 4];
 
 /** Opens a place of the pane over a quote, with a cell selected. */
 async function opened(place: string, cell: Cell, look: Look): Promise<OpenPane> {
-  const open = await browser.open('quote', look);
+  const open = await openPane('quote', look);
   await open.tab(place);
   await open.select(...cell);
   return open;
@@ -27,7 +18,7 @@ async function opened(place: string, cell: Cell, look: Look): Promise<OpenPane> 
 
 describe.each(everyLook)('Steps and Hand-off for everybody to use, $name', (look) => {
   it('show a row and its drawings without a fault', async () => {
-    const open = (pane = await opened('Steps', row, look));
+    const open = await opened('Steps', row, look);
     await open.says('A1 on the press');
     await open.page.getByText('Show all distances').click();
     await open.page.getByText('The same as a table').first().click();
@@ -36,7 +27,7 @@ describe.each(everyLook)('Steps and Hand-off for everybody to use, $name', (look
   });
 
   it('show a call without a fault', async () => {
-    const open = (pane = await opened('Steps', call, look));
+    const open = await opened('Steps', call, look);
     await open.says('TONROW.PUNCHFORCE');
     await open.says('Holes Bay A punches in A36');
     expect([...(await open.faults()), ...open.errors]).toEqual([]);
@@ -44,7 +35,7 @@ describe.each(everyLook)('Steps and Hand-off for everybody to use, $name', (look
   });
 
   it('show the copies and the report without a fault', async () => {
-    const open = (pane = await opened('Hand-off', row, look));
+    const open = await opened('Hand-off', row, look);
     await open.click('Preview the copy');
     await open.says('These formulas become values');
     await open.click('Make report');
@@ -56,7 +47,7 @@ describe.each(everyLook)('Steps and Hand-off for everybody to use, $name', (look
 
 describe('by keyboard alone', () => {
   it('goes from point to point of a drawing, and on to what follows', async () => {
-    const open = (pane = await opened('Steps', row, { name: 'keys', width: 320 }));
+    const open = await opened('Steps', row, { name: 'keys', width: 320 });
     const { page } = open;
     await open.says('A1 on the press');
     const drawing = page.getByRole('application', { name: 'A1 on the press' });
@@ -72,7 +63,7 @@ describe('by keyboard alone', () => {
 
 describe('a copy for the shop', () => {
   it('is made after a yes, and its formulas come back after another', async () => {
-    const open = (pane = await opened('Hand-off', row, { name: 'copy', width: 450 }));
+    const open = await opened('Hand-off', row, { name: 'copy', width: 450 });
     await open.click('Preview the copy');
     await open.click('Make values copy');
     await open.says('This will be written');
@@ -88,7 +79,7 @@ describe('a copy for the shop', () => {
 
 describe('a report in its frame', () => {
   it('has its style though the policy lets none in as text', async () => {
-    const open = (pane = await opened('Hand-off', row, { name: 'frame', width: 450 }));
+    const open = await opened('Hand-off', row, { name: 'frame', width: 450 });
     await open.click('Make report');
     const heading = open.page.frameLocator('iframe').locator('h1');
     await heading.waitFor();
@@ -99,7 +90,7 @@ describe('a report in its frame', () => {
 
 describe('print', () => {
   it('is black: no drawing has a line of another colour', async () => {
-    const open = (pane = await opened('Steps', row, { name: 'print', width: 450, dark: true }));
+    const open = await opened('Steps', row, { name: 'print', width: 450, dark: true });
     await open.says('A1 on the press');
     await open.page.emulateMedia({ media: 'print' });
     const strokes = await open.page.evaluate(() =>

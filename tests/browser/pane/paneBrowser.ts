@@ -2,6 +2,7 @@ import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll } from 'vitest';
 import webpack from 'webpack';
 import { root } from '../../../scripts/ensure.mjs';
 import { serve } from '../../../scripts/serve.mjs';
@@ -84,6 +85,21 @@ export const everyLook: readonly Look[] = [320, 450].flatMap((width) => [
   { name: `dark-${width}`, width, dark: true },
   { name: `forced-${width}`, width, forced: true },
 ]);
+
+/** Starts a browser for the tests of a file; gives what opens a pane, which is closed after its test. */
+export function paneTests(): (workbook: string, look: Look) => Promise<OpenPane> {
+  let browser: PaneBrowser;
+  let pane: OpenPane | undefined;
+  beforeAll(async () => {
+    browser = await PaneBrowser.start();
+  }, 300_000);
+  afterAll(() => browser.close());
+  afterEach(async () => {
+    await pane?.page.context().close();
+    pane = undefined;
+  });
+  return async (workbook, look) => (pane = await browser.open(workbook, look));
+}
 
 export class OpenPane {
   constructor(
