@@ -18,13 +18,25 @@ import { sameName, stateOf } from './look';
 import { refuseUnreadable } from './readable';
 import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places';
 
-/** Does all actions, in order, as one command of the grid; gives the state of written cells right afterwards. */
-export function act(actions: readonly Action[], book: GridBook): (CellState | undefined)[] {
+/**
+ * Does all actions, in order, as one command of the grid; gives the state of written cells right afterwards.
+ * `planned`: all areas that this and further messages write.
+ */
+export function act(
+  actions: readonly Action[],
+  book: GridBook,
+  planned: readonly Area[] = [],
+): (CellState | undefined)[] {
   const { getters } = book;
   doTogether(book.model, (dispatch) => {
     const first = book.tables.all();
     for (const action of actions) {
-      if (action.kind === 'cells') refuseLocked(action.area, book);
+      if (action.kind === 'cells') {
+        refuseLocked(action.area, book);
+        // Rows that come one message after the other would have everything calculated each time.
+        const onSheet = planned.filter(({ sheet }) => sheet === action.area.sheet);
+        for (const area of onSheet) makeRoom(area, book, dispatch);
+      }
       const before = book.tables.all();
       one(action, book, dispatch);
       if (action.kind !== 'cells') continue;

@@ -7,33 +7,46 @@ import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/write
 import { WorkbookError } from '../../workbook/workbookError';
 import { Writer } from '../../workbook/write/writer';
 import type { GridBook } from '../book/gridBook';
+import { pauseEvaluation } from '../engine/evaluation';
+import { doTogether } from '../engine/together';
 import { act } from './act';
 import { lookAt, namesOf, sheetsOf, tableOf } from './look';
 import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places';
 import { Teller } from './watch';
+
+/** So much is written at a time that the page can show how far it is, and be stopped. */
+const sliceBytes = 1_000_000;
+
+const nextPaint = () => new Promise((resolve) => setTimeout(resolve));
 
 /** The workbook in the grid. */
 export class GridWorkbook implements Workbook {
   private readonly writer: Writer;
   private readonly teller: Teller;
   /** What the grid can undo of the write that is going on. */
-  private steps: (string | undefined)[] = [];
+  private steps: string[] = [];
+  private goOn: (() => void) | undefined;
+  private planned: readonly Area[] = [];
 
   constructor(
     private readonly book: GridBook,
-    messageBytes = Infinity,
+    messageBytes = sliceBytes,
   ) {
     this.teller = new Teller(book);
     this.writer = new Writer(
       {
         look: async (looks) => lookAt(looks, book),
         act: async (actions) => {
+          if (this.steps.length > 0) {
+            this.goOn ??= pauseEvaluation(book.model);
+            await nextPaint();
+          }
           this.teller.ours = true;
           try {
-            return act(actions, book);
+            return act(actions, book, this.planned);
           } finally {
             this.teller.ours = false;
-            this.steps.push(book.steps.last);
+            if (book.steps.last !== undefined) this.steps.push(book.steps.last);
           }
         },
       },
@@ -89,14 +102,35 @@ export class GridWorkbook implements Workbook {
   }
 
   async write(plan: WritePlan, options: WriteOptions = {}): Promise<Revert> {
-    const steps: (string | undefined)[] = (this.steps = []);
-    const revert = await this.writer.write(plan, options);
+    this.planned = plan.steps.flatMap((step) => (step.kind === 'cells' ? step.area : []));
+    const { steps, done: revert } = await this.inOneStep(() => this.writer.write(plan, options));
     const run = async (work?: LongWork) => {
       if (steps.length > 0 && steps.every((step) => this.book.steps.isUndone(step)))
         throw new WorkbookError('changed', 'This change is undone already: there is nothing to take back.');
-      await revert.run(work);
+      await this.inOneStep(() => revert.run(work));
     };
     return { plan: revert.plan, run };
+  }
+
+  /** What takes several messages is one step to undo. */
+  private async inOneStep<Done>(job: () => Promise<Done>): Promise<{ steps: readonly string[]; done: Done }> {
+    const steps: string[] = (this.steps = []);
+    try {
+      const done = await job();
+      return { steps: steps.slice(-1), done };
+    } finally {
+      this.book.steps.join(steps);
+      this.evaluate();
+    }
+  }
+
+  /** What was written in several messages is evaluated when all of it is there. */
+  private evaluate(): void {
+    if (!this.goOn) return;
+    this.goOn();
+    this.goOn = undefined;
+    this.teller.evaluated();
+    doTogether(this.book.model, () => undefined);
   }
 
   async selection(): Promise<Area[]> {

@@ -71,6 +71,11 @@ export class Teller {
     });
   }
 
+  /** The command that comes evaluates what others have collected. */
+  evaluated(): void {
+    this.notes.calculated = 'all';
+  }
+
   listen(listener: (change: Change) => void): () => void {
     const mine = (change: Change) => listener(change);
     this.listeners.add(mine);
