@@ -24,7 +24,8 @@ export function paneConfig({ entry, output, mode = 'production', chunkNames = '[
     },
     resolve: sourceNames,
     module: { rules: sourceRules },
-    optimization: { chunkIds: 'named' },
+    // Names of chunks that have none of their own would tell the folders of the machine that built them.
+    optimization: { chunkIds: 'deterministic' },
     stats: 'errors-warnings',
   };
 }
