@@ -1,5 +1,6 @@
 const firstSerial = 10_959;
-const lastSerial = 47_482;
+/** Some hosts take the years 30 to 99 for those of this century: `1-1/64` is then of 2064. */
+const lastSerial = 60_267;
 const serialOfUnixEpoch = 25_569;
 const millisecondsPerDay = 86_400_000;
 const months = [
@@ -9,7 +10,10 @@ const months = [
 /** Parts of an inch that are days of a month, and those that a host reads as two-digit years. */
 const daysOfParts = new Set([2, 4, 8, 16]);
 const partsOfYears = new Map(
-  [2, 4, 8, 16, 32, 64].map((parts) => [parts < 30 ? 2000 + parts : 1900 + parts, parts]),
+  [2, 4, 8, 16, 32, 64].flatMap((parts) => [
+    [2000 + parts, parts] as const,
+    ...(parts < 30 ? [] : [[1900 + parts, parts] as const]),
+  ]),
 );
 /** Parts that are no day, so that `3/32` is read as a month and a year. */
 const leastYearAlone = 32;
@@ -26,8 +30,8 @@ export interface TurnedDate {
 }
 
 /**
- * What was probably typed when a size became a date: a whole number from 10,959 to 47,482 (the serial numbers of
- * 1930 to 2029) stands where a dimension in inches should. Hosts read `3/8` as month and day, `1-1/16` as month, day
+ * What was probably typed when a size became a date: a whole number from 10,959 to 60,267 (the serial numbers of
+ * 1930 to 2064) stands where a dimension in inches should. Hosts read `3/8` as month and day, `1-1/16` as month, day
  * and year, `3/32` as month and year; where they put the day first, `3/8` as day and month and `1-3/16` as day, month
  * and year. Undefined for any other number. Applies to inches only. Common practice, no source.
  */

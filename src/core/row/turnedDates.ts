@@ -1,6 +1,8 @@
+import { InputError } from '../inputError.js';
 import type { CellValue } from '../quantity/cellValue.js';
 import { type TurnedDate, turnedDate } from '../quantity/dateTrap.js';
 import type { LengthUnit } from '../quantity/units.js';
+import { readHole } from '../tooling/readHole.js';
 import { isBlankRow } from './blankRow.js';
 import type { GroupField, RowField } from './heading.js';
 import type { Column, Headings } from './readHeadings.js';
@@ -29,11 +31,26 @@ export function turnedDatesOfRow(
     ...sizeFields.map((field) => headings.fields[field]),
     ...headings.groups.flatMap((group) => groupSizeFields.map((field) => group[field])),
   ];
+  const holes = new Set(headings.groups.map(({ hole }) => hole?.at));
   return columns.flatMap((column) => {
     if (!column || !isInShopUnit(column, unit)) return [];
-    const turned = turnedDate(numberOf(cells[column.at]));
-    return turned ? [{ at: column.at, ...turned }] : [];
+    const { at } = column;
+    const turned = turnedDate(numberOf(cells[at]));
+    if (!turned) return [];
+    const readings = holes.has(at) ? turned.readings.flatMap(asHoles) : turned.readings;
+    return [{ at, ...turned, readings }];
   });
+}
+
+/** A mixed number that in a hole cell may as well be a count and a size comes as both: `2 1/4` and `2 @ 1/4`. */
+function asHoles(reading: string): string[] {
+  try {
+    readHole(reading, 'Hole', 'in');
+    return [reading];
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return [reading.replace('-', ' '), reading.replace('-', ' @ ')];
+  }
 }
 
 /** A number, also one that stands in the cell as text. */

@@ -13,9 +13,9 @@ type Order = 'month first' | 'day first';
 const currentYear = 2026;
 
 /** What a host makes of typed text: two numbers are month and day, else month and year; three are a whole date. */
-function hostSerial(typed: string, order: Order): number | undefined {
+function hostSerial(typed: string, order: Order, firstOfLastCentury = 30): number | undefined {
   const [a = 0, b = 0, c] = typed.split(/[-/]/).map(Number);
-  const century = (year: number) => (year < 30 ? 2000 + year : 1900 + year);
+  const century = (year: number) => (year < firstOfLastCentury ? 2000 + year : 1900 + year);
   const [month, day] = order === 'month first' ? [a, b] : [b, a];
   if (c !== undefined) return serialOf(century(c), month, day);
   return serialOf(currentYear, month, day) ?? (b > 31 && b < 100 ? serialOf(century(b), a, 1) : undefined);
@@ -31,7 +31,7 @@ const sizes = [2, 4, 8, 16, 32, 64].flatMap((under) =>
 
 describe('turnedDate', () => {
   it('is undefined outside its range and for numbers that are not whole', () => {
-    expect([10_958, 47_483, 45_721.5, 0, -1, Number.NaN, Infinity].map(turnedDate)).toEqual(
+    expect([10_958, 60_268, 45_721.5, 0, -1, Number.NaN, Infinity].map(turnedDate)).toEqual(
       Array(7).fill(undefined),
     );
   });
@@ -47,6 +47,8 @@ describe('turnedDate', () => {
     [45_351, '29 February 2024', []],
     [45_724, '8 March 2025', ['3/8']],
     [47_482, '30 December 2029', []],
+    [48_214, '1 January 2032', ['1-1/32', '1/32']],
+    [60_267, '31 December 2064', ['12-31/64']],
   ])('reads the serial %d as %s, from %j', (serial, date, readings) => {
     expect(turnedDate(serial)).toEqual({ date, readings });
   });
@@ -67,9 +69,12 @@ describe('turnedDate', () => {
   });
 
   it('never names a size that no host turns into that very date', () => {
-    for (let serial = 10_959; serial <= 47_482; serial += 1) {
+    for (let serial = 10_959; serial <= 60_267; serial += 1) {
       for (const reading of turnedDate(serial)?.readings ?? []) {
-        const dates = (['month first', 'day first'] as const).map((order) => hostSerial(reading, order));
+        const dates = (['month first', 'day first'] as const).flatMap((order) => [
+          hostSerial(reading, order),
+          hostSerial(reading, order, 100),
+        ]);
         // A fraction alone is a date of the year in which it was typed.
         const anyYear = /^\d+\/(?:[248]|16)$/.test(reading);
         if (!anyYear) expect(dates, `${serial} ${reading}`).toContain(serial);

@@ -249,7 +249,7 @@ describe('failing rows by reason', () => {
   it('Fix dates writes the fractions back as text, and is taken back', async () => {
     const { list, matches, shop } = await groups('shop+list16');
     const dates = dateCells(list, matches, shop.unit);
-    expect(dates.map(({ text }) => text)).toEqual(['3/8', '3/8']);
+    expect(dates.map(({ readings }) => readings)).toEqual([['3/8'], ['3/8']]);
     const revert = await write(fixDates(list, dates));
     expect(workbook.memory.cell('Sheet1', 7, 5)).toMatchObject({ content: '3/8', format: '@' });
     await revert.run();
@@ -268,9 +268,9 @@ describe('failing rows by reason', () => {
     const before = dateCells(list, matches, shop.unit).filter(({ row }) => row > 2);
     const dates = dateCells({ ...list, rows }, matches, shop.unit);
     expect(dates).toEqual([
-      { row: 0, column: at('Hole'), text: '1-1/16' },
-      { row: 1, column: at('Edge'), text: '1-1/4' },
-      { row: 2, column: at('End'), text: undefined },
+      { row: 0, column: at('Hole'), date: '1 January 2016', readings: ['1-1/16'] },
+      { row: 1, column: at('Edge'), date: '1 January 2004', readings: ['1-1/4'] },
+      { row: 2, column: at('End'), date: '3 January 2016', readings: ['1-3/16', '3-1/16'] },
       ...before,
     ]);
     const { title, steps } = fixDates({ ...list, rows }, dates);

@@ -200,3 +200,25 @@ async function addChecks(): Promise<void> {
   await pane.click('Write');
   await pane.says('Written: Add check columns.');
 }
+
+describe('sizes that became dates', () => {
+  it('are named with what they may be, and led to, where that is not certain', async () => {
+    const workbook = await open('shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Mark', 'Section', 'Grade', 'Hole', 'End'],
+      ['C1', 'PL3/8X6', 'A36', 45_724, 42_372],
+      ['C2', 'PL3/8X6', 'A36', 38_018, '2'],
+    ]);
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+    await pane.click('Check a list');
+    await pane.click('Check this list');
+    await pane.click(/A size turned into a date/);
+    await pane.says('2 more dates may be one of several sizes, or none: type them again as text.');
+    await pane.says('E2, 3 January 2016: 1-3/16 or 3-1/16');
+    await pane.says('D3, 1 February 2004: 2 1/4 or 2 @ 1/4');
+    await pane.click('E2');
+    expect(workbook.visited.at(-1)).toMatchObject({ row: 1, column: 4, rows: 1, columns: 1 });
+    await pane.click('Fix 1 date');
+    await pane.says('Sheet1!D2: becomes 3/8');
+  });
+});

@@ -1,6 +1,7 @@
-import { Button, Text } from '@fluentui/react-components';
+import { Button, Link, Text } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
+import { cellAddress, cellOf } from '../../../workbook/area.js';
 import { useGoTo, usePropose } from '../../shared/change/useChange.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
@@ -17,6 +18,9 @@ interface Props {
   matches: readonly ColumnMatch[];
   group: FailGroup;
 }
+
+/** So much of a reason stands in the heading of its group. */
+export const shownOfReason = 160;
 
 /** The rows of a group: one after the other, all that adjoin, and one change for all of them. */
 export function FailGroupPanel({ shop, list, matches, group }: Props) {
@@ -53,6 +57,7 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
           {current === undefined ? '' : rowTitle(list, matches, current, at, rows.length)}
         </Text>
       </div>
+      {group.reason.length > shownOfReason && <Text>{shortText(group.reason, 1000)}</Text>}
       {group.verdict === 'Check input' ? (
         <DateFix {...{ shop, list, matches, group }} />
       ) : (
@@ -62,14 +67,18 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
   );
 }
 
+/** So many dates that are not certain are named with what they may be. */
+const namedDates = 8;
+
 /** One change for all dates of the list, beside a group that has one; what it leaves is said. */
 function DateFix({ shop, list, matches, group: { rows } }: Props) {
   const propose = usePropose();
+  const goTo = useGoTo();
   const cells = useMemo(() => dateCells(list, matches, shop.unit), [list, matches, shop.unit]);
   const inGroup = new Set(rows);
   if (!cells.some(({ row }) => inGroup.has(row))) return null;
-  const certain = cells.filter(({ text }) => text !== undefined).length;
-  const left = cells.length - certain;
+  const certain = cells.filter(({ readings }) => readings.length === 1).length;
+  const left = cells.filter(({ readings }) => readings.length !== 1);
   return (
     <>
       {certain > 0 && (
@@ -77,11 +86,25 @@ function DateFix({ shop, list, matches, group: { rows } }: Props) {
           Fix {counted(certain, 'date')}
         </Button>
       )}
-      {left > 0 && (
-        <Text>
-          {counted(left, certain > 0 ? 'more date' : 'date')} may be one of several sizes, or none: type{' '}
-          {left === 1 ? 'it' : 'them'} again as text.
-        </Text>
+      {left.length > 0 && (
+        <div>
+          <Text>
+            {counted(left.length, certain > 0 ? 'more date' : 'date')} may be one of several sizes, or none:
+            type {left.length === 1 ? 'it' : 'them'} again as text.
+          </Text>
+          <ul style={{ margin: '4px 0 0', paddingInlineStart: 20 }}>
+            {left.slice(0, namedDates).map((cell) => (
+              <li key={`${cell.row} ${cell.column}`}>
+                <Link as="button" onClick={() => goTo(cellOf(list.area, cell.row + 1, cell.column))}>
+                  {cellAddress(cellOf(list.area, cell.row + 1, cell.column))}
+                </Link>
+                , {cell.date}:{' '}
+                {cell.readings.length === 0 ? 'no size turns into it' : cell.readings.join(' or ')}
+              </li>
+            ))}
+            {left.length > namedDates && <li>and {left.length - namedDates} more</li>}
+          </ul>
+        </div>
       )}
     </>
   );

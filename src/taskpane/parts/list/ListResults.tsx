@@ -16,7 +16,7 @@ import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictMark, VerdictWord } from '../../shared/VerdictMark.js';
 import type { ColumnMatch } from './columnMatch.js';
-import { FailGroupPanel } from './FailGroupPanel.js';
+import { FailGroupPanel, shownOfReason } from './FailGroupPanel.js';
 import { type FailGroup, failGroups } from './failGroups.js';
 import type { ListRead } from './listRead.js';
 
@@ -77,7 +77,7 @@ export function ListResults(props: Props) {
                     </strong>
                     {marksOf(group, props)}
                     <br />
-                    {shortText(group.reason.charAt(0).toUpperCase() + group.reason.slice(1), 160)}
+                    {shortText(group.reason.charAt(0).toUpperCase() + group.reason.slice(1), shownOfReason)}
                   </span>
                 </span>
               </AccordionHeader>

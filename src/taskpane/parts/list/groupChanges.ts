@@ -51,26 +51,29 @@ export function setPress(
 export interface DateCell {
   row: number;
   column: number;
-  /** The one size that turns into the date; undefined where several do, or none. */
-  text: string | undefined;
+  /** `16 September 2026`. */
+  date: string;
+  /** Every size that turns into the date: one is certain. */
+  readings: readonly string[];
 }
 
 /** The cells of the whole list in which a size became a date, whatever else is wrong with their rows. */
 export function dateCells(list: ListRead, matches: readonly ColumnMatch[], unit: LengthUnit): DateCell[] {
   const headings = readHeadings(headingsOf(matches));
   return list.rows.flatMap((cells, row) =>
-    turnedDatesOfRow(cells, headings, unit).map(({ at, readings }) => ({
+    turnedDatesOfRow(cells, headings, unit).map(({ at, date, readings }) => ({
       row,
       column: at,
-      text: readings.length === 1 ? readings[0] : undefined,
+      date,
+      readings,
     })),
   );
 }
 
 /** Writes the sizes back as text, where it is certain which they were. */
 export function fixDates(list: ListRead, cells: readonly DateCell[]): Proposal {
-  const steps = cells.flatMap(({ row, column, text }): Step[] => {
-    if (text === undefined) return [];
+  const steps = cells.flatMap(({ row, column, readings: [text, ...others] }): Step[] => {
+    if (text === undefined || others.length > 0) return [];
     const [area] = areasOf(list, column, [row]) as [Area];
     return [{ kind: 'cells', area, contents: [[text]], formats: [['@']] }];
   });

@@ -1,12 +1,15 @@
-import { MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
+import { Button, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
+import { useState } from 'react';
 import type { WritePlan } from '../../../workbook/write/step.js';
 import { captionStyle } from '../captionStyle.js';
 import { counted, shownContent, shownHeld, where } from './describeStep.js';
 
 const shownCells = 20;
+const moreCells = 200;
 
 /** The cells that hold something and would hold something else, with what they hold and what they would. */
 export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }: { plan: WritePlan }) {
+  const [shown, setShown] = useState(shownCells);
   return (
     <>
       {overwrites.length === 0 && <Text>No cell that holds something is changed.</Text>}
@@ -25,7 +28,7 @@ export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }:
             </tr>
           </thead>
           <tbody>
-            {overwrites.slice(0, shownCells).map(({ cell, holds, becomes, format }) => (
+            {overwrites.slice(0, shown).map(({ cell, holds, becomes, format }) => (
               <tr key={where(cell)}>
                 <td>{where(cell)}</td>
                 <td style={{ overflowWrap: 'anywhere' }}>{shownHeld(holds, format)}</td>
@@ -35,8 +38,13 @@ export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }:
           </tbody>
         </table>
       )}
-      {overwrites.length > shownCells && (
-        <Text>and {counted(overwrites.length - shownCells, 'cell')} more.</Text>
+      {overwrites.length > shown && (
+        <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
+          <Text>and {counted(overwrites.length - shown, 'cell')} more.</Text>
+          <Button size="small" onClick={() => setShown(shown + moreCells)}>
+            Show {Math.min(moreCells, overwrites.length - shown)} of them
+          </Button>
+        </div>
       )}
       {formatted > 0 && (
         <Text>
