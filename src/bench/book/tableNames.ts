@@ -102,10 +102,9 @@ export class TableNames {
     return Array.from({ length: right - left + 1 }, (_, at) => {
       const position = { sheetId, row: top, col: left + at };
       const cell = this.model.getters.getCell(position);
-      // Inside a command nothing is calculated yet, and headings are constants.
-      return cell && !cell.isFormula
-        ? String(constantOf(cell) ?? '')
-        : this.model.getters.getEvaluatedCell(position).formattedValue;
+      // Inside a command nothing is calculated yet: what was shown here may have moved on.
+      if (!cell?.isFormula) return String((cell && constantOf(cell)) ?? '');
+      return this.model.getters.getEvaluatedCell(position).formattedValue;
     });
   }
 
