@@ -143,6 +143,8 @@ export function workbookParts(
 export const zipParts = (parts: Record<string, string>): Uint8Array =>
   zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])), {
     level: 6,
+    // The same bytes for the same parts, whenever they are packed.
+    mtime: new Date(2026, 2, 15, 8, 30),
   });
 
 export const buildWorkbook = (...args: Parameters<typeof workbookParts>): Uint8Array =>
