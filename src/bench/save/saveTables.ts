@@ -5,13 +5,14 @@ import type { OpenBook } from '../open/openBook';
 import { sheetId, tableConfig } from '../open/workbookData';
 import type { GridBook } from '../book/gridBook';
 import type { NamedTable } from '../book/tableNames';
+import { calculatedColumns } from './calculatedColumns';
 import type { PackageParts } from './packageParts';
 import { addTable, changedTable, withoutTablePart } from './tables';
 import { withTableSettings } from './tableSettings';
 
 /** Writes the tables that were changed or made, and takes out those that are gone. */
 export function saveTables(
-  { book, workbook }: OpenBook,
+  { book, workbook, namespace }: OpenBook,
   parts: PackageParts,
   added: ReadonlyMap<UID, string>,
 ): void {
@@ -29,7 +30,7 @@ export function saveTables(
       const before = table && readTable(xml, position);
       if (table && before) {
         const given = tableConfig(before.headerRows, before.totalsRows > 0);
-        const changed = changedTable(xml, table);
+        const changed = changedTable(xml, table, () => calculatedColumns(book, table, namespace));
         parts.set(target, withTableSettings(changed, table.zone, configOf(book, table), given));
       }
       if (!table && !isGone && cells) {
@@ -42,7 +43,10 @@ export function saveTables(
     if (found.has(table.name.toLowerCase())) continue;
     const position = workbook.sheets.findIndex((_, at) => sheetId(at) === table.sheetId);
     const part = added.get(table.sheetId) ?? workbook.sheets[position]?.part;
-    if (part !== undefined) addTable(parts, part, table, configOf(book, table), ++greatest);
+    if (part !== undefined) {
+      const formulas = calculatedColumns(book, table, namespace);
+      addTable(parts, part, table, configOf(book, table), ++greatest, formulas);
+    }
   }
 }
 

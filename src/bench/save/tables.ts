@@ -13,8 +13,12 @@ const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml';
 const relationships = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 
-/** A table's part with the cells and columns that the table has now. */
-export function changedTable(xml: string, table: NamedTable): string {
+/** A table's part with the cells and columns that the table has now; new columns with their formulas. */
+export function changedTable(
+  xml: string,
+  table: NamedTable,
+  formulas: () => readonly (string | undefined)[],
+): string {
   const before = readTable(xml, 0);
   if (!before || (sameZone(before.zone, table.zone) && sameColumns(before, table))) return xml;
   const reader = new XmlReader(xml);
@@ -29,7 +33,11 @@ export function changedTable(xml: string, table: NamedTable): string {
     } else if (reader.name === 'tableColumns' && !sameColumns(before, table)) {
       const start = reader.tagStart;
       const columns = columnElements(reader);
-      edits.push({ start, end: reader.position, text: newColumns(columns, table.columns, reader.prefix) });
+      edits.push({
+        start,
+        end: reader.position,
+        text: newColumns(columns, table.columns, formulas(), reader.prefix),
+      });
     }
   }
   return edits.reduceRight(
@@ -54,15 +62,23 @@ function columnElements(reader: XmlReader): Map<string, string> {
   return columns;
 }
 
-function newColumns(known: Map<string, string>, wanted: readonly string[], prefix: string): string {
+function newColumns(
+  known: Map<string, string>,
+  wanted: readonly string[],
+  formulas: readonly (string | undefined)[],
+  prefix: string,
+): string {
   const elements = wanted.map((name, at) =>
-    withAttribute(
-      known.get(name) ?? `<${prefix}tableColumn id="0" name="${attributeText(name)}"/>`,
-      'id',
-      String(at + 1),
-    ),
+    withAttribute(known.get(name) ?? newColumn(name, formulas[at], prefix), 'id', String(at + 1)),
   );
   return `<${prefix}tableColumns count="${wanted.length}">${elements.join('')}</${prefix}tableColumns>`;
+}
+
+function newColumn(name: string, formula: string | undefined, prefix: string): string {
+  const open = `<${prefix}tableColumn id="0" name="${attributeText(name)}"`;
+  if (formula === undefined) return `${open}/>`;
+  const calculated = `<${prefix}calculatedColumnFormula>${attributeText(formula)}</${prefix}calculatedColumnFormula>`;
+  return `${open}>${calculated}</${prefix}tableColumn>`;
 }
 
 /** Adds a table to a sheet's part. */
@@ -72,12 +88,13 @@ export function addTable(
   table: NamedTable,
   config: TableConfig,
   id: number,
+  formulas: readonly (string | undefined)[],
 ): void {
   const part = parts.freeName('xl/tables/table', '.xml');
   const { zone, name, columns, totalsRows } = table;
   const ref = zoneAddress(zone);
   const filter = zoneAddress({ ...zone, bottom: zone.bottom - totalsRows });
-  const list = newColumns(new Map(), columns, '');
+  const list = newColumns(new Map(), columns, formulas, '');
   const totals = totalsRows > 0 ? 'totalsRowCount="1"' : 'totalsRowShown="0"';
   const xml =
     `<table xmlns="${main}" id="${id}" name="${attributeText(name)}" displayName="${attributeText(name)}" ref="${ref}" ${totals}>` +

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
 import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
+import type { Content } from '../../../src/workbook/content.js';
 import type { Step } from '../../../src/workbook/write/step.js';
 import { sheetNow } from '../../../src/bench/open/givenSheet.js';
 import { openWorkbook, parseZone, readSheetValues } from '../../../src/xlsx/index.js';
@@ -38,6 +39,43 @@ describe('saving a new sheet with a table', () => {
     const sheet = (await readByOthers(saveBook(open).bytes)).getWorksheet('More');
     expect(sheet?.getTable('Extra').name).toBe('Extra');
     expect(sheet?.getCell('B2').value).toBe(2);
+  });
+});
+
+describe('saving columns of formulas in a table', () => {
+  it('gives programs the formula for rows that are added, where every row has the same', async () => {
+    const open = openExample();
+    const port = new GridWorkbook(open.book);
+    const formula = '=TONROW.PUNCHFORCE([@Hole],[@Thickness],"A36")';
+    const area = { sheet: 'More', row: 0, column: 0, rows: 3, columns: 2 };
+    const contents = [
+      ['Hole', 'Thickness'],
+      ['13/16 in', '3/8 in'],
+      ['9/16 in', '1/4 in'],
+    ];
+    const steps: Step[] = [
+      { kind: 'sheet', name: 'More' },
+      { kind: 'cells', area, contents },
+      { kind: 'table', name: 'Extra', area },
+    ];
+    await port.write(await port.plan(steps));
+    const column = (heading: string, formulas: Content[]): Step => ({
+      ...{ kind: 'column', table: 'Extra', heading, contents: formulas },
+    });
+    const same = [{ formula }, { formula }];
+    const others = [{ formula: '=ROW(Extra[@Hole])' }, { formula: '=2*ROW(Extra[@Hole])' }];
+    await port.write(await port.plan([column('Force', same), column('Other', others)]));
+    const added: Step = { kind: 'column', table: 'Parts', heading: 'Extra', contents: [] };
+    await port.write(await port.plan([added]));
+    const { bytes } = saveBook(open);
+    const part = partNames(bytes).find((name) => partOf(bytes, name).includes('displayName="Extra"')) ?? '';
+    expect(partOf(bytes, part)).toContain(
+      '<tableColumn id="3" name="Force"><calculatedColumnFormula>' +
+        '_xldudf_TONROW_PUNCHFORCE([[#This Row],[Hole]],[[#This Row],[Thickness]],&quot;A36&quot;)' +
+        '</calculatedColumnFormula></tableColumn><tableColumn id="4" name="Other"/>',
+    );
+    expect(partOf(bytes, 'xl/tables/table1.xml')).toContain('name="Extra"/>');
+    expect((await readByOthers(bytes)).getWorksheet('More')?.getTable('Extra').name).toBe('Extra');
   });
 });
 
