@@ -39,19 +39,21 @@ export function StatusLine({ shop, lists }: { shop: ShopState; lists: readonly C
 function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; unknown: number }) {
   const styles = useStyles();
   const { open } = useNavigation();
-  const known = counted(rows - unknown, 'row');
+  const known = rows - unknown;
   const fails = failing === 1 ? 'fails' : 'fail';
   return (
     <div className={styles.row}>
       <span className={styles.count}>
-        <VerdictMark verdict={failing > 0 ? 'Over capacity' : 'OK'} />
+        <VerdictMark verdict={failing > 0 ? 'Over capacity' : known === 0 ? 'Not checked' : 'OK'} />
         <Link className={styles.link} onClick={() => open('parts', 'list')}>
           {failing > 0
             ? `${failing.toLocaleString('en')} of ${counted(rows, 'row')} ${fails}`
-            : `${known} checked, none fails`}
+            : known === 0
+              ? 'No row could be checked'
+              : `${counted(known, 'row')} checked, none fails`}
         </Link>
       </span>
-      {unknown > 0 && (
+      {unknown > 0 && known > 0 && (
         <span className={styles.count}>
           <VerdictMark verdict="Not checked" />
           {unknown.toLocaleString('en')} could not be checked

@@ -309,8 +309,8 @@ describe('failing rows by reason', () => {
     workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
     const { list, matches, shop } = await read();
     expect(await comparePresses(list, matches, [0, 1], shop, {})).toEqual([
-      { press: 'Bay A', runs: 0, mostly: 'No station' },
-      { press: 'Bay B', runs: 2, mostly: undefined },
+      { press: 'Bay A', runs: [], unknown: 0, mostly: 'No station' },
+      { press: 'Bay B', runs: [0, 1], unknown: 0, mostly: undefined },
     ]);
   });
 });

@@ -222,3 +222,39 @@ describe('sizes that became dates', () => {
     await pane.says('Sheet1!D2: becomes 3/8');
   });
 });
+
+describe('a group of which a press runs only some rows', () => {
+  it('gives the press to those, and leaves the others', async () => {
+    const workbook = await open('shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Mark', 'Section', 'Grade', 'Length', 'Press'],
+      ['C1', 'L3X3X1/4', 'A36', '12', 'Bay A'],
+      ['C2', 'L6X6X1/2', 'A36', '12', 'Bay A'],
+    ]);
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+    await addChecks();
+    await pane.click(/2 rows · No station/);
+    await pane.click('Set Bay B for the 1 row it runs');
+    await pane.says('Set press Bay B');
+    await pane.click('Write');
+    await pane.says('Written: Set press Bay B for 1 row.');
+    expect(column(workbook, 'Press')).toEqual(['Bay B', 'Bay A']);
+  });
+});
+
+describe('rows added to a checked list', () => {
+  it('become text with their checks, so that what is typed next is no date', async () => {
+    const workbook = await open('shop+clips');
+    await addChecks();
+    const [parts] = workbook.memory.tables.filter(({ name }) => name === 'Parts');
+    if (!parts) throw new Error('no table');
+    parts.area = { ...parts.area, rows: parts.area.rows + 1 };
+    workbook.type('Sheet1', 4, 0, [['C4', 'PL3/8X6', 'A36', '12', 'Bay A']]);
+    await pane.says('1 row of this list has no checks yet.');
+    await pane.click('Fill the checks of 1 row');
+    await pane.click('Write');
+    await pane.says('4 rows');
+    expect(column(workbook, 'Verdict')[3]).toBe('OK');
+    expect(workbook.memory.cell('Sheet1', 4, 3).format).toBe('@');
+  });
+});

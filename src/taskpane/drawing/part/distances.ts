@@ -17,6 +17,11 @@ export interface Distance {
   governs: boolean;
 }
 
+interface Part {
+  lengthMm: number | undefined;
+  widthMm: number;
+}
+
 interface Wanted {
   governs: GoverningDistance | undefined;
   all: boolean;
@@ -26,11 +31,11 @@ interface Wanted {
 /** The distance that decides the row; on request all that the row gives. The one that decides comes first. */
 export function wantedDistances(
   groups: readonly PlacedGroup[],
-  part: { lengthMm: number | undefined; widthMm: number },
+  part: Part,
   { governs, all, unit }: Wanted,
 ): Distance[] {
   const distances = [
-    ...groups.flatMap((group) => distancesOf(group, part.widthMm)),
+    ...groups.flatMap((group) => distancesOf(group, part)),
     ...(part.lengthMm === undefined ? [] : [wholeLength(part.lengthMm, part.widthMm)]),
   ].map((distance): Distance => {
     const text = formatLength(sizeMm(distance), unit);
@@ -39,7 +44,9 @@ export function wantedDistances(
     return { ...distance, governs: decides, text: decides ? `${text} < ${governs.least}` : text };
   });
   const first = distances.find((distance) => distance.governs);
-  const rest = all ? distances.filter((distance) => distance !== first) : [];
+  // The far end follows from the length and the rest.
+  const others = distances.filter((distance) => distance !== first && distance.kind !== 'far end distance');
+  const rest = all ? others : [];
   return [...(first ? [first] : []), ...rest.map((distance) => ({ ...distance, governs: false }))];
 }
 
@@ -55,7 +62,7 @@ function wholeLength(lengthMm: number, widthMm: number): Bare {
 }
 
 /** What the row itself gives, and what a gage leaves at the other edge. */
-function distancesOf({ group, place, holes }: PlacedGroup, widthMm: number): Bare[] {
+function distancesOf({ group, place, holes }: PlacedGroup, { lengthMm, widthMm }: Part): Bare[] {
   const [first] = holes;
   if (!first) return [];
   const last = holes.at(-1) ?? first;
@@ -78,6 +85,14 @@ function distancesOf({ group, place, holes }: PlacedGroup, widthMm: number): Bar
   }
   const along = (alongMm: number): Place => ({ alongMm, acrossMm: last.acrossMm });
   if (group.endMm !== undefined) add('end distance', 'along', along(0), along(first.alongMm), 'to');
+  if (lengthMm !== undefined)
+    add(
+      'far end distance',
+      'along',
+      along(Math.max(...holes.map(({ alongMm }) => alongMm))),
+      along(lengthMm),
+      'from',
+    );
   const second = holes.find(
     ({ acrossMm, alongMm }) => acrossMm === first.acrossMm && alongMm > first.alongMm,
   );

@@ -1,12 +1,13 @@
 import { InputError } from '../../../core/inputError.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
+import { holeLayout } from '../../../core/row/holeLayout.js';
 import { type HolePlace, holePlace } from '../../../core/row/holePlace.js';
 import { holeProcess } from '../../../core/row/holeProcess.js';
 import type { HoleGroup, RowJob } from '../../../core/row/rowJob.js';
 import type { Section } from '../../../core/section/section.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { lyingWidthMm } from './partView.js';
-import { type PlacedGroup, placedGroup } from './placedHoles.js';
+import type { PlacedGroup } from './placedHoles.js';
 
 /** The side of the part that lies up, and its holes. */
 export interface DrawnHoles {
@@ -37,7 +38,9 @@ export function drawnHoles(
     widthMm,
     groups: (lengthMm) =>
       here.map(({ group, place }) => ({
-        ...placedGroup(group, place, lengthMm),
+        group,
+        place,
+        ...holeLayout(group, place, lengthMm),
         made: madeText(job, section, group, place, shop),
       })),
     elsewhere: job.groups.length - here.length,

@@ -1,6 +1,6 @@
 import type { Finding } from '../../../core/press/finding.js';
 
-export const distanceKinds = ['edge distance', 'end distance', 'pitch', 'gage'] as const;
+export const distanceKinds = ['edge distance', 'end distance', 'far end distance', 'pitch', 'gage'] as const;
 export type DistanceKind = (typeof distanceKinds)[number];
 
 /** The distance that decides a row, in the words of its finding. */
@@ -14,7 +14,7 @@ export interface GoverningDistance {
 }
 
 const sentence =
-  /^(Hole(?: \d)?): (edge distance|end distance|pitch|gage) (\S+) (?:in|mm) is under (\S+) (?:in|mm) \(/;
+  /^(Hole(?: \d)?): (edge distance|(?:far )?end distance|pitch|gage) (\S+) (?:in|mm) is under (\S+) (?:in|mm) \(/;
 
 /** The worst finding that is about a distance, where a distance decides the row; findings come worst first. */
 export function governingDistance(findings: readonly Finding[]): GoverningDistance | undefined {

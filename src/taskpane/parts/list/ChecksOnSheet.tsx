@@ -5,8 +5,9 @@ import { counted } from '../../shared/change/describeStep.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { shortText } from '../../shared/shortText.js';
-import { renameSteps } from './addChecks.js';
+import { renameSteps, textFormats } from './addChecks.js';
 import { type ColumnMatch, headingsOf } from './columnMatch.js';
+import { runsOf } from './failGroups.js';
 import { inputSpan, type ListRead } from './listRead.js';
 import { fillChecks, rowsWithoutChecks } from './missingChecks.js';
 
@@ -69,9 +70,22 @@ function Missing({ list, onSheet }: Pick<Props, 'list' | 'onSheet'>) {
   return (
     <Notice
       says={`${counted(rows.length, 'row of this list has', 'rows of this list have')} no checks yet.`}
-      proposal={fillChecks(list, checks, columns, rows)}
+      proposal={filled(list, onSheet, rows, fillChecks(list, checks, columns, rows))}
     />
   );
+}
+
+/** What is read of these rows becomes text too, as it did when the checks were added. */
+function filled(
+  { area, rows }: ListRead,
+  matches: readonly ColumnMatch[],
+  of: readonly number[],
+  proposal: Proposal,
+): Proposal {
+  const asText = runsOf(of).flatMap(({ row, count }) =>
+    textFormats({ area: { ...area, row: area.row + row }, rows: rows.slice(row, row + count) }, matches),
+  );
+  return { ...proposal, steps: [...asText, ...proposal.steps] };
 }
 
 function Notice({ says, proposal }: { says: string; proposal: Proposal }) {

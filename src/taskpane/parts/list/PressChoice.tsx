@@ -40,12 +40,17 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
     return () => aborter.abort();
   }, [list, matches, rows, shop]);
   if (!compared) return <Spinner size="tiny" label="Trying every press" />;
-  const set = (press: string) => {
+  // Rows that the press does not run keep what they have.
+  const set = ({ press, runs }: PressCompared) => {
     const title = `Set press ${shortText(press, 30)}`;
-    propose({ title, make: async () => setPress(list, matches, rows, press) });
+    propose({ title, make: async () => setPress(list, matches, runs, press) });
   };
-  const these = rows.length === 1 ? 'this row' : `these ${counted(rows.length, 'row')}`;
-  const some = compared.some(({ runs }) => runs > 0);
+  const which = ({ runs }: PressCompared) => {
+    if (runs.length < rows.length) return `the ${counted(runs.length, 'row')} it runs`;
+    return rows.length === 1 ? 'this row' : `these ${counted(rows.length, 'row')}`;
+  };
+  const some = compared.some(({ runs }) => runs.length > 0);
+  const unsure = compared.some(({ unknown }) => unknown > 0);
   return (
     <>
       <table className={styles.table}>
@@ -67,41 +72,47 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
           </tr>
         </thead>
         <tbody>
-          {compared.map(({ press, runs, mostly }, at) => (
-            <tr key={`${press} ${at}`}>
-              <th scope="row" className={styles.cell}>
-                {shortText(press, 30)}
-              </th>
-              <td className={styles.cell}>
-                {runs} of {rows.length}
-              </td>
-              <td className={styles.cell}>
-                {mostly && (
-                  <span style={{ display: 'inline-flex', gap: 6, alignItems: 'center' }}>
-                    <VerdictMark verdict={mostly} />
-                    {mostly}
-                  </span>
-                )}
-              </td>
-              {some && (
+          {compared.map((each, at) => {
+            const { press, runs, mostly } = each;
+            return (
+              <tr key={`${press} ${at}`}>
+                <th scope="row" className={styles.cell}>
+                  {shortText(press, 30)}
+                </th>
                 <td className={styles.cell}>
-                  {runs > 0 && (
-                    <Button
-                      size="small"
-                      aria-label={`Set ${shortText(press, 30)} for ${these}`}
-                      onClick={() => set(press)}
-                    >
-                      Set {shortText(press, 30)}
-                    </Button>
+                  {runs.length} of {rows.length}
+                </td>
+                <td className={styles.cell}>
+                  {mostly && (
+                    <span style={{ display: 'inline-flex', gap: 6, alignItems: 'center' }}>
+                      <VerdictMark verdict={mostly} />
+                      {mostly}
+                    </span>
                   )}
                 </td>
-              )}
-            </tr>
-          ))}
+                {some && (
+                  <td className={styles.cell}>
+                    {runs.length > 0 && (
+                      <Button
+                        size="small"
+                        aria-label={`Set ${shortText(press, 30)} for ${which(each)}`}
+                        onClick={() => set(each)}
+                      >
+                        Set {shortText(press, 30)}
+                      </Button>
+                    )}
+                  </td>
+                )}
+              </tr>
+            );
+          })}
         </tbody>
       </table>
       {!some && (
-        <Text>No press of the shop runs {rows.length === 1 ? 'it as it is' : 'them as they are'} drawn.</Text>
+        <Text>
+          No press of the shop {unsure ? 'is sure to run' : 'runs'}{' '}
+          {rows.length === 1 ? 'it as it is' : 'them as they are'} drawn.
+        </Text>
       )}
     </>
   );

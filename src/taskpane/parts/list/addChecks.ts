@@ -128,7 +128,7 @@ function stepsInTable(plan: ChecksPlan): Step[] {
   );
   return [
     ...renames(plan),
-    ...textFormats(plan),
+    ...textFormats(plan.list, plan.matches),
     ...(hasPress ? [] : [press]),
     ...checks,
     ...listSheet(plan),
@@ -152,7 +152,7 @@ function stepsBeside(plan: ChecksPlan): Step[] {
   };
   return [
     ...renames(plan),
-    ...textFormats(plan),
+    ...textFormats(plan.list, plan.matches),
     { kind: 'cells', area: top, contents: [added] },
     { kind: 'table', name: table, area: { ...area, columns: area.columns + added.length } },
     ...listSheet(plan),
@@ -178,7 +178,10 @@ export function renameSteps({ area }: ListRead, matches: readonly ColumnMatch[])
 }
 
 /** Columns that adjoin become text together. Counts stay numbers, so that they can be summed. */
-function textFormats({ list: { area, rows }, matches }: ChecksPlan): Step[] {
+export function textFormats(
+  { area, rows }: Pick<ListRead, 'area' | 'rows'>,
+  matches: readonly ColumnMatch[],
+): Step[] {
   const isText = ({ field }: ColumnMatch) =>
     field !== undefined && !countFields.has(field.replace(/ \d$/, ''));
   const runs = runsOf(matches.filter(isText).map(({ at }) => at));

@@ -1,4 +1,5 @@
 import type { Verdict } from '../../../core/press/finding.js';
+import { verdictKind } from '../../../core/press/verdictKind.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import { checkRows } from './checkRows.js';
@@ -8,7 +9,9 @@ import type { ListRead } from './listRead.js';
 export interface PressCompared {
   press: string;
   /** Rows that it would run: OK or Near limit. */
-  runs: number;
+  runs: readonly number[];
+  /** Rows of which that is not known. */
+  unknown: number;
   /** What most of the others would be. */
   mostly: Verdict | undefined;
 }
@@ -34,9 +37,15 @@ export async function comparePresses(
     });
     const results = await checkRows(headings, asked, shop, work.signal ? { signal: work.signal } : {});
     if (!results) return undefined;
-    const words = results.flatMap((result) => (result.blank ? [] : result.verdict));
-    const others = words.filter((word) => word !== 'OK' && word !== 'Near limit');
-    compared.push({ press, runs: words.length - others.length, mostly: mostOf(others) });
+    const words = results.map((result) => (result.blank ? undefined : result.verdict));
+    const kinds = words.map((word) => word && verdictKind(word));
+    const others = words.filter((word, each) => word !== undefined && kinds[each] !== 'passes');
+    compared.push({
+      press,
+      runs: of.filter((_, each) => kinds[each] === 'passes'),
+      unknown: kinds.filter((kind) => kind === 'unknown').length,
+      mostly: mostOf(others.flatMap((word) => word ?? [])),
+    });
   }
   return compared;
 }
