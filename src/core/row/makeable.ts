@@ -16,6 +16,7 @@ import { leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
 import type { HolePlace } from './holePlace.js';
+import { holesOnPart, type Piece } from './holesOnPart.js';
 import type { HoleGroup } from './rowJob.js';
 
 const practiceSource = 'common practice, no source';
@@ -26,19 +27,20 @@ export interface Makeable {
 }
 
 /**
- * Whether a hole group may be made as drawn, whatever the press: distance to edges and ends, and between
- * holes, by the shop's code for the bolt, and by press practice for the steel left over.
+ * Whether a hole group may be made as drawn, whatever the press: whether it lies on the part, distance to edges and ends,
+ * and between holes, by the shop's code for the bolt, and by press practice for the steel left over.
  */
 export function makeableCheck(
   section: AnySection,
   group: HoleGroup,
   place: HolePlace,
+  piece: Piece,
   shop: Shop,
   asked: boolean,
 ): Makeable {
   const understood: string[] = [];
   const made = check(asked, group.title, (working) => {
-    const groupCheck = new GroupCheck(section, group, place, shop, understood, working);
+    const groupCheck = new GroupCheck(section, group, place, piece, shop, understood, working);
     groupCheck.run();
     return groupCheck.findings;
   });
@@ -52,6 +54,7 @@ class GroupCheck {
     private readonly section: AnySection,
     private readonly group: HoleGroup,
     private readonly place: HolePlace,
+    private readonly piece: Piece,
     private readonly shop: Shop,
     private readonly understood: string[],
     private readonly working: Working | undefined,
@@ -65,16 +68,20 @@ class GroupCheck {
     const bolt = this.bolt();
     const fit = bolt ? this.fit(bolt) : undefined;
     const edgeKind = this.group.edgeKind ?? this.longEdge();
-    const edges = this.edgeDistances();
+    const onPart = holesOnPart(this.group, this.place, this.piece, this.shop.unit);
+    this.findings.push(...onPart.findings);
+    const edges = onPart.offAcross ? [] : this.edgeDistances();
     for (const edgeMm of edges) this.edge('edge distance', edgeMm, edgeKind, bolt, fit);
     const endKind: EdgeKind = this.section.kind === 'channel' ? 'machine cut' : 'sheared';
     if (this.group.endMm !== undefined) this.edge('end distance', this.group.endMm, endKind, bolt, fit);
+    if (onPart.farEndMm !== undefined) this.edge('far end distance', onPart.farEndMm, endKind, bolt, fit);
     const read = [
       edges.length > 0 ? `edge ${edgeKind}` : '',
       this.group.endMm === undefined ? '' : `end ${endKind}`,
     ];
     const kinds = read.filter((text) => text !== '').join(', ');
-    this.understood.push(kinds === '' ? 'no edge or end distance given, so none was checked' : kinds);
+    if (!onPart.offAcross || kinds !== '')
+      this.understood.push(kinds === '' ? 'no edge or end distance given, so none was checked' : kinds);
     this.nearestEdge(edges, bolt);
     if (this.group.pitchMm !== undefined) this.spacing('pitch', this.group.pitchMm, bolt);
     if (this.place.element === 'plate' && this.group.gageMm !== undefined)

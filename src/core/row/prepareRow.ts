@@ -79,7 +79,7 @@ function prepareGroup(
   );
   if (process.reason !== undefined) statements.push(process.reason);
   row.places.push({ group, place, process });
-  const makeable = makeableCheck(section, group, place, shop, asked);
+  const makeable = makeableCheck(section, group, place, row, shop, asked);
   checks.push(makeable.check);
   understood.push(...makeable.understood);
 }

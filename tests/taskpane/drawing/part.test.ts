@@ -88,6 +88,20 @@ describe('a plate on the press', () => {
     expect(boxed(drawing)).toEqual(['3/4 < 1-1/4']);
   });
 
+  it('dimensions the far end, from the last hole, where that is too near', () => {
+    // 2 + 4 = 6 in, so 1 in is left of 7.
+    const drawing = drawingOfRow(
+      ['P', 'PL3/8X4', 'A36', 7, '13/16', 2, '3/4', 2, 2, 4, null, null, null],
+      shop,
+    );
+    expect(boxed(drawing)).toEqual(['1 < 1-1/4']);
+    const heavy = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'heavy').at(-1) ?? '';
+    const right = frame(drawing)[2];
+    expect(corners(heavy).map(([x]) => x)).toEqual(
+      [drawing.points[1]?.x, right].map((x) => expect.closeTo(x ?? 0, 1) as number),
+    );
+  });
+
   it('dimensions all that the row gives on request', () => {
     const drawing = drawingOfRow(plate, shop, { all: true });
     for (const text of ['2', '6', '1-3/4', '6-1/2']) expect(textAt(drawing, text).behind).toBe('paper');
