@@ -25,6 +25,7 @@ export function holeLayout(group: HoleGroup, place: HolePlace, lengthMm: number)
   const lines = linesOf(group, place, assumed);
   const columns = columnsOf(group, place);
   const along = alongOf(group, columns, lengthMm, assumed);
+  if (group.hole.shape === 'slot') assumed.push('slot drawn with its length towards the edge');
   const holes = Array.from(
     { length: group.count },
     (_, at): PlacedHole => ({

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawnAs, partOf } from './partSupport.js';
+import { drawnAs, linesOf, partOf } from './partSupport.js';
+import { corners, pathsOf } from './support.js';
 
 describe('holes that are not punched', () => {
   it('of a round bar are on its axis and said to be drilled', () => {
@@ -26,6 +27,32 @@ describe('holes that are not punched', () => {
   it('are not called drilled where the setting cannot be read', () => {
     const settings = { 'Job spec': 'no such specification' };
     expect(partOf({ Hole: '13/16', Holes: 1 }, { settings }).summary).not.toContain('drilled');
+  });
+});
+
+describe('a slot', () => {
+  const row = { Section: 'PL3/8X6', Length: 8, Hole: '13/16x1-7/8', Holes: 1, Bolt: '3/4', Edge: 3, End: 4 };
+
+  it('lies across the part, its length towards the edge, as its edge distance is checked', () => {
+    const drawing = partOf(row);
+    const [path = ''] = pathsOf(drawing, (shape) => shape.kind === 'area' && shape.fill === 'paper');
+    // The straight side at the right: 1-7/8 − 13/16 = 1.0625 in of the width of 6 in; then a half circle of 13/16 in.
+    const [, x = '', y = '', straight = '', radius = ''] =
+      /^M([\d.]+) ([\d.]+)v([\d.]+)a([\d.]+) /.exec(path) ?? [];
+    const outline = corners(linesOf(drawing, 'outline')[0] ?? '').map(([, each]) => each);
+    const pixelPerInch = (Math.max(...outline) - Math.min(...outline)) / 6;
+    const [point] = drawing.points;
+    expect(Number(straight) / pixelPerInch).toBeCloseTo(1.0625, 1);
+    expect(Number(radius) / pixelPerInch).toBeCloseTo(13 / 32, 1);
+    expect(Number(x) - (point?.x ?? 0)).toBeCloseTo(Number(radius), 1);
+    expect(Number(y) + Number(straight) / 2).toBeCloseTo(point?.y ?? 0, 1);
+  });
+
+  it('is said to be taken so, in the sentence and in the table', () => {
+    const said = 'slot drawn with its length towards the edge';
+    expect(partOf(row).summary).toContain(said);
+    expect(drawnAs(partOf(row), 'Hole')).toEqual([said]);
+    expect(partOf({ ...row, Hole: '13/16' }).summary).not.toContain('slot');
   });
 });
 

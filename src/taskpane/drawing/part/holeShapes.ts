@@ -22,7 +22,7 @@ export function holeShapes({ holes }: PlacedGroup, view: View): Shape[] {
   });
 }
 
-/** A slot lies along the part; its length towards the end. */
+/** The checks take a slot with its length towards the edge, so that is how it lies; a rectangle lies along the part. */
 export function halfSize(hole: Hole, pixelPerMm: number): { x: number; y: number } {
   const half = (mm: number) => Math.max((mm * pixelPerMm) / 2, leastRadius);
   switch (hole.shape) {
@@ -32,7 +32,9 @@ export function halfSize(hole: Hole, pixelPerMm: number): { x: number; y: number
       return { x: half(hole.sideMm), y: half(hole.sideMm) };
     case 'hexagon':
       return { x: half((2 / Math.sqrt(3)) * hole.acrossFlatsMm), y: half(hole.acrossFlatsMm) };
-    default:
+    case 'slot':
+      return { x: half(hole.widthMm), y: half(hole.lengthMm) };
+    case 'rectangle':
       return { x: half(hole.lengthMm), y: half(hole.widthMm) };
   }
 }
@@ -58,7 +60,7 @@ function holePath(hole: Hole, x: number, y: number, half: { x: number; y: number
 }
 
 function slot(x: number, y: number, half: { x: number; y: number }): string {
-  const straight = Math.max(half.x - half.y, 0);
-  const arc = `a${half.y} ${half.y} 0 0 1`;
-  return `M${x - straight} ${y - half.y}h${2 * straight}${arc} 0 ${2 * half.y}h${-2 * straight}${arc} 0 ${-2 * half.y}Z`;
+  const straight = Math.max(half.y - half.x, 0);
+  const arc = `a${half.x} ${half.x} 0 0 1`;
+  return `M${x + half.x} ${y - straight}v${2 * straight}${arc} ${-2 * half.x} 0v${-2 * straight}${arc} ${2 * half.x} 0Z`;
 }
