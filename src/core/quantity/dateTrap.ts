@@ -33,7 +33,7 @@ export interface TurnedDate {
  * What was probably typed when a size became a date: a whole number from 10,959 to 60,267 (the serial numbers of
  * 1930 to 2064) stands where a dimension in inches should. Hosts read `3/8` as month and day, `1-1/16` as month, day
  * and year, `3/32` as month and year; where they put the day first, `3/8` as day and month and `1-3/16` as day, month
- * and year. Undefined for any other number. Applies to inches only. Common practice, no source.
+ * and year. Undefined for any other number. The readings are sizes in inches. Common practice, no source.
  */
 export function turnedDate(number: number): TurnedDate | undefined {
   if (!Number.isInteger(number) || number < firstSerial || number > lastSerial) return undefined;

@@ -42,8 +42,8 @@ function bareLength(
   const kind: LengthKind = lengthKinds[kindName];
   if (!Number.isFinite(number))
     return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples);
-  const turned = unit === 'in' ? turnedDate(number) : undefined;
-  if (turned && kind.fractionProne) return refuseDate(turned, number, value, argument);
+  const turned = turnedDate(number);
+  if (turned && kind.fractionProne && unit === 'in') return refuseDate(turned, number, value, argument);
   return within(number * mmPer[unit], value, argument, unit, kind, true, turned?.date);
 }
 
@@ -89,7 +89,8 @@ function within(
   const inUnit = `${range} Write "${number} ${other}"`;
   const fix = meantOther ? `${inUnit}, or add the shop cell or "${other}".` : range;
   const fixInCell = meantOther ? `${inUnit}.` : range;
-  const asDate = date === undefined ? '' : `; it may also be a length that became the date ${date}`;
+  const what = kind.fractionProne ? 'size' : 'length';
+  const asDate = date === undefined ? '' : `; it may also be a ${what} that became the date ${date}`;
   const again = date === undefined ? '' : ' If it became a date, type it again as text.';
   return refuse(
     argument,

@@ -210,12 +210,22 @@ describe('readLength: the date trap', () => {
     expect(refusal(() => readLength(10_958, 'Length', 'in')).problem).toBe('10958 would be 10958 inches.');
   });
 
-  it('never holds in mm', () => {
+  it('in mm says of a size out of range that it may be a date, without a guess at what was typed', () => {
     expect(readLength(12_000, 'Length', 'mm')).toBe(12_000);
     for (const kind of small) {
-      const { problem, allowed } = refusal(() => readLength(45_724, 'Cell', 'mm', kind));
-      expect(`${problem} ${allowed}`).not.toContain('date');
+      const { problem, allowed } = refusal(() => readLength(46_024, 'Cell', 'mm', kind));
+      expect(problem).toBe(
+        '46024 would be 46024 mm; it may also be a size that became the date 2 January 2026.',
+      );
+      expect(allowed).toMatch(/ If it became a date, type it again as text\.$/);
+      expect(`${problem} ${allowed}`).not.toContain('1/2');
     }
+  });
+
+  it('in mm takes a number that a length can be for what it is', () => {
+    expect(readLength(46_024, 'Length', 'mm')).toBe(46_024);
+    expect(readLength(12_000, 'Edge', 'mm', 'distance')).toBe(12_000);
+    expect(refusal(() => readLength(10_958, 'Hole', 'mm', 'hole')).problem).toBe('10958 would be 10958 mm.');
   });
 });
 

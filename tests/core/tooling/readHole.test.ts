@@ -95,7 +95,10 @@ describe('readHole: limits', () => {
     expect(refusalText(() => inches(45_724))).toMatch(
       /looks like 3\/8 that the spreadsheet turned into a date/,
     );
-    expect(refusalText(() => metric(45_000))).not.toContain('date');
+    expect(refusalText(() => metric(45_000))).toContain(
+      'it may also be a size that became the date 15 March 2023',
+    );
+    expect(refusalText(() => metric(45_000))).not.toContain('looks like');
   });
 });
 
