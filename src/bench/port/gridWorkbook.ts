@@ -7,6 +7,7 @@ import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/write
 import { WorkbookError } from '../../workbook/workbookError';
 import { Writer } from '../../workbook/write/writer';
 import type { GridBook } from '../book/gridBook';
+import { plainCode } from '../engine/errors';
 import { pauseEvaluation } from '../engine/evaluation';
 import { doTogether } from '../engine/together';
 import { act } from './act';
@@ -93,7 +94,9 @@ export class GridWorkbook implements Workbook {
       case 'formats':
         return eachCell(book, area, (position) => book.format(position));
       case 'text':
-        return eachCell(book, area, (position) => book.getters.getEvaluatedCell(position).formattedValue);
+        return eachCell(book, area, (position) =>
+          plainCode(book.getters.getEvaluatedCell(position).formattedValue),
+        );
     }
   }
 
@@ -147,7 +150,12 @@ export class GridWorkbook implements Workbook {
     model.selection.selectZone({ cell: first, zone }, { scrollIntoView: false });
     // All of it where there is room, its first cell in any case.
     model.dispatch('SCROLL_TO_CELL', { col: zone.right, row: zone.bottom });
-    model.dispatch('SCROLL_TO_CELL', first);
+    // Frozen cells are always in view: what counts is the first cell beside them.
+    const { xSplit, ySplit } = getters.getPaneDivisions(sheetIdTo);
+    model.dispatch('SCROLL_TO_CELL', {
+      col: Math.min(zone.right, Math.max(zone.left, xSplit)),
+      row: Math.min(zone.bottom, Math.max(zone.top, ySplit)),
+    });
   }
 
   async watch(listener: (change: Change) => void): Promise<Stop> {

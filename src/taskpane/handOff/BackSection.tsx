@@ -31,7 +31,7 @@ export function BackSection({ workbook }: { workbook: Workbook }) {
           (error: unknown) => setSaid(sentenceOf(error)),
         );
       };
-      propose({ title: 'Bring formulas back', remarks: remarks(back), steps: back.steps, written });
+      propose({ title: 'Bring formulas back', remarks: remarks(back, name), steps: back.steps, written });
     } catch (error) {
       setSaid(sentenceOf(error));
     }
@@ -57,7 +57,7 @@ export function BackSection({ workbook }: { workbook: Workbook }) {
   );
 }
 
-function remarks({ count, filled, edited }: BringBack): string[] {
+function remarks({ count, filled, edited }: BringBack, list: string): string[] {
   const back = [
     `${counted(count, 'formula comes', 'formulas come')} back into ${count === 1 ? 'its cell' : 'their cells'}.`,
   ];
@@ -65,6 +65,7 @@ function remarks({ count, filled, edited }: BringBack): string[] {
     back.push(
       `${counted(filled, 'cell is', 'cells are')} emptied so that a formula beside can fill them again.`,
     );
+  back.push(`The list on the sheet ${list} is emptied: it has done its work.`);
   if (edited.length > 0)
     back.push(
       `${counted(edited.length, 'of these cells was', 'of these cells were')} edited since, ${edited.slice(0, 5).join(', ')} among them: what was typed there is lost.`,

@@ -28,3 +28,13 @@ it('going to an area that fits shows all of it', async () => {
   ] as const)
     expect(book.getters.isVisibleInViewport({ sheetId, col, row })).toBe(true);
 });
+
+it('going to a row beside a frozen column shows its first cells, not its last', async () => {
+  const { workbook, book } = await openGrid();
+  const { sheetId } = book.getters.getActivePosition();
+  book.model.dispatch('FREEZE_COLUMNS', { sheetId, quantity: 1 });
+  book.model.dispatch('RESIZE_SHEETVIEW', { width: 700, height: 400, gridOffsetX: 0, gridOffsetY: 0 });
+  await workbook.goTo({ sheet: 'Parts', row: 30, column: 0, rows: 1, columns: 24 });
+  expect(book.getters.isVisibleInViewport({ sheetId, col: 1, row: 30 })).toBe(true);
+  expect(book.getters.isVisibleInViewport({ sheetId, col: 23, row: 30 })).toBe(false);
+});

@@ -221,6 +221,20 @@ describe('sizes that became dates', () => {
     await pane.click('Fix 1 date');
     await pane.says('Sheet1!D2: becomes 3/8');
   });
+
+  it('still show as dates when check columns are added, since their number would say nothing', async () => {
+    const workbook = await open('shop');
+    workbook.type('Sheet1', 0, 0, [
+      ['Mark', 'Section', 'Grade', 'End'],
+      ['C1', 'PL3/8X6', 'A36', 42_372],
+      ['C2', 'PL3/8X6', 'A36', 2],
+    ]);
+    workbook.memory.set('Sheet1', 1, 3, { format: 'd-mmm-yy' });
+    workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
+    await addChecks();
+    const formats = [1, 2].map((row) => workbook.memory.cell('Sheet1', row, 3).format);
+    expect(formats).toEqual(['d-mmm-yy', '@']);
+  });
 });
 
 describe('a group of which a press runs only some rows', () => {

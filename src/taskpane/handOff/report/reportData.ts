@@ -2,7 +2,7 @@ import { type Verdict, verdicts } from '../../../core/press/finding.js';
 import { verdictKind } from '../../../core/press/verdictKind.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { isBlank } from '../../../core/quantity/cellValue.js';
-import { formatQuantity } from '../../../core/quantity/formatQuantity.js';
+import { formatMass } from '../../../core/quantity/formatMass.js';
 import { settingRows } from '../../../core/shop/settings.js';
 import { nameKey } from '../../../core/shop/table.js';
 import { failGroups } from '../../parts/list/failGroups.js';
@@ -108,7 +108,10 @@ function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['tota
   const sum = (of: (row: ReportRow) => number | undefined) =>
     rows.reduce((total, row) => total + (of(row) ?? 0), 0);
   const weighed = rows.filter(({ result }) => result.massKg !== undefined).length;
-  const mass = formatQuantity({ kind: 'mass', value: sum(({ result }) => result.massKg) }, unit);
+  const mass = formatMass(
+    sum(({ result }) => result.massKg),
+    unit,
+  );
   const missing = rows.length - weighed;
   const partly =
     missing > 0

@@ -7,6 +7,7 @@ import type { Table } from '../../../workbook/reading.js';
 import type { Step } from '../../../workbook/write/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
+import { textFormats } from './textFormats.js';
 import {
   type CheckedColumns,
   listCheckFormula,
@@ -15,13 +16,11 @@ import {
   rowCheckFormula,
 } from './checkFormulas.js';
 import type { ColumnMatch } from './columnMatch.js';
-import { runsOf } from './failGroups.js';
 import { type CheckItem, inputSpan, type ListRead } from './listRead.js';
 
 /** From so many rows on, one call for the whole list stands on a sheet of its own. */
 export const listCheckFrom = 500;
 const items: readonly CheckItem[] = ['verdict', 'use', 'note'];
-const countFields = new Set(['Qty', 'Holes', 'Corners', 'Notches', 'Bends', 'Miter left', 'Miter right']);
 
 /** What adding checks to a list writes, or why it cannot be done. */
 export async function addChecks(
@@ -175,27 +174,6 @@ export function renameSteps({ area }: ListRead, matches: readonly ColumnMatch[])
   return matches.flatMap(({ at, rename }): Step[] =>
     rename === undefined ? [] : [{ kind: 'cells', area: cellOf(area, 0, at), contents: [[rename]] }],
   );
-}
-
-/** Columns that adjoin become text together. Counts stay numbers, so that they can be summed. */
-export function textFormats(
-  { area, rows }: Pick<ListRead, 'area' | 'rows'>,
-  matches: readonly ColumnMatch[],
-): Step[] {
-  const isText = ({ field }: ColumnMatch) =>
-    field !== undefined && !countFields.has(field.replace(/ \d$/, ''));
-  const runs = runsOf(matches.filter(isText).map(({ at }) => at));
-  if (rows.length === 0) return [];
-  return runs.map(({ row: column, count }): Step => {
-    const cells = {
-      ...area,
-      row: area.row + 1,
-      rows: rows.length,
-      column: area.column + column,
-      columns: count,
-    };
-    return { kind: 'cells', area: cells, formats: rows.map(() => Array.from({ length: count }, () => '@')) };
-  });
 }
 
 /** The user's own column Note stays; ours is then called otherwise. */

@@ -77,6 +77,8 @@ const fewCells = 6;
 function describeCells({ area, contents, formats }: Extract<Step, { kind: 'cells' }>): string {
   const filled = (contents ?? []).flat().filter((content) => content !== undefined);
   const [only] = filled;
+  if (filled.length > 1 && filled.every((content) => content === null))
+    return `${counted(filled.length, 'cell')} emptied`;
   if (filled.length === 1 && only !== undefined) return `becomes ${shownContent(only)}`;
   if (filled.length > 0 && filled.every(isFormula)) return counted(filled.length, 'formula');
   if (filled.length > 1 && filled.length <= fewCells)
