@@ -139,7 +139,7 @@ describe('opening and saving', () => {
     const { page, troubles } = open;
     const mine = saveBook(openExample()).bytes;
     await page.locator('#file').setInputFiles(workbookFile('mine.xlsx', mine));
-    await page.getByText('mine.xlsx').waitFor();
+    await page.locator('#file-name', { hasText: 'mine.xlsx' }).waitFor();
     expect(await savedFile(page)).toEqual(mine);
     await typeInto(page, 'Quote', 'A6', "'=HYPERLINK(0)");
     await typeInto(page, 'Summary', 'J2', '=2*3');

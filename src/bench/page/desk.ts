@@ -55,12 +55,15 @@ export class Desk {
     const { speech } = this.parts;
     const question = `What you changed in ${this.name} is not saved.`;
     if (this.changed && !(await speech.confirm(question, ['Leave it unsaved', 'Stay']))) return;
+    speech.say(`Opening ${name} …`);
+    await painted();
     try {
       const opened = openBook(new Uint8Array(await read()), this.functions);
       await this.show(opened, name);
       const kept = opened.formulas.filter((formula) => formula.kept !== undefined).length;
       speech.say(keptNews(kept));
     } catch (error) {
+      speech.say('');
       if (error instanceof WorkbookRefused)
         return speech.complain(`${name} was not opened. ${error.message}`);
       speech.complain(`${name} was not opened: this page could not read it.`);
@@ -99,13 +102,16 @@ export class Desk {
   }
 
   /** Gives the user the file, with what was changed in it. */
-  save(): void {
+  async save(): Promise<void> {
     const { speech } = this.parts;
     if (!this.open) return;
+    speech.say(`Saving ${this.name} …`);
+    await painted();
     let saved: ReturnType<typeof saveBook>;
     try {
       saved = saveBook(this.open);
     } catch (error) {
+      speech.say('');
       speech.complain(`${this.name} was not saved: what was changed could not be written into its file.`);
       throw error;
     }
@@ -114,6 +120,11 @@ export class Desk {
     this.changed = false;
     speech.say([`${this.name} is saved.`, ...notes].join(' '));
   }
+}
+
+/** Large files take seconds: what was said is on the screen before the work begins. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
 }
 
 async function fetched(file: string): Promise<ArrayBuffer> {

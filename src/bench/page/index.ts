@@ -54,7 +54,7 @@ function takeButtons(desk: Desk): void {
     file.value = '';
     if (chosen) void desk.openFile(chosen);
   });
-  part('save').addEventListener('click', () => desk.save());
+  part('save').addEventListener('click', () => void desk.save());
   part('empty').addEventListener('click', () => void desk.openEmpty());
   part('new').addEventListener('click', () => void desk.openExample());
   addEventListener('beforeunload', (event) => {
