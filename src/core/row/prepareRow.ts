@@ -9,6 +9,7 @@ import { check, type Check } from './check.js';
 import type { ReadyRow } from './checkOnPress.js';
 import { holePlace } from './holePlace.js';
 import { holeProcess, type HoleProcess } from './holeProcess.js';
+import { holesOverCuts } from './holesOverCuts.js';
 import { makeableCheck } from './makeable.js';
 import type { HoleGroup, RowJob } from './rowJob.js';
 
@@ -18,7 +19,7 @@ export type ReadRow = RowJob & Pick<ReadyRow, 'section' | 'grade'>;
 export interface PreparedRow {
   row: ReadyRow;
   checks: Check[];
-  /** What is said of the row as a sentence of its own: holes that may not be punched. */
+  /** What is said of the row as a sentence of its own: holes that may not be punched, or may run over a cut. */
   statements: string[];
   understood: string[];
 }
@@ -32,6 +33,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
   if (isCutBySaw(section)) prepared.understood.push('cut by saw: no press station cuts this section');
   for (const group of job.groups) prepareGroup(prepared, group, shop, asked);
+  prepared.statements.push(...holesOverCuts(row));
   if (row.bends && row.places.length > 0) prepared.understood.push(...holeToBend(row, shop));
   if (row.places.length > 0 && !shop.tools) {
     prepared.understood.push('the shop has no list of tools, so none were checked');

@@ -2,7 +2,8 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
 import type { Section } from '../../../core/section/section.js';
-import { counted, noWork, type Place, type Work } from './work.js';
+import type { Place } from '../../../core/row/outline/place.js';
+import { counted, noWork, type Work } from './work.js';
 
 const roundingMm = 0.5;
 

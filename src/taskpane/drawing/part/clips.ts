@@ -2,16 +2,16 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
 import type { Section } from '../../../core/section/section.js';
-import { type ClippedCorner, contourOf, edgeAcrossMm, type End, endAlongMm, type Ends } from './contour.js';
-import { crossesItself } from './crossing.js';
-import { counted, noWork, type Side, type Work } from './work.js';
+import {
+  type ClippedCorner,
+  edgeAcrossMm,
+  endAlongMm,
+  type Ends,
+} from '../../../core/row/outline/contour.js';
+import { cornersCutOff } from '../../../core/row/outline/cornersCutOff.js';
+import type { Side } from '../../../core/row/outline/place.js';
+import { counted, noWork, type Work } from './work.js';
 
-const corners: { end: End; side: Side }[] = [
-  { end: 'far', side: 'operator' },
-  { end: 'stop', side: 'operator' },
-  { end: 'far', side: 'throat' },
-  { end: 'stop', side: 'throat' },
-];
 const cornersOfPart = 4;
 
 const name = ['clipped corner', 'clipped corners'] as const;
@@ -23,19 +23,15 @@ export interface Clipped {
   said: string[];
 }
 
-/** As many corners as the row counts, square ends first; of an angle the corners at the toe of the leg that lies. */
-export function clippedCorners({ clips }: RowJob, section: Section, ends: Ends): Clipped {
+/** The corners that are cut off, in words where they are not drawn or not all of them. */
+export function clippedCorners(job: RowJob, section: Section, ends: Ends): Clipped {
+  const { clips } = job;
   if (!clips) return { corners: [], said: [] };
   if (section.kind !== 'flat' && section.kind !== 'angle')
     return { corners: [], said: ['corner clips not drawn: no press station makes them in this section'] };
-  const mitred = ({ end }: { end: End }) => Number((end === 'stop' ? ends.stopRad : ends.farRad) > 0);
-  const possible = corners
-    .filter(({ side }) => section.kind === 'flat' || side === 'throat')
-    .sort((a, b) => mitred(a) - mitred(b));
-  const chosen = possible.slice(0, clips.count).map((corner) => ({ ...corner, ...clips }));
-  if (crossesItself(contourOf(ends, chosen, [])))
-    return { corners: [], said: ['corner clips not drawn: they do not fit on the part'] };
-  return { corners: chosen, said: tooMany(clips.count, chosen.length, section.kind === 'angle') };
+  const corners = cornersCutOff(job, section, ends);
+  if (corners.length === 0) return { corners, said: ['corner clips not drawn: they do not fit on the part'] };
+  return { corners, said: tooMany(clips.count, corners.length, section.kind === 'angle') };
 }
 
 function tooMany(count: number, drawn: number, angle: boolean): string[] {

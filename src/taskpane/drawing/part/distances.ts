@@ -2,7 +2,7 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { DistanceKind, GoverningDistance } from './governingDistance.js';
 import type { PlacedGroup } from './placedHoles.js';
-import type { Place } from './work.js';
+import type { Place } from '../../../core/row/outline/place.js';
 
 /** A distance on the part, from one place to another. */
 export interface Distance {

@@ -2,7 +2,7 @@ import type { HolePlace } from '../../../core/row/holePlace.js';
 import type { Section } from '../../../core/section/section.js';
 import type { Shape } from '../drawing.js';
 import { segment } from '../path.js';
-import { endAlongMm, type Ends } from './contour.js';
+import { endAlongMm, type Ends } from '../../../core/row/outline/contour.js';
 import { rightOf, type View, xOf, yOf } from './partView.js';
 
 /** The edges inside the outline, of the other leg, the web or the flanges, from end to end at the miters' angle. */

@@ -1,20 +1,13 @@
 import { formatLength, formatNumber } from '../../../core/quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../../../core/quantity/units.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
-import { contourOf, type End, endAlongMm, type Ends } from './contour.js';
-import { crossesItself } from './crossing.js';
-import type { Fence } from './fence.js';
+import { type End, endAlongMm, type Ends } from '../../../core/row/outline/contour.js';
+import type { Fence } from '../../../core/row/outline/fence.js';
 import { noWork, type Work } from './work.js';
 
 const names: Record<End, string> = { stop: 'left', far: 'right' };
 
 const name = ['miter', 'miters'] as const;
-
-/** The ends of a part, mitred as far as both miters fit in its length; the edge at the fence keeps the whole length. */
-export function endsOf(job: RowJob, part: { lengthMm: number; widthMm: number }, fence: Fence): Ends {
-  const ends = { ...part, stopRad: job.miterLeftRad, farRad: job.miterRightRad, long: fence.side };
-  return crossesItself(contourOf(ends, [], [])) ? { ...ends, stopRad: 0, farRad: 0 } : ends;
-}
 
 export function miterText(miterRad: number): string {
   return `${formatNumber(miterRad / radianPerDegree, 1)}°`;

@@ -2,9 +2,16 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
 import type { Section } from '../../../core/section/section.js';
-import { type ClippedCorner, contourOf, edgeAcrossMm, type Ends, type PlacedNotch } from './contour.js';
-import { crossesItself } from './crossing.js';
-import { counted, noWork, type Side, type Work } from './work.js';
+import {
+  type ClippedCorner,
+  contourOf,
+  edgeAcrossMm,
+  type Ends,
+  type PlacedNotch,
+} from '../../../core/row/outline/contour.js';
+import { crossesItself } from '../../../core/row/outline/crossing.js';
+import type { Side } from '../../../core/row/outline/place.js';
+import { counted, noWork, type Work } from './work.js';
 
 const name = ['notch', 'notches'] as const;
 

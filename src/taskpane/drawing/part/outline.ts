@@ -2,11 +2,11 @@ import type { HolePlace } from '../../../core/row/holePlace.js';
 import type { Section } from '../../../core/section/section.js';
 import type { Shape } from '../drawing.js';
 import { polygon, polyline, segment } from '../path.js';
-import type { Contour, Ends } from './contour.js';
-import { polygonOf } from './crossing.js';
+import type { Contour, Ends } from '../../../core/row/outline/contour.js';
+import { polygonOf } from '../../../core/row/outline/crossing.js';
 import { innerEdgeShapes } from './innerEdges.js';
 import { rightOf, type View, xOf, yOf } from './partView.js';
-import type { Place, Side } from './work.js';
+import type { Place, Side } from '../../../core/row/outline/place.js';
 
 const zigzag = 5;
 

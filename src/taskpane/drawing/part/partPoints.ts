@@ -2,7 +2,7 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { describeHole } from '../../../core/tooling/hole.js';
 import type { Point } from '../drawing.js';
-import type { Fence } from './fence.js';
+import type { Fence } from '../../../core/row/outline/fence.js';
 import type { PartPlan } from './partPlan.js';
 import { type View, xOf, yOf } from './partView.js';
 import type { PlacedGroup } from './placedHoles.js';

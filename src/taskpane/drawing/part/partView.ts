@@ -1,5 +1,5 @@
 import type { Section } from '../../../core/section/section.js';
-import type { Side } from './work.js';
+import type { Side } from '../../../core/row/outline/place.js';
 
 /** How a part is laid out in pixels. */
 export interface View {

@@ -1,7 +1,7 @@
 import type { Shape } from '../drawing.js';
 import { polygon, segment } from '../path.js';
-import type { Contour } from './contour.js';
-import { polygonOf } from './crossing.js';
+import type { Contour } from '../../../core/row/outline/contour.js';
+import { polygonOf } from '../../../core/row/outline/crossing.js';
 import { rightOf, type View, yOf } from './partView.js';
 
 /** From the edge of the part to the middle of the fence bar. */

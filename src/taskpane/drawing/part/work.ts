@@ -1,8 +1,4 @@
-/** A place on the part in mm: along it from the stop, across it from the edge at the throat. */
-export interface Place {
-  alongMm: number;
-  acrossMm: number;
-}
+import type { Place } from '../../../core/row/outline/place.js';
 
 /** Where work lies, and what it is in words. */
 export interface Mark extends Place {
@@ -32,9 +28,6 @@ export interface Work {
 export function noWork(name: Work['name']): Work {
   return { name, words: [], said: [], facts: [], marks: [] };
 }
-
-/** The long edges of a part as it lies on the press: the far one, the near one. */
-export type Side = 'throat' | 'operator';
 
 /** `1 notch`, `2 notches`. */
 export function counted(count: number, [one, several]: Work['name']): string {

@@ -3,7 +3,7 @@ import { labelWidth } from '../labelWidth.js';
 import { polyline, segment } from '../path.js';
 import type { Band } from './band.js';
 import type { Bent } from './bends.js';
-import { edgeAcrossMm, type End, endAlongMm, type Ends } from './contour.js';
+import { edgeAcrossMm, type End, endAlongMm, type Ends } from '../../../core/row/outline/contour.js';
 import { rowY } from './distanceShapes.js';
 import { mitersOf, miterText } from './miters.js';
 import { piecesOf, rightOf, type View, xOf, yOf } from './partView.js';

@@ -1,4 +1,4 @@
-import type { Place, Side } from './work.js';
+import type { Place, Side } from './place.js';
 
 /** The outline of a part in mm: its two long edges, each from the stop to the far end, with all that is cut off. */
 export interface Contour {

@@ -1,5 +1,5 @@
 import type { Contour } from './contour.js';
-import type { Place } from './work.js';
+import type { Place } from './place.js';
 
 type Segment = [Place, Place];
 
