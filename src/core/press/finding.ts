@@ -30,6 +30,8 @@ export interface Finding {
   forceN?: number;
   /** The holes of the row it is about: `Hole`, `Hole 2`. */
   holeGroup?: string;
+  /** The station that the press lacks, or of which it is not known whether the press has it. */
+  station?: string;
   /** Of a cell of the press that cannot be read: what the press would make of the work is not known. */
   ofPressCell?: true;
 }

@@ -116,7 +116,8 @@ export function stationOf(
   const name: Station = stationNames[station];
   const value = limitOf(press, station);
   const missing: Finding = { verdict: 'No station', governs: name, note: `${press.name} has no ${name}.` };
-  const findings = typeof value !== 'number' ? [value] : value === 0 ? [missing] : [];
+  const found = typeof value !== 'number' ? [value] : value === 0 ? [missing] : [];
+  const findings = found.map((finding) => ({ ...finding, station: name }));
   working?.step({
     title: `Station: ${name}`,
     formula: 'the press has the station',

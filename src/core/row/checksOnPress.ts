@@ -44,9 +44,10 @@ interface Tried {
 }
 
 /**
- * All presses are tried; the best verdict wins, then the smaller share. A press with a cell that the row needs and
- * that cannot be read might be better or worse than any other: where no other runs the row, that cell must be put
- * right first.
+ * All presses are tried; one that runs the row wins, with the better verdict and then the smaller share. Where none runs
+ * it, one of which it is not known comes before those that fail, and of these the one that has most of the stations. A
+ * press with a cell that the row needs and that cannot be read might be better or worse than any other: where no other
+ * runs the row, that cell must be put right first.
  */
 function bestPress(row: ReadyRow, shop: Shop, asked: boolean): OnPress {
   const tried = shop.presses.map((press): Tried => {
@@ -56,17 +57,41 @@ function bestPress(row: ReadyRow, shop: Shop, asked: boolean): OnPress {
   const [readable, unread] = [tried.filter(isReadable), tried.filter((each) => !isReadable(each))];
   const best = bestOf(readable);
   const next = bestOf(unread);
-  if (best && (runs(best) || !next)) return chosen(best, readable.length, unread);
+  if (best && (runs(best) || !next)) return chosen(best, readable, unread);
   return next ? waitingFor(next, best, unread) : { checks: [] };
 }
 
 /** The best of the presses that could be tried, and the presses that could not. */
-function chosen(best: Tried, of: number, unread: readonly Tried[]): OnPress {
+function chosen(best: Tried, readable: readonly Tried[], unread: readonly Tried[]): OnPress {
   const { name } = best.press;
-  const choice = runs(best)
-    ? `No press given: ${name} chosen of ${of}${unread.length > 0 ? ' that can be read' : ''}.`
-    : `No press given, and none is sure to run it: ${name} comes nearest.`;
-  return { checks: best.checks, press: name, choice: [choice, ...unread.map(notTried)].join(' ') };
+  if (runs(best)) {
+    const choice = `No press given: ${name} chosen of ${readable.length}${unread.length > 0 ? ' that can be read' : ''}.`;
+    return { checks: best.checks, press: name, choice: [choice, ...unread.map(notTried)].join(' ') };
+  }
+  const lacking = unread.length === 0 && readable.length > 1 ? lackedByAll(readable) : [];
+  const checks = best.checks.map((each) => ({ ...each, findings: each.findings.map(ofNone(lacking)) }));
+  const told = best.findings.filter(({ note }) => note !== '');
+  if (told.every(({ station = '' }) => lacking.includes(station))) return { checks, press: name };
+  const choice = `No press given, and none is sure to run it: ${name} comes nearest.`;
+  return { checks, press: name, choice: [choice, ...unread.map(notTried)].join(' ') };
+}
+
+/** Stations the row needs that no press has. */
+function lackedByAll([first, ...others]: readonly Tried[]): string[] {
+  const lacked = ({ findings }: Tried) =>
+    findings.flatMap(({ verdict, station }) => (verdict === 'No station' ? (station ?? []) : []));
+  return first
+    ? lacked(first).filter((station) => others.every((each) => lacked(each).includes(station)))
+    : [];
+}
+
+/** A finding of the nearest press, as one of all where no press has the station. */
+function ofNone(lacking: readonly string[]): (finding: Finding) => Finding {
+  return (finding) => {
+    const { station = '' } = finding;
+    if (!lacking.includes(station)) return finding;
+    return { ...finding, note: `No press has ${/^[aeiou]/.test(station) ? 'an' : 'a'} ${station}.` };
+  };
 }
 
 /** No press that can be read runs the row, so one that cannot must be put right first. */
@@ -104,15 +129,25 @@ function bestOf(tried: readonly Tried[]): Tried | undefined {
 
 /** By what can be judged: cells that cannot be read are left out. */
 function isBetter(a: Tried, b: Tried): boolean {
-  const [own, other] = [a, b].map(({ findings }) => findings.filter(({ ofPressCell }) => !ofPressCell));
-  const difference = rank(own ?? []) - rank(other ?? []);
-  return difference > 0 || (difference === 0 && largestUse(own ?? []) < largestUse(other ?? []));
+  const [own, other] = [merits(a), merits(b)];
+  const at = own.findIndex((merit, index) => merit !== other[index]);
+  return at >= 0 && (own[at] ?? 0) > (other[at] ?? 0);
 }
 
-function rank(findings: readonly Finding[]): number {
-  return Math.min(verdicts.length - 1, ...findings.map((finding) => verdicts.indexOf(finding.verdict)));
-}
+const kinds = ['fails', 'unknown', 'passes'] as const;
 
-function largestUse(findings: readonly Finding[]): number {
-  return Math.max(0, ...findings.map((finding) => finding.use ?? 0));
+/** What speaks for a press, the weightiest first; more is better. */
+function merits({ checks }: Tried): number[] {
+  const judged = checks.map((each) => each.findings.filter(({ ofPressCell }) => !ofPressCell));
+  const findings = judged.flat();
+  const rank = Math.min(verdicts.length - 1, ...findings.map(({ verdict }) => verdicts.indexOf(verdict)));
+  const hasStation = (found: Finding[]) =>
+    found.every(({ verdict, station }) => verdict !== 'No station' && station === undefined);
+  return [
+    kinds.indexOf(verdictKind(verdicts[rank] ?? 'OK')),
+    judged.filter(hasStation).length,
+    rank,
+    -findings.filter(({ verdict }) => verdict === 'Not checked').length,
+    -Math.max(0, ...findings.map(({ use }) => use ?? 0)),
+  ];
 }

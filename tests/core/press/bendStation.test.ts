@@ -28,7 +28,12 @@ const words = (given: BendJob, cells: PressCells = {}) =>
 describe('bendFindings: the state of the cells', () => {
   it('a press without a bending attachment has no station', () => {
     expect(findings(job(6, 0.25), { Bend: 'no' })).toEqual([
-      { verdict: 'No station', governs: 'bending attachment', note: 'Bay A has no bending attachment.' },
+      {
+        verdict: 'No station',
+        governs: 'bending attachment',
+        station: 'bending attachment',
+        note: 'Bay A has no bending attachment.',
+      },
     ]);
   });
 

@@ -29,7 +29,7 @@ const use = (given: NotchJob, cells: PressCells = {}) =>
 describe('notchFindings: the state of the cells', () => {
   it('a press without a notcher has no station', () => {
     expect(notchFindings(press({ Notcher: 'no' }), job(2, 2, 0.25))).toEqual([
-      { verdict: 'No station', governs: 'notcher', note: 'Bay A has no notcher.' },
+      { verdict: 'No station', governs: 'notcher', station: 'notcher', note: 'Bay A has no notcher.' },
     ]);
   });
 

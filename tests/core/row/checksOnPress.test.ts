@@ -102,6 +102,87 @@ describe('a row without a press whose presses can all be read', () => {
   });
 });
 
+describe('the press that comes nearest where none runs the row', () => {
+  const angle: Row = { Section: 'L3x3x1/4', Grade: 'A36', Length: 24, 'Notch width': 1, 'Notch depth': 1 };
+  const nearest = (row: Row, presses: Record<string, PressCells>) => checked(row, presses).press;
+  /** Either order of the presses: the first has no advantage. */
+  const always = (row: Row, presses: Record<string, PressCells>) => [
+    nearest(row, presses),
+    nearest(row, Object.fromEntries(Object.entries(presses).reverse())),
+  ];
+
+  it('is the one that has more of the stations, not the one whose word is less bad', () => {
+    const presses = {
+      'Bay A': { ...bayA, 'Angle shear': 'no', Notcher: 'no' },
+      'Bay B': { ...bayB, Notcher: 'no' },
+    };
+    expect(always(angle, presses)).toEqual(['Bay B', 'Bay B']);
+    // Bay C has the notcher alone, Bay A both stations, too small: Too big goes before No station only as a word.
+    const small = { ...bayA, 'Notcher thickness': '3/16', 'Angle shear thickness square': '3/16' };
+    expect(always(angle, { 'Bay A': small, 'Bay C': { ...bayB, 'Angle shear': 'no' } })).toEqual([
+      'Bay A',
+      'Bay A',
+    ]);
+  });
+
+  it('is not one whose stations are unknown where it fails as well', () => {
+    // 15 in from either edge is over both throats; only of Bay B is it known that it can cut the plate.
+    const wide: Row = { ...clip, Section: 'PL3/8X30', Edge: 15 };
+    const unknown = { ...bayA, 'Flat shear': null, 'Punch throat': 7 };
+    const presses = {
+      'Long press': unknown,
+      'Bay B': { ...bayB, 'Punch throat': 12, 'Flat shear widest bar': 36 },
+    };
+    expect(always(wide, presses)).toEqual(['Bay B', 'Bay B']);
+  });
+
+  it('is among presses with the same stations and word the one of which more is known', () => {
+    const thick: Row = { ...plain, Section: 'FB 1x4' };
+    const known = { ...bayA, 'Longest bar': 480 };
+    expect(always(thick, { 'Bay A': { ...known, 'Longest bar': null }, 'Bay B': known })).toEqual([
+      'Bay B',
+      'Bay B',
+    ]);
+  });
+
+  it('is one that may run it before one that fails: what is not known is no failure', () => {
+    const presses = {
+      'Bay A': { ...bayA, Notcher: null },
+      'Bay B': { ...bayB, 'Notcher thickness': '3/16' },
+    };
+    const { verdict, press } = checked(angle, presses);
+    expect({ verdict, press }).toEqual({ verdict: 'Not checked', press: 'Bay A' });
+  });
+});
+
+describe('a station that no press has', () => {
+  const notched: Row = { ...plain, Section: 'PL1/4X4', 'Notch width': 1, 'Notch depth': 1 };
+  const none = { 'Bay A': { ...bayA, Notcher: 'no' }, 'Bay B': { ...bayB, Notcher: 'no' } };
+
+  it('is told of all presses, and none is said to come nearest', () => {
+    const { verdict, governs, note } = checked(notched, none);
+    expect({ verdict, governs }).toEqual({ verdict: 'No station', governs: 'notcher' });
+    expect(note).toMatch(/^No press has a notcher\. Read: /);
+    expect(note).not.toMatch(/Bay|nearest/);
+    const angles = { 'Bay A': { ...bayA, 'Angle shear': 'no' }, 'Bay B': { ...bayB, 'Angle shear': 'no' } };
+    expect(checked({ ...plain, Section: 'L3x3x1/4' }, angles).note).toMatch(/^No press has an angle shear\./);
+  });
+
+  it('leaves the nearest named where something else is found on it', () => {
+    const { note } = checked({ ...notched, Section: 'PL1X4' }, none);
+    expect(note).toMatch(/^No press has a notcher\. 1 in thick is over Bay [AB]'s plate size/);
+    expect(note).toMatch(/Bay [AB] comes nearest\./);
+  });
+
+  it('is told of the press that is named where another has it, or may have it, or the row names one', () => {
+    const bayC = { ...bayB, 'Flat shear': 'no' };
+    expect(checked(notched, { ...none, 'Bay C': bayC }).note).toMatch(/^Bay [ABC] has no /);
+    expect(checked({ ...notched, Press: 'Bay B' }, none).note).toMatch(/^Bay B has no notcher\./);
+    const maybe = checked(notched, { ...none, 'Bay C': { ...bayB, Notcher: null } });
+    expect(maybe).toMatchObject({ verdict: 'Not checked', press: 'Bay C' });
+  });
+});
+
 describe('a section that is sawn', () => {
   it('needs no press where nothing else is made in it', () => {
     for (const presses of [{}, { 'Bay A': bayA, 'Bay B': badThroat }, { 'Bay A': { 'Longest bar': 120 } }]) {
