@@ -12,6 +12,8 @@ export type Trouble =
   | 'too large'
   /** Somebody changed the cells meanwhile. */
   | 'changed'
+  /** The change that was to be taken back is undone already. */
+  | 'undone'
   /** Cells hold something and nobody has said yes. */
   | 'not confirmed'
   | 'cancelled'

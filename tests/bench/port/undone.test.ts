@@ -15,7 +15,7 @@ async function written() {
 }
 
 const undone = {
-  trouble: 'changed',
+  trouble: 'undone',
   message: 'This change is undone already: there is nothing to take back.',
 };
 

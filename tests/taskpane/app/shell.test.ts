@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { isFormula } from '../../../src/workbook/content.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
@@ -90,7 +90,23 @@ describe('a proposed change', () => {
     await pane.says('Written: Change Bay A.');
     await pane.click('Keep');
     await pane.saysNoMore('Written:');
+    expect(document.activeElement?.querySelector('#place')).not.toBeNull();
     expect(workbook.memory.sheets.has('Shop')).toBe(true);
+  });
+
+  it('that was undone in the spreadsheet is said to be, and its message goes', async () => {
+    const workbook = await open('empty');
+    await pane.click('Add shop sheet');
+    await pane.click('Write');
+    await pane.says('Written: Add shop sheet.');
+    vi.spyOn(workbook, 'tables').mockRejectedValueOnce(
+      new WorkbookError('undone', 'This change is undone already: there is nothing to take back.'),
+    );
+    await pane.click('Take back');
+    await pane.says('This change is undone already: there is nothing to take back.');
+    await pane.saysNoMore('Written:');
+    await pane.click('Close');
+    await pane.saysNoMore('undone already');
   });
 
   it('of the shop is not taken back while rows are checked with it', async () => {

@@ -6,6 +6,14 @@ import { useChanges } from './useChanges.js';
 
 const ChangeDialog = lazy(() => import(/* webpackChunkName: "change" */ './ChangeDialog.js'));
 
+const contentStyle = {
+  display: 'flex',
+  flexDirection: 'column',
+  flexGrow: 1,
+  minWidth: 0,
+  outline: 'none',
+} as const;
+
 /** Gives what is inside the way to propose changes; shows the dialog, and above it what was written last. */
 export function ChangeHost({ workbook, children }: { workbook: Workbook; children: ReactNode }) {
   const { stage, written, refusal, trouble, propose, goTo, write, takeBack, keep, close, closeTrouble } =
@@ -13,9 +21,13 @@ export function ChangeHost({ workbook, children }: { workbook: Workbook; childre
   const offered = useMemo(() => ({ propose, goTo }), [propose, goTo]);
   const [newest] = written;
   const message = useRef<HTMLDivElement>(null);
-  // What asked for the change may be gone with it: the keyboard goes on at what was written.
+  const content = useRef<HTMLDivElement>(null);
+  const before = useRef(newest);
+  // What had the keyboard may be gone: it goes on at what was written, and after that at the place.
   useEffect(() => {
     if (newest) message.current?.focus();
+    else if (before.current) content.current?.focus();
+    before.current = newest;
   }, [newest]);
   return (
     <ChangeContext.Provider value={offered}>
@@ -46,7 +58,9 @@ export function ChangeHost({ workbook, children }: { workbook: Workbook; childre
           </MessageBar>
         </div>
       )}
-      {children}
+      <div ref={content} tabIndex={-1} style={contentStyle}>
+        {children}
+      </div>
       {stage && (
         <Suspense>
           <ChangeDialog stage={stage} onWrite={(previewed) => void write(previewed)} onClose={close} />

@@ -68,6 +68,7 @@ export function useChanges(workbook: Workbook) {
     const [newest, ...older] = written;
     if (!newest) return;
     setRefusal(undefined);
+    setTrouble(undefined);
     try {
       const hanging = await hangingRows(newest, workbook);
       if (hanging > 0)
@@ -77,7 +78,9 @@ export function useChanges(workbook: Workbook) {
       await newest.revert.run();
       setWritten(older);
     } catch (error) {
-      setRefusal(sentenceOf(error));
+      const isUndone = error instanceof WorkbookError && error.trouble === 'undone';
+      if (isUndone) setWritten(older);
+      (isUndone ? setTrouble : setRefusal)(sentenceOf(error));
     }
   };
 
