@@ -49,6 +49,8 @@ function asHoles(reading: string): string[] {
     return [reading];
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
+    // A fraction that is too small for a hole is still what was typed.
+    if (!reading.includes('-')) return [reading];
     return [reading.replace('-', ' '), reading.replace('-', ' @ ')];
   }
 }

@@ -36,6 +36,8 @@ describe('turnedDatesOfRow', () => {
     expect(dates({ Hole: 38_018 })[0]?.readings).toEqual(['2 1/4', '2 @ 1/4']);
     expect(dates({ Edge: 38_018 })[0]?.readings).toEqual(['2-1/4']);
     expect(dates({ Hole: 42_370 })[0]?.readings).toEqual(['1-1/16']);
+    // 1 January 2032.
+    expect(dates({ Hole: 48_214 })[0]?.readings).toEqual(['1-1/32', '1/32']);
   });
 
   it('keeps a date that no size turns into, without a reading', () => {
