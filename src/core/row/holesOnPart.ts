@@ -120,8 +120,9 @@ function offAcross(
   const isOff = (mm: number | undefined): mm is number =>
     mm !== undefined && !atMost(mm, widthMm - leastDimensionMm(hole) / 2);
   const wide = `the ${element === 'plate' ? 'part' : element} is ${size(widthMm)} wide.`;
-  if (isOff(edgeMm)) return `edge distance ${size(edgeMm)} does not lie on it; ${wide} Correct Edge.`;
-  if (isOff(gageMm)) return `gage ${size(gageMm)} does not lie on it; ${wide} Correct Gage.`;
+  const over = (mm: number) => (mm < widthMm ? 'puts the hole over the far edge' : 'does not lie on it');
+  if (isOff(edgeMm)) return `edge distance ${size(edgeMm)} ${over(edgeMm)}; ${wide} Correct Edge.`;
+  if (isOff(gageMm)) return `gage ${size(gageMm)} ${over(gageMm)}; ${wide} Correct Gage.`;
   if (element !== 'plate' || edgeMm === undefined || gageMm === undefined) return undefined;
   if (group.count === 1 || !isOff(edgeMm + gageMm)) return undefined;
   return `edge distance ${size(edgeMm)} and gage ${size(gageMm)} reach to ${size(edgeMm + gageMm)}; ${wide} Correct Edge or Gage.`;

@@ -15,6 +15,7 @@ import { setting } from '../shop/setting.js';
 import { leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
+import { columnsOf } from './holeLayout.js';
 import type { HolePlace } from './holePlace.js';
 import { holesOnPart, type Piece } from './holesOnPart.js';
 import type { HoleGroup } from './rowJob.js';
@@ -84,6 +85,8 @@ class GroupCheck {
       this.understood.push(kinds === '' ? 'no edge or end distance given, so none was checked' : kinds);
     this.nearestEdge(edges, bolt);
     if (this.group.pitchMm !== undefined) this.spacing('pitch', this.group.pitchMm, bolt);
+    else if (columnsOf(this.group, this.place) > 1)
+      this.understood.push('no pitch given, so none was checked');
     if (this.place.element === 'plate' && this.group.gageMm !== undefined)
       this.spacing('gage', this.group.gageMm, bolt);
   }

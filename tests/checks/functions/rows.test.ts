@@ -173,7 +173,7 @@ describe('ROWCHECK', () => {
     const note = noteOf({ ...clip, Qty: null, Holes: null, Hole: '4 @ 13/16' }, shopWith());
     expect(note).toBe(
       'Read: quantity 1 assumed; 4 × Ø13/16; bolt 3/4 in taken from the hole; edge rolled, end sheared; ' +
-        'the shop has no list of tools, so none were checked.',
+        'no pitch given, so none was checked; the shop has no list of tools, so none were checked.',
     );
   });
 

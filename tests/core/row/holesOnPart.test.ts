@@ -136,12 +136,16 @@ describe('holes across a part', () => {
   });
 
   it.each<[string, Row, string]>([
-    ['an edge distance', { Edge: 142 }, 'edge distance 142 mm does not lie on it; the part is 150 mm wide.'],
+    [
+      'an edge distance',
+      { Edge: 142 },
+      'edge distance 142 mm puts the hole over the far edge; the part is 150 mm wide.',
+    ],
     ['a gage', { Gage: 160 }, 'gage 160 mm does not lie on it; the part is 150 mm wide.'],
     [
       'a gage of a leg',
       { Section: 'L80x80x8', Edge: null, Gage: 72 },
-      'gage 72 mm does not lie on it; the leg is 80 mm wide.',
+      'gage 72 mm puts the hole over the far edge; the leg is 80 mm wide.',
     ],
   ])('are told where %s alone is beyond it', (_what, row, text) => {
     expect(offPart({ ...four, Holes: 2, ...row })).toEqual([expect.stringContaining(text)]);
