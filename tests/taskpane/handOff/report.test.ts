@@ -84,7 +84,7 @@ describe('the report', () => {
     ]);
   });
 
-  it('has date, stamp, assumptions and the caution on the first page, and the press data behind it', async () => {
+  it('has the lists, date, stamp, assumptions and the caution on the first page, and the press data behind it', async () => {
     const data = await made();
     const page = pageOf(data);
     const headings = [...page.querySelectorAll('h2')];
@@ -99,7 +99,7 @@ describe('the report', () => {
     expect(
       headings.filter(({ className }) => className === 'next').map(({ textContent }) => textContent),
     ).toEqual(['Press data']);
-    expect(page.querySelector('p')?.textContent).toBe(`November 25, 2026 · ${data.stamp}`);
+    expect(page.querySelector('p')?.textContent).toBe(`Parts · November 25, 2026 · ${data.stamp}`);
     expect(data.assumptions[0]).toBe('The shop has no list of tools, so tools were not checked.');
     expect(data.assumptions[1]).toMatch(/^Usual values for: Shear ratio, .*\.$/);
     expect(data.assumptions[1]).not.toContain('Edge code');

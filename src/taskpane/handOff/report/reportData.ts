@@ -33,6 +33,8 @@ export interface Reason {
 /** What a report says, as text. */
 export interface ReportData {
   title: string;
+  /** The lists that were checked, by name. */
+  lists: string;
   date: string;
   stamp: string;
   /** The sheet was calculated with another shop than the report. */
@@ -60,6 +62,7 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
   const { shop, shown } = state;
   return {
     title: 'Press check of the parts',
+    lists: [...new Set(rows.map(({ list }) => list))].join(', '),
     date,
     stamp: shop.stamp,
     ...(shown === shop.stamp ? {} : { otherStamp: shown }),

@@ -59,7 +59,7 @@ const mostOnFirstPage = 25;
  * shown in allows no style as text.
  */
 export function reportHtml(data: ReportData, style = reportStyle): string {
-  const { title, date, stamp, otherStamp } = data;
+  const { title, lists, date, stamp, otherStamp } = data;
   const many = data.failing.length + data.unknown.length > mostOnFirstPage;
   const page = html`<!doctype html>
     <html lang="en">
@@ -72,7 +72,7 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
       <body>
         <main>
           <h1>${title}</h1>
-          <p>${date} · ${stamp}</p>
+          <p>${lists === '' ? '' : `${lists} · `}${date} · ${stamp}</p>
           ${otherStamp === undefined
             ? []
             : [

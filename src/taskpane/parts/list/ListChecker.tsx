@@ -1,7 +1,8 @@
-import { Button, MessageBar, MessageBarBody, ProgressBar, Text } from '@fluentui/react-components';
+import { Button, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Workbook } from '../../../workbook/port.js';
+import { AtOnceBar } from '../../shared/AtOnceBar.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import { useNavigation } from '../../shared/navigation.js';
 import { counted } from '../../shared/change/describeStep.js';
@@ -78,7 +79,7 @@ function Progress({ check, onStop, onStart }: { check: ListCheck; onStop: () => 
         <Text role="status">
           {check.done.toLocaleString('en')} of {counted(check.total, 'row')} checked
         </Text>
-        <ProgressBar aria-label="Rows checked" value={check.total > 0 ? check.done / check.total : 1} />
+        <AtOnceBar aria-label="Rows checked" value={check.total > 0 ? check.done / check.total : 1} />
         <Button style={{ justifySelf: 'start' }} onClick={onStop}>
           Stop
         </Button>

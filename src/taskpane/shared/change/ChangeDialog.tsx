@@ -1,4 +1,5 @@
-import { Button, MessageBar, MessageBarBody, ProgressBar, Spinner, Text } from '@fluentui/react-components';
+import { Button, MessageBar, MessageBarBody, Spinner, Text } from '@fluentui/react-components';
+import { AtOnceBar } from '../AtOnceBar.js';
 import { counted, describeSteps } from './describeStep.js';
 import { ModalDialog } from './ModalDialog.js';
 import { Overwrites } from './Overwrites.js';
@@ -42,7 +43,7 @@ function content(stage: Stage) {
               ? `${stage.done.toLocaleString('en')} of ${counted(stage.total, 'cell')}`
               : 'Writing'}
           </Text>
-          <ProgressBar
+          <AtOnceBar
             aria-label="Cells written"
             {...(stage.total > 0 ? { value: stage.done / stage.total } : {})}
           />
