@@ -57,7 +57,7 @@ describe('what is written in several messages', () => {
     const { book, workbook, plan, values } = await opened();
     const revert = await workbook.write(plan);
     book.model.dispatch('REQUEST_UNDO');
-    await expect(revert.run()).rejects.toMatchObject({ trouble: 'changed' });
+    await expect(revert.run()).rejects.toMatchObject({ trouble: 'undone' });
     book.model.dispatch('REQUEST_REDO');
     await revert.run();
     expect(await values()).toEqual(blank);
