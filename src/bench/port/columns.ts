@@ -4,7 +4,7 @@ import type { GridBook } from '../book/gridBook';
 import type { NamedTable } from '../book/tableNames';
 import type { Dispatch } from '../engine/together';
 import { constantContent } from '../open/content';
-import { check } from './act';
+import { check } from './check';
 import { sameName } from './look';
 import { tableFor } from './places';
 

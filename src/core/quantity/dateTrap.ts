@@ -1,12 +1,8 @@
+import { serialDate } from './serialDate.js';
+
 const firstSerial = 10_959;
 /** Some hosts take the years 30 to 99 for those of this century: `1-1/64` is then of 2064. */
 const lastSerial = 60_267;
-const serialOfUnixEpoch = 25_569;
-const millisecondsPerDay = 86_400_000;
-const months = [
-  ...['January', 'February', 'March', 'April', 'May', 'June'],
-  ...['July', 'August', 'September', 'October', 'November', 'December'],
-] as const;
 /** Parts of an inch that are days of a month, and those that a host reads as two-digit years. */
 const daysOfParts = new Set([2, 4, 8, 16]);
 const partsOfYears = new Map(
@@ -37,9 +33,8 @@ export interface TurnedDate {
  */
 export function turnedDate(number: number): TurnedDate | undefined {
   if (!Number.isInteger(number) || number < firstSerial || number > lastSerial) return undefined;
-  const day = new Date((number - serialOfUnixEpoch) * millisecondsPerDay);
-  const [m, d, year] = [day.getUTCMonth() + 1, day.getUTCDate(), day.getUTCFullYear()];
-  return { date: `${d} ${months[m - 1]} ${year}`, readings: readingsOf(m, d, year) };
+  const { day, month, year, text } = serialDate(number);
+  return { date: text, readings: readingsOf(month, day, year) };
 }
 
 function readingsOf(m: number, d: number, year: number): string[] {

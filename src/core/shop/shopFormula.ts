@@ -1,4 +1,5 @@
 import { refuse } from '../inputError.js';
+import { splitArguments } from './splitArguments.js';
 
 /** A range named in the formula of the shop cell: a table, a defined name, or cells of a sheet. */
 export type ShopRange =
@@ -22,7 +23,8 @@ export function shopRanges(formula: string): (ShopRange | undefined)[] {
   );
   if (!call)
     return refuse('ShopStamp', formula, 'the cell holds no SHOP formula.', 'Write =TONROW.SHOP(…) in it.');
-  return splitArguments(call[1] ?? '').map((text) => (text === '' ? undefined : readRange(text)));
+  const given = splitArguments(call[1] ?? '') ?? [call[1] ?? ''];
+  return given.map((text) => (text === '' ? undefined : readRange(text)));
 }
 
 function readRange(text: string): ShopRange {
@@ -42,20 +44,4 @@ function readRange(text: string): ShopRange {
     `'${text.slice(0, 60)}' is no table, name or range.`,
     'Give SHOP whole tables with their headings.',
   );
-}
-
-/** Splits at commas outside brackets, parentheses and quotes. */
-export function splitArguments(text: string): string[] {
-  const parts: string[] = [''];
-  let depth = 0;
-  let quote = '';
-  for (const character of text) {
-    if (quote !== '') quote = character === quote ? '' : quote;
-    else if (character === '"' || character === "'") quote = character;
-    else if (character === '[' || character === '(' || character === '{') depth += 1;
-    else if (character === ']' || character === ')' || character === '}') depth -= 1;
-    if (character === ',' && depth === 0 && quote === '') parts.push('');
-    else parts[parts.length - 1] += character;
-  }
-  return parts.map((part) => part.trim());
 }

@@ -3,6 +3,7 @@ import type { CellPosition, Model } from '@odoo/o-spreadsheet';
 import * as engine from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import { GridBook } from '../../../src/bench/book/gridBook.js';
 import { engineSheetName } from '../../../src/bench/book/translate.js';
+import { columnCharacters } from '../../../src/bench/open/layoutData.js';
 import { tableConfig } from '../../../src/bench/open/workbookData.js';
 import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
 import { zoneOf } from '../../../src/bench/port/places.js';
@@ -93,7 +94,7 @@ function handsOn(book: GridBook, others: GridBook): Hands {
     },
     width: (sheet, column) => {
       const pixels = getters.getColSize(idOf(sheet), column);
-      return pixels === usualPixels ? undefined : pixels;
+      return pixels === usualPixels ? undefined : Number(columnCharacters(pixels).toFixed(1));
     },
     look: (sheet, row, column) => {
       const position = { sheetId: idOf(sheet), row, col: column };

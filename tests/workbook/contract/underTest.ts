@@ -25,7 +25,7 @@ export interface Hands {
   /** Recalculates cells while others watch. */
   calculate(at: Area): Promise<void>;
   look(sheet: string, row: number, column: number): CellHeld;
-  /** How wide a column is, in pixels; undefined for the usual width. */
+  /** How wide a column is, in characters to the next tenth; undefined for the usual width. */
   width(sheet: string, column: number): number | undefined;
 }
 

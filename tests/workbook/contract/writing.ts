@@ -14,12 +14,11 @@ export function writingContract(open: Open): void {
         { kind: 'cells', area, contents: [['a', 'b', 'c']], widths: [10, undefined, 60] },
       ]);
       await workbook.write(plan);
-      // Seven pixels a character, and five around them.
       expect([0, 1, 2, 3].map((column) => hands.width('Parts', column))).toEqual([
         undefined,
-        75,
+        10,
         undefined,
-        425,
+        60,
       ]);
     });
 
@@ -34,7 +33,7 @@ export function writingContract(open: Open): void {
         { kind: 'column', table: 'List', heading: 'Note', contents: ['x'], width: 60 },
       ]);
       await workbook.write(plan);
-      expect(hands.width('Parts', 2)).toBe(425);
+      expect(hands.width('Parts', 2)).toBe(60);
       expect(hands.width('Parts', 1)).toBeUndefined();
     });
 

@@ -40,7 +40,8 @@ function handsOn(host: OfficeHost): Hands {
     calculate: (area) => host.calculate(area),
     width: (sheet, column) => {
       const points = book.sheet(sheet).widths.get(column);
-      return points === undefined ? undefined : points / 0.75;
+      // Seven pixels a character and five around them; four pixels are three points.
+      return points === undefined ? undefined : ((points * 4) / 3 - 5) / 7;
     },
     look: (sheet, row, column) => {
       const { value, formula, format } = book.sheet(sheet).at(row, column);

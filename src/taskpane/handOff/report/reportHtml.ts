@@ -91,27 +91,7 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
             )}
           </dl>
           <h2>By verdict</h2>
-          <div class="scroll" tabindex="0" role="region" aria-label="By verdict">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Verdict</th>
-                  <th scope="col" class="number">Rows</th>
-                  <th scope="col" class="number">Pieces</th>
-                </tr>
-              </thead>
-              <tbody>
-                ${data.counts.map(
-                  ({ verdict, rows, pieces }) =>
-                    html`<tr>
-                      <td class="mark">${verdict}</td>
-                      <td class="number">${rows}</td>
-                      <td class="number">${pieces}</td>
-                    </tr>`,
-                )}
-              </tbody>
-            </table>
-          </div>
+          ${byVerdict(data)}
           <h2>Failing rows</h2>
           ${many ? reasons(data, 'fails') : rowTable(data.failing, 'Failing rows', 'No row fails.')}
           ${data.unknown.length > 0 ? unknown(data, many) : []}
@@ -162,6 +142,19 @@ function everyRow({ failing, unknown: notKnown }: ReportData): Html[] {
   ];
 }
 
+function byVerdict({ counts }: ReportData): Html {
+  const rows = counts.map(
+    ({ verdict, rows: count, pieces }) =>
+      html`<tr>
+        <td class="mark">${verdict}</td>
+        <td class="number">${count}</td>
+        <td class="number">${pieces}</td>
+      </tr>`,
+  );
+  const headings = [{ text: 'Verdict' }, { text: 'Rows', number: true }, { text: 'Pieces', number: true }];
+  return scrolledTable('By verdict', headings, rows);
+}
+
 function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknown'): Html {
   const own = groups.filter(({ verdict }) => verdictKind(verdict) === kind);
   if (own.length === 0) return html`<p>No row fails.</p>`;
@@ -174,20 +167,7 @@ function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknown'): Ht
       </tr>`,
   );
   const label = kind === 'fails' ? 'Reasons' : 'Reasons for not checking';
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="${label}">
-    <table>
-      <thead>
-        <tr>
-          <th scope="col" class="number">Rows</th>
-          <th scope="col">Verdict</th>
-          <th scope="col">Why</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${cells}
-      </tbody>
-    </table>
-  </div>`;
+  return scrolledTable(label, [{ text: 'Rows', number: true }, { text: 'Verdict' }, { text: 'Why' }], cells);
 }
 
 function rowTable(rows: readonly ReportedRow[], label: string, none = ''): Html {
@@ -202,19 +182,32 @@ function rowTable(rows: readonly ReportedRow[], label: string, none = ''): Html 
         <td>${reason}</td>
       </tr>`,
   );
+  const headings = [
+    ...[{ text: 'Mark' }, { text: 'List, row' }, { text: 'Verdict' }],
+    ...[{ text: 'Of rating', number: true }, { text: 'Why' }],
+  ];
+  return scrolledTable(label, headings, cells);
+}
+
+interface Heading {
+  text: string;
+  number?: boolean;
+}
+
+/** A table that scrolls in its own region where the page is narrow. */
+function scrolledTable(label: string, headings: readonly Heading[], rows: readonly Html[]): Html {
+  const heads = headings.map(({ text, number }) =>
+    number ? html`<th scope="col" class="number">${text}</th>` : html`<th scope="col">${text}</th>`,
+  );
   return html`<div class="scroll" tabindex="0" role="region" aria-label="${label}">
     <table>
       <thead>
         <tr>
-          <th scope="col">Mark</th>
-          <th scope="col">List, row</th>
-          <th scope="col">Verdict</th>
-          <th scope="col" class="number">Of rating</th>
-          <th scope="col">Why</th>
+          ${heads}
         </tr>
       </thead>
       <tbody>
-        ${cells}
+        ${rows}
       </tbody>
     </table>
   </div>`;

@@ -1,3 +1,4 @@
+import { serialDate } from '../../../core/quantity/serialDate.js';
 import { type Area, cellAddress } from '../../../workbook/area.js';
 import { type Content, isErrorConstant, isFormula } from '../../../workbook/content.js';
 import type { Step } from '../../../workbook/write/step.js';
@@ -94,16 +95,11 @@ export function shownContent(content: Content): string {
   return content === null || content === '' ? 'blank' : shortText(String(content));
 }
 
-const serialOfUnixEpoch = 25_569;
-const millisecondsPerDay = 86_400_000;
-
 /** What a cell holds, as a person knows it: a number that shows as a date, as that date. */
 export function shownHeld(content: Content, format: string): string {
   const plain = format.replaceAll(/"[^"]*"|\\.|\[[^\]]*\]/g, '');
   if (typeof content !== 'number' || !/[dy]/i.test(plain)) return shownContent(content);
-  const date = new Date((content - serialOfUnixEpoch) * millisecondsPerDay);
-  const parts = { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' } as const;
-  return `${date.toLocaleDateString('en-GB', parts)} (${content})`;
+  return `${serialDate(content).text} (${content})`;
 }
 
 export function where(area: Area): string {

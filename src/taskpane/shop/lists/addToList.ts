@@ -1,7 +1,7 @@
 import { type CellValue, isBlank } from '../../../core/quantity/cellValue.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { Step } from '../../../workbook/write/step.js';
-import { splitArguments } from '../../../core/shop/shopFormula.js';
+import { splitArguments } from '../../../core/shop/splitArguments.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import type { ReadyShop } from '../readyShop.js';
 import { appendRows, columnAt } from '../sheet/tableCells.js';
@@ -75,6 +75,7 @@ function withArgument(formula: string, key: 'tools' | 'grades', table: string): 
   if (!parts) return undefined;
   const [, start = '', inside = ''] = parts;
   const places = splitArguments(inside);
+  if (!places) return undefined;
   const at = key === 'tools' ? 1 : 2;
   while (places.length <= at) places.push('');
   if (places[at]?.trim() !== '') return undefined;

@@ -77,8 +77,8 @@ describe('what a change will write', () => {
 
 describe('what a cell holds', () => {
   it.each([
-    [46281, 'd-mmm', '16 Sept 2026 (46281)'],
-    [46281, 'm/d/yyyy', '16 Sept 2026 (46281)'],
+    [46281, 'd-mmm', '16 September 2026 (46281)'],
+    [46281, 'm/d/yyyy', '16 September 2026 (46281)'],
     [46281, 'General', '46281'],
     [46281, '0.00" days"', '46281'],
     ['16-Sep', 'd-mmm', '16-Sep'],
