@@ -16,6 +16,12 @@ export const rowFields = [
   { key: 'bendLength', name: 'Bend length', synonyms: [] },
   { key: 'bends', name: 'Bends', synonyms: ['no of bends'] },
   { key: 'finish', name: 'Finish', synonyms: ['coating'] },
+  { key: 'notchAt', name: 'Notch at', synonyms: ['notch place', 'notch location'] },
+  { key: 'clipAt', name: 'Clip at', synonyms: ['clip place', 'clip location'] },
+  { key: 'bendAt', name: 'Bend at', synonyms: ['bend place', 'bend location', 'bend line'] },
+  { key: 'longSide', name: 'Long side', synonyms: ['long point', 'long edge'] },
+  { key: 'miterLeg', name: 'Miter leg', synonyms: ['mitre leg', 'mitered leg'] },
+  { key: 'cutBy', name: 'Cut by', synonyms: ['cutting', 'cut process'] },
   { key: 'press', name: 'Press', synonyms: ['machine'] },
 ] as const;
 
@@ -29,6 +35,10 @@ export const groupFields = [
   { key: 'pitch', name: 'Pitch', synonyms: ['spacing', 'hole spacing'] },
   { key: 'gage', name: 'Gage', synonyms: ['gauge', 'gage line'] },
   { key: 'leg', name: 'Leg', synonyms: ['face'] },
+  { key: 'endKind', name: 'End kind', synonyms: ['end type'] },
+  { key: 'slot', name: 'Slot', synonyms: ['slot direction', 'slots'] },
+  { key: 'holesAt', name: 'Holes at', synonyms: ['hole locations', 'hole positions'] },
+  { key: 'holesBy', name: 'Holes by', synonyms: ['hole process'] },
 ] as const;
 
 export type RowField = (typeof rowFields)[number]['key'];
