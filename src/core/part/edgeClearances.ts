@@ -1,0 +1,61 @@
+import type { ClearanceRange } from './clearanceRange.js';
+import { edgeClearance, edgeClearanceRange } from './edgeClearance.js';
+import type { Edge } from './outline.js';
+import type { Face, PlacedHole } from './part.js';
+import type { Shape } from './shape.js';
+import { type Void, voidsOf } from './void.js';
+
+/** A hole and an edge, in mm, measured as each rule measures. */
+export interface HoleToEdge {
+  /** From the rim of the hole: press practice. */
+  readonly rim: ClearanceRange;
+  /** From the center of the hole: AISC, CSA, AS. */
+  readonly center: ClearanceRange;
+  /** From the nearer center of a slot's end radii: EN. Of any other hole the same as `center`. */
+  readonly endRadius: ClearanceRange;
+}
+
+/**
+ * Measures every hole of a face against every edge of its outline, and hands each pair to `visit`.
+ *
+ * Formula: clearance of the hole, of its center and of a slot's core from the edge; `edgeClearance` decides the sign.
+ * @param face the face with its outline
+ * @param holes the holes of the part; those of other faces are left out
+ * @param visit takes each pair with its clearances in mm
+ * @returns how many pairs were visited: holes of the face times its edges
+ * Valid for outlines of `outlineOf`. Throws what `visit` throws.
+ * @example edgeClearances(face, part.holes, (hole, edge, { rim }) => check(edge.kind, rim.least.distance))
+ * Source: AISC 360-22 J3.4, EN 1993-1-8 Table 3.3 for where they measure from; plane geometry.
+ */
+export function edgeClearances(
+  face: Face,
+  holes: readonly PlacedHole[],
+  visit: (hole: PlacedHole, edge: Edge, clearances: HoleToEdge) => void,
+): number {
+  const voids = voidsOf(face.outline);
+  let visited = 0;
+  for (const hole of holes) {
+    if (hole.face !== face.id) continue;
+    const center = { core: [hole.center], radius: 0 };
+    const { core } = hole.shape;
+    const endRadius = core.length === 2 ? { core, radius: 0 } : undefined;
+    for (const around of voids) {
+      for (const edge of around.edges) {
+        const fromCenter = rangeTo(center, hole, edge, around);
+        visit(hole, edge, {
+          rim: rangeTo(hole.shape, hole, edge, around),
+          center: fromCenter,
+          endRadius: endRadius ? rangeTo(endRadius, hole, edge, around) : fromCenter,
+        });
+        visited++;
+      }
+    }
+  }
+  return visited;
+}
+
+function rangeTo(shape: Shape, { free }: PlacedHole, edge: Edge, around: Void): ClearanceRange {
+  if (free) return edgeClearanceRange(shape, free, edge, around);
+  const least = edgeClearance(shape, edge, around);
+  return { least, most: least.distance };
+}
