@@ -1,0 +1,63 @@
+// What a hole's clearance from one edge is, by the referees.
+import type { Pair } from 'polygon-clipping';
+import type { Cause, Edge } from '../../../src/core/part/outline.js';
+import type { OutlineInput } from '../../../src/core/part/outlineInput.js';
+import { cutAreas, uncut } from './areaReferee.js';
+import type { Grown } from './holeReferee.js';
+import { libraryDistance } from './libraryReferee.js';
+import { signedDistance } from './signedDistance.js';
+
+const outside = 3000;
+
+/** What each boundary and cut of a face takes away, as a polygon that reaches far outside. */
+export interface Taken {
+  cause: Cause;
+  area: readonly Pair[];
+}
+
+export function takenFrom(input: OutlineInput): Taken[] {
+  const [a, b, c, d] = uncut(input);
+  const isMiter = (end: 'left' | 'right') => input[end].miter !== undefined;
+  const sides: Taken[] = [
+    { cause: { is: input.bottom.is }, area: beyond(a, b) },
+    { cause: { is: isMiter('right') ? 'miter right' : 'right end' }, area: beyond(b, c) },
+    { cause: { is: input.top.is }, area: beyond(c, d) },
+    { cause: { is: isMiter('left') ? 'miter left' : 'left end' }, area: beyond(d, a) },
+  ];
+  return [...sides, ...cutAreas(input)];
+}
+
+/** All that lies on the right of a line, as far as any hole. */
+function beyond([ax, ay]: Pair, [bx, by]: Pair): Pair[] {
+  const scale = outside / Math.hypot(bx - ax, by - ay);
+  const [x, y] = [(bx - ax) * scale, (by - ay) * scale];
+  return [
+    [ax - x, ay - y],
+    [bx + x, by + y],
+    [bx + x + y, by + y - x],
+    [ax - x + y, ay - y - x],
+  ];
+}
+
+/** Below 0 minus the least move out of what the edge's cause takes away; else the distance from the edge. */
+export function refereedClearance(
+  grown: Grown,
+  edge: Edge,
+  taken: readonly Taken[],
+  mayOverlap: boolean,
+): number {
+  if (mayOverlap) {
+    const own = taken.find(({ cause }) => cause.is === edge.cause.is && cause.number === edge.cause.number);
+    if (!own) throw new Error(`no such cause: ${edge.cause.is}`);
+    const clear = signedDistance(grown.corners, own.area) - grown.radius;
+    if (clear < -1e-6) return clear;
+  }
+  return libraryDistance(grown.corners, sideOf(edge)) - grown.radius;
+}
+
+export function sideOf({ from, to }: Edge): Pair[] {
+  return [
+    [from.x, from.y],
+    [to.x, to.y],
+  ];
+}
