@@ -37,8 +37,9 @@ function notchOf(chain: readonly Edge[]): Shape {
   if (!first || !last) throw new RangeError('A notch has several edges.');
   const begin = beyond(first.to, first.from);
   const end = beyond(last.from, last.to);
+  const onward = others.length === 1 ? outwardOf(begin, end) : [];
   // The steel lies on the left of the edges, so they run around the notch clockwise.
-  return { core: [begin, ...others.map(({ from }) => from), end].reverse(), radius: 0 };
+  return { core: [begin, ...others.map(({ from }) => from), end, ...onward].reverse(), radius: 0 };
 }
 
 /** Far along the line from one point through another. */
@@ -46,6 +47,13 @@ function beyond(from: Point, through: Point): Point {
   const [x, y] = [through.x - from.x, through.y - from.y];
   const scale = farMm / Math.hypot(x, y);
   return { x: through.x + x * scale, y: through.y + y * scale };
+}
+
+/** Two edges open like a fan; a flat one would end too near at the line between its far ends, so it goes on there. */
+function outwardOf(begin: Point, end: Point): Point[] {
+  const scale = farMm / Math.hypot(end.x - begin.x, end.y - begin.y);
+  const [x, y] = [(end.y - begin.y) * scale, (begin.x - end.x) * scale];
+  return [end, begin].map((point) => ({ x: point.x + x, y: point.y + y }));
 }
 
 /** The signed distance of a shape from a void: above 0 clear of it, below 0 minus the least move out of it. */

@@ -90,7 +90,10 @@ function clipArea(input: OutlineInput, { end, side, alongMm, acrossMm }: Clip, c
   const middle: Pair = [(onEnd[0] + onEdge[0]) / 2, (onEnd[1] + onEdge[1]) / 2];
   return {
     cause,
-    area: [through(middle, onEnd), through(middle, onEdge), through(middle, [cornerX, cornerY])],
+    area: onward(
+      [through(middle, onEnd), through(middle, onEdge)],
+      [cornerX - middle[0], cornerY - middle[1]],
+    ),
     onSides: [
       { side: end, place: onEnd },
       { side, place: onEdge },
@@ -166,5 +169,17 @@ function endArea(input: OutlineInput, notch: Notch, end: End, center: number, ca
 /** From the floor of a notch through its mouth and on. */
 function outward(floor: Pair[], from: Pair, to: Pair): Ring {
   const [first, last] = [floor[0] ?? from, floor.at(-1) ?? to];
-  return [through(first, from), ...floor, through(last, to)];
+  const ring = [through(first, from), ...floor, through(last, to)];
+  return floor.length > 1
+    ? ring
+    : onward(ring, [from[0] - first[0] + to[0] - first[0], from[1] - first[1] + to[1] - first[1]]);
+}
+
+/** Closed far outside: from the last place and from the first, at right angles to the line between them, outward. */
+function onward(ring: Ring, [outX, outY]: Pair): Ring {
+  const [[ax, ay], [bx, by]] = [ring[0] ?? [0, 0], ring.at(-1) ?? [0, 0]];
+  const scale = outside / Math.hypot(bx - ax, by - ay);
+  const [x, y] = [(by - ay) * scale, (ax - bx) * scale];
+  const sign = Math.sign(outX * x + outY * y);
+  return [...ring, [bx + sign * x, by + sign * y], [ax + sign * x, ay + sign * y]];
 }

@@ -6,11 +6,10 @@ import type { Edge, Outline } from '../../../src/core/part/outline.js';
 import { outlineOf } from '../../../src/core/part/outlineOf.js';
 import type { PlacedHole } from '../../../src/core/part/part.js';
 import { areaOf, fits, left } from './areaReferee.js';
-import { refereedClearance, sideOf, type Taken, takenFrom } from './edgeReferee.js';
+import { refereedClearance, type Taken, takenFrom } from './edgeReferee.js';
 import { type Grown, grownHole } from './holeReferee.js';
 import { libraryContains } from './libraryReferee.js';
 import type { GivenFace, GivenHole } from './randomPart.js';
-import { signedDistance } from './signedDistance.js';
 import { require, requireSpan, type Tally, toleranceMm } from './verdict.js';
 
 /** Holds a face and the holes in it (`placed` stand in the order of `given`) against the referees. */
@@ -84,8 +83,8 @@ function checkEdge(
     const { least, most } = clearances[measure];
     const shape = shapes[measure];
     const what = () => `${measure} of ${JSON.stringify(about.given)} to ${JSON.stringify(edge)}`;
-    const bySearch = () => signedDistance(shape.corners, sideOf(edge)) - shape.radius;
-    tally.agree(least.distance, refereedClearance(shape, edge, taken, about.mayOverlap), bySearch, what);
+    const { distance, bySearch } = refereedClearance(shape, edge, taken, about.mayOverlap);
+    tally.agree(least.distance, distance, bySearch, what);
     require(most === least.distance, what);
     requireSpan(least, what);
     tally.counts.distances++;

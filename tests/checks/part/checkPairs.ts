@@ -53,7 +53,8 @@ function allPairs(placed: readonly PlacedHole[], grown: Map<PlacedHole, Grown>):
         const [one, other] = [grown.get(a) as Grown, grown.get(b) as Grown];
         const radii = one.radius + other.radius;
         const cores = libraryDistance(one.corners, other.corners);
-        const bySearch = () => signedDistance(one.corners, other.corners) - radii;
+        let searched: number | undefined;
+        const bySearch = () => (searched ??= signedDistance(one.corners, other.corners) - radii);
         return {
           a,
           b,

@@ -39,20 +39,30 @@ function beyond([ax, ay]: Pair, [bx, by]: Pair): Pair[] {
   ];
 }
 
+/** What the library says, or the search by directions where the library has no number. */
+export interface Refereed {
+  distance: number;
+  bySearch: () => number;
+}
+
 /** Below 0 minus the least move out of what the edge's cause takes away; else the distance from the edge. */
 export function refereedClearance(
-  grown: Grown,
+  { corners, radius }: Grown,
   edge: Edge,
   taken: readonly Taken[],
   mayOverlap: boolean,
-): number {
+): Refereed {
   if (mayOverlap) {
     const own = taken.find(({ cause }) => cause.is === edge.cause.is && cause.number === edge.cause.number);
     if (!own) throw new Error(`no such cause: ${edge.cause.is}`);
-    const clear = signedDistance(grown.corners, own.area) - grown.radius;
-    if (clear < -1e-6) return clear;
+    const distance = signedDistance(corners, own.area, radius) - radius;
+    if (distance < -1e-6) return { distance, bySearch: () => distance };
   }
-  return libraryDistance(grown.corners, sideOf(edge)) - grown.radius;
+  const side = sideOf(edge);
+  return {
+    distance: libraryDistance(corners, side) - radius,
+    bySearch: () => signedDistance(corners, side) - radius,
+  };
 }
 
 export function sideOf({ from, to }: Edge): Pair[] {

@@ -1,37 +1,42 @@
 // A referee of its own for gaps and depths of overlap: it tries directions, and knows nothing of sides.
 import type { Pair } from 'polygon-clipping';
 
-const directions = 720;
-const zoom = 24;
-const levels = 7;
+const coarse = 360;
+const zoom = 16;
+const levels = 11;
+const mostPeaks = 12;
 
 /**
  * The signed distance of two convex sets given by their corners: the widest gap any direction shows. Sets that are
  * apart show their distance in the direction of their nearest places; of sets that overlap the widest gap is minus the
- * least move that parts them. Every direction that shows more than its neighbors is looked at more closely.
+ * least move that parts them. Every direction that shows more than its neighbors is looked at more closely. Where
+ * directions show more than `enough`, that is what is given.
  */
-export function signedDistance(a: readonly Pair[], b: readonly Pair[]): number {
-  const gap = (angle: number) => gapIn(a, b, Math.cos(angle), Math.sin(angle));
-  let step = (2 * Math.PI) / directions;
-  let found = peaks(
-    gap,
-    Array.from({ length: directions + 2 }, (_, at) => at * step),
-  );
+export function signedDistance(a: readonly Pair[], b: readonly Pair[], enough = Infinity): number {
+  let step = (2 * Math.PI) / coarse;
+  let peaks: Peak[] = [];
+  let widest = findPeaks(peaks, a, b, 0, step, coarse + 2);
+  if (widest > enough) return widest;
+  const size = sizeOf(a, b);
   for (let level = 0; level < levels; level++) {
     const finer = (2 * step) / zoom;
-    found = found.flatMap(({ angle }) =>
-      peaks(
-        gap,
-        Array.from({ length: zoom + 3 }, (_, at) => angle - step - finer + at * finer),
-      ),
-    );
+    const found: Peak[] = [];
+    let best = -Infinity;
+    for (const { angle } of peaks) {
+      best = Math.max(best, findPeaks(found, a, b, angle - step - finer, finer, zoom + 3));
+    }
     // What lies far below the best cannot rise above it: the gap changes by no more than size times angle.
-    const best = Math.max(...found.map((peak) => peak.value));
-    const reach = sizeOf(a, b) * finer * 2;
-    found = found.filter((peak) => peak.value >= best - reach).slice(0, 40);
+    peaks = highest(found, best - size * finer * 2);
+    widest = Math.max(widest, best);
     step = finer;
   }
-  return Math.max(...found.map(({ value }) => value));
+  return widest;
+}
+
+/** A smooth top is flat when seen from near, and every angle on it a peak by rounding: few of them are enough. */
+function highest(peaks: Peak[], least: number): Peak[] {
+  const kept = peaks.filter(({ value }) => value >= least);
+  return kept.length <= mostPeaks ? kept : kept.sort((a, b) => b.value - a.value).slice(0, mostPeaks);
 }
 
 interface Peak {
@@ -39,24 +44,42 @@ interface Peak {
   value: number;
 }
 
-/** The angles that show no less than both neighbors; the first and the last have none and are left out. */
-function peaks(gap: (angle: number) => number, angles: readonly number[]): Peak[] {
-  const values = angles.map(gap);
-  return angles.flatMap((angle, at) => {
-    const [before, value, after] = [values[at - 1], values[at], values[at + 1]];
-    if (before === undefined || value === undefined || after === undefined) return [];
-    return value >= before && value >= after ? [{ angle, value }] : [];
-  });
+/** Adds the angles that show no less than both neighbors, but for the first and the last; gives the widest gap. */
+function findPeaks(
+  peaks: Peak[],
+  a: readonly Pair[],
+  b: readonly Pair[],
+  from: number,
+  step: number,
+  count: number,
+): number {
+  let [before, value, best] = [NaN, NaN, -Infinity];
+  for (let at = 0; at < count; at++) {
+    const next = gapIn(a, b, Math.cos(from + at * step), Math.sin(from + at * step));
+    if (value > before && value >= next) peaks.push({ angle: from + (at - 1) * step, value });
+    before = value;
+    value = next;
+    if (next > best) best = next;
+  }
+  return best;
 }
 
 function gapIn(a: readonly Pair[], b: readonly Pair[], x: number, y: number): number {
   let most = -Infinity;
-  for (const [px, py] of a) most = Math.max(most, px * x + py * y);
+  for (const corner of a) {
+    const along = corner[0] * x + corner[1] * y;
+    if (along > most) most = along;
+  }
   let least = Infinity;
-  for (const [px, py] of b) least = Math.min(least, px * x + py * y);
+  for (const corner of b) {
+    const along = corner[0] * x + corner[1] * y;
+    if (along < least) least = along;
+  }
   return least - most;
 }
 
 function sizeOf(a: readonly Pair[], b: readonly Pair[]): number {
-  return Math.max(...a.flatMap(([ax, ay]) => b.map(([bx, by]) => Math.hypot(bx - ax, by - ay))));
+  let size = 0;
+  for (const [ax, ay] of a) for (const [bx, by] of b) size = Math.max(size, Math.hypot(bx - ax, by - ay));
+  return size;
 }
