@@ -23,10 +23,11 @@ type Core = readonly Point[];
  */
 export function coreGap(a: Core, b: Core): CoreGap {
   const axis = { separation: -Infinity, nx: 0, ny: 1 };
-  if (a.length === 1 && b.length === 1) return nearest(a, b, axis);
   widest(a, b, 1, axis);
   if (axis.separation <= 0) widest(b, a, -1, axis);
-  return axis.separation > 0 ? nearest(a, b, axis) : deepest(a, b, axis);
+  // Two points have no axis.
+  const apart = axis.separation > 0 || axis.separation === -Infinity;
+  return apart ? nearest(a, b, axis) : deepest(a, b, axis);
 }
 
 interface Axis {

@@ -1,8 +1,9 @@
 import { type Clearance, clearance } from './clearance.js';
 import type { ClearanceRange } from './clearanceRange.js';
+import type { Freedom } from './freedom.js';
 import type { Edge } from './outline.js';
 import type { Point } from './point.js';
-import { type Box, cornersOf, type Shape, sweep, translate } from './shape.js';
+import { type Shape, translate } from './shape.js';
 import { toleranceMm } from './tolerance.js';
 import { clearOf, type Void } from './void.js';
 
@@ -23,38 +24,38 @@ export function edgeClearance(shape: Shape, edge: Edge, around: Void): Clearance
 }
 
 /**
- * What {@link edgeClearance} may be wherever the center lies in a box: `least` is that of the swept shape. `most` is
- * exact at a single edge, and an upper bound at a notch that some of the corners of the box put the shape into.
+ * What {@link edgeClearance} may be wherever a shape lies in its freedom: `least` is that of the swept shape. `most` is
+ * exact at a single edge, and an upper bound at a notch that some of the outermost places lie in.
  */
-export function edgeClearanceRange(shape: Shape, free: Box, edge: Edge, around: Void): ClearanceRange {
-  const least = edgeClearance(sweep(shape, free), edge, around);
-  const corners = cornersOf(free).map((offset) => {
-    const moved = translate(shape, offset.x, offset.y);
-    return { offset, moved, clearMm: clearOf(around, moved).distance };
-  });
-  // The distance from a void is a convex function of the place: if no corner is clear of it, no place is.
-  const inVoid = Math.max(...corners.map(({ clearMm }) => clearMm));
-  if (inVoid < -toleranceMm) return { least, most: inVoid };
+export function edgeClearanceRange(freedom: Freedom, edge: Edge, around: Void): ClearanceRange {
+  const least = edgeClearance(freedom.swept, edge, around);
+  const inVoid = freedom.outermost.map(({ shape }) => clearOf(around, shape).distance);
+  // The distance from a void is a convex function of the place: if no outermost place is clear of it, none is.
+  if (inVoid.every(reachesIn)) return { least, most: Math.max(...inVoid) };
   const segment = segmentOf(edge);
-  const clear = around.notch ? corners : corners.filter(({ clearMm }) => clearMm >= -toleranceMm);
-  const places = clear.map(({ moved }) => moved);
-  if (!around.notch) places.push(...onLine(shape, corners));
-  return { least, most: Math.max(...places.map((place) => clearance(place, segment).distance)) };
+  let most = -Infinity;
+  for (const [at, { shape }] of freedom.outermost.entries()) {
+    if (!around.notch && reachesIn(inVoid[at] as number)) continue;
+    most = Math.max(most, clearance(shape, segment).distance);
+  }
+  if (around.notch || !inVoid.some(reachesIn)) return { least, most };
+  for (const shape of onLine(freedom, inVoid)) most = Math.max(most, clearance(shape, segment).distance);
+  return { least, most };
 }
 
-interface Corner {
-  offset: Point;
-  clearMm: number;
+function reachesIn(clearMm: number): boolean {
+  return clearMm < -toleranceMm;
 }
 
 /** The shape where the boundary of its freedom crosses into a half plane: the part that is clear ends there. */
-function onLine(shape: Shape, corners: readonly Corner[]): Shape[] {
-  return corners.flatMap((a, at) => {
-    const b = corners[(at + 1) % corners.length] as Corner;
-    if (a.clearMm < -toleranceMm === b.clearMm < -toleranceMm) return [];
-    const share = (a.clearMm + toleranceMm) / (a.clearMm - b.clearMm);
-    const [dx, dy] = [b.offset.x - a.offset.x, b.offset.y - a.offset.y];
-    return [translate(shape, a.offset.x + share * dx, a.offset.y + share * dy)];
+function onLine({ shape, outermost }: Freedom, inVoid: readonly number[]): Shape[] {
+  return outermost.flatMap(({ offset: a }, at) => {
+    const next = (at + 1) % outermost.length;
+    const b = outermost[next]?.offset ?? a;
+    const [clearA, clearB] = [inVoid[at] as number, inVoid[next] as number];
+    if (reachesIn(clearA) === reachesIn(clearB)) return [];
+    const share = (clearA + toleranceMm) / (clearA - clearB);
+    return [translate(shape, a.x + share * (b.x - a.x), a.y + share * (b.y - a.y))];
   });
 }
 

@@ -1,8 +1,9 @@
 import type { ClearanceRange } from './clearanceRange.js';
 import { edgeClearance, edgeClearanceRange } from './edgeClearance.js';
+import { freedomOf } from './freedom.js';
 import type { Edge } from './outline.js';
 import type { Face, PlacedHole } from './part.js';
-import type { Shape } from './shape.js';
+import type { Box, Shape } from './shape.js';
 import { type Void, voidsOf } from './void.js';
 
 /** A hole and an edge, in mm, measured as each rule measures. */
@@ -36,16 +37,17 @@ export function edgeClearances(
   let visited = 0;
   for (const hole of holes) {
     if (hole.face !== face.id) continue;
-    const center = { core: [hole.center], radius: 0 };
     const { core } = hole.shape;
-    const endRadius = core.length === 2 ? { core, radius: 0 } : undefined;
+    const rim = measureOf(hole.shape, hole.free);
+    const center = measureOf({ core: [hole.center], radius: 0 }, hole.free);
+    const endRadius = core.length === 2 ? measureOf({ core, radius: 0 }, hole.free) : undefined;
     for (const around of voids) {
       for (const edge of around.edges) {
-        const fromCenter = rangeTo(center, hole, edge, around);
+        const fromCenter = center(edge, around);
         visit(hole, edge, {
-          rim: rangeTo(hole.shape, hole, edge, around),
+          rim: rim(edge, around),
           center: fromCenter,
-          endRadius: endRadius ? rangeTo(endRadius, hole, edge, around) : fromCenter,
+          endRadius: endRadius?.(edge, around) ?? fromCenter,
         });
         visited++;
       }
@@ -54,8 +56,13 @@ export function edgeClearances(
   return visited;
 }
 
-function rangeTo(shape: Shape, { free }: PlacedHole, edge: Edge, around: Void): ClearanceRange {
-  if (free) return edgeClearanceRange(shape, free, edge, around);
-  const least = edgeClearance(shape, edge, around);
-  return { least, most: least.distance };
+function measureOf(shape: Shape, free: Box | undefined): (edge: Edge, around: Void) => ClearanceRange {
+  if (free) {
+    const freedom = freedomOf(shape, free);
+    return (edge, around) => edgeClearanceRange(freedom, edge, around);
+  }
+  return (edge, around) => {
+    const least = edgeClearance(shape, edge, around);
+    return { least, most: least.distance };
+  };
 }

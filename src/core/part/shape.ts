@@ -27,7 +27,9 @@ export function translate(shape: Shape, x: number, y: number): Shape {
 export function sweep(shape: Shape, free: Box): Shape {
   const offsets = cornersOf(free);
   const everywhere = offsets.flatMap(({ x, y }) => translate(shape, x, y).core);
-  return { core: convexHull(everywhere), radius: shape.radius };
+  // A point sweeps the box itself, whose corners already run counter-clockwise.
+  const core = shape.core.length === 1 ? everywhere : convexHull(everywhere);
+  return { core, radius: shape.radius };
 }
 
 /** The corners of a box: one of a point, two of a segment, four of a rectangle. */

@@ -1,7 +1,8 @@
 // What is left of a face, by a polygon clipper: the uncut face less each cut. It starts from the input alone.
-import clipper, { type MultiPolygon, type Pair, type Ring } from 'polygon-clipping';
+import type { MultiPolygon, Pair, Ring } from 'polygon-clipping';
 import type { Cause } from '../../../src/core/part/outline.js';
 import type { Clip, End, Notch, OutlineInput, Side } from '../../../src/core/part/outlineInput.js';
+import { shared, without } from './clipper.js';
 
 /** A clip or notch: what it takes away (reaching out of the face), and the corners that must lie in the steel. */
 export interface CutArea {
@@ -45,16 +46,19 @@ export function fits(input: OutlineInput): boolean {
   if (b[0] - a[0] < 0 || c[0] - d[0] < 0) return false;
   const cuts = cutAreas(input);
   if (!cuts.every((cut) => liesIn(input, cut))) return false;
-  const removed = cuts.map(({ area }) => clipper.intersection([[a, b, c, d]], [area]));
+  const removed = cuts.map(({ area }) => shared([[a, b, c, d]], [area]));
   const apart = removed.every((one, at) =>
-    removed.slice(at + 1).every((other) => areaOf(clipper.intersection(one, other)) === 0),
+    removed.slice(at + 1).every((other) => areaOf(shared(one, other)) === 0),
   );
   return apart && left(input).length === 1;
 }
 
 /** The face less its cuts. */
 export function left(input: OutlineInput): MultiPolygon {
-  return clipper.difference([uncut(input)], ...cutAreas(input).map(({ area }) => [area]));
+  return without(
+    [uncut(input)],
+    cutAreas(input).map(({ area }) => [area]),
+  );
 }
 
 export function areaOf(polygons: MultiPolygon): number {

@@ -1,14 +1,15 @@
 // One face: its outline against the clipper, its holes against the library and the search by directions.
-import clipper, { type Pair, type Ring } from 'polygon-clipping';
+import type { Pair, Ring } from 'polygon-clipping';
 import { edgeClearances, type HoleToEdge } from '../../../src/core/part/edgeClearances.js';
 import { overhangMm } from '../../../src/core/part/inside.js';
-import type { Edge, Outline } from '../../../src/core/part/outline.js';
+import type { CauseKind, Edge, Outline } from '../../../src/core/part/outline.js';
+import type { OutlineInput } from '../../../src/core/part/outlineInput.js';
 import { outlineOf } from '../../../src/core/part/outlineOf.js';
 import type { PlacedHole } from '../../../src/core/part/part.js';
 import { areaOf, fits, left } from './areaReferee.js';
 import { refereedClearance, type Taken, takenFrom } from './edgeReferee.js';
 import { type Grown, grownHole } from './holeReferee.js';
-import { libraryContains } from './libraryReferee.js';
+import { libraryContains, libraryDistance } from './libraryReferee.js';
 import type { GivenFace, GivenHole } from './randomPart.js';
 import { require, requireSpan, type Tally, toleranceMm } from './verdict.js';
 
@@ -29,6 +30,7 @@ export function checkFace(
   tally.counts.fit++;
   const ring = ringOf(face, outline, what);
   const taken = takenFrom(face.input);
+  for (const edge of outline.edges) checkCause(face.input, edge, taken, what);
   const holes = new Map(placed.map((hole, at) => [hole, aboutHole(given[at] as GivenHole, ring)]));
   const visited = edgeClearances(
     { id: face.id, widthMm: face.input.widthMm, thicknessMm: 10, outline },
@@ -42,6 +44,28 @@ export function checkFace(
   const own = [...holes].filter(([hole]) => hole.face === face.id);
   require(visited === outline.edges.length * own.length, () => `${visited} visited of ${what()}`);
   for (const [hole, about] of own) checkContained(outline, ring, hole, about);
+}
+
+/** An edge borders on what its cause takes away, and is of the kind that was given with it. */
+function checkCause(input: OutlineInput, edge: Edge, taken: readonly Taken[], what: () => string): void {
+  const { from, to, cause, kind } = edge;
+  const middle: Pair = [(from.x + to.x) / 2, (from.y + to.y) / 2];
+  const borders = taken.find((each) => each.cause.is === cause.is && each.cause.number === cause.number);
+  require(borders !== undefined && libraryDistance([middle], borders.area) <= toleranceMm, what);
+  const at = (cause.number ?? 0) - 1;
+  const kinds: Record<CauseKind, Edge['kind'] | undefined> = {
+    'bottom edge': input.bottom.kind,
+    heel: input.bottom.kind,
+    'top edge': input.top.kind,
+    toe: input.top.kind,
+    'left end': input.left.kind,
+    'miter left': input.left.kind,
+    'right end': input.right.kind,
+    'miter right': input.right.kind,
+    clip: input.clips?.[at]?.kind,
+    notch: input.notches?.[at]?.kind,
+  };
+  require(kind === kinds[cause.is], what);
 }
 
 interface AboutHole {
@@ -118,13 +142,18 @@ function inset({ corners, radius }: Grown, { center }: GivenHole): Grown {
   return { corners: nearer, radius };
 }
 
-/** The clipper's ring, once our outline covers the same area. */
+/** The clipper's ring, once our outline has the same corners and covers the same area. */
 function ringOf({ input }: GivenFace, { edges }: Outline, what: () => string): Ring {
   const ours = edges.map(({ from }): Pair => [from.x, from.y]);
   const theirs = left(input);
   const ring = theirs[0]?.[0];
   if (!ring || theirs.flat().length !== 1) throw new Error(`more or less than one piece: ${what()}`);
-  require(areaOf([[ours]]) > 0, what);
-  require(Math.abs(areaOf(clipper.xor([ours], theirs))) <= toleranceMm, what);
+  require(Math.abs(areaOf([[ours]]) - areaOf(theirs)) <= toleranceMm * areaOf(theirs), what);
+  require(ours.every((corner) => isCorner(corner, ring)) &&
+    ring.every((corner) => isCorner(corner, ours)), what);
   return ring;
+}
+
+function isCorner([x, y]: Pair, ring: Ring): boolean {
+  return ring.some(([cornerX, cornerY]) => Math.hypot(cornerX - x, cornerY - y) <= toleranceMm);
 }

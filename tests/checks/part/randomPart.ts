@@ -11,6 +11,7 @@ import type {
 } from '../../../src/core/part/outlineInput.js';
 import type { FaceId } from '../../../src/core/part/part.js';
 import type { Point } from '../../../src/core/part/point.js';
+import type { EdgeKind } from '../../../src/core/rule/edgeDistance.js';
 import type { Hole } from '../../../src/core/tooling/hole.js';
 import type { Random } from './random.js';
 
@@ -89,7 +90,7 @@ function randomClip(random: Random): Clip {
     side: random.pick(['bottom', 'top']),
     alongMm: random.between(5, 60),
     acrossMm: random.between(5, 60),
-    kind: 'sheared',
+    kind: random.pick<EdgeKind>(['sheared', 'machine cut']),
   };
 }
 
@@ -105,7 +106,7 @@ function randomNotch(random: Random, lengthMm: number, widthMm: number): Notch {
     ]),
     widthMm: random.between(5, 60),
     depthMm: random.between(5, 50),
-    kind: 'sheared',
+    kind: random.pick<EdgeKind>(['sheared', 'machine cut']),
   };
 }
 
