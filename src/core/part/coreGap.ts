@@ -77,7 +77,8 @@ function nearest(a: Core, b: Core, axis: Axis): CoreGap {
   const side = { x: found.sideX, y: found.sideY };
   const [pointA, pointB] = found.square < fromB ? [side, corner] : [corner, side];
   const distance = Math.sqrt(found.square);
-  if (distance === 0) return { distance, nx: axis.nx, ny: axis.ny, a: pointA, b: pointB };
+  // Two places this near show no direction: rounding would decide it.
+  if (distance <= toleranceMm) return { distance, nx: axis.nx, ny: axis.ny, a: pointA, b: pointB };
   const nx = (pointB.x - pointA.x) / distance;
   const ny = (pointB.y - pointA.y) / distance;
   return { distance, nx, ny, a: pointA, b: pointB };

@@ -1,0 +1,318 @@
+import { describe, expect, it } from 'vitest';
+import type { Notch, OutlineInput } from '../../../src/core/part/outlineInput.js';
+import { outlineOf } from '../../../src/core/part/outlineOf.js';
+import { outlineFor, plateInput } from '../../support/face.js';
+
+const miter = (degrees: number, long: 'bottom' | 'top') =>
+  ({ kind: 'sheared', miter: { rad: (degrees * Math.PI) / 180, long } }) as const;
+const clip = (
+  alongMm: number,
+  acrossMm: number,
+  end: 'left' | 'right' = 'left',
+  side: 'bottom' | 'top' = 'bottom',
+) => ({ end, side, alongMm, acrossMm, kind: 'sheared' }) as const;
+const notch = (
+  place: Notch['place'],
+  widthMm = 40,
+  depthMm = 30,
+  shape: Notch['shape'] = 'rectangle',
+): Notch => ({ shape, place, widthMm, depthMm, kind: 'sheared' });
+const corners = (changes: Partial<OutlineInput>) =>
+  outlineFor(changes).edges.map(({ from }) => [
+    Math.round(from.x * 1e6) / 1e6,
+    Math.round(from.y * 1e6) / 1e6,
+  ]);
+const causes = (changes: Partial<OutlineInput>) =>
+  outlineFor(changes).edges.map(({ cause }) => (cause.number ? `${cause.is} ${cause.number}` : cause.is));
+const problem = (changes: Partial<OutlineInput>) => {
+  const outline = outlineOf(plateInput(changes));
+  return 'problem' in outline ? outline : undefined;
+};
+
+describe('the outline of a face', () => {
+  it('is the rectangle, each edge with its cause and kind', () => {
+    expect(outlineFor().edges).toEqual([
+      { from: { x: 0, y: 0 }, to: { x: 300, y: 0 }, cause: { is: 'bottom edge' }, kind: 'rolled' },
+      { from: { x: 300, y: 0 }, to: { x: 300, y: 100 }, cause: { is: 'right end' }, kind: 'sheared' },
+      { from: { x: 300, y: 100 }, to: { x: 0, y: 100 }, cause: { is: 'top edge' }, kind: 'rolled' },
+      { from: { x: 0, y: 100 }, to: { x: 0, y: 0 }, cause: { is: 'left end' }, kind: 'sheared' },
+    ]);
+  });
+
+  it('names heel and toe of a leg, and gives the heel no free edge', () => {
+    const { edges } = outlineFor({
+      bottom: { is: 'heel', kind: 'none' },
+      top: { is: 'toe', kind: 'rolled' },
+    });
+    expect(edges.map(({ cause, kind }) => `${cause.is}: ${kind}`)).toEqual([
+      'heel: none',
+      'right end: sheared',
+      'toe: rolled',
+      'left end: sheared',
+    ]);
+  });
+
+  it('keeps the length at the long point of a miter', () => {
+    expect(corners({ left: miter(45, 'bottom'), right: miter(45, 'top') })).toEqual([
+      [0, 0],
+      [200, 0],
+      [300, 100],
+      [100, 100],
+    ]);
+    expect(causes({ left: miter(45, 'bottom'), right: miter(0, 'top') })).toEqual([
+      'bottom edge',
+      'right end',
+      'top edge',
+      'miter left',
+    ]);
+  });
+
+  it('lets two miters meet in a point: a triangle is a part with three sides', () => {
+    const triangle = { lengthMm: 200, left: miter(45, 'bottom'), right: miter(45, 'bottom') };
+    expect(corners(triangle)).toEqual([
+      [0, 0],
+      [200, 0],
+      [100, 100],
+    ]);
+    expect(causes(triangle)).toEqual(['bottom edge', 'miter right', 'miter left']);
+  });
+
+  it('cuts a corner off from edge to end', () => {
+    expect(corners({ clips: [clip(20, 30)] })).toEqual([
+      [0, 30],
+      [20, 0],
+      [300, 0],
+      [300, 100],
+      [0, 100],
+    ]);
+    expect(causes({ clips: [clip(20, 30, 'right', 'top'), clip(20, 30)] })).toEqual([
+      'clip 2',
+      'bottom edge',
+      'right end',
+      'clip 1',
+      'top edge',
+      'left end',
+    ]);
+  });
+
+  it('measures a clip on a miter along the long edge and across the face', () => {
+    expect(corners({ left: miter(45, 'bottom'), clips: [clip(20, 30)] })[0]).toEqual([30, 30]);
+    expect(corners({ left: miter(45, 'bottom'), clips: [clip(20, 30, 'left', 'top')] }).slice(-2)).toEqual([
+      [120, 100],
+      [70, 70],
+    ]);
+  });
+
+  it('cuts notches at corners, in edges and in ends, rectangles and vees', () => {
+    expect(corners({ notches: [notch({ at: 'corner', end: 'right', side: 'bottom' })] }).slice(1, 4)).toEqual(
+      [
+        [260, 0],
+        [260, 30],
+        [300, 30],
+      ],
+    );
+    expect(corners({ notches: [notch({ at: 'edge', side: 'top', centerMm: 100 })] }).slice(3, 7)).toEqual([
+      [120, 100],
+      [120, 70],
+      [80, 70],
+      [80, 100],
+    ]);
+    expect(
+      corners({ notches: [notch({ at: 'edge', side: 'bottom', centerMm: 100 }, 40, 30, 'vee')] }).slice(1, 4),
+    ).toEqual([
+      [80, 0],
+      [100, 30],
+      [120, 0],
+    ]);
+    expect(corners({ notches: [notch({ at: 'end', end: 'left', centerMm: 50 })] }).slice(4)).toEqual([
+      [0, 70],
+      [30, 70],
+      [30, 30],
+      [0, 30],
+    ]);
+    expect(
+      corners({ notches: [notch({ at: 'corner', end: 'left', side: 'bottom' }, 20, 30, 'vee')] }),
+    ).toEqual(corners({ clips: [clip(20, 30)] }));
+  });
+
+  it('measures a notch in a miter from the end at its middle', () => {
+    const inMiter = corners({
+      left: miter(45, 'bottom'),
+      notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 20, 30)],
+    });
+    expect(inMiter.slice(4)).toEqual([
+      [60, 60],
+      [80, 60],
+      [80, 40],
+      [40, 40],
+    ]);
+  });
+
+  it('reads a rectangle that begins at the end of its edge as a notch at the corner', () => {
+    const corner = notch({ at: 'corner', end: 'left', side: 'bottom' });
+    expect(corners({ notches: [notch({ at: 'edge', side: 'bottom', centerMm: 20 })] })).toEqual(
+      corners({ notches: [corner] }),
+    );
+    expect(corners({ notches: [notch({ at: 'end', end: 'left', centerMm: 15 }, 30, 40)] })).toEqual(
+      corners({ notches: [corner] }),
+    );
+  });
+});
+
+describe('cuts that leave no part', () => {
+  it.each<[string, Partial<OutlineInput>, object | undefined]>([
+    [
+      'miters on one side that need more than the length',
+      { lengthMm: 150, left: miter(45, 'top'), right: miter(45, 'top') },
+      { problem: 'miters meet', cause: { is: 'miter left' }, otherCause: { is: 'miter right' } },
+    ],
+    [
+      'parallel miters need the length only once',
+      { lengthMm: 150, left: miter(45, 'bottom'), right: miter(45, 'top') },
+      undefined,
+    ],
+    [
+      'parallel miters longer than the part',
+      { lengthMm: 99, left: miter(45, 'bottom'), right: miter(45, 'top') },
+      { problem: 'miters meet' },
+    ],
+    [
+      'one miter longer than the part',
+      { lengthMm: 99, left: miter(45, 'bottom') },
+      { problem: 'miters meet', otherCause: { is: 'right end' } },
+    ],
+    [
+      'two parallel miters as long as the part leave a line',
+      { lengthMm: 100, left: miter(45, 'bottom'), right: miter(45, 'top') },
+      { problem: 'miters meet' },
+    ],
+    [
+      'a notch as deep as the part is wide',
+      { notches: [notch({ at: 'edge', side: 'top', centerMm: 100 }, 40, 100)] },
+      { problem: 'cut too deep', cause: { is: 'notch', number: 1 }, neededMm: 100, availableMm: 100 },
+    ],
+    [
+      'a notch almost as deep',
+      { notches: [notch({ at: 'edge', side: 'top', centerMm: 100 }, 40, 99.99)] },
+      undefined,
+    ],
+    [
+      'a corner notch as deep as the part is wide',
+      { notches: [notch({ at: 'corner', end: 'left', side: 'top' }, 40, 100)] },
+      { problem: 'cut too deep', neededMm: 100, availableMm: 100 },
+    ],
+    [
+      'a notch in an end longer than the part',
+      { notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 40, 301)] },
+      { problem: 'cut too deep', neededMm: 301, availableMm: 300 },
+    ],
+    [
+      'a clip as long as the part',
+      { clips: [clip(300, 20)] },
+      { problem: 'cut off the edge', cause: { is: 'clip', number: 1 }, neededMm: 300, availableMm: 300 },
+    ],
+    [
+      'a clip as deep as the part',
+      { clips: [clip(30, 100)] },
+      { problem: 'cut too deep', cause: { is: 'clip', number: 1 } },
+    ],
+    [
+      'two clips that meet on an edge',
+      { clips: [clip(150, 20), clip(150, 20, 'right')] },
+      { problem: 'cuts meet', neededMm: 300, availableMm: 300 },
+    ],
+    ['two clips that leave a little', { clips: [clip(150, 20), clip(149.99, 20, 'right')] }, undefined],
+    [
+      'two clips that meet on an end',
+      { clips: [clip(20, 50), clip(20, 50, 'left', 'top')] },
+      { problem: 'cuts meet', cause: { is: 'clip', number: 2 }, otherCause: { is: 'clip', number: 1 } },
+    ],
+    [
+      'two cuts at one corner',
+      { clips: [clip(20, 20)], notches: [notch({ at: 'corner', end: 'left', side: 'bottom' })] },
+      { problem: 'cuts meet', cause: { is: 'clip', number: 1 }, otherCause: { is: 'notch', number: 1 } },
+    ],
+    [
+      'notches at opposite corners through each other',
+      {
+        lengthMm: 100,
+        notches: [
+          notch({ at: 'corner', end: 'left', side: 'bottom' }, 60, 60),
+          notch({ at: 'corner', end: 'right', side: 'top' }, 60, 60),
+        ],
+      },
+      { problem: 'cuts meet', cause: { is: 'notch', number: 1 }, otherCause: { is: 'notch', number: 2 } },
+    ],
+    [
+      'a notch beyond the end of its edge',
+      { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 290 })] },
+      { problem: 'cut off the edge', neededMm: 310, availableMm: 300 },
+    ],
+    [
+      'a notch beside the part, with one side at its end',
+      { notches: [notch({ at: 'edge', side: 'bottom', centerMm: -20 })] },
+      { problem: 'cut off the edge' },
+    ],
+    [
+      'a notch into a clip',
+      { clips: [clip(90, 20)], notches: [notch({ at: 'edge', side: 'bottom', centerMm: 100 })] },
+      { problem: 'cuts meet', cause: { is: 'clip', number: 1 }, otherCause: { is: 'notch', number: 1 } },
+    ],
+    [
+      'two notches side by side',
+      { notches: [100, 140].map((centerMm) => notch({ at: 'edge', side: 'bottom', centerMm })) },
+      { problem: 'cuts meet', neededMm: 80, availableMm: 80 },
+    ],
+    [
+      'notches from both edges that meet in the middle',
+      {
+        notches: (['bottom', 'top'] as const).map((side) =>
+          notch({ at: 'edge', side, centerMm: 100 }, 40, 50),
+        ),
+      },
+      { problem: 'cuts meet', cause: { is: 'notch', number: 1 }, otherCause: { is: 'notch', number: 2 } },
+    ],
+    [
+      'notches from both edges beside each other',
+      {
+        notches: (['bottom', 'top'] as const).map((side, at) =>
+          notch({ at: 'edge', side, centerMm: 100 + 41 * at }, 40, 60),
+        ),
+      },
+      undefined,
+    ],
+    [
+      'a notch that runs into a miter',
+      { left: miter(45, 'bottom'), notches: [notch({ at: 'edge', side: 'bottom', centerMm: 30 }, 20, 40)] },
+      { problem: 'cuts meet', cause: { is: 'notch', number: 1 }, otherCause: { is: 'miter left' } },
+    ],
+    [
+      'a corner notch that cuts the long point off',
+      { left: miter(45, 'bottom'), notches: [notch({ at: 'corner', end: 'left', side: 'bottom' }, 30, 30)] },
+      { problem: 'cut off the edge', cause: { is: 'notch', number: 1 }, availableMm: 30 },
+    ],
+    ['a length of 0', { lengthMm: 0 }, { problem: 'no size' }],
+    ['a width that is not a number', { widthMm: NaN }, { problem: 'no size' }],
+    ['a miter of 90°', { right: miter(90, 'top') }, { problem: 'no size', cause: { is: 'miter right' } }],
+    [
+      'a clip without a size',
+      { clips: [clip(20, 20), clip(0, 20, 'right')] },
+      { problem: 'no size', cause: { is: 'clip', number: 2 } },
+    ],
+    [
+      'a notch without a place',
+      { notches: [notch({ at: 'edge', side: 'top', centerMm: Infinity })] },
+      { problem: 'no size', cause: { is: 'notch', number: 1 } },
+    ],
+  ])('%s', (_name, changes, expected) => {
+    if (expected) expect(problem(changes)).toMatchObject(expected);
+    else expect(problem(changes)).toBeUndefined();
+  });
+
+  it('tells how long a part its miters need', () => {
+    const { neededMm, availableMm } =
+      problem({ lengthMm: 150, left: miter(45, 'top'), right: miter(45, 'top') }) ?? {};
+    expect(neededMm).toBeCloseTo(200, 9);
+    expect(availableMm).toBe(150);
+  });
+});
