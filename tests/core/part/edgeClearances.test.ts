@@ -90,6 +90,34 @@ describe('a hole and the edges of its face', () => {
     ]);
   });
 
+  it('is negative in a flat vee too, however far off the part it lies', () => {
+    const vee = {
+      shape: 'vee',
+      place: { at: 'edge', side: 'bottom', centerMm: 150 },
+      widthMm: 290,
+      depthMm: 0.001,
+      kind: 'sheared',
+    } as const;
+    const [, clearances] =
+      measured(plateFace({ notches: [vee] }), holeAt(150, -40)).find(([cause]) => cause === 'notch') ?? [];
+    expect(clearances?.rim.least.distance).toBeCloseTo(-50, 2);
+  });
+
+  it('is at best as far as where it runs into the line of an edge', () => {
+    // The clip falls by 1 in 30 from x = 240; the hole of 2 mm meets its line 5 mm below at x = 360, 60 mm beyond its end.
+    const flat = plateFace({
+      clips: [{ end: 'right', side: 'top', alongMm: 60, acrossMm: 2, kind: 'sheared' }],
+    });
+    const hole = holeAt(250, 95, {
+      hole: { shape: 'round', diameterMm: 2 },
+      free: { x0: 0, x1: 300, y0: 0, y1: 0 },
+    });
+    const [, clearances] = measured(flat, hole).find(([cause]) => cause === 'clip') ?? [];
+    const meetsAt = 240 + 30 * (5 - Math.sqrt(1 + 1 / 900));
+    expect(clearances?.rim.most).toBeCloseTo(Math.hypot(meetsAt - 300, 3) - 1, 4);
+    expect(clearances?.rim.least.distance).toBeLessThan(0);
+  });
+
   it('counts every hole of the face with every edge, and leaves holes of other faces out', () => {
     const other = { ...holeAt(40, 50), face: 'web' } as const;
     expect(

@@ -148,15 +148,19 @@ describe('the outline of a face', () => {
     ]);
   });
 
-  it('reads a rectangle that begins at the end of its edge as a notch at the corner', () => {
-    const corner = notch({ at: 'corner', end: 'left', side: 'bottom' });
-    expect(corners({ notches: [notch({ at: 'edge', side: 'bottom', centerMm: 20 })] })).toEqual(
-      corners({ notches: [corner] }),
-    );
-    expect(corners({ notches: [notch({ at: 'end', end: 'left', centerMm: 15 }, 30, 40)] })).toEqual(
-      corners({ notches: [corner] }),
-    );
-  });
+  it.each([
+    ['left', 'bottom', 20, 15],
+    ['right', 'bottom', 280, 15],
+    ['left', 'top', 20, 85],
+    ['right', 'top', 280, 85],
+  ] as const)(
+    'reads a rectangle that begins at the end of its edge as a notch at the corner: %s %s',
+    (end, side, x, y) => {
+      const atCorner = corners({ notches: [notch({ at: 'corner', end, side })] });
+      expect(corners({ notches: [notch({ at: 'edge', side, centerMm: x })] })).toEqual(atCorner);
+      expect(corners({ notches: [notch({ at: 'end', end, centerMm: y }, 30, 40)] })).toEqual(atCorner);
+    },
+  );
 });
 
 describe('cuts that leave no part', () => {
