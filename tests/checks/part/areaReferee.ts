@@ -2,7 +2,7 @@
 import type { MultiPolygon, Pair, Ring } from 'polygon-clipping';
 import type { Cause } from '../../../src/core/part/outline.js';
 import type { Clip, End, Notch, OutlineInput, Side } from '../../../src/core/part/outlineInput.js';
-import { shared, without } from './clipper.js';
+import { areaOf, shared, without } from './clipper.js';
 
 /** A clip or notch: what it takes away (reaching out of the face), and the corners that must lie in the steel. */
 export interface CutArea {
@@ -59,18 +59,6 @@ export function left(input: OutlineInput): MultiPolygon {
     [uncut(input)],
     cutAreas(input).map(({ area }) => [area]),
   );
-}
-
-export function areaOf(polygons: MultiPolygon): number {
-  return polygons.flat().reduce((sum, ring) => sum + ringArea(ring), 0);
-}
-
-/** Outer rings run counter-clockwise and count, holes run clockwise and are taken off. */
-function ringArea(ring: Ring): number {
-  return ring.reduce((sum, [x, y], at) => {
-    const [nextX, nextY] = ring[(at + 1) % ring.length] ?? [x, y];
-    return sum + (x * nextY - nextX * y) / 2;
-  }, 0);
 }
 
 function liesIn(input: OutlineInput, { onSides, within }: CutArea): boolean {

@@ -6,7 +6,8 @@ import type { CauseKind, Edge, Outline } from '../../../src/core/part/outline.js
 import type { OutlineInput } from '../../../src/core/part/outlineInput.js';
 import { outlineOf } from '../../../src/core/part/outlineOf.js';
 import type { PlacedHole } from '../../../src/core/part/part.js';
-import { areaOf, fits, left } from './areaReferee.js';
+import { fits, left } from './areaReferee.js';
+import { areaOf } from './clipper.js';
 import { refereedClearance, type Taken, takenFrom } from './edgeReferee.js';
 import { type Grown, grownHole } from './holeReferee.js';
 import { libraryContains, libraryDistance } from './libraryReferee.js';
