@@ -134,8 +134,8 @@ describe('BOLTHOLE', () => {
 
 describe('PITCHMIN', () => {
   it.each([
-    ['AISC 360-22 J3.3, 2⅔ d (held against a reprint)', ['3/4'], 2],
-    ['AISC 360-22 J3.3, 2⅔ d (held against a reprint)', ['7/8', 'in', 'AISC 360-22'], 7 / 3],
+    ['AISC 360-22 J3.4, 2⅔ d (held against a reprint)', ['3/4'], 2],
+    ['AISC 360-22 J3.4, 2⅔ d (held against a reprint)', ['7/8', 'in', 'AISC 360-22'], 7 / 3],
     ['EN 1993-1-8 Table 3.3, 2.2 d0', ['M20', enShop.stamp], 48.4],
     ['CSA S16, 2.7 d (from memory)', ['M20', 'mm', 'CSA'], 54],
     ['AS 4100, 2.5 d (from memory)', ['M20', 'mm', 'AS'], 50],
