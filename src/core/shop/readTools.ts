@@ -3,7 +3,7 @@ import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValu
 import { readLength } from '../quantity/readLength.js';
 import { readNumber } from '../quantity/readNumber.js';
 import type { LengthUnit } from '../quantity/units.js';
-import type { Hole } from '../tooling/hole.js';
+import { describeHole, type Hole } from '../tooling/hole.js';
 import { readHoleSize } from '../tooling/readHole.js';
 import { type Cells, nameKey, readTable, type Table } from './table.js';
 
@@ -59,10 +59,13 @@ function readTool(row: readonly CellValue[], table: Table, argument: string, uni
     );
   }
   const count = table.cell(row, 'Count');
+  const size = toolSize(row, table, argument, unit);
+  // Named by what it is, not by its row: the order of tools does not change what a shop is.
+  const name = `Tools, ${kind} ${size.written ?? describeHole(size.size, unit)}, Body`;
   const tool: Tool = {
     kind,
-    ...toolSize(row, table, argument, unit),
-    ...toolBody(table.cell(row, 'Body'), `${argument}, Body`, unit),
+    ...size,
+    ...toolBody(table.cell(row, 'Body'), name, unit),
     count: isBlank(count) ? 1 : readNumber(count, `${argument}, Count`, 'Write a whole number.'),
   };
   const any = isBlank(press) || nameKey(press) === 'any';

@@ -138,7 +138,7 @@ describe('readTools', () => {
     const family = withBody('28XX');
     expect(family?.problems).toEqual([]);
     expect(family?.tools[0]).not.toHaveProperty('bodyMm');
-    expect(family?.tools[0]?.bodyProblem).toMatch(/^Tools, row 1, Body: '28XX' is not a length\./);
+    expect(family?.tools[0]?.bodyProblem).toMatch(/^Tools, punch Ø13\/16, Body: '28XX' is not a length\./);
   });
 
   it('has none to check where there is no table', () => {
