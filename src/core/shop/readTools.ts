@@ -61,7 +61,7 @@ function readTool(row: readonly CellValue[], table: Table, argument: string, uni
   const count = table.cell(row, 'Count');
   const size = toolSize(row, table, argument, unit);
   // Named by what it is, not by its row: the order of tools does not change what a shop is.
-  const name = `Tools, ${kind} ${size.written ?? describeHole(size.size, unit)}, Body`;
+  const name = `Tools, ${kind} ${describeHole(size.size, unit)}, Body`;
   const tool: Tool = {
     kind,
     ...size,
