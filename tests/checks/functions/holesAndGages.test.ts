@@ -10,6 +10,7 @@ const enShop = shopWith(
       ['Setting', 'Value'],
       ['Units', 'mm'],
       ['Edge code', 'EN'],
+      ['Job spec', 'EN 1090-2 EXC2'],
     ],
   },
 );
@@ -42,7 +43,7 @@ describe('DIEOPENING', () => {
     sizes.forEach((size, at) => expect(opening[at]).toBeCloseTo(size + clearance, 12));
   });
 
-  it('EN 1090-2: at most 1.0 mm of clearance in an EN shop (from memory)', () => {
+  it('EN 1090-2: at most 1.0 mm of clearance where the job is to it (from memory)', () => {
     const [[opening] = []] = sheet.call('DIEOPENING', 22, 20, 'S355', enShop.stamp) as number[][];
     expectPrinted(opening ?? 0, '23.0', 1e-6);
   });
