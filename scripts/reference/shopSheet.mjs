@@ -28,6 +28,9 @@ const meanings = {
   holeFit: "fit of a bolt's hole where none is named",
   jobSpec: 'whether holes may be punched to full size; see below',
   veeRatio: 'V opening of a bend as a multiple of the thickness',
+  holesWithoutPitch:
+    'holes of a row without a pitch: their distances stay open, or they count as evenly spaced',
+  barStockToWidth: 'what a plate on the list is cut from: a flat bar of its width, or sheet',
 };
 
 export function shopSheetPage(sources) {
@@ -125,11 +128,12 @@ ${table(
     ['Shape', '`round`, `square`, `rectangle`, `slot` or `hexagon`; round when blank'],
     ['Size', 'diameter, side, width or distance across flats; of a die, its opening; must be there'],
     ['Length', 'length of a slot or rectangle'],
+    ['Body', 'diameter of its body; a punch must fit it, and it must fit Punch body of the press'],
     ['Count', 'how many are on hand; 1 when blank'],
   ],
 )}
 
-Other columns (Body, Hits since grind, Note) are the shop's own: no rule reads them.`;
+Other columns (Hits since grind, Note) are the shop's own: no rule reads them.`;
 
 const grades = `## Grades
 

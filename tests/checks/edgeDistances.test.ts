@@ -134,7 +134,7 @@ describe('AS 4100 (from memory)', () => {
 });
 
 describe('Least pitch', () => {
-  it.each(['AISC', 'AISC 360-22'] as const)('%s J3.3: 2⅔ · 3/4 = 2 in (held against a reprint)', (code) => {
+  it.each(['AISC', 'AISC 360-22'] as const)('%s J3.4: 2⅔ · 3/4 = 2 in (held against a reprint)', (code) => {
     expect(leastPitchMm({ bolt: readBolt('3/4', 'Bolt', 'in'), code })).toBeCloseTo(inches('2'), 6);
   });
 

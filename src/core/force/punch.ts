@@ -2,7 +2,7 @@ import { refuse } from '../inputError.js';
 import { requirePositive, requireWithin } from '../requireRange.js';
 import type { Working } from '../working/working.js';
 
-/** Share of the thickness a plain punch travels until the slug breaks (from memory). */
+/** Share of the thickness a flat punch travels until the slug breaks (from memory). */
 const penetrationShare = 0.38;
 /** Shear ground on a punch is never credited with more than half the force (common practice). */
 const leastFactor = 0.5;
@@ -10,8 +10,8 @@ const leastFactor = 0.5;
 /**
  * The force to punch one hole, or `count` equal holes in one hit.
  *
- * Formula: F = n · p · t · τ · c, with c = k · t / (k · t + s) ≥ 0.5 for a punch with shear of height s ground on
- * it (k = 0.38) and c = 1 for a flat one
+ * Formula: F = n · p · t · τ · c, with c = k · t / s, from 0.5 to 1, for a punch with shear of height s ground on it
+ * (k = 0.38) and c = 1 for a flat one
  * @param input cut perimeter p of one hole and thickness t in mm, shear strength τ in MPa; count n (1); height s
  *   of the shear ground on the punch in mm (0)
  * @param working collects the steps when given
@@ -19,7 +19,8 @@ const leastFactor = 0.5;
  * Valid for positive sizes, 1 to 99 holes. Throws `invalid` outside that.
  * @example punchForceN({ cutPerimeterMm: Math.PI * 25, thicknessMm: 3.2, shearStrengthMPa: 700 }) // 175 929
  * Source: Groover, Fundamentals of Modern Manufacturing; Kalpakjian & Schmid, Manufacturing Engineering and
- *   Technology, sheet metal chapters. Shear on the punch: from memory; its floor: common practice.
+ *   Technology, sheet metal chapters. Shear on the punch: from memory, the cautious one of two textbook
+ *   formulas (the other is k · t / (k · t + s)); its floor: common practice.
  */
 export function punchForceN(
   input: {
@@ -63,10 +64,10 @@ export function punchForceN(
 function punchShearFactor(thicknessMm: number, punchShearMm: number, working?: Working): number {
   requirePositive('Shear on the punch', punchShearMm);
   const travelMm = penetrationShare * thicknessMm;
-  const factor = Math.max(leastFactor, travelMm / (travelMm + punchShearMm));
+  const factor = Math.min(1, Math.max(leastFactor, travelMm / punchShearMm));
   working?.step({
     title: 'Shear ground on the punch',
-    formula: 'c = k · t / (k · t + s), at least 0.5',
+    formula: 'c = k · t / s, at least 0.5, at most 1',
     values: [
       {
         symbol: 'k',

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../quantity/units.js';
+import { shearItems } from './shearItems.js';
 
 /** What a press value is: how its cell is read and in which unit the core holds it. */
 export type PressItemKind =
@@ -91,100 +92,7 @@ export const pressItems = [
     meaning: 'from the punch centre to the outside of the die holder',
   },
   { key: 'punchBody', name: 'Punch body', kind: 'length', meaning: 'largest punch body the station takes' },
-  {
-    key: 'flatShear',
-    name: 'Flat shear',
-    kind: 'station',
-    meaning: 'has the press a flat-bar shear: yes or no',
-  },
-  {
-    key: 'flatShearBladeLength',
-    name: 'Flat shear blade length',
-    kind: 'length',
-    meaning: 'length of the blade',
-  },
-  { key: 'flatShearRake', name: 'Flat shear rake', kind: 'angle', meaning: 'angle of the moving blade' },
-  {
-    key: 'flatShearDullBlade',
-    name: 'Flat shear dull-blade allowance',
-    kind: 'allowance',
-    meaning: 'multiplies the force against Shear force',
-    whenBlank: { in: '1.2', mm: '1.2' },
-  },
-  {
-    key: 'flatShearWidestBar',
-    name: 'Flat shear widest bar',
-    kind: 'length',
-    meaning: 'widest bar on the plate',
-  },
-  {
-    key: 'flatShearWidestBarThickness',
-    name: 'Flat shear widest bar thickness',
-    kind: 'length',
-    meaning: 'thickness of that bar',
-  },
-  {
-    key: 'flatShearThickestBar',
-    name: 'Flat shear thickest bar',
-    kind: 'length',
-    meaning: 'thickest bar on the plate',
-  },
-  {
-    key: 'flatShearThickestBarWidth',
-    name: 'Flat shear thickest bar width',
-    kind: 'length',
-    meaning: 'width of that bar',
-  },
-  {
-    key: 'flatShearShortestPiece',
-    name: 'Flat shear shortest piece',
-    kind: 'length',
-    meaning: 'shortest piece that can be held and cut',
-  },
-  {
-    key: 'angleShear',
-    name: 'Angle shear',
-    kind: 'station',
-    meaning: 'has the press an angle shear: yes or no',
-  },
-  {
-    key: 'angleShearLegSquare',
-    name: 'Angle shear leg square',
-    kind: 'length',
-    meaning: 'longest leg, square cut',
-  },
-  {
-    key: 'angleShearThicknessSquare',
-    name: 'Angle shear thickness square',
-    kind: 'length',
-    meaning: 'thickness of that angle',
-  },
-  {
-    key: 'angleShearLeg45',
-    name: 'Angle shear leg at 45°',
-    kind: 'length',
-    meaning: 'longest leg, cut at 45°',
-  },
-  {
-    key: 'angleShearThickness45',
-    name: 'Angle shear thickness at 45°',
-    kind: 'length',
-    meaning: 'thickness of that angle',
-  },
-  {
-    key: 'angleShearLegsMitered',
-    name: 'Angle shear legs mitered',
-    kind: 'legs',
-    meaning: 'legs that can be mitered: one, both or no',
-  },
-  {
-    key: 'barShear',
-    name: 'Bar shear',
-    kind: 'station',
-    meaning: 'has the press a round and square bar shear: yes or no',
-  },
-  { key: 'barShearRound', name: 'Bar shear round', kind: 'length', meaning: 'largest round bar' },
-  { key: 'barShearSquare', name: 'Bar shear square', kind: 'length', meaning: 'largest square bar' },
+  ...shearItems,
   { key: 'notcher', name: 'Notcher', kind: 'station', meaning: 'has the press a notcher: yes or no' },
   {
     key: 'notcherWidth',

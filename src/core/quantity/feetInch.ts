@@ -8,11 +8,13 @@ import { mmPerInch } from './units.js';
 export const inchDenominators = [1, 2, 4, 8, 16, 32, 64] as const;
 
 const inchesPerFoot = 12;
+/** Conversions leave rounding in the last digits, which must not turn an exact half down. */
+const roundingShare = 1e-12;
 
 /**
  * A length in feet and inches as a drawing writes it, rounded to a fraction of an inch.
  *
- * Formula: n = round(L / 1 in · N); feet, inches and n / N in lowest terms
+ * Formula: n = round(L / 1 in · N), a half up; feet, inches and n / N in lowest terms
  * @param input length L in mm; denominator N (16): 1, 2, 4, 8, 16, 32 or 64
  * @param working collects the step when given
  * @returns text such as `2'-6 1/2"`, readable as a length again
@@ -27,7 +29,7 @@ export function feetInchText(input: { lengthMm: number; denominator?: number }, 
     const allowed = `Write ${inchDenominators.join(', ')}.`;
     refuse('Denominator', String(denominator), `${denominator} is not a fraction of a rule.`, allowed);
   }
-  const parts = Math.round((lengthMm / mmPerInch) * denominator);
+  const parts = Math.round((lengthMm / mmPerInch) * denominator * (1 + roundingShare));
   if (parts === 0) {
     const problem = `the length rounds to nothing in 1/${denominator} in.`;
     refuse('Denominator', String(denominator), problem, 'Use a finer fraction, up to 64.');

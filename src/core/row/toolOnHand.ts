@@ -8,14 +8,15 @@ import type { Tool } from '../shop/readTools.js';
 import { setting } from '../shop/setting.js';
 import { nameKey } from '../shop/table.js';
 import { totalDieClearanceMm } from '../tooling/dieClearance.js';
+import { dieSuits } from '../tooling/dieSuits.js';
 import type { Working } from '../working/working.js';
 import { describeHole, type Hole, leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
 
 const sameSizeMm = 0.1;
 
 /**
- * Whether a punch of this shape and size and a die that suits it are on hand for a press. A die suits when
- * its opening leaves between half and twice the total clearance. Source: common practice, no source.
+ * Whether a punch of this shape and size and a die that suits it are on hand for a press. Source: common practice, no
+ * source.
  */
 export function toolFindings(
   press: Press,
@@ -37,7 +38,7 @@ export function toolFindings(
   const dies = onHand.filter((tool) => tool.kind === 'die' && tool.size.shape === hole.shape);
   const missing = !punches.some((tool) => sameSize(tool.size, hole))
     ? 'punch'
-    : dies.some((tool) => suits(tool.size, hole, clearanceMm))
+    : dies.some((tool) => dieSuits({ die: tool.size, punch: hole, clearanceMm }))
       ? undefined
       : 'die';
   working?.step({
@@ -74,14 +75,6 @@ function sameSize(tool: Hole, hole: Hole): boolean {
   const least = Math.abs(leastDimensionMm(tool) - leastDimensionMm(hole));
   const greatest = Math.abs(punchDiagonalMm(tool) - punchDiagonalMm(hole));
   return least <= sameSizeMm && greatest <= sameSizeMm;
-}
-
-function suits(die: Hole, hole: Hole, clearanceMm: number): boolean {
-  const gap = leastDimensionMm(die) - leastDimensionMm(hole);
-  const gapAlong = punchDiagonalMm(die) - punchDiagonalMm(hole);
-  const inRange = (each: number) =>
-    each >= clearanceMm / 2 - sameSizeMm / 2 && each <= clearanceMm * 2 + sameSizeMm / 2;
-  return inRange(gap) && (hole.shape !== 'slot' || inRange(gapAlong));
 }
 
 function nearest(tools: readonly Tool[], hole: Hole, shop: Shop): string {

@@ -11,7 +11,7 @@ const holeShare = 0.5;
  * @param input thickness t in mm; dimension d of the hole towards the edge or neighbour in mm
  * @param working collects the step when given
  * @returns steel left in mm, edge of hole to edge
- * Valid for sizes above zero; throws `invalid` otherwise.
+ * Valid for sizes above zero and for punched holes: a drilled or burned one bulges no edge. Throws `invalid` otherwise.
  * @example leastWebMm({ thicknessMm: 10, holeDimensionMm: 22 }) // 11
  * Source: common practice, no source.
  */

@@ -103,8 +103,8 @@ function canonical({ settings, presses, tools, ownGrades }: Content): string {
 }
 
 /** How a size is spelled makes no difference. */
-function asMeant({ press, kind, size, count }: Tool): Tool {
-  return { kind, size, count, ...(press === undefined ? {} : { press }) };
+function asMeant({ press, kind, size, count, bodyMm, bodyProblem }: Tool) {
+  return { kind, size, count, press, bodyMm, bodyProblem };
 }
 
 /** A blank cell and a missing row mean the same, so neither is part of the content. */

@@ -1,8 +1,9 @@
 import { InputError, refuse } from '../inputError.js';
 import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
+import { readLength } from '../quantity/readLength.js';
 import { readNumber } from '../quantity/readNumber.js';
 import type { LengthUnit } from '../quantity/units.js';
-import type { Hole } from '../tooling/hole.js';
+import { describeHole, type Hole } from '../tooling/hole.js';
 import { readHoleSize } from '../tooling/readHole.js';
 import { type Cells, nameKey, readTable, type Table } from './table.js';
 
@@ -15,6 +16,10 @@ export interface Tool {
   /** The size as it stands in the table, where it is text. */
   written?: string;
   count: number;
+  /** Diameter of the tool's body, where the table says it. */
+  bodyMm?: number;
+  /** Why its cell could not be read: shops also write families of bodies there, and the tool is on hand all the same. */
+  bodyProblem?: string;
 }
 
 export interface ToolsRead {
@@ -25,7 +30,7 @@ export interface ToolsRead {
 
 const shapes = ['round', 'square', 'rectangle', 'slot', 'hexagon'] as const;
 
-/** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Count. A blank count is one. */
+/** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Body, Count. A blank count is one. */
 export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead | undefined {
   if (!cells) return undefined;
   const table = readTable(cells, 'Tools', ['Press', 'Kind', 'Size']);
@@ -54,13 +59,27 @@ function readTool(row: readonly CellValue[], table: Table, argument: string, uni
     );
   }
   const count = table.cell(row, 'Count');
+  const size = toolSize(row, table, argument, unit);
+  // Named by what it is, not by its row: the order of tools does not change what a shop is.
+  const name = `Tools, ${kind} ${describeHole(size.size, unit)}, Body`;
   const tool: Tool = {
     kind,
-    ...toolSize(row, table, argument, unit),
+    ...size,
+    ...toolBody(table.cell(row, 'Body'), name, unit),
     count: isBlank(count) ? 1 : readNumber(count, `${argument}, Count`, 'Write a whole number.'),
   };
   const any = isBlank(press) || nameKey(press) === 'any';
   return any ? tool : { ...tool, press: plainText(String(press)) };
+}
+
+function toolBody(cell: CellValue, argument: string, unit: LengthUnit): Pick<Tool, 'bodyMm' | 'bodyProblem'> {
+  if (isBlank(cell)) return {};
+  try {
+    return { bodyMm: readLength(cell, argument, unit, 'distance') };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { bodyProblem: error.messageInCell };
+  }
 }
 
 function toolSize(

@@ -26,9 +26,15 @@ export interface Settings {
   jobSpec: JobSpec;
   /** V opening of a bend as a multiple of the thickness. */
   veeRatio: number;
+  /** Where a row gives no pitch: its distances stay open, or the holes are evenly spaced and count as given. */
+  holesWithoutPitch: (typeof pitchAnswers)[number];
+  /** What a plate on the list is cut from: a flat bar of its width, or sheet, with sheared long edges and more cuts. */
+  barStockToWidth: (typeof stockAnswers)[number];
 }
 
 const settableFits = ['standard', 'oversize', 'short slot', 'long slot'] as const;
+const pitchAnswers = ['ask', 'even'] as const;
+const stockAnswers = ['ask', 'from bar', 'from sheet'] as const;
 
 export const defaultSettings: Settings = {
   shearRatio: 0.75,
@@ -40,6 +46,8 @@ export const defaultSettings: Settings = {
   holeFit: 'standard',
   jobSpec: 'none',
   veeRatio: 10,
+  holesWithoutPitch: 'ask',
+  barStockToWidth: 'ask',
 };
 
 type Reader<Value> = (cell: CellValue, argument: string, unit: LengthUnit) => Value;
@@ -75,6 +83,8 @@ export const settingRows: { [Key in keyof Settings]: { name: string; read: Reade
   holeFit: { name: 'Hole fit', read: oneOf(settableFits) },
   jobSpec: { name: 'Job spec', read: oneOf(jobSpecs) },
   veeRatio: { name: 'V opening ratio', read: between(4, 20) },
+  holesWithoutPitch: { name: 'Holes without pitch', read: oneOf(pitchAnswers) },
+  barStockToWidth: { name: 'Bar stock to width', read: oneOf(stockAnswers) },
 };
 
 export type SettingsRead = {

@@ -1,7 +1,7 @@
 import type { Grade } from '../material/grade.js';
 import { mmPerInch } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
-import type { EdgeCode } from '../rule/edgeDistance.js';
+import type { JobSpec } from '../rule/jobSpec.js';
 import type { Working } from '../working/working.js';
 
 /** Total clearance by thickness, plate and structural practice, in inches. */
@@ -56,9 +56,9 @@ export function totalDieClearanceMm(
   return greatestMm;
 }
 
-/** Greatest total clearance by a code, mm; undefined where the code says nothing. */
-export function greatestClearanceMm(code: EdgeCode): number | undefined {
-  return code === 'EN' ? 1 : undefined;
+/** Greatest total clearance by the job's specification, mm; undefined where it says nothing. EN 1090-2 (from memory). */
+export function greatestClearanceMm(spec: JobSpec): number | undefined {
+  return spec.startsWith('EN 1090-2') ? 1 : undefined;
 }
 
 function plateClearance(thicknessMm: number, working?: Working): number {

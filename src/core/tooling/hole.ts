@@ -23,6 +23,13 @@ export function leastDimensionMm(hole: Hole): number {
   }
 }
 
+/** The two sides of the rectangle around a hole in mm, the shorter first: of a round hole its diameter twice. */
+export function sidesOf(hole: Hole): { widthMm: number; lengthMm: number } {
+  const widthMm = leastDimensionMm(hole);
+  const oblong = hole.shape === 'slot' || hole.shape === 'rectangle';
+  return { widthMm, lengthMm: oblong ? Math.max(hole.widthMm, hole.lengthMm) : widthMm };
+}
+
 /** The largest dimension of the punch in mm: what must fit the punch body and the die. */
 export function punchDiagonalMm(hole: Hole): number {
   switch (hole.shape) {

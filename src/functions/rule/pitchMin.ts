@@ -12,7 +12,7 @@ export const pitchMin = define({
   result: 'length',
   gives: 'Distance from centre to centre, in or mm.',
   errors: '#N/A under EN for a bolt that stands in no row of its hole table.',
-  source: 'AISC 360-22 J3.3; EN 1993-1-8 Table 3.3; CSA S16, AS 4100 (from memory)',
+  source: 'AISC 360-22 J3.4; EN 1993-1-8 Table 3.3; CSA S16, AS 4100 (from memory)',
   example: '=TONROW.PITCHMIN("3/4")',
   compute({ bolt, shop, code }, _context, working) {
     return leastPitchMm({ bolt, code: code ?? setting(shop, 'edgeCode') }, working);

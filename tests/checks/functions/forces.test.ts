@@ -45,9 +45,11 @@ describe('PUNCHFORCE', () => {
     expect(sheet.number('PUNCHFORCE', '13/16', '3/8', 'A36')).toBeCloseTo(tons, 10);
   });
 
-  it('shear as high as 0.38 of the thickness halves the force, more never takes it lower (0.38 from memory)', () => {
+  it('the energy p · t · τ · k · t over a stroke of s: nothing up to s = 0.38 t, half from 0.76 t on, never less (0.38 from memory)', () => {
     const flat = sheet.number('PUNCHFORCE', 25, 10, 'Mild', 'mm');
-    expect(sheet.number('PUNCHFORCE', 25, 10, 'Mild', 'mm', 1, 3.8)).toBeCloseTo(flat / 2, 9);
+    expect(sheet.number('PUNCHFORCE', 25, 10, 'Mild', 'mm', 1, 3.8)).toBeCloseTo(flat, 9);
+    expect(sheet.number('PUNCHFORCE', 25, 10, 'Mild', 'mm', 1, 5)).toBeCloseTo((flat * 3.8) / 5, 9);
+    expect(sheet.number('PUNCHFORCE', 25, 10, 'Mild', 'mm', 1, 7.6)).toBeCloseTo(flat / 2, 9);
     expect(sheet.number('PUNCHFORCE', 25, 10, 'Mild', 'mm', 1, 9)).toBeCloseTo(flat / 2, 9);
   });
 });

@@ -10,6 +10,7 @@ const enShop = shopWith(
       ['Setting', 'Value'],
       ['Units', 'mm'],
       ['Edge code', 'EN'],
+      ['Job spec', 'EN 1090-2 EXC2'],
     ],
   },
 );
@@ -42,7 +43,7 @@ describe('DIEOPENING', () => {
     sizes.forEach((size, at) => expect(opening[at]).toBeCloseTo(size + clearance, 12));
   });
 
-  it('EN 1090-2: at most 1.0 mm of clearance in an EN shop (from memory)', () => {
+  it('EN 1090-2: at most 1.0 mm of clearance where the job is to it (from memory)', () => {
     const [[opening] = []] = sheet.call('DIEOPENING', 22, 20, 'S355', enShop.stamp) as number[][];
     expectPrinted(opening ?? 0, '23.0', 1e-6);
   });
@@ -134,8 +135,8 @@ describe('BOLTHOLE', () => {
 
 describe('PITCHMIN', () => {
   it.each([
-    ['AISC 360-22 J3.3, 2⅔ d (held against a reprint)', ['3/4'], 2],
-    ['AISC 360-22 J3.3, 2⅔ d (held against a reprint)', ['7/8', 'in', 'AISC 360-22'], 7 / 3],
+    ['AISC 360-22 J3.4, 2⅔ d (held against a reprint)', ['3/4'], 2],
+    ['AISC 360-22 J3.4, 2⅔ d (held against a reprint)', ['7/8', 'in', 'AISC 360-22'], 7 / 3],
     ['EN 1993-1-8 Table 3.3, 2.2 d0', ['M20', enShop.stamp], 48.4],
     ['CSA S16, 2.7 d (from memory)', ['M20', 'mm', 'CSA'], 54],
     ['AS 4100, 2.5 d (from memory)', ['M20', 'mm', 'AS'], 50],

@@ -80,7 +80,7 @@ const rowOf: Record<Verdict, Case> = {
     governs: /least hole/,
     note: /^A Ø9\/16 in hole in metal 3\/4 in thick may burst the punch; the least is 3\/4 in; drill it\./,
   },
-  // AISC 360-22 J3.3: 2⅔ × 3/4 = 2 in between holes.
+  // AISC 360-22 J3.4: 2⅔ × 3/4 = 2 in between holes.
   'Holes too close': {
     part: { ...clip, Pitch: '1-15/16' },
     governs: 'pitch',

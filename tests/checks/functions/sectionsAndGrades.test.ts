@@ -164,6 +164,8 @@ describe('FEETINCH', () => {
     [11.96875, null, `1'-0"`], // 11-31/32 in sixteenths
     [11.96875, 32, `0'-11 31/32"`],
     [478, 2, `39'-10"`],
+    [143 + 31 / 32, null, `12'-0"`], // a half of a sixteenth goes up
+    [0.59375, null, `0'-0 5/8"`], // 19/32
   ])('%d in to 1/%s: %s', (length, denominator, text) => {
     expect(sheet.call('FEETINCH', length, 'in', denominator)).toBe(text);
   });

@@ -32,10 +32,12 @@ describe('punchForceN: limits', () => {
     expect(punchForceN({ ...hole, count })).toBe(300_000 * count);
   });
 
-  it('credits shear on the punch down to half the force and no further', () => {
-    // k · t = 3.8 mm: half the force at s = 3.8 mm.
-    expect(punchForceN({ ...hole, punchShearMm: 3.7 })).toBeGreaterThan(150_000);
-    expect(punchForceN({ ...hole, punchShearMm: 3.8 })).toBeCloseTo(150_000, 6);
+  it('credits shear on the punch from the travel to break on, down to half the force and no further', () => {
+    // k · t = 3.8 mm: the whole force up to s = 3.8 mm, half of it from s = 7.6 mm.
+    expect(punchForceN({ ...hole, punchShearMm: 3.8 })).toBeCloseTo(300_000, 6);
+    expect(punchForceN({ ...hole, punchShearMm: 3.9 })).toBeLessThan(300_000);
+    expect(punchForceN({ ...hole, punchShearMm: 7.5 })).toBeGreaterThan(150_000);
+    expect(punchForceN({ ...hole, punchShearMm: 7.6 })).toBeCloseTo(150_000, 6);
     expect(punchForceN({ ...hole, punchShearMm: 20 })).toBe(150_000);
   });
 });
@@ -45,8 +47,8 @@ describe('punchForceN: values', () => {
     expect(punchForceN(hole)).toBe(300_000);
   });
 
-  it('credits shear of half the penetration with two thirds', () => {
-    expect(punchForceN({ ...hole, punchShearMm: 1.9 })).toBeCloseTo(200_000, 6);
+  it('credits shear of one and a half travels to break with two thirds', () => {
+    expect(punchForceN({ ...hole, punchShearMm: 5.7 })).toBeCloseTo(200_000, 6);
   });
 
   it('grows with thickness, perimeter and strength', () => {

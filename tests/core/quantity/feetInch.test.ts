@@ -46,6 +46,17 @@ describe('feetInchText: values', () => {
     expect(text(inches, denominator)).toBe(expected);
   });
 
+  it('rounds every exact half up, whatever it is counted in', () => {
+    const halves = fc.integer({ min: 0, max: 50_000 });
+    fc.assert(
+      fc.property(halves, fc.constantFrom(...inchDenominators), (whole, denominator) => {
+        const lengthMm = ((whole + 0.5) / denominator) * inch;
+        const up = feetInchText({ lengthMm: ((whole + 1) / denominator) * inch, denominator });
+        expect(feetInchText({ lengthMm, denominator })).toBe(up);
+      }),
+    );
+  });
+
   it('is read as a length again, within half a fraction', () => {
     const lengths = fc.double({ min: 1, max: 20_000, noNaN: true });
     fc.assert(

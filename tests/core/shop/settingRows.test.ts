@@ -30,6 +30,15 @@ describe('Settings of forces, holes and bends', () => {
     expect(read('Job spec', 'EXC2').bad.jobSpec).toContain('EN 1090-2 EXC2');
   });
 
+  it.each([
+    ['Holes without pitch', 'holesWithoutPitch', ['ask', 'even']],
+    ['Bar stock to width', 'barStockToWidth', ['ask', 'from bar', 'from sheet']],
+  ] as const)('%s takes its choices and no other, and asks where nothing is said', (name, key, choices) => {
+    for (const choice of choices) expect(read(name, choice.toUpperCase()).settings[key]).toBe(choice);
+    expect(read(name, 'yes').bad[key]).toContain(`Write ${choices.join(', ')}.`);
+    expect(defaultSettings[key]).toBe('ask');
+  });
+
   it('a blank leaves the default', () => {
     for (const { name } of Object.values(settingRows))
       expect(read(name, null).settings).toEqual(defaultSettings);

@@ -127,6 +127,20 @@ describe('readShop', () => {
     expect(stampOf('13/16')).not.toBe(stampOf('7/8'));
   });
 
+  it('counts the body of a tool in the stamp, and not the order of the tools', () => {
+    const stampOf = (...bodies: (string | null)[]) => {
+      const tools = bodies.map((body, at) => ['any', 'punch', 0.5 + at / 16, body]);
+      const table = (rows: typeof tools) =>
+        readShop(shopTables({ tools: [['Press', 'Kind', 'Size', 'Body'], ...rows] })).stamp;
+      const stamp = table(tools);
+      expect(table([...tools].reverse())).toBe(stamp);
+      return stamp;
+    };
+    const stamps = [stampOf('1-3/8', null), stampOf('1-1/2', null), stampOf('28XX', '28XX')];
+    expect(new Set(stamps).size).toBe(3);
+    expect(stampOf('1-3/8', null)).toBe(stampOf('1.375', null));
+  });
+
   it('offers only the grades that can be used', () => {
     const grades = [
       ['Grade', 'Shear'],

@@ -124,6 +124,23 @@ describe('readTools', () => {
   const read = (...rows: CellValue[][]) => readTools([headings, ...rows], 'in');
   const sizes = (...rows: CellValue[][]) => read(...rows)?.tools.map(({ size }) => describeHole(size, 'in'));
 
+  it('reads the body of a tool; a family of bodies written there does not take the tool away', () => {
+    const withBody = (body: CellValue) =>
+      readTools(
+        [
+          ['Press', 'Kind', 'Size', 'Body'],
+          ['any', 'punch', '13/16', body],
+        ],
+        'in',
+      );
+    expect(withBody('1-3/8')?.tools[0]?.bodyMm).toBeCloseTo(34.925, 9);
+    expect(withBody(null)?.tools[0]).not.toHaveProperty('bodyMm');
+    const family = withBody('28XX');
+    expect(family?.problems).toEqual([]);
+    expect(family?.tools[0]).not.toHaveProperty('bodyMm');
+    expect(family?.tools[0]?.bodyProblem).toMatch(/^Tools, punch Ø13\/16, Body: '28XX' is not a length\./);
+  });
+
   it('has none to check where there is no table', () => {
     expect(readTools(undefined, 'in')).toBeUndefined();
     expect(read()).toEqual({ tools: [], problems: [] });

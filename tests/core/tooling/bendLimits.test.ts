@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findGrade } from '../../../src/core/material/findGrade.js';
 import { bendLimits } from '../../../src/core/tooling/bendLimits.js';
+import { leastBendRadius } from '../../../src/core/tooling/leastBendRadius.js';
 import { Working } from '../../../src/core/working/working.js';
 import { refusal } from '../../support/refusal.js';
 import { expectWorking } from '../../support/working.js';
@@ -29,36 +30,28 @@ describe('bendLimits: limits', () => {
     expect(cautions(bend('A36', 6, 53.9))).toContain('crack');
   });
 
-  it('knows no least radius of A514 over 3/4 in, and says so', () => {
-    expect(bendLimits(bend('A514', 19.05)).leastInsideRadiusMm).toBeCloseTo(33.3375, 9);
-    expect(bendLimits(bend('A514', 19.2)).leastInsideRadiusMm).toBeUndefined();
-    expect(cautions(bend('A514', 19.2))).toContain('ask the mill');
+  it('says that no least radius is known of a grade no table has', () => {
+    expect(bendLimits(bend('304')).leastRadius).toEqual({ known: false, why: 'grade' });
+    expect(cautions(bend('304'))).toContain('ask the mill');
   });
 
-  it('knows no least radius of a grade the table does not have, and says so', () => {
-    expect(bendLimits(bend('S355'))).toEqual({ insideRadiusMm: 10, leastFlangeMm: 46.2 });
-    expect(cautions(bend('S355'))).toContain('ask the mill');
+  it('says what would make the least radius larger as long as it is not given', () => {
+    expect(cautions(bend('A36'))).toContain('along the rolling direction and for a part to be galvanized');
+    const said = { ...bend('A36', 6, 108), alongRolling: true, galvanized: true };
+    expect(cautions(said)).toBe('');
   });
 });
 
 describe('bendLimits: values', () => {
-  it.each([
-    ['A36', false, false, 9],
-    ['A36', true, false, 13.5],
-    ['A36', false, true, 18],
-    ['A36', true, true, 18],
-    ['A572-50', false, false, 9],
-    ['A514', false, false, 10.5],
-    ['A514', true, false, 15.75],
-  ])('%s, along rolling %s, galvanized %s: %d mm at 6 mm', (name, alongRolling, galvanized, leastMm) => {
-    const limits = bendLimits({ ...bend(name), alongRolling, galvanized });
-    expect(limits.leastInsideRadiusMm).toBeCloseTo(leastMm, 9);
-  });
-
   it('a V of 60 mm gives 10 mm of radius and needs 46.2 mm of flange', () => {
     const { insideRadiusMm, leastFlangeMm } = bendLimits(bend('A36'));
     expect(insideRadiusMm).toBe(10);
     expect(leastFlangeMm).toBeCloseTo(46.2, 9);
+  });
+
+  it('has the least radius of the grade, of the direction and of the finish', () => {
+    const input = { ...bend('A514'), alongRolling: true, galvanized: true };
+    expect(bendLimits(input).leastRadius).toEqual(leastBendRadius(input));
   });
 
   it('shows its working', () => {

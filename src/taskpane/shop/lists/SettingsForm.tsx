@@ -25,6 +25,12 @@ const choices: { [Name in string]?: readonly string[] } = {
     'short slot',
     'long slot',
   ] satisfies Settings['holeFit'][],
+  [settingRows.holesWithoutPitch.name]: ['ask', 'even'] satisfies Settings['holesWithoutPitch'][],
+  [settingRows.barStockToWidth.name]: [
+    'ask',
+    'from bar',
+    'from sheet',
+  ] satisfies Settings['barStockToWidth'][],
 };
 
 const meanings: Record<keyof Settings, string> = {
@@ -37,6 +43,8 @@ const meanings: Record<keyof Settings, string> = {
   holeFit: 'hole of a bolt where a row gives no hole',
   jobSpec: 'decides which holes may be punched',
   veeRatio: 'V opening of a bend as a multiple of the thickness',
+  holesWithoutPitch: 'leave them open (ask), or take them as evenly spaced',
+  barStockToWidth: 'what a plate is cut from: a flat bar of its width, or sheet',
 };
 
 /** The shop's own rules; a blank one takes the usual value, which is shown. */
