@@ -125,7 +125,7 @@ ${table(
     ['Shape', '`round`, `square`, `rectangle`, `slot` or `hexagon`; round when blank'],
     ['Size', 'diameter, side, width or distance across flats; of a die, its opening; must be there'],
     ['Length', 'length of a slot or rectangle'],
-    ['Count', 'how many are on hand; 1 when blank'],
+    ['Count', 'how many are on hand; 1 when blank, `none` for none'],
   ],
 )}
 

@@ -4,6 +4,7 @@ import {
   builtFunctions,
   type CellValue,
   type InputChange,
+  type LoadedFunctions,
   readSheetValues,
   recalculateWorkbook,
 } from '../../src/headless';
@@ -36,10 +37,14 @@ export interface Quote {
 let functions: ReturnType<typeof builtFunctions> | undefined;
 
 /** The example, recalculated through the built functions after some cells were changed. */
-export async function recalculatedQuote(changes: InputChange[] = []): Promise<Quote> {
+export async function recalculatedQuote(
+  changes: InputChange[] = [],
+  blank: NonNullable<LoadedFunctions['blank']> | null = null,
+): Promise<Quote> {
   functions ??= builtFunctions(built);
   const original = new Uint8Array(readFileSync(workbookFile));
-  const { bytes, report } = await recalculateWorkbook(original, await functions, { changes });
+  const loaded = { ...(await functions), blank };
+  const { bytes, report } = await recalculateWorkbook(original, loaded, { changes });
   return { bytes, report, rows: quoteRows(bytes) };
 }
 

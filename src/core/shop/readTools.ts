@@ -25,7 +25,7 @@ export interface ToolsRead {
 
 const shapes = ['round', 'square', 'rectangle', 'slot', 'hexagon'] as const;
 
-/** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Count. A blank count is one. */
+/** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Count. A blank count is one, `none` is none on hand. */
 export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead | undefined {
   if (!cells) return undefined;
   const table = readTable(cells, 'Tools', ['Press', 'Kind', 'Size']);
@@ -57,10 +57,16 @@ function readTool(row: readonly CellValue[], table: Table, argument: string, uni
   const tool: Tool = {
     kind,
     ...toolSize(row, table, argument, unit),
-    count: isBlank(count) ? 1 : readNumber(count, `${argument}, Count`, 'Write a whole number.'),
+    count: readCount(count, `${argument}, Count`),
   };
   const any = isBlank(press) || nameKey(press) === 'any';
   return any ? tool : { ...tool, press: plainText(String(press)) };
+}
+
+function readCount(cell: CellValue, argument: string): number {
+  if (isBlank(cell)) return 1;
+  if (nameKey(cell) === 'none') return 0;
+  return readNumber(cell, argument, 'Write a whole number, or none.');
 }
 
 function toolSize(
