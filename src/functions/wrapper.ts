@@ -74,7 +74,8 @@ function call(
   return scanned(converts ? inShopUnit(result, kind, unit) : result, descriptor.name);
 }
 
-const shopIsNewer = 'The shop data is newer than this sheet: press F9.';
+const shopIsNewer =
+  'The shop this cell was given is not known here yet: press Ctrl+Alt+F9, or enter the cell ShopStamp again (F2, then Enter).';
 
 /** The steps of a call for a pane in the same runtime. Throws an error with one sentence where the call is refused. */
 export function workingForPane(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {

@@ -206,7 +206,7 @@ describe('what is true of the whole workbook', () => {
     pane.close();
     pane = new ShownPane(workbook);
     await pane.says('Checked with …DT4P; the shop is now …');
-    await pane.says('Calculate again (F9).');
+    await pane.says('Press Ctrl+Alt+F9 to calculate again.');
   });
 
   it('a values copy is no broken shop: its formula is in the list that it keeps', async () => {
