@@ -2,6 +2,7 @@ import { cellKey, parseCell } from './address';
 import { sameStored } from './cellValue';
 import { isFormulaList, readFormulaList } from './freeze/formulaList';
 import { type FrozenFormula } from './freeze/frozenSheet';
+import { withFullCalculation } from './fullCalculation';
 import { Parts } from './freeze/parts';
 import { removeSheets } from './freeze/removeSheets';
 import { refuseWorkbook } from './refusal';
@@ -39,6 +40,7 @@ export function bringFormulasBack(bytes: Uint8Array, codec: Codec = portableCode
   }
   refuseMissing(workbook, formulas);
   removeSheets(parts, workbook, [list]);
+  if (changed.length > 0) parts.put(workbook.part, withFullCalculation(parts.needed(workbook.part)));
   parts.remove(list.part);
   parts.removeContentTypes();
   const back = editArchive(workbook.package.archive, parts.edits(), codec);

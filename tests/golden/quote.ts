@@ -36,15 +36,23 @@ export interface Quote {
 
 let functions: ReturnType<typeof builtFunctions> | undefined;
 
+/** A workbook, recalculated through the built functions. */
+export async function recalculated(
+  original: Uint8Array,
+  changes: InputChange[] = [],
+  blank: LoadedFunctions['blank'] = null,
+) {
+  functions ??= builtFunctions(built);
+  return recalculateWorkbook(original, { ...(await functions), blank }, { changes });
+}
+
 /** The example, recalculated through the built functions after some cells were changed. */
 export async function recalculatedQuote(
   changes: InputChange[] = [],
-  blank: NonNullable<LoadedFunctions['blank']> | null = null,
+  blank: LoadedFunctions['blank'] = null,
 ): Promise<Quote> {
-  functions ??= builtFunctions(built);
   const original = new Uint8Array(readFileSync(workbookFile));
-  const loaded = { ...(await functions), blank };
-  const { bytes, report } = await recalculateWorkbook(original, loaded, { changes });
+  const { bytes, report } = await recalculated(original, changes, blank);
   return { bytes, report, rows: quoteRows(bytes) };
 }
 

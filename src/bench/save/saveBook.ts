@@ -1,5 +1,6 @@
 import type { UID } from '@odoo/o-spreadsheet';
 import type { Sheet } from '../../xlsx';
+import { withFullCalculation } from '../../xlsx/fullCalculation';
 import { scanWorksheet } from '../../xlsx/worksheet';
 import type { OpenBook } from '../open/openBook';
 import { rangeOfName } from '../book/translate';
@@ -65,10 +66,12 @@ class Saving {
     // A list of formulas that names cells without any would be taken for damage.
     if (this.formulasWent || changed)
       this.parts.unrelate(this.workbookPart, ({ type }) => type === 'calcChain');
-    return { bytes: this.parts.toBytes(), notes: this.notes() };
+    const stale = staleSentence(this.open, this.moves);
+    if (stale.length > 0) this.changeWorkbook(withFullCalculation);
+    return { bytes: this.parts.toBytes(), notes: this.notes(stale) };
   }
 
-  private notes(): string[] {
+  private notes(stale: readonly string[]): string[] {
     const { getters } = this.open.book;
     const filtered = getters
       .getSheetIds()
@@ -77,10 +80,7 @@ class Saving {
           getters.isRowFiltered(id, row),
         ),
       );
-    return [
-      ...staleSentence(this.open, this.moves),
-      ...(filtered ? ['Filters are not saved: the file shows all rows.'] : []),
-    ];
+    return [...stale, ...(filtered ? ['Filters are not saved: the file shows all rows.'] : [])];
   }
 
   private adapt(position: number | undefined): (formula: string) => string {
