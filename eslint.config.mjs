@@ -84,6 +84,7 @@ export default tseslint.config(
     },
   },
   layer('core', []),
+  layer('sheet', []),
   layer('functions', ['core']),
   layer('workbook', ['core']),
   layer('taskpane', ['core', 'workbook']),
