@@ -87,7 +87,7 @@ export default tseslint.config(
   layer('sheet', []),
   layer('functions', ['core']),
   layer('workbook', ['core']),
-  layer('taskpane', ['core', 'workbook']),
+  layer('taskpane', ['core', 'workbook', 'xlsx']),
   layer('xlsx', [], ['@odoo/*', '@microsoft/*']),
   layer('headless', ['functions', 'xlsx'], []),
   layer('bench', ['core', 'functions', 'workbook', 'taskpane', 'xlsx', 'headless'], []),

@@ -332,6 +332,53 @@ describe('a values copy for a customer', () => {
     expect(partsOf(bytes)['_rels/.rels']).not.toContain('webextension');
   });
 
+  it('loses title, author, keywords, thumbnail and printer settings, and says what headers print', () => {
+    const parts = workbookParts(
+      [
+        {
+          ...quote,
+          after:
+            '<pageSetup orientation="landscape" r:id="rIdPr"/><headerFooter><oddHeader>&amp;L&amp;"Arial,Bold"Margin 12 %</oddHeader></headerFooter>',
+        },
+        shop,
+      ],
+      {
+        names: { ShopStamp: stamp },
+      },
+    );
+    const space = 'http://schemas.openxmlformats.org';
+    parts['_rels/.rels'] = (parts['_rels/.rels'] ?? '').replace(
+      '</Relationships>',
+      `<Relationship Id="rIdC" Type="${space}/package/2006/relationships/metadata/core-properties" Target="docProps/core.xml"/><Relationship Id="rIdT" Type="${space}/package/2006/relationships/metadata/thumbnail" Target="docProps/thumbnail.jpeg"/></Relationships>`,
+    );
+    parts['docProps/core.xml'] =
+      '<cp:coreProperties xmlns:cp="a" xmlns:dc="b"><dc:title>Secret tower</dc:title><dc:creator>Ann</dc:creator><cp:keywords>margin</cp:keywords></cp:coreProperties>';
+    parts['docProps/thumbnail.jpeg'] = 'x';
+    parts['xl/printerSettings/printerSettings1.bin'] = 'HP-OFFICE';
+    parts['xl/worksheets/_rels/sheet1.xml.rels'] =
+      `<Relationships xmlns="${space}/package/2006/relationships"><Relationship Id="rIdPr" Type="${space}/officeDocument/2006/relationships/printerSettings" Target="../printerSettings/printerSettings1.bin"/></Relationships>`;
+    parts['xl/worksheets/sheet1.xml'] = (parts['xl/worksheets/sheet1.xml'] ?? '').replace(
+      '<worksheet ',
+      `<worksheet xmlns:r="${space}/officeDocument/2006/relationships" `,
+    );
+    const all = zipParts(parts);
+    const { bytes, stays } = copied(all, 'customer');
+    const left = partsOf(bytes);
+    const text = Object.entries(left).flat().join('\n');
+    for (const secret of ['Secret tower', 'Ann', 'thumbnail', 'HP-OFFICE', 'rIdPr', 'docProps'])
+      expect(text).not.toContain(secret);
+    expect(left['xl/worksheets/sheet1.xml']).toContain('<pageSetup orientation="landscape"/>');
+    expect(stays).toEqual(['Page headers and footers: Margin 12 %.']);
+    expect(copied(all, 'shop').stays).toEqual([
+      'Page headers and footers: Margin 12 %.',
+      'Settings of a printer.',
+      'A small picture of the first sheet.',
+      "The file's title: Secret tower.",
+      "The file's author: Ann.",
+      "The file's keywords: margin.",
+    ]);
+  });
+
   it('takes out rules and links that mention the shop, and counts the rest', () => {
     const rule = (sqref: string, list: string) =>
       `<dataValidation type="list" sqref="${sqref}"><formula1>${list}</formula1></dataValidation>`;
