@@ -289,7 +289,7 @@ class Referee {
     const value = child(cell, 'v');
     if (value && value.attributes.length > 0) this.say(where, 'has attributes on its value');
     const raw = value?.textContent ?? '';
-    if (type === 'n' && value && !/^-?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i.test(raw))
+    if (type === 'n' && value && !/^-?\.?\d[\d.]*(?:e[+-]?\d+)?$/i.test(raw))
       this.say(where, `${raw} is no number`);
     if (type === 's' && known.texts[Number(raw)] === undefined)
       this.say(where, `has the text ${raw}, which is none`);

@@ -9,6 +9,7 @@ import { moveOthers } from './moved/moveOthers';
 import { movedFormula } from './moved/movedFormula';
 import { hasMoved, sheetMoves, type SheetMove } from './moved/sheetMoves';
 import { PackageParts } from './packageParts';
+import { refuseUnsavable } from './refuseUnsavable';
 import { saveTables } from './saveTables';
 import { withNameTexts, withoutEmptyNames, withSheetList, type ListedSheet } from './sheetList';
 import { sheetPart, type FileSheet } from './sheetPart';
@@ -27,7 +28,10 @@ const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
 const nothing = { strings: [], date1904: false, dynamicMetadata: new Set<string>() };
 
-/** The file the book came from with everything changed in it; what did not change keeps its bytes. */
+/**
+ * The file the book came from with everything changed in it; what did not change keeps its bytes. Throws
+ * `WorkbookRefused` where the format has no room for something.
+ */
 export function saveBook(open: OpenBook): SavedBook {
   return new Saving(open).save();
 }
@@ -53,6 +57,7 @@ class Saving {
   }
 
   save(): SavedBook {
+    refuseUnsavable(this.open);
     const { book, workbook } = this.open;
     const known = new Set(workbook.sheets.map((_, position) => sheetId(position)));
     workbook.sheets.forEach((sheet, position) => this.saveSheet(sheet, position));
