@@ -1,16 +1,17 @@
-// Builds the example quote workbook from the sources in examples/quote/.
-// node examples/build-quote.mjs [OUT] [--without-offer]
-// OUT is examples/quote.xlsx unless given; --without-offer leaves out what offers the add-in to a recipient.
+// Builds the example quote workbook from the sources in examples/quote/ and calculates it through the built functions.
+// node examples/build-quote.mjs [OUT]
+// OUT is examples/quote.xlsx unless given.
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { parseArgs } from 'node:util';
+import { ensure } from '../scripts/ensure.mjs';
 import { quoteWorkbook } from './build/workbook.mjs';
 
-const { values, positionals } = parseArgs({
-  options: { 'without-offer': { type: 'boolean', default: false } },
-  allowPositionals: true,
-});
-const out = positionals[0] ?? path.join(import.meta.dirname, 'quote.xlsx');
-const offerAddIn = !values['without-offer'];
-writeFileSync(out, quoteWorkbook(path.join(import.meta.dirname, 'quote'), { offerAddIn }));
+ensure();
+const { builtFunctions, recalculateWorkbook } = await import('../dist/headless.mjs');
+const out = process.argv[2] ?? path.join(import.meta.dirname, 'quote.xlsx');
+const built = quoteWorkbook(path.join(import.meta.dirname, 'quote'));
+const { bytes, report } = await recalculateWorkbook(built, await builtFunctions());
+for (const { cell, why } of report.stale) console.error(`${cell}: ${why}`);
+writeFileSync(out, bytes);
 console.log(`Wrote ${out}`);
+process.exitCode = report.stale.length > 0 ? 3 : 0;

@@ -9,12 +9,12 @@ const modified = new Date(2024, 0, 1, 0, 0, 0);
 
 /**
  * The bytes of a workbook, the same for the same content: `sheets` are `{ sheet, xml }`, `names` are pairs of a name
- * and what it stands for, `offer` is what offers the add-in to the recipient.
+ * and what it stands for.
  */
-export function packedWorkbook({ sheets, strings, names = [], offer }) {
+export function packedWorkbook({ sheets, strings, names = [] }) {
   const parts = {
-    '[Content_Types].xml': contentTypes(sheets, offer),
-    '_rels/.rels': relationships([['officeDocument', 'xl/workbook.xml']], offer && [offer.link]),
+    '[Content_Types].xml': contentTypes(sheets),
+    '_rels/.rels': relationships([['officeDocument', 'xl/workbook.xml']]),
     'xl/workbook.xml': workbookPart(sheets, names),
     'xl/_rels/workbook.xml.rels': relationships([
       ...sheets.map((_, index) => ['worksheet', `worksheets/sheet${index + 1}.xml`]),
@@ -34,24 +34,20 @@ export function packedWorkbook({ sheets, strings, names = [], offer }) {
     );
     for (const { id, xml: table } of sheet.tables) parts[`xl/tables/table${id}.xml`] = table;
   });
-  Object.assign(parts, offer?.parts);
   const entries = Object.entries(parts).map(([name, xml]) => [name, strToU8(xml)]);
   return zipSync(Object.fromEntries(entries), { level: 9, mtime: modified });
 }
 
-/** Relationships of the file format by their short type, then `others` by their full one. */
-function relationships(links, others = []) {
-  const all = [
-    ...links.map(([type, target]) => ({ type: `${relationshipSpace}/${type}`, target })),
-    ...others,
-  ];
-  const entries = all.map(
-    ({ type, target }, index) => `<Relationship Id="rId${index + 1}" Type="${type}" Target="${target}"/>`,
+/** Relationships by their short type. */
+function relationships(links) {
+  const entries = links.map(
+    ([type, target], index) =>
+      `<Relationship Id="rId${index + 1}" Type="${relationshipSpace}/${type}" Target="${target}"/>`,
   );
   return part(`<Relationships xmlns="${packageSpace}">${entries.join('')}</Relationships>`);
 }
 
-function contentTypes(sheets, offer) {
+function contentTypes(sheets) {
   const override = (name, type) =>
     `<Override PartName="/xl/${name}.xml" ContentType="${spreadsheet}.${type}+xml"/>`;
   return part(
@@ -66,9 +62,6 @@ function contentTypes(sheets, offer) {
       override('styles', 'styles') +
       override('sharedStrings', 'sharedStrings') +
       override('metadata', 'sheetMetadata') +
-      Object.entries(offer?.contentTypes ?? {})
-        .map(([name, type]) => `<Override PartName="/${name}" ContentType="${type}"/>`)
-        .join('') +
       '</Types>',
   );
 }

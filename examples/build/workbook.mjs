@@ -4,14 +4,10 @@ import { quoteSheet } from './quoteSheet.mjs';
 import { SharedStrings } from './sheet.mjs';
 import { shopSheet, stampCell } from './shopSheet.mjs';
 import { summarySheet } from './summarySheet.mjs';
-import { addInOfManifest, storedFunctionNames, webExtension } from './webExtension.mjs';
 import { mainSpace, part } from './xml.mjs';
 
-/**
- * The bytes of the example workbook, the same for the same sources. `offerAddIn`: the recipient's host offers the
- * add-in; a copy for a customer is made without.
- */
-export function quoteWorkbook(folder, { offerAddIn = true } = {}) {
+/** The bytes of the example workbook without the values of its formulas, the same for the same sources. */
+export function quoteWorkbook(folder) {
   const strings = new SharedStrings();
   const quote = quoteSheet(folder, strings);
   const sheets = [
@@ -20,10 +16,7 @@ export function quoteWorkbook(folder, { offerAddIn = true } = {}) {
     summarySheet(folder, strings),
     listSheet(quote.parts, strings),
   ];
-  const offer = offerAddIn
-    ? webExtension(addInOfManifest(), storedFunctionNames(sheets.map(({ xml }) => xml)))
-    : undefined;
-  return packedWorkbook({ sheets, strings, names: [['ShopStamp', stampCell]], offer });
+  return packedWorkbook({ sheets, strings, names: [['ShopStamp', stampCell]] });
 }
 
 /** The bytes of a workbook with one empty sheet, in the same style. */

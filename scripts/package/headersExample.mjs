@@ -21,6 +21,8 @@ export function headersExample(files, hashedNames, address) {
       'Referrer-Policy: no-referrer',
       'Cache-Control: no-cache',
     ]),
+    '# Icons must be allowed to be kept: a host shows generic ones in place of icons with no-cache or no-store.',
+    block('icons/*', ['Cache-Control: public, max-age=86400']),
     '# The web host reads this file from its own address.',
     block('functions.json', ['Access-Control-Allow-Origin: *']),
     '# Names that hold a hash of their content never change.',

@@ -129,7 +129,7 @@ ${table(
     ['Size', 'diameter, side, width or distance across flats; of a die, its opening; must be there'],
     ['Length', 'length of a slot or rectangle'],
     ['Body', 'diameter of its body; a punch must fit it, and it must fit Punch body of the press'],
-    ['Count', 'how many are on hand; 1 when blank'],
+    ['Count', 'how many are on hand; 1 when blank, `none` for none'],
   ],
 )}
 

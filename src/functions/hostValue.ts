@@ -1,4 +1,4 @@
-import type { CellValue } from '../core/quantity/cellValue.js';
+import { type CellValue, meant } from '../core/quantity/cellValue.js';
 
 /** A single value as a host hands it over: a plain value, an error, or a data type with a basic value. */
 export type HostValue = CellValue | undefined | { readonly [key: string]: unknown };
@@ -11,7 +11,7 @@ export class ErrorCell {
 }
 
 /**
- * The plain value of what the host sent. Omitted arguments and blanks become null; data types give their
+ * The plain value of what the host sent. Omitted arguments and blanks in every form become null; data types give their
  * basic value; errors are marked as such.
  */
 export function plainValue(value: HostValue): CellValue | ErrorCell {
@@ -24,9 +24,9 @@ export function plainValue(value: HostValue): CellValue | ErrorCell {
   return plain ? finite(basic) : null;
 }
 
-/** A number that is none shows as an error in a sheet, and is one here. */
+/** A number that is none shows as an error in a sheet, and is one here; a 0 may be a blank cell, and is one. */
 function finite(value: string | number | boolean): CellValue | ErrorCell {
-  return typeof value !== 'number' || Number.isFinite(value) ? value : new ErrorCell('#NUM!');
+  return typeof value !== 'number' || Number.isFinite(value) ? meant(value) : new ErrorCell('#NUM!');
 }
 
 /** A matrix of plain values; an error inside it stays readable as its code. */

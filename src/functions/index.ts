@@ -1,5 +1,6 @@
 import { catalogue } from './catalogue.js';
 import { ColdStart } from './shop/coldStart.js';
+import { recalculateWorkbook } from './shop/recalculateWorkbook.js';
 import { readShopFromWorkbook } from './shop/readShopFromWorkbook.js';
 import { ShopRegistry } from './shop/registry.js';
 import { StartUp } from './shop/startUp.js';
@@ -8,8 +9,8 @@ import { helpForPane, type Runtime, type SheetErrorCode, workingForPane, wrap } 
 
 // The one classic script the host loads: every function is associated before the script ends.
 const shops = new ShopRegistry();
-const startUp = new StartUp(readShopFromWorkbook);
-const coldStart = new ColdStart(shops, startUp.readTables);
+const startUp = new StartUp(readShopFromWorkbook, recalculateWorkbook);
+const coldStart = new ColdStart(shops, startUp.readTables, startUp.recalculate);
 
 const runtime: Runtime = {
   catalogue,

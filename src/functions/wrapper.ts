@@ -1,7 +1,7 @@
 import { InputError, refuse } from '../core/inputError.js';
 import type { CellValue } from '../core/quantity/cellValue.js';
 import { Working } from '../core/working/working.js';
-import { type Argument, argumentLabel, type ReadContext } from './argument/argument.js';
+import { type Argument, argumentLabel, type ReadContext, type ScalarArgument } from './argument/argument.js';
 import { readShopReference, type ShopReference } from './argument/shop.js';
 import type { CallContext, Descriptor, Result, WorkedCall } from './descriptor.js';
 import { ErrorCell, type HostInput, type HostValue, plainMatrix, plainValue } from './hostValue.js';
@@ -74,7 +74,8 @@ function call(
   return scanned(converts ? inShopUnit(result, kind, unit) : result, descriptor.name);
 }
 
-const shopIsNewer = 'The shop data is newer than this sheet: press F9.';
+const shopIsNewer =
+  'The shop this cell was given is not known here yet: press Ctrl+Alt+F9, or enter the cell ShopStamp again (F2, then Enter).';
 
 /** The steps of a call for a pane in the same runtime. Throws an error with one sentence where the call is refused. */
 export function workingForPane(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {
@@ -128,9 +129,28 @@ function shopOf(entries: Entry[], inputs: readonly HostInput[], shops: ShopRegis
 }
 
 function readArgument(argument: Argument<unknown>, input: HostInput, context: ReadContext): unknown {
-  if (argument.dimensionality === 'scalar') return argument.read(single(input, context.argument), context);
+  if (argument.dimensionality === 'scalar') return readScalar(argument, input, context);
   const omitted = input === undefined || input === null;
   return argument.read(omitted ? null : plainMatrix(input), context);
+}
+
+/** A 0 is read as a blank cell; where that is refused, the sentence says so. */
+function readScalar(argument: ScalarArgument<unknown>, input: HostInput, context: ReadContext): unknown {
+  const value = single(input, context.argument);
+  try {
+    return argument.read(value, context);
+  } catch (error) {
+    if (value !== null || !(error instanceof InputError) || !isZero(input)) throw error;
+    const { failure } = error;
+    throw new InputError({
+      ...failure,
+      problem: failure.problem.replace('the cell is blank', '0 is read as a blank cell'),
+    });
+  }
+}
+
+function isZero(input: HostInput): boolean {
+  return Array.isArray(input) ? isZero((input as readonly (readonly HostValue[])[])[0]?.[0]) : input === 0;
 }
 
 /** The one value of a scalar argument; a range of several cells and an error cell are refused. */

@@ -20,14 +20,14 @@ interface Stored {
 
 /** The `t` attribute and the value element for a value; strings of formulas are `str`. */
 function stored(value: CellValue, prefix: string, hasFormula: boolean): Stored {
-  const element = (text: string, attribute = '') => `<${prefix}v${attribute}>${text}</${prefix}v>`;
+  const element = (text: string) => `<${prefix}v>${text}</${prefix}v>`;
   if (value === null) return { type: '', content: '' };
   if (typeof value === 'number') return { type: '', content: element(String(value)) };
   if (typeof value === 'boolean') return { type: 'b', content: element(value ? '1' : '0') };
   if (isCellError(value)) return { type: 'e', content: element(encodeString(storedErrorCode(value.error))) };
   const space = /^\s|\s$|\n/.test(value) ? ' xml:space="preserve"' : '';
   const text = encodeString(value);
-  if (hasFormula) return { type: 'str', content: element(text, space) };
+  if (hasFormula) return { type: 'str', content: element(text) };
   return {
     type: 'inlineStr',
     content: `<${prefix}is><${prefix}t${space}>${text}</${prefix}t></${prefix}is>`,

@@ -27,6 +27,8 @@ export interface DefinedName {
 /** An opened workbook: everything a recalculation reads. */
 export interface Workbook {
   package: Package;
+  /** The part that lists the sheets. */
+  part: string;
   sheets: Sheet[];
   names: DefinedName[];
   tables: Table[];
@@ -63,6 +65,7 @@ export function openWorkbook(bytes: Uint8Array, codec: Codec = portableCodec): W
   });
   return {
     package: opened,
+    part,
     sheets,
     names: head.names,
     tables,

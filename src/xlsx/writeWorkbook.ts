@@ -1,11 +1,24 @@
+import { withFullCalculation } from './fullCalculation';
 import type { CellChange } from './patchCell';
 import { patchSheet } from './patchSheet';
 import type { Sheet, Workbook } from './workbook';
 import { writeArchive } from './zip/writeArchive';
 
-/** The workbook's file with stored values changed: parts without a change keep their packed bytes. */
-export function writeWorkbook(workbook: Workbook, changes: Map<Sheet, CellChange[]>): Uint8Array {
+/**
+ * The workbook's file with stored values changed: parts without a change keep their packed bytes. `calculateOnOpening`:
+ * some value in it is not right.
+ */
+export function writeWorkbook(
+  workbook: Workbook,
+  changes: Map<Sheet, CellChange[]>,
+  { calculateOnOpening = false } = {},
+): Uint8Array {
   const parts = new Map<string, Uint8Array>();
+  const list = workbook.package.entry(workbook.part);
+  if (calculateOnOpening && list) {
+    const xml = withFullCalculation(workbook.package.xml(list.name) ?? '');
+    parts.set(list.name, workbook.package.codec.toBytes(xml));
+  }
   for (const [sheet, cells] of changes) {
     const entry = workbook.package.entry(sheet.part);
     if (!sheet.cells || !entry) continue;

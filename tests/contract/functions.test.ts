@@ -95,7 +95,7 @@ describe.each(names)('%s', (name) => {
     }
   });
 
-  it('takes a blank cell, in either form, for an option that is left out', () => {
+  it('takes a blank cell, in every form, for an option that is left out', () => {
     const { plain, blankOptions } = answersOf();
     expect(blankOptions).toHaveLength(blankForms.length);
     for (const each of blankOptions) expect(each).toEqual(plain);
@@ -104,6 +104,29 @@ describe.each(names)('%s', (name) => {
   it('is not confused by a host that leaves trailing arguments out altogether', () => {
     const { plain, trailingLeftOut } = answersOf();
     expect(trailingLeftOut).toEqual(plain);
+  });
+});
+
+describe('a blank cell', () => {
+  it('is answered the same in every form, in every argument of every function', async () => {
+    const asked = catalogue.flatMap(({ name, arguments: all }) =>
+      Object.keys(all).map((_, at) => ({ name, at })),
+    );
+    const calls = asked.flatMap(({ name, at }) => {
+      const given: HostArgument[] = [...goodCall(name).given(stamp)];
+      while (given.length < at) given.push(undefined);
+      given[at] = null;
+      return blankForms.map((blank): CellCall => ({ name, given, blank }));
+    });
+    const outcomes = await callCells(runtime, calls);
+    expect(asked.length).toBeGreaterThan(100);
+    asked.forEach(({ name, at }, index) => {
+      const own = outcomes.slice(index * blankForms.length, (index + 1) * blankForms.length);
+      const said = own.map((each) =>
+        JSON.stringify(each).replace('0 is read as a blank cell', 'the cell is blank'),
+      );
+      expect(new Set(said).size, `${name}, argument ${at + 1}: ${said.join('\n')}`).toBe(1);
+    });
   });
 });
 

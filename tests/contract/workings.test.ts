@@ -50,7 +50,7 @@ describe('the workings offered to the pane', () => {
     );
     const stamp = 'in · 1 press · rules 1 · AAAA-BBBB-CCCC';
     expect(() => workingOf('HOLEMIN', [[['1/2']], [['A36']], [[stamp]]])).toThrow(
-      'The shop data is newer than this sheet: press F9.',
+      'The shop this cell was given is not known here yet: press Ctrl+Alt+F9, or enter the cell ShopStamp again (F2, then Enter).',
     );
   });
 });

@@ -83,11 +83,11 @@ describe('the pages', () => {
 });
 
 describe('the host check', () => {
-  it('has twenty steps, each with what to expect and room for what was seen', () => {
-    expect(steps).toEqual(Array.from({ length: 20 }, (_, at) => at + 1));
+  it('has ten steps, each with what to expect and room for what was seen', () => {
+    expect(steps).toEqual(Array.from({ length: 10 }, (_, at) => at + 1));
     const text = page('host-check.md');
-    expect(text.match(/Expect: \S/g)?.length).toBe(20);
-    expect(text.match(/Seen:.* · As expected:/g)?.length).toBe(20);
+    expect(text.match(/Expect: \S/g)?.length).toBe(10);
+    expect(text.match(/Seen:.* · As expected:/g)?.length).toBe(10);
   });
 
   it('has a place to sign', () => {

@@ -5,11 +5,11 @@ const errorType = { type: 'Error', basicType: 'Error', basicValue: '#REF!', erro
 const entity = { type: 'Entity', text: 'plate', basicType: 'Error', basicValue: '#VALUE!' };
 
 describe('plainValue', () => {
-  it.each(['3/8', '', 0, -1.5, true, false])('keeps %j', (value) => {
+  it.each(['3/8', '0', -1.5, true, false])('keeps %j', (value) => {
     expect(plainValue(value)).toBe(value);
   });
 
-  it.each([null, undefined])('takes %s as nothing', (value) => {
+  it.each([null, undefined, '', ' ', 0, -0])('takes %j as a blank cell', (value) => {
     expect(plainValue(value)).toBeNull();
   });
 
@@ -31,6 +31,8 @@ describe('plainValue', () => {
     [entity, '#VALUE!'],
     [{}, null],
     [{ type: 'Empty', basicType: 'Empty', basicValue: {} }, null],
+    [{ type: 'Empty', basicType: 'Empty', basicValue: '' }, null],
+    [{ type: 'Double', basicType: 'Double', basicValue: 0 }, null],
   ])('takes the basic value of %j', (value, plain) => {
     expect(plainValue(value)).toBe(plain);
   });

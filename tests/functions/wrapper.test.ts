@@ -108,7 +108,8 @@ describe('a stamp this runtime has never seen', () => {
     const result = new SheetRuntime().call('PRESSVALUE', 'Bay A', 'Punch', inchShop.stamp);
     await expect(result).rejects.toMatchObject({
       code: '#N/A',
-      message: 'The shop data is newer than this sheet: press F9.',
+      message:
+        'The shop this cell was given is not known here yet: press Ctrl+Alt+F9, or enter the cell ShopStamp again (F2, then Enter).',
     });
   });
 

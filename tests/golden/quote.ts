@@ -4,6 +4,7 @@ import {
   builtFunctions,
   type CellValue,
   type InputChange,
+  type LoadedFunctions,
   readSheetValues,
   recalculateWorkbook,
 } from '../../src/headless';
@@ -35,11 +36,23 @@ export interface Quote {
 
 let functions: ReturnType<typeof builtFunctions> | undefined;
 
-/** The example, recalculated through the built functions after some cells were changed. */
-export async function recalculatedQuote(changes: InputChange[] = []): Promise<Quote> {
+/** A workbook, recalculated through the built functions. */
+export async function recalculated(
+  original: Uint8Array,
+  changes: InputChange[] = [],
+  blank: LoadedFunctions['blank'] = null,
+) {
   functions ??= builtFunctions(built);
+  return recalculateWorkbook(original, { ...(await functions), blank }, { changes });
+}
+
+/** The example, recalculated through the built functions after some cells were changed. */
+export async function recalculatedQuote(
+  changes: InputChange[] = [],
+  blank: LoadedFunctions['blank'] = null,
+): Promise<Quote> {
   const original = new Uint8Array(readFileSync(workbookFile));
-  const { bytes, report } = await recalculateWorkbook(original, await functions, { changes });
+  const { bytes, report } = await recalculated(original, changes, blank);
   return { bytes, report, rows: quoteRows(bytes) };
 }
 

@@ -1,3 +1,4 @@
+import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { readSheetValues, recalculateWorkbook, type InputChange } from '../../src/headless';
 import {
@@ -129,7 +130,7 @@ describe('what is calculated', () => {
 
 describe('what is kept', () => {
   it('keeps a value that the engine would get wrong, and says what is stale', async () => {
-    const { values, report } = await recalculated(
+    const { bytes, values, report } = await recalculated(
       [
         {
           name: 'Quote',
@@ -143,6 +144,15 @@ describe('what is kept', () => {
       { cell: 'Quote!B1', why: 'With the same inputs it comes to 2 here, but the file has 3.' },
     ]);
     expect(report.stale.map(({ cell }) => cell)).toEqual(['Quote!B1', 'Quote!C1']);
+    expect(strFromU8(unzipSync(bytes)['xl/workbook.xml'] as Uint8Array)).toContain(' fullCalcOnLoad="1"');
+  });
+
+  it('asks no program to calculate a file whose values are all right', async () => {
+    const { bytes, report } = await recalculated([
+      { name: 'Quote', rows: [[1, formula(ours('DOUBLE', 'A1'))]] },
+    ]);
+    expect(report.stale).toEqual([]);
+    expect(strFromU8(unzipSync(bytes)['xl/workbook.xml'] as Uint8Array)).not.toContain('fullCalcOnLoad');
   });
 
   it.each([

@@ -1,10 +1,18 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/functions/catalogue.js';
+import { presses } from '../contract/support/calls.js';
 import { launchChromium } from '../support/chromium.js';
+import { OfficeHost } from '../workbook/support/officeHost.js';
 import { HttpsHost } from './support/httpsHost.js';
 import { packagedFor } from './support/packaged.js';
 import { libraryOrigin, serveScriptLibrary } from './support/scriptLibrary.js';
+
+const row = {
+  shop: [presses],
+  headings: [['Mark', 'Section', 'Grade', 'Length', 'Hole', 'Edge', 'End', 'Press']],
+  row: [['C1', 'FB 3/8x4', 'A36', 12, '13/16', '1-1/2', '1-1/2', 'Bay A']],
+};
 
 let browser: Browser;
 let host: HttpsHost;
@@ -144,5 +152,67 @@ describe('the package in a browser', () => {
     });
     expect(errors.length).toBeGreaterThan(0);
     await page.close();
+  });
+
+  it('calculates a row through the functions it registers', async () => {
+    const { page, errors } = await visit('taskpane.html');
+    const answer = await page.evaluate((given) => {
+      type Calls = Record<string, (...values: unknown[]) => unknown>;
+      const { mappings } = (window as unknown as { CustomFunctions: { _association: { mappings: Calls } } })
+        .CustomFunctions._association;
+      const stamp = mappings['SHOP']?.(...given.shop);
+      return [stamp, mappings['ROWCHECK']?.(given.headings, given.row, stamp, 'verdict')];
+    }, row);
+    expect(answer).toEqual([expect.stringMatching(/^in · 2 presses · /), [[expect.any(String)]]]);
+    expect(errors).toEqual([]);
+    await page.close();
+  });
+
+  it('opens the pane over the real script library, the workbook behind it a double', async () => {
+    const office = new OfficeHost();
+    office.book.addSheet('Parts');
+    const page = await context.newPage();
+    const errors: string[] = [];
+    page.on('pageerror', (error) => errors.push(String(error)));
+    await page.exposeFunction('askHost', (text: string) => {
+      const { id } = JSON.parse(text) as { id: number };
+      return JSON.stringify({ id, type: 2, message: office.answer(text) });
+    });
+    await page.addInitScript(() => {
+      const bridge: {
+        onMessageFromHost?: (text: string) => void;
+        sendMessageToHost: (text: string) => void;
+      } = {
+        sendMessageToHost: (text) =>
+          void (window as unknown as { askHost: (text: string) => Promise<string> })
+            .askHost(text)
+            .then((answer) => bridge.onMessageFromHost?.(answer)),
+      };
+      Object.assign(window, { _richApiNativeBridge: bridge });
+    });
+    // So a host tells the library who it is; the library then loads the script of that host.
+    await page.goto(`${host.address}/taskpane.html?_host_Info=Excel$Win32$16.01$en-US$$$$0`);
+    await page.waitForFunction(() => typeof Excel === 'object' && 'CustomFunctions' in window);
+    await page.evaluate(() => {
+      Object.assign(Office, {
+        onReady: () => Promise.resolve({ host: Office.HostType.Excel, platform: null }),
+      });
+    });
+    const [pane] = [...host.files.keys()].filter((name) => /^pane\.[0-9a-f]{12}\.js$/.test(name));
+    await page.addScriptTag({ url: pane ?? '' });
+    await page.getByText('No shop sheet in this workbook yet').waitFor();
+    expect(await page.getByRole('tab').allTextContents()).toEqual(['Shop', 'Parts', 'Steps', 'Hand-off']);
+    expect(errors).toEqual([]);
+    await page.close();
+  });
+
+  it('lets a host keep its icons', async () => {
+    const icons = [...host.files.keys()].filter((name) => name.startsWith('icons/'));
+    expect(icons.length).toBeGreaterThan(3);
+    for (const icon of icons) {
+      const { headers } = await host.fetch(`${host.address}/${icon}`);
+      expect(headers['cache-control'], icon).toMatch(/max-age=[1-9]/);
+      expect(headers['cache-control'], icon).not.toMatch(/no-cache|no-store/);
+    }
   });
 });

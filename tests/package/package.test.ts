@@ -117,9 +117,10 @@ describe('the example of response headers', () => {
     for (const name of host.files.keys()) expect(of(name)['Content-Security-Policy'], name).toBe(policy);
   });
 
-  it('lets only names with a hash be kept for ever', () => {
+  it('lets only names with a hash be kept for ever, and icons for a day: hosts replace icons they may not keep', () => {
     for (const name of host.files.keys()) {
-      const keep = hashed.test(name) ? 'public, max-age=31536000, immutable' : 'no-cache';
+      const icon = name.startsWith('icons/') ? 'public, max-age=86400' : 'no-cache';
+      const keep = hashed.test(name) ? 'public, max-age=31536000, immutable' : icon;
       expect(of(name)['Cache-Control'], name).toBe(keep);
     }
   });

@@ -84,16 +84,40 @@ describe('a values copy for the shop', () => {
   it('lists where each formula stood, as people read it', () => {
     const { bytes, formulas } = copied(file(), 'shop');
     const [headings, ...rows] = readSheetValues(bytes, 'Tonrow formulas');
-    expect(headings).toEqual(['Sheet', 'Cell', 'Formula', 'Stored as', 'Value']);
+    expect(headings).toEqual([
+      'Sheet',
+      'Cell',
+      'Formula',
+      'Stored as',
+      'Value',
+      'Table',
+      'Heading',
+      'Row',
+      'Sizes',
+    ]);
     expect(rows).toHaveLength(5);
     expect(formulas).toBe(5);
-    expect(rows[0]).toEqual(['Quote', 'C2', '=TONROW.PUNCHUSE("Bay A",A2,B2,"A36",ShopStamp)', null, 0.125]);
+    expect(rows[0]).toEqual([
+      'Quote',
+      'C2',
+      '=TONROW.PUNCHUSE("Bay A",A2,B2,"A36",ShopStamp)',
+      null,
+      0.125,
+      null,
+      null,
+      '0.5 | 0.25',
+      'Quote 7x5',
+    ]);
     expect(rows[2]).toEqual([
       'Quote',
       'A5',
       '=TONROW.LISTCHECK(A1:B3,ShopStamp)',
       'cm=1 t="array" ref="A5:A7"',
       'Verdict',
+      null,
+      null,
+      null,
+      'Quote 7x5',
     ]);
   });
 
@@ -158,7 +182,12 @@ describe('formulas brought back', () => {
   });
 
   it.each([
-    ['a list that names a cell that is gone', '>C2<', '>C99<', 'the cell C99 of "Quote" is gone'],
+    [
+      'a list that names a cell elsewhere',
+      '>C2<',
+      '>C99<',
+      'the formula of Quote!C99 names cells by address',
+    ],
     ['a list that names a sheet that is gone', '>Quote<', '>Other<', 'there is no sheet "Other"'],
     ['a list with something else than a cell', '>C2<', '>C2:D3<', 'Row 2 of the list names no cell'],
     [
@@ -178,6 +207,67 @@ describe('formulas brought back', () => {
 
   it('refuse a file that is no such copy', () => {
     expect(() => bringFormulasBack(file())).toThrow('The file holds no list of formulas');
+  });
+});
+
+describe('formulas brought back into a copy whose rows moved', () => {
+  const check = 'Parts[[#Headers],[Mark]:[Hole]],Parts[[#This Row],[Mark]:[Hole]],ShopStamp';
+  const own = (row: number) => formula(`_xldudf_TONROW_ROWCHECK(${check},"A${row}")`, `of row ${row}`);
+  const list: BuiltSheet = {
+    name: 'Quote',
+    rows: [
+      ['Mark', 'Hole', 'Verdict'],
+      ['A1', '13/16', own(2)],
+      ['A2', '15/16', own(3)],
+      ['A3', '1-1/16', own(4)],
+    ],
+    tables: [{ name: 'Parts', ref: 'A1:C4', columns: ['Mark', 'Hole', 'Verdict'] }],
+  };
+
+  /** The copy as a program saves it after somebody worked on the list. */
+  function edited(rows: BuiltSheet['rows'] & unknown[], ref: string, columns = ['Mark', 'Hole', 'Verdict']) {
+    const copy = copied(file([list, shop]), 'shop').bytes;
+    const kept = readSheetValues(copy, 'Tonrow formulas') as BuiltSheet['rows'] & unknown[];
+    return buildWorkbook(
+      [
+        { name: 'Quote', rows, tables: [{ name: 'Parts', ref, columns }] },
+        { name: 'Shop', rows: readSheetValues(copy, 'Shop') as typeof kept, tables: shop.tables ?? [] },
+        { name: 'Tonrow formulas', rows: kept },
+      ],
+      { names: { ShopStamp: stamp } },
+    );
+  }
+  const a = ['A1', '13/16', 'of row 2'];
+  const b = ['A2', '15/16', 'of row 3'];
+  const c = ['A3', '1-1/16', 'of row 4'];
+  const head = ['Mark', 'Hole', 'Verdict'];
+
+  it('stand beside their marks after a row was put in and the list was sorted', () => {
+    const back = bringFormulasBack(edited([head, c, ['N1', '9/16'], a, b], 'A1:C5'));
+    expect(back).toMatchObject({ restored: 4, moved: 3, gone: [], changed: [] });
+    const { sheets } = openWorkbook(back.bytes);
+    const { cells } = sheets[0] ?? {};
+    const texts = [1, 2, 3, 4].map((row) =>
+      cells?.formulas[cells.index.get(row * 16_384 + 2) ?? -1]?.text.slice(-4, -2),
+    );
+    expect(texts).toEqual(['A4', undefined, 'A2', 'A3']);
+    expect(partsOf(back.bytes)['xl/workbook.xml']).toContain('fullCalcOnLoad="1"');
+  });
+
+  it('leave out a row that was deleted, and say so', () => {
+    expect(bringFormulasBack(edited([head, a, c], 'A1:C3'))).toMatchObject({
+      restored: 3,
+      gone: ['Quote!C3'],
+    });
+  });
+
+  it('are refused where a heading they name was renamed, and where a row cannot be told', () => {
+    expect(() =>
+      bringFormulasBack(
+        edited([['Mark', 'Bohrung', 'Verdict'], a, b, c], 'A1:C4', ['Mark', 'Bohrung', 'Verdict']),
+      ),
+    ).toThrow('name the column "Hole" of the table Parts');
+    expect(() => bringFormulasBack(edited([head, ['Z9', '1/2', ''], b, c], 'A1:C4'))).toThrow('is not found');
   });
 });
 
@@ -240,6 +330,53 @@ describe('a values copy for a customer', () => {
     );
     for (const name of gone) expect(Object.keys(partsOf(bytes))).not.toContain(name);
     expect(partsOf(bytes)['_rels/.rels']).not.toContain('webextension');
+  });
+
+  it('loses title, author, keywords, thumbnail and printer settings, and says what headers print', () => {
+    const parts = workbookParts(
+      [
+        {
+          ...quote,
+          after:
+            '<pageSetup orientation="landscape" r:id="rIdPr"/><headerFooter><oddHeader>&amp;L&amp;"Arial,Bold"Margin 12 %</oddHeader></headerFooter>',
+        },
+        shop,
+      ],
+      {
+        names: { ShopStamp: stamp },
+      },
+    );
+    const space = 'http://schemas.openxmlformats.org';
+    parts['_rels/.rels'] = (parts['_rels/.rels'] ?? '').replace(
+      '</Relationships>',
+      `<Relationship Id="rIdC" Type="${space}/package/2006/relationships/metadata/core-properties" Target="docProps/core.xml"/><Relationship Id="rIdT" Type="${space}/package/2006/relationships/metadata/thumbnail" Target="docProps/thumbnail.jpeg"/></Relationships>`,
+    );
+    parts['docProps/core.xml'] =
+      '<cp:coreProperties xmlns:cp="a" xmlns:dc="b"><dc:title>Secret tower</dc:title><dc:creator>Ann</dc:creator><cp:keywords>margin</cp:keywords></cp:coreProperties>';
+    parts['docProps/thumbnail.jpeg'] = 'x';
+    parts['xl/printerSettings/printerSettings1.bin'] = 'HP-OFFICE';
+    parts['xl/worksheets/_rels/sheet1.xml.rels'] =
+      `<Relationships xmlns="${space}/package/2006/relationships"><Relationship Id="rIdPr" Type="${space}/officeDocument/2006/relationships/printerSettings" Target="../printerSettings/printerSettings1.bin"/></Relationships>`;
+    parts['xl/worksheets/sheet1.xml'] = (parts['xl/worksheets/sheet1.xml'] ?? '').replace(
+      '<worksheet ',
+      `<worksheet xmlns:r="${space}/officeDocument/2006/relationships" `,
+    );
+    const all = zipParts(parts);
+    const { bytes, stays } = copied(all, 'customer');
+    const left = partsOf(bytes);
+    const text = Object.entries(left).flat().join('\n');
+    for (const secret of ['Secret tower', 'Ann', 'thumbnail', 'HP-OFFICE', 'rIdPr', 'docProps'])
+      expect(text).not.toContain(secret);
+    expect(left['xl/worksheets/sheet1.xml']).toContain('<pageSetup orientation="landscape"/>');
+    expect(stays).toEqual(['Page headers and footers: Margin 12 %.']);
+    expect(copied(all, 'shop').stays).toEqual([
+      'Page headers and footers: Margin 12 %.',
+      'Settings of a printer.',
+      'A small picture of the first sheet.',
+      "The file's title: Secret tower.",
+      "The file's author: Ann.",
+      "The file's keywords: margin.",
+    ]);
   });
 
   it('takes out rules and links that mention the shop, and counts the rest', () => {

@@ -32,11 +32,7 @@ describe('a stored value', () => {
     ['<c r="A1" t="str" s="3"><f>B1</f><v>x</v></c>', 1e21, '<c r="A1" s="3"><f>B1</f><v>1e+21</v></c>'],
     ['<c r="A1" s="3" t="e"><f>B1</f><v>#N/A</v></c>', true, '<c r="A1" s="3" t="b"><f>B1</f><v>1</v></c>'],
     ['<c r="A1"><f>B1</f></c>', 'a<b & "c"', '<c r="A1" t="str"><f>B1</f><v>a&lt;b &amp; "c"</v></c>'],
-    [
-      '<c r="A1"><f>B1</f><v>1</v></c>',
-      ' x\ny ',
-      '<c r="A1" t="str"><f>B1</f><v xml:space="preserve"> x\ny </v></c>',
-    ],
+    ['<c r="A1"><f>B1</f><v>1</v></c>', ' x\ny ', '<c r="A1" t="str"><f>B1</f><v> x\ny </v></c>'],
     [
       '<c r="A1"><f>B1</f><v>1</v></c>',
       'a\rb_x0041_\u0007',

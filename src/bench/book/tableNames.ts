@@ -57,6 +57,14 @@ export class TableNames {
     return this.all().map(size).join();
   }
 
+  /** The table a cell stands in. */
+  tableOf({ sheetId, row, col }: CellPosition): NamedTable | undefined {
+    return this.all().find(
+      ({ sheetId: on, zone: { top, bottom, left, right } }) =>
+        on === sheetId && row >= top && row <= bottom && col >= left && col <= right,
+    );
+  }
+
   /** What a file holds in a heading cell of a table: text, filled and unlike the other headings. */
   heading({ sheetId, row, col }: CellPosition): string | undefined {
     const table = this.all().find(

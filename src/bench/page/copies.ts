@@ -11,7 +11,10 @@ export interface OpenFile {
 export function offerCopies(file: () => OpenFile, give: (copy: OpenFile) => void): void {
   const tonrowCopies: CopyMaker = {
     make: async (kind) => valuesCopy(file().bytes, { kind }),
-    save: async ({ bytes }, kind) => give({ name: copyName(file().name, kind), bytes }),
+    save: async ({ bytes }, kind) => {
+      give({ name: copyName(file().name, kind), bytes });
+      return 'The copy is saved. This workbook is as it was.';
+    },
   };
   Object.assign(globalThis, { tonrowCopies });
 }

@@ -112,6 +112,8 @@ export class Desk {
       saved = saveBook(this.open);
     } catch (error) {
       speech.say('');
+      if (error instanceof WorkbookRefused)
+        return speech.complain(`${this.name} was not saved: ${error.message}`);
       speech.complain(`${this.name} was not saved: what was changed could not be written into its file.`);
       throw error;
     }

@@ -8,7 +8,7 @@ import { storedFormula } from './storedFormula';
  */
 export function calculatedColumns(
   book: GridBook,
-  { sheetId, zone, headerRows, totalsRows }: NamedTable,
+  { sheetId, zone, headerRows, totalsRows, name }: NamedTable,
   namespace: string,
 ): (string | undefined)[] {
   const [first, last] = [zone.top + headerRows, zone.bottom - totalsRows];
@@ -18,6 +18,6 @@ export function calculatedColumns(
     // Only a formula that names the table says the same in every row.
     if (!formula?.includes('[')) return undefined;
     for (let row = first + 1; row <= last; row++) if (formulaIn(row) !== formula) return undefined;
-    return storedFormula(formula, namespace);
+    return storedFormula(formula, namespace, name);
   });
 }

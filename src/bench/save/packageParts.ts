@@ -119,9 +119,9 @@ function relationshipsPart(part: string): string {
   return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
 }
 
-/** Text for an attribute's value. */
+/** Text for an attribute's value; a line break in the format's own escape, which programs put into headings. */
 export const attributeText = (text: string): string =>
-  encodeString(text).replaceAll('"', '&quot;').replaceAll('\n', '&#10;');
+  encodeString(text).replaceAll('"', '&quot;').replaceAll('\n', '_x000a_').replaceAll('\t', '_x0009_');
 
 /** XML with something put in as the last child of the first element of a name. */
 export function insertBefore(xml: string, element: string, text: string): string {

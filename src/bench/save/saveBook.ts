@@ -1,5 +1,6 @@
 import type { UID } from '@odoo/o-spreadsheet';
 import type { Sheet } from '../../xlsx';
+import { withFullCalculation } from '../../xlsx/fullCalculation';
 import { scanWorksheet } from '../../xlsx/worksheet';
 import type { OpenBook } from '../open/openBook';
 import { rangeOfName } from '../book/translate';
@@ -8,6 +9,7 @@ import { moveOthers } from './moved/moveOthers';
 import { movedFormula } from './moved/movedFormula';
 import { hasMoved, sheetMoves, type SheetMove } from './moved/sheetMoves';
 import { PackageParts } from './packageParts';
+import { refuseUnsavable } from './refuseUnsavable';
 import { saveTables } from './saveTables';
 import { withNameTexts, withoutEmptyNames, withSheetList, type ListedSheet } from './sheetList';
 import { sheetPart, type FileSheet } from './sheetPart';
@@ -26,7 +28,10 @@ const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
 const nothing = { strings: [], date1904: false, dynamicMetadata: new Set<string>() };
 
-/** The file the book came from with everything changed in it; what did not change keeps its bytes. */
+/**
+ * The file the book came from with everything changed in it; what did not change keeps its bytes. Throws
+ * `WorkbookRefused` where the format has no room for something.
+ */
 export function saveBook(open: OpenBook): SavedBook {
   return new Saving(open).save();
 }
@@ -52,6 +57,7 @@ class Saving {
   }
 
   save(): SavedBook {
+    refuseUnsavable(this.open);
     const { book, workbook } = this.open;
     const known = new Set(workbook.sheets.map((_, position) => sheetId(position)));
     workbook.sheets.forEach((sheet, position) => this.saveSheet(sheet, position));
@@ -65,10 +71,12 @@ class Saving {
     // A list of formulas that names cells without any would be taken for damage.
     if (this.formulasWent || changed)
       this.parts.unrelate(this.workbookPart, ({ type }) => type === 'calcChain');
-    return { bytes: this.parts.toBytes(), notes: this.notes() };
+    const stale = staleSentence(this.open, this.moves);
+    if (stale.length > 0) this.changeWorkbook(withFullCalculation);
+    return { bytes: this.parts.toBytes(), notes: this.notes(stale) };
   }
 
-  private notes(): string[] {
+  private notes(stale: readonly string[]): string[] {
     const { getters } = this.open.book;
     const filtered = getters
       .getSheetIds()
@@ -77,10 +85,7 @@ class Saving {
           getters.isRowFiltered(id, row),
         ),
       );
-    return [
-      ...staleSentence(this.open, this.moves),
-      ...(filtered ? ['Filters are not saved: the file shows all rows.'] : []),
-    ];
+    return [...stale, ...(filtered ? ['Filters are not saved: the file shows all rows.'] : [])];
   }
 
   private adapt(position: number | undefined): (formula: string) => string {

@@ -125,7 +125,8 @@ function keptFormula(
   { book, namespace, adapt }: Sides,
   changes: SheetChanges,
 ): void {
-  const text = adapt(asStored ? before.stored.text : storedFormula(formula, namespace));
+  const { name } = book.tables.tableOf(position) ?? {};
+  const text = adapt(asStored ? before.stored.text : storedFormula(formula, namespace, name));
   if (asStored && text === before.stored.text) return;
   const [row, column] = [position.row, position.col];
   changes.removed.push({ row, column, value: null, replacesFormula: true });
@@ -146,7 +147,7 @@ function newFormula(
   const fills = zone && (zone.top !== zone.bottom || zone.left !== zone.right) ? zone : undefined;
   if (before) changes.removed.push({ row, column, value: null, replacesFormula: true });
   changes.values.push({ row, column, value: book.storedValue(position) ?? '' });
-  const text = storedFormula(formula, namespace);
+  const text = storedFormula(formula, namespace, book.tables.tableOf(position)?.name);
   const losesMark = before !== undefined && before.stored.kind !== 'plain';
   finish(position, { formula: text, ...(fills && { fills }), losesMark }, changes);
 }

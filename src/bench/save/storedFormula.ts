@@ -14,12 +14,21 @@ const later = new Set(
 );
 const ofWorksheets = new Set(['FILTER', 'SORT', 'SORTBY']);
 
-/** A formula as files store it (no equals sign): prefixed functions, `[@Mark]` written out. */
-export function storedFormula(display: string, namespace: string): string {
-  return tokenize(withLostReferences(display.replace(/^=/, '')))
-    .map(({ kind, text, spaced }) => {
+/**
+ * A formula as files store it (no equals sign): prefixed functions, `[@Mark]` written out with the name of the table it
+ * stands in.
+ */
+export function storedFormula(display: string, namespace: string, table = ''): string {
+  const tokens = tokenize(withLostReferences(display.replace(/^=/, '')));
+  return tokens
+    .map(({ kind, text, spaced }, at) => {
+      const isNamed = tokens[at - 1]?.kind === 'word' && !spaced;
       const written =
-        kind === 'function' ? storedName(text, namespace) : kind === 'bracket' ? storedBracket(text) : text;
+        kind === 'function'
+          ? storedName(text, namespace)
+          : kind === 'bracket'
+            ? `${isNamed ? '' : table}${storedBracket(text)}`
+            : text;
       return (spaced ? ' ' : '') + written;
     })
     .join('');

@@ -6,6 +6,15 @@ export function isBlank(value: CellValue | undefined): value is null | undefined
   return value === null || value === undefined || (typeof value === 'string' && value.trim() === '');
 }
 
+/**
+ * The value as it is meant, with every form of a blank cell as null. A desktop host hands a blank cell on as the number
+ * 0, a web host as null, so the two cannot be told apart: 0 is blank in every argument, column and table. Nothing needs
+ * a 0 of its own: a miter or rake of nothing reads the same, a tool not on hand or a blade without rake is `none`.
+ */
+export function meant(value: CellValue | undefined): CellValue {
+  return isBlank(value) || value === 0 ? null : value;
+}
+
 const longestQuote = 40;
 
 /** The value as it is quoted back in a message: text in quotes and shortened, numbers as they are. */

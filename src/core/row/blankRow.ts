@@ -1,11 +1,11 @@
-import { type CellValue, isBlank } from '../quantity/cellValue.js';
+import { type CellValue, meant } from '../quantity/cellValue.js';
 import type { Headings } from './readHeadings.js';
 
 /** Blank: nothing in any column that is read, or a subtotal, a row of totals without a section. */
 export function isBlankRow(cells: readonly CellValue[], { fields, groups }: Headings): boolean {
   const columns = [fields, ...groups].flatMap((each) => Object.values(each));
-  if (columns.every((column) => isBlank(cells[column.at]))) return true;
-  if (!isBlank(cells[fields.section?.at ?? -1])) return false;
+  if (columns.every((column) => meant(cells[column.at]) === null)) return true;
+  if (meant(cells[fields.section?.at ?? -1]) !== null) return false;
   return cells.some(
     (cell) => typeof cell === 'string' && /^\s*(?:(?:sub-?|grand )?totals?|sum)\b/i.test(cell),
   );

@@ -1,6 +1,6 @@
 import { InputError } from '../inputError.js';
 import type { Finding } from '../press/finding.js';
-import { type CellValue, isBlank } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, meant } from '../quantity/cellValue.js';
 import type { LengthKindName } from '../quantity/lengthKind.js';
 import { readLength } from '../quantity/readLength.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -9,11 +9,14 @@ import type { Column } from './readHeadings.js';
 /** Reads the cells of one row; what cannot be read becomes a finding, and the rest of the row is still read. */
 export class RowReader {
   private readonly found: { at: number; finding: Finding }[] = [];
+  private readonly cells: readonly CellValue[];
 
   constructor(
-    private readonly cells: readonly CellValue[],
+    cells: readonly CellValue[],
     readonly unit: LengthUnit,
-  ) {}
+  ) {
+    this.cells = cells.map(meant);
+  }
 
   /** What could not be read, in the order of the columns. */
   get problems(): Finding[] {

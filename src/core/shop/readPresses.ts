@@ -1,10 +1,10 @@
 import { refuse } from '../inputError.js';
-import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { isBlank, plainText } from '../quantity/cellValue.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { type PressItemKey, pressItems } from '../press/pressItem.js';
 import type { Press, PressValue } from '../press/press.js';
 import { readPressValue } from '../press/readPressValue.js';
-import { type Cells, nameKey, readTable } from './table.js';
+import { type Cells, nameKey, readTable, type Table } from './table.js';
 
 const itemByName = new Map(pressItems.map((item) => [nameKey(item.name), item]));
 const generalHeading = 'general';
@@ -15,7 +15,7 @@ const generalHeading = 'general';
  */
 export function readPresses(cells: Cells, unit: LengthUnit): { presses: Press[]; unknownRows: string[] } {
   const table = readTable(cells, 'Presses', ['Item', 'Unit']);
-  const columns = pressColumns(cells, [table.column('Item'), table.column('Unit')]);
+  const columns = pressColumns(table, [table.column('Item'), table.column('Unit')]);
   const values = columns.map((): Partial<Record<PressItemKey, PressValue>> => ({}));
   const unknownRows: string[] = [];
   const seen = new Set<string>();
@@ -50,11 +50,11 @@ interface PressColumn {
   at: number;
 }
 
-function pressColumns(cells: Cells, taken: (number | undefined)[]): PressColumn[] {
+function pressColumns({ headings, rows }: Table, taken: (number | undefined)[]): PressColumn[] {
   const columns: PressColumn[] = [];
-  (cells[0] ?? []).forEach((heading: CellValue, at) => {
+  headings.forEach((heading, at) => {
     if (taken.includes(at)) return;
-    const filled = cells.slice(1).some((row) => !isBlank(row[at]));
+    const filled = rows.some((row) => !isBlank(row[at]));
     if (isBlank(heading)) {
       if (filled)
         refuse(

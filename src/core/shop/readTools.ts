@@ -30,7 +30,10 @@ export interface ToolsRead {
 
 const shapes = ['round', 'square', 'rectangle', 'slot', 'hexagon'] as const;
 
-/** Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Body, Count. A blank count is one. */
+/**
+ * Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Body, Count. A blank count is one, `none` is none on
+ * hand.
+ */
 export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead | undefined {
   if (!cells) return undefined;
   const table = readTable(cells, 'Tools', ['Press', 'Kind', 'Size']);
@@ -66,7 +69,7 @@ function readTool(row: readonly CellValue[], table: Table, argument: string, uni
     kind,
     ...size,
     ...toolBody(table.cell(row, 'Body'), name, unit),
-    count: isBlank(count) ? 1 : readNumber(count, `${argument}, Count`, 'Write a whole number.'),
+    count: readCount(count, `${argument}, Count`),
   };
   const any = isBlank(press) || nameKey(press) === 'any';
   return any ? tool : { ...tool, press: plainText(String(press)) };
@@ -80,6 +83,12 @@ function toolBody(cell: CellValue, argument: string, unit: LengthUnit): Pick<Too
     if (!(error instanceof InputError)) throw error;
     return { bodyProblem: error.messageInCell };
   }
+}
+
+function readCount(cell: CellValue, argument: string): number {
+  if (isBlank(cell)) return 1;
+  if (nameKey(cell) === 'none') return 0;
+  return readNumber(cell, argument, 'Write a whole number, or none.');
 }
 
 function toolSize(

@@ -1,5 +1,5 @@
 import { refuse } from '../inputError.js';
-import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue.js';
 
 /** Rows of cells, the headings first. */
 export type Cells = readonly (readonly CellValue[])[];
@@ -23,6 +23,8 @@ export function shortNames(names: readonly string[]): string {
 }
 
 export interface Table {
+  headings: readonly CellValue[];
+  /** Without the headings; every form of a blank cell is null. */
   rows: Cells;
   /** The column under a heading; undefined where the table has no such column. */
   column(heading: string): number | undefined;
@@ -32,7 +34,8 @@ export interface Table {
 /** A table of the Shop sheet by its headings. Throws where a needed heading is missing. */
 export function readTable(cells: Cells, tableName: string, needed: readonly string[]): Table {
   const columns = new Map<string, number>();
-  (cells[0] ?? []).forEach((heading, column) => {
+  const [headings = [], ...rows] = cells.map((row) => row.map(meant));
+  headings.forEach((heading, column) => {
     const key = nameKey(heading);
     if (key !== '' && !columns.has(key)) columns.set(key, column);
   });
@@ -48,7 +51,8 @@ export function readTable(cells: Cells, tableName: string, needed: readonly stri
   }
   const column = (heading: string) => columns.get(nameKey(heading));
   return {
-    rows: cells.slice(1),
+    headings,
+    rows,
     column,
     cell: (row, heading) => row[column(heading) ?? -1] ?? null,
   };

@@ -14,7 +14,7 @@ export function lengthArgument(kind: LengthKindName, meaning: string): ScalarArg
   };
 }
 
-/** The same, where it may be left out; zero, as some hosts send a blank cell, is left out too. */
+/** The same, where it may be left out. */
 export function optionalLengthArgument(
   kind: LengthKindName,
   meaning: string,
@@ -25,6 +25,6 @@ export function optionalLengthArgument(
     ...required,
     optional: true,
     omitted,
-    read: (value, context) => (isBlank(value) || value === 0 ? undefined : required.read(value, context)),
+    read: (value, context) => (isBlank(value) ? undefined : required.read(value, context)),
   };
 }

@@ -5,16 +5,16 @@ import { type ShopRange, shopRanges } from '../../core/shop/shopFormula.js';
 import { StartUpFailure } from './startUp.js';
 
 const stampName = 'ShopStamp';
+const longestMeetingMs = 5000;
 
 /**
  * Reads the formula of the cell named ShopStamp and the ranges it names: two round trips to the host.
  * Rejects where there is no workbook to read, or it has no such cell.
  */
 export async function readShopFromWorkbook(): Promise<ShopTables> {
-  // The script library brings the workbook API only when it has met its host.
-  if (typeof Office !== 'undefined') await Office.onReady();
+  await hostMet();
   if (typeof Excel === 'undefined') throw new StartUpFailure('no workbook', 'this runtime has no workbook');
-  return Excel.run(async (context) => {
+  return Excel.run({ delayForCellEdit: true }, async (context) => {
     const stamp = context.workbook.names.getItem(stampName).getRange();
     stamp.load('formulas');
     await context.sync().catch(explainStamp);
@@ -26,6 +26,15 @@ export async function readShopFromWorkbook(): Promise<ShopTables> {
     const [presses, tools, grades, settings] = read.map((parts) => parts && cellsOf(parts));
     return { presses: presses ?? [], tools, grades, settings };
   });
+}
+
+/** The script library brings the workbook API only when it has met its host; without one it waits for ever. */
+async function hostMet(): Promise<void> {
+  if (typeof Office === 'undefined') return;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const limit = new Promise((resolve) => (timer = setTimeout(resolve, longestMeetingMs)));
+  await Promise.race([Office.onReady(), limit]);
+  clearTimeout(timer);
 }
 
 /** What SHOP is given of a table, its headings and its data, is not all of it where it has a total row. */

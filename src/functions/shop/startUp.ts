@@ -1,10 +1,14 @@
 import { InputError } from '../../core/inputError.js';
 import { readShop, type Shop, type ShopTables } from '../../core/shop/readShop.js';
 import type { ReadShopTables } from './coldStart.js';
+import type { Recalculation } from './recalculateWorkbook.js';
+import { isEditing } from './retry.js';
 
 /** What the reading of the workbook's shop came to, for whoever explains it to the user. */
 export type StartUpState =
   | { state: 'reading' }
+  /** The host answers when the cell that is being edited is left. */
+  | { state: 'editing' }
   | { state: 'ok'; stamp: string }
   /** The shop is there; what cannot be read in it is in the messages. */
   | { state: 'incomplete'; stamp: string; messages: string[] }
@@ -35,14 +39,39 @@ export class StartUpFailure extends Error {
   }
 }
 
-/** Keeps what the last reading of the workbook's shop came to. */
+/** Keeps what the last reading of the workbook's shop came to, and tells of it. */
 export class StartUp {
   private current: StartUpState = { state: 'reading' };
+  private asked: Recalculation | undefined;
+  private readonly listeners = new Set<() => void>();
 
-  constructor(private readonly read: ReadShopTables) {}
+  constructor(
+    private readonly read: ReadShopTables,
+    private readonly calculate: () => Promise<Recalculation> = () => Promise.resolve('refused'),
+  ) {}
 
   get state(): StartUpState {
     return this.current;
+  }
+
+  /** Whether the host was asked to calculate again what ended without its shop; undefined where nothing did. */
+  get recalculation(): Recalculation | undefined {
+    return this.asked;
+  }
+
+  /** Tells of every change until stopped. */
+  readonly listen = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  readonly recalculate = async (): Promise<void> => {
+    this.asked = await this.calculate();
+    this.tell();
+  };
+
+  private tell(): void {
+    for (const listener of this.listeners) listener();
   }
 
   /** Reads, and remembers the outcome; fails as the reading fails. */
@@ -52,8 +81,12 @@ export class StartUp {
       this.current = stateOf(readShop(tables));
       return tables;
     } catch (error) {
-      this.current = { state: problemOf(error), messages: [messageOf(error)] };
+      this.current = isEditing(error)
+        ? { state: 'editing' }
+        : { state: problemOf(error), messages: [messageOf(error)] };
       throw error;
+    } finally {
+      this.tell();
     }
   };
 }
@@ -81,5 +114,5 @@ function problemOf(error: unknown): StartUpProblem {
 function messageOf(error: unknown): string {
   return error instanceof StartUpFailure || error instanceof InputError
     ? error.message
-    : 'The workbook could not be read: finish editing the cell, then open the pane again.';
+    : 'The workbook could not be read: enter the cell ShopStamp again (F2, then Enter).';
 }

@@ -1,3 +1,4 @@
+import { refuseUncertain, refuseUncertainError } from './cautions';
 import { overrides } from './overrides';
 import { readEngineArguments } from './arguments';
 import {
@@ -87,10 +88,13 @@ export class Engine {
       throw new CannotCompute(`It calls ${name} with a number of arguments that is not evaluated here.`);
     }
     checkSizes(args);
+    refuseUncertain(name, args);
     this.context['lookupCaches'] = caches;
     const speak = silenceErrors();
     try {
-      return readResult(name, compute.apply(this.context, readEngineArguments(description, args)));
+      const result = readResult(name, compute.apply(this.context, readEngineArguments(description, args)));
+      refuseUncertainError(name, args, result);
+      return result;
     } catch (error) {
       if (error instanceof CannotCompute) throw error;
       throw new CannotCompute(`${name} cannot be evaluated here with these arguments.`);

@@ -71,7 +71,8 @@ export class OurFunctions {
 
   private once(one: LoadedFunction, operands: (Operand | undefined)[]): Operand {
     const given = operands.map((operand, i) => toHost(operand, this.takesRange(one, i)));
-    const prepared = prepareCall(one.metadata, given, { blank: null, allowErrors: this.loaded.allowErrors });
+    const { blank = null, allowErrors } = this.loaded;
+    const prepared = prepareCall(one.metadata, given, { blank, allowErrors });
     if (isHostError(prepared)) return fromHost(prepared);
     const { name } = one.metadata;
     const key = this.answersLater.has(name) ? name + JSON.stringify(prepared.arguments) : '';

@@ -16,10 +16,12 @@ export interface HostError {
 /** An argument as the formula gives it: a value, rows of values, or nothing at all (undefined). */
 export type HostArgument = HostValue | HostValue[][] | undefined;
 
+/** Hosts differ: a blank cell arrives as null, as empty text, as 0, or as a data type of its own. */
+export type BlankForm = null | '' | 0 | { type: 'Empty'; basicType: 'Empty'; basicValue: '' };
+
 /** How a host passes blank cells and whether errors reach the function. */
 export interface HostOptions {
-  /** Hosts differ: a blank cell arrives as null, as empty text or as 0. */
-  blank: null | '' | 0;
+  blank: BlankForm;
   /** From the metadata's `allowErrorForDataTypeAny`. */
   allowErrors: boolean;
 }

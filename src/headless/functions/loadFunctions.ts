@@ -1,4 +1,5 @@
 import vm from 'node:vm';
+import type { BlankForm } from './hostCall';
 import type { FunctionMetadata, FunctionsMetadata } from './metadata';
 
 export type CustomFunction = (...args: unknown[]) => unknown;
@@ -13,6 +14,8 @@ export interface LoadedFunctions {
   /** What stands before the dot in formulas: TONROW. */
   namespace: string;
   allowErrors: boolean;
+  /** How blank cells are handed to the functions; as null where not said. */
+  blank?: BlankForm;
   byName: Map<string, LoadedFunction>;
 }
 

@@ -33,7 +33,7 @@ const emptyWorkbook = {
   tables: [],
   date1904: false,
   iterates: false,
-} satisfies Omit<Workbook, 'package'>;
+} satisfies Omit<Workbook, 'package' | 'part'>;
 
 /** Functions of the moment: nothing stored can be made wrong by them here. */
 const ofTheMoment = new Set(['NOW', 'TODAY']);

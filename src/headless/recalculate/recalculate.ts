@@ -26,7 +26,10 @@ export async function recalculateWorkbook(
     placeChanges(workbook, options.changes ?? []),
   );
   times.push(performance.now());
-  const written = writeWorkbook(workbook, cellChanges(calculated));
+  const report = makeReport(calculated);
+  const written = writeWorkbook(workbook, cellChanges(calculated), {
+    calculateOnOpening: report.stale.length > 0,
+  });
   times.push(performance.now());
   const [start, read, calculate, write] = times.map(Math.round) as [number, number, number, number];
   const milliseconds = {
@@ -35,7 +38,7 @@ export async function recalculateWorkbook(
     write: write - calculate,
     total: write - start,
   };
-  return { bytes: written, report: { ...makeReport(calculated), milliseconds } };
+  return { bytes: written, report: { ...report, milliseconds } };
 }
 
 /** The cells whose stored value or spill range differs from the file's. */

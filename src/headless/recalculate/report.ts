@@ -30,7 +30,7 @@ export interface RecalcReport {
 }
 
 /** What a calculation needs of a workbook: all but its package. */
-export type CalculatedWorkbook = Omit<Workbook, 'package'>;
+export type CalculatedWorkbook = Omit<Workbook, 'package' | 'part'>;
 
 /** What the report is made from. */
 export interface Outcome {

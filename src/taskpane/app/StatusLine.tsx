@@ -3,6 +3,7 @@ import type { CheckedList } from '../shared/checkedLists.js';
 import { counted } from '../shared/change/describeStep.js';
 import { useNavigation } from '../shared/navigation.js';
 import type { ShopState } from '../shared/shopState.js';
+import { StartUpNote } from './StartUpNote.js';
 import { VerdictMark } from '../shared/VerdictMark.js';
 
 const useStyles = makeStyles({
@@ -30,6 +31,7 @@ export function StatusLine({ shop, lists }: { shop: ShopState; lists: readonly C
       {rows > 0 && (
         <RowCounts rows={rows} failing={sum((list) => list.failing)} unknown={sum((list) => list.unknown)} />
       )}
+      <StartUpNote />
       <Stale shop={shop} errors={sum((list) => list.errors)} />
     </section>
   );
@@ -82,7 +84,7 @@ function Stale({ shop, errors }: { shop: ShopState; errors: number }) {
   const { stamp, hash } = shop.shop;
   if (shown.includes(hash) || shown === stamp)
     return errors > 0 ? (
-      <div>{counted(errors, 'row shows', 'rows show')} an error: calculate again (F9).</div>
+      <div>{counted(errors, 'row shows', 'rows show')} an error: press Ctrl+Alt+F9.</div>
     ) : null;
   const old = /[A-Z\d]{4}$/.exec(shown)?.[0];
   return (
@@ -91,7 +93,7 @@ function Stale({ shop, errors }: { shop: ShopState; errors: number }) {
         ? `Checked with …${old}; the shop is now …${hash.slice(-4)}.`
         : 'The shop cell is not calculated yet.'}{' '}
       {shop.keptOn === undefined
-        ? 'Calculate again (F9).'
+        ? 'Press Ctrl+Alt+F9 to calculate again.'
         : 'Bring the formulas back (Hand-off) to check again.'}
     </div>
   );

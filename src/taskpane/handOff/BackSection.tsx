@@ -57,10 +57,18 @@ export function BackSection({ workbook }: { workbook: Workbook }) {
   );
 }
 
-function remarks({ count, filled, edited }: BringBack, list: string): string[] {
+function remarks({ count, moved, gone, filled, edited }: BringBack, list: string): string[] {
   const back = [
     `${counted(count, 'formula comes', 'formulas come')} back into ${count === 1 ? 'its cell' : 'their cells'}.`,
   ];
+  if (moved > 0)
+    back.push(
+      `${counted(moved, 'of them goes', 'of them go')} to another cell than before: rows or columns moved since.`,
+    );
+  if (gone.length > 0)
+    back.push(
+      `${counted(gone.length, 'formula stays', 'formulas stay')} away, since the row was deleted: ${gone.slice(0, 5).join(', ')}.`,
+    );
   if (filled > 0)
     back.push(
       `${counted(filled, 'cell is', 'cells are')} emptied so that a formula beside can fill them again.`,

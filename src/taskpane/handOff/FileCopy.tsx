@@ -21,8 +21,7 @@ export function FileCopy({ kind, maker, workbook }: Input) {
   const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
   const save = async (copy: MadeCopy) => {
     try {
-      await maker.save(copy, kind);
-      setSaved('The copy is saved. This workbook is as it was.');
+      setSaved(await maker.save(copy, kind));
     } catch (error) {
       setSaved(sentenceOf(error));
     }
@@ -74,7 +73,9 @@ function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
     `${formulas.toLocaleString('en')} formulas: their values stay`,
     ...sheets.map((name) => `the sheet ${name}`),
     ...names.map((name) => `the name ${name}`),
-    ...(parts.some((part) => part.includes('webextension')) ? ["the add-in's own pane and its prompt"] : []),
+    ...(parts.some((part) => part.includes('webextension'))
+      ? ['what asks for an add-in when the file is opened']
+      : []),
   ];
   return (
     <div className={styles.preview}>

@@ -2,6 +2,9 @@ import { Button } from '@fluentui/react-components';
 import { type SyntheticEvent, useRef } from 'react';
 import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
+import { usePropose } from '../shared/change/useChange.js';
+import { canPrint } from '../shared/print/canPrint.js';
+import { sheetOfPage } from '../shared/print/sheetOfPage.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import { Progress } from './Progress.js';
 import { reportRows } from './report/lists.js';
@@ -25,6 +28,11 @@ export function ReportSection({ workbook, shop }: Input) {
     return { rows: rows.length, page: reportHtml(data), shown: reportHtml(data, '') };
   });
   const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
+  const propose = usePropose();
+  const sheetOf = (page: string) => ({
+    title: 'Put it on a sheet',
+    make: () => sheetOfPage(workbook, page, 'Press check'),
+  });
   return (
     <section className={styles.part} aria-label="Report">
       <h2 className={styles.heading}>Report</h2>
@@ -60,13 +68,23 @@ export function ReportSection({ workbook, shop }: Input) {
             onLoad={styled}
           />
           <div className={styles.actions}>
-            <Button appearance="primary" onClick={() => frame.current?.contentWindow?.print()}>
-              Print report
-            </Button>
-            <Button as="a" href={pageAddress(task.answer.page)} download="press-check.html">
-              Save as a page
-            </Button>
+            {canPrint() && (
+              <>
+                <Button appearance="primary" onClick={() => frame.current?.contentWindow?.print()}>
+                  Print report
+                </Button>
+                <Button as="a" href={pageAddress(task.answer.page)} download="press-check.html">
+                  Save as a page
+                </Button>
+              </>
+            )}
+            <Button onClick={() => propose(sheetOf(task.answer.page))}>Put it on a sheet</Button>
           </div>
+          {!canPrint() && (
+            <p className={styles.text}>
+              Here a pane can neither print nor save a file: put the report on a sheet and print that.
+            </p>
+          )}
         </>
       )}
       <div className={styles.actions}>

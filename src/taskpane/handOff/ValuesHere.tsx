@@ -112,6 +112,12 @@ function FoundView({ found: { formulas, own }, kind }: { found: Found; kind: Cop
           </li>
         ))}
       </ul>
+      {kind === 'customer' && (
+        <p className={styles.text}>
+          The copy still asks for the add-in, and names its author. On a computer choose File, Info, Check for
+          Issues, Inspect Document, and remove Task Pane Add-ins and Document Properties.
+        </p>
+      )}
       {kind === 'customer' && own.length > 0 && (
         <p className={styles.text}>
           Then delete these sheets yourself, since deleting them could not be taken back: {own.join(', ')}.

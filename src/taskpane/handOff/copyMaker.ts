@@ -1,3 +1,5 @@
+import { canMakeFiles, openInHost, readHostFile } from './hostFile.js';
+
 export type CopyKind = 'shop' | 'customer';
 
 /** A copy of the workbook's file, made but not yet saved, with what is in it and what is not. */
@@ -12,15 +14,26 @@ export interface MadeCopy {
   stays: readonly string[];
 }
 
-/**
- * What a page offers a pane where the file of the workbook can be read and saved. It puts it on the global object as
- * `tonrowCopies`. Both throw an error with one sentence.
- */
+/** Makes copies of the workbook's file and hands them over. Both throw an error with one sentence. */
 export interface CopyMaker {
   make(kind: CopyKind): Promise<MadeCopy>;
-  save(copy: MadeCopy, kind: CopyKind): Promise<void>;
+  /** Gives a sentence that says where the copy is. */
+  save(copy: MadeCopy, kind: CopyKind): Promise<string>;
 }
 
+/** That of the page where it puts one on the global object as `tonrowCopies`, or of the host where it can. */
 export function copyMaker(): CopyMaker | undefined {
-  return (globalThis as { tonrowCopies?: CopyMaker }).tonrowCopies;
+  return (globalThis as { tonrowCopies?: CopyMaker }).tonrowCopies ?? (canMakeFiles() ? ofHost : undefined);
 }
+
+const ofHost: CopyMaker = {
+  async make(kind) {
+    const bytes = await readHostFile();
+    const { valuesCopy } = await import(/* webpackChunkName: "values-copy" */ '../../xlsx/freeze.js');
+    return valuesCopy(bytes, { kind });
+  },
+  async save({ bytes }) {
+    await openInHost(bytes);
+    return 'The copy is open as a new workbook: save it under a name of its own, then hand that file on. This workbook is as it was.';
+  },
+};

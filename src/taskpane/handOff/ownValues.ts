@@ -5,7 +5,15 @@ import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Step } from '../../workbook/write/step.js';
 import { failing, joined, writingSteps } from './areasOfCells.js';
-import { type FoundFormula, freeListName, listRows, readList, sameFormula } from '../shared/formulaList.js';
+import {
+  type FoundFormula,
+  freeListName,
+  listRows,
+  readList,
+  sameFormula,
+  valueColumn,
+} from '../shared/formulaList.js';
+import { anchorsFor, placedFormulas } from './places.js';
 
 /** What turns formulas of this workbook into values; for the shop, with the list they come back from. */
 export async function stepsToValues(
@@ -17,9 +25,9 @@ export async function stepsToValues(
   if (!listed) return values;
   const sheets = await workbook.sheets();
   const name = freeListName(sheets);
-  const contents = listRows(formulas);
+  const contents = listRows(formulas, await anchorsFor(workbook, formulas));
   const area = { sheet: name, row: 0, column: 0, rows: contents.length, columns: contents[0]?.length ?? 0 };
-  const formats = contents.map((row) => row.map((_, at) => (at < row.length - 1 ? '@' : undefined)));
+  const formats = contents.map((row) => row.map((_, at) => (at === valueColumn ? undefined : '@')));
   return [{ kind: 'sheet', name }, { kind: 'cells', area, contents, formats }, ...values];
 }
 
@@ -41,6 +49,10 @@ export async function changedValues(
 export interface BringBack {
   steps: Step[];
   count: number;
+  /** Formulas that go to another cell than they came from, since rows or columns moved. */
+  moved: number;
+  /** Cells whose row was deleted: their formula does not come back. */
+  gone: string[];
   /** Cells that a formula fills beside its own: they are emptied first, so that it can. */
   filled: number;
   /** Cells that show something else than when their formula became a value. */
@@ -55,7 +67,7 @@ export async function bringBack(
   work: LongWork = {},
 ): Promise<BringBack> {
   const [list] = await workbook.read([{ usedOf: listName }], ['values'], work);
-  const formulas = readList(list?.values ?? []);
+  const { formulas, moved, gone } = await placedFormulas(workbook, readList(list?.values ?? []), work);
   const shown = joined(
     formulas.map(({ area, value }) => ({
       area,
@@ -91,6 +103,8 @@ export async function bringBack(
   return {
     steps: [...writingSteps(back), ...writingSteps(blank)],
     count: formulas.length,
+    moved,
+    gone,
     filled: beside,
     edited,
     verify,

@@ -1,3 +1,4 @@
+import type { Anchor } from '../../sheet/anchor.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { type Area, cellAddress, cellOf, readAddresses } from '../../workbook/area.js';
 import type { Content } from '../../workbook/content.js';
@@ -7,13 +8,28 @@ import { WorkbookError } from '../../workbook/workbookError.js';
 
 /** The sheet that keeps formulas that became values; the same sheet a values copy of the file has. */
 export const listSheetName = 'Tonrow formulas';
-export const listHeadings = ['Sheet', 'Cell', 'Formula', 'Stored as', 'Value'];
+export const listHeadings = [
+  'Sheet',
+  'Cell',
+  'Formula',
+  'Stored as',
+  'Value',
+  'Table',
+  'Heading',
+  'Row',
+  'Sizes',
+];
+/** The one column of a list that is not text. */
+export const valueColumn = 4;
+const longestText = 32_767;
 
 /** A formula of the list: where it goes, the cells its result filled, and what it showed. */
 export interface ListedFormula {
   area: Area;
   formula: string;
   value: CellValue;
+  /** By what its place is found again. */
+  anchor: Anchor;
 }
 
 /** A formula that is to become a value. */
@@ -49,13 +65,17 @@ export function freeListName(sheets: readonly Sheet[]): string {
 }
 
 /** The rows of a list, with its headings. */
-export function listRows(formulas: readonly FoundFormula[]): Content[][] {
-  const rows = formulas.map(({ area, formula, values }): Content[] => [
+export function listRows(formulas: readonly FoundFormula[], anchors: readonly Anchor[]): Content[][] {
+  const rows = formulas.map(({ area, formula, values }, at): Content[] => [
     area.sheet,
     cellAddress(cellOf(area, 0, 0)),
     formula,
     area.rows * area.columns > 1 ? `t="array" ref="${cellAddress(area)}"` : null,
     values[0]?.[0] ?? null,
+    anchors[at]?.table ?? null,
+    anchors[at]?.heading ?? null,
+    anchors[at]?.row.slice(0, longestText) ?? null,
+    anchors[at]?.sizes.slice(0, longestText) ?? null,
   ]);
   return [[...listHeadings], ...rows];
 }
@@ -70,7 +90,9 @@ export function readList(values: readonly (readonly CellValue[])[]): ListedFormu
     .map((row, at) => listed(row) ?? refuse(at + 2));
 }
 
-function listed([sheet, cell, formula, stored, value]: readonly CellValue[]): ListedFormula | undefined {
+function listed([sheet, cell, formula, stored, value, table, heading, row, sizes]: readonly CellValue[]):
+  | ListedFormula
+  | undefined {
   if (typeof sheet !== 'string' || typeof cell !== 'string' || typeof formula !== 'string') return undefined;
   if (!/^[A-Z]{1,3}\d{1,7}$/.test(cell) || !formula.startsWith('=')) return undefined;
   const spilled =
@@ -78,8 +100,16 @@ function listed([sheet, cell, formula, stored, value]: readonly CellValue[]): Li
       ? /ref="([A-Z]{1,3}\d{1,7}(?::[A-Z]{1,3}\d{1,7})?)"/.exec(stored)?.[1]
       : undefined;
   const [area] = readAddresses(spilled ?? cell, sheet);
-  return area && { area, formula: hostFormula(formula), value: value ?? null };
+  if (!area) return undefined;
+  const anchor = {
+    ...(textOf(table) === '' ? {} : { table: textOf(table), heading: textOf(heading) }),
+    row: textOf(row),
+    sizes: textOf(sizes),
+  };
+  return { area, formula: hostFormula(formula), value: value ?? null, anchor };
 }
+
+const textOf = (value: CellValue | undefined) => String(value ?? '');
 
 function refuse(row: number): never {
   throw new WorkbookError(

@@ -59,7 +59,10 @@ export function makeCustomerCopy(parts: Parts, workbook: Workbook, removed: read
     ...tables.map(({ name }) => name),
     ...workbook.names.map(({ name }) => name),
   ];
-  for (const sheet of kept) cleanSheet(parts, sheet, gone);
+  for (const sheet of kept) {
+    cleanSheet(parts, sheet, gone);
+    dropPrinterSettings(parts, sheet);
+  }
   removeSheets(parts, workbook, removed);
   const part = parts.workbookPart();
   const { xml, names } = withoutNames(parts.needed(part), (name) => !name.startsWith('_xlnm.'));
@@ -69,7 +72,14 @@ export function makeCustomerCopy(parts: Parts, workbook: Workbook, removed: read
   );
   const unwanted = ['calcChain', 'externalLink', 'xlExternalLinkPath', 'customXml', 'connections'];
   parts.dropRelationships(part, ({ type }) => unwanted.includes(type));
-  const outer = ['webextensiontaskpanes', 'extended-properties', 'custom-properties'];
+  const outer = [
+    'webextensiontaskpanes',
+    'extended-properties',
+    'custom-properties',
+    'core-properties',
+    'thumbnail',
+    'customXml',
+  ];
   parts.dropRelationships('', ({ type }) => outer.includes(type));
   emptyStrings(parts, part, kept);
   parts.removeUnreachable();
@@ -105,6 +115,23 @@ function cleanSheet(parts: Parts, sheet: Sheet, gone: readonly string[]): void {
     const xml = type === 'table' ? parts.text(target) : undefined;
     if (xml !== undefined) parts.put(target, plainTable(xml));
   }
+}
+
+/** What a printer was set to names the printer, and often the network it is in. */
+function dropPrinterSettings(parts: Parts, { part }: Sheet): void {
+  const links = parts.relationships(part).filter(({ type }) => type === 'printerSettings');
+  const xml = parts.text(part);
+  if (links.length === 0 || xml === undefined) return;
+  const ids = links.map(({ id }) => id);
+  const reader = new XmlReader(xml);
+  const edits: TextEdit[] = [];
+  while (reader.next()) {
+    if (reader.closing || reader.name !== 'pageSetup' || !ids.includes(reader.attribute('id') ?? ''))
+      continue;
+    edits.push(...attributeCut(reader, 'id'));
+  }
+  parts.put(part, applyEdits(xml, edits));
+  parts.dropRelationships(part, ({ id }) => ids.includes(id));
 }
 
 function elementText(reader: XmlReader): string {

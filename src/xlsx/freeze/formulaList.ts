@@ -2,14 +2,27 @@ import { cellAddress } from '../address';
 import { type CellValue, isCellError } from '../cellValue';
 import type { Sheet } from '../workbook';
 import { encodeString } from '../xml/text';
+import type { Anchor } from '../../sheet/anchor.js';
 import type { FrozenFormula } from './frozenSheet';
 import { shownFormula, storedFormula } from './ourFormula';
 
 /** The sheet that keeps the formulas of a values copy; a number follows where the name is taken. */
 export const listSheetName = 'Tonrow formulas';
-export const listHeadings = ['Sheet', 'Cell', 'Formula', 'Stored as', 'Value'];
+export const listHeadings = [
+  'Sheet',
+  'Cell',
+  'Formula',
+  'Stored as',
+  'Value',
+  'Table',
+  'Heading',
+  'Row',
+  'Sizes',
+];
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
+/** The most letters a cell holds. */
+const longestText = 32_767;
 const metadataMark = /^cm=(\d{1,9})(?: |$)/;
 const verbatim = 'verbatim ';
 const attributes = /^(?:[a-z\d:]+="[^"<>&]*"(?: |$))*$/i;
@@ -19,14 +32,24 @@ export function isFormulaList({ name, cells }: Sheet): boolean {
   return listHeadings.every((heading, column) => cells.values[cells.index.get(column) ?? -1] === heading);
 }
 
-/** The worksheet that lists formulas: where each stood, as people read it, how it was stored, and its value. */
-export function listSheetXml(formulas: readonly FrozenFormula[]): string {
-  const rows: CellValue[][] = formulas.map(({ sheet, cell, text, value, ...stored }) => [
+/** A formula of a list, and by what its place is found again. */
+export type ListedFormula = FrozenFormula & { anchor: Anchor };
+
+/**
+ * The worksheet that lists formulas: where each stood, as people read it, how it was stored, its value, and by what
+ * its place is found again.
+ */
+export function listSheetXml(formulas: readonly ListedFormula[]): string {
+  const rows: CellValue[][] = formulas.map(({ sheet, cell, text, value, anchor, ...stored }) => [
     sheet,
     cell,
     `=${isReversible(text) ? shownFormula(text) : text}`,
     storedText(text, stored),
     value,
+    anchor.table ?? null,
+    anchor.heading ?? null,
+    anchor.row.slice(0, longestText),
+    anchor.sizes.slice(0, longestText),
   ]);
   const xml = [listHeadings, ...rows].map((cells, row) => rowXml(cells, row)).join('');
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${main}"><sheetData>${xml}</sheetData></worksheet>`;
@@ -57,22 +80,24 @@ function cellXml(value: CellValue, address: string): string {
 }
 
 /** The formulas a list keeps; rows that are no formula are reported with a sentence. */
-export function readFormulaList({ cells }: Sheet): { formulas: FrozenFormula[]; problems: string[] } {
-  const formulas: FrozenFormula[] = [];
+export function readFormulaList({ cells }: Sheet): { formulas: ListedFormula[]; problems: string[] } {
+  const formulas: ListedFormula[] = [];
   const problems: string[] = [];
   for (let row = 1; row < (cells?.height ?? 0); row++) {
     const at = (column: number): CellValue => {
       const place = cells?.index.get(row * 16_384 + column);
       return place === undefined ? null : (cells?.values[place] ?? null);
     };
-    const read = readRow([at(0), at(1), at(2), at(3), at(4)]);
+    const read = readRow(listHeadings.map((_, column) => at(column)));
     if (read === undefined) problems.push(`Row ${row + 1} of the list names no cell and formula.`);
     else formulas.push(read);
   }
   return { formulas, problems };
 }
 
-function readRow([sheet, cell, formula, how, value]: CellValue[]): FrozenFormula | undefined {
+function readRow([sheet, cell, formula, how, value, table, heading, row, sizes]: CellValue[]):
+  | ListedFormula
+  | undefined {
   if (typeof sheet !== 'string' || typeof cell !== 'string' || typeof formula !== 'string') return undefined;
   if (!/^[A-Z]{1,3}\d{1,7}$/.test(cell) || !formula.startsWith('=')) return undefined;
   let stored = typeof how === 'string' ? how : '';
@@ -89,5 +114,16 @@ function readRow([sheet, cell, formula, how, value]: CellValue[]): FrozenFormula
     attributes: rest,
     metadata,
     value: value ?? null,
+    anchor: {
+      ...(typeof table === 'string' && table !== '' ? { table, heading: textOf(heading) } : {}),
+      row: textOf(row),
+      sizes: textOf(sizes),
+    },
   };
+}
+
+/** A text of the list that the host has turned into a number or a truth value is still the text. */
+function textOf(value: CellValue | undefined): string {
+  if (typeof value === 'boolean') return String(value);
+  return typeof value === 'number' || typeof value === 'string' ? String(value) : '';
 }

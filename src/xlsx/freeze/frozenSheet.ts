@@ -1,4 +1,5 @@
-import { cellAddress } from '../address';
+import type { FilledCells } from '../../sheet/sheetCells.js';
+import { cellAddress, parseCell, parseZone } from '../address';
 import type { CellValue } from '../cellValue';
 import type { Sheet } from '../workbook';
 import type { Worksheet } from '../worksheet';
@@ -85,4 +86,16 @@ function storedAs(
     reader.tagEnd - (reader.empty ? 2 : 1),
   );
   return { attributes: tag.trim(), metadata };
+}
+
+/** The cells a formula filled: those its array reached to, or its own. */
+export function filledCells({ cell, attributes }: FrozenFormula): FilledCells {
+  const place = parseCell(cell) ?? { row: 0, column: 0 };
+  const ref = /\bref="([A-Z\d:]+)"/.exec(attributes)?.[1];
+  const zone = attributes.includes('t="array"') && ref ? parseZone(ref) : undefined;
+  return {
+    ...place,
+    rows: zone ? zone.bottom - zone.top + 1 : 1,
+    columns: zone ? zone.right - zone.left + 1 : 1,
+  };
 }

@@ -3,9 +3,11 @@ import type { Workbook } from '../workbook';
 import { applyEdits } from '../xml/cutElements';
 import { encodeString } from '../xml/text';
 import { XmlReader } from '../xml/reader';
-import { listSheetName, listSheetXml } from './formulaList';
-import { formulaCuts, type FrozenFormula } from './frozenSheet';
+import { anchorsOf } from '../../sheet/anchor.js';
+import { type ListedFormula, listSheetName, listSheetXml } from './formulaList';
+import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet';
 import { appendedTo, contentTypes, type Parts, relationshipsPart } from './parts';
+import { sheetCellsOf } from './sheetCells';
 
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
 const linkType = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet';
@@ -25,8 +27,18 @@ export function makeShopCopy(
     if (type === 'calcChain') parts.remove(target);
     return type === 'calcChain';
   });
-  if (formulas.length > 0) addListSheet(parts, workbook, listSheetXml(formulas));
+  if (formulas.length > 0) addListSheet(parts, workbook, listSheetXml(anchored(workbook, formulas)));
   parts.removeContentTypes();
+}
+
+function anchored(workbook: Workbook, formulas: readonly FrozenFormula[]): ListedFormula[] {
+  const sheets = sheetCellsOf(workbook);
+  return sheets.flatMap((sheet) => {
+    const own = formulas.filter(({ sheet: name }) => name === sheet.name);
+    const filled = own.map((formula) => ({ ...filledCells(formula), formula: formula.text }));
+    const anchors = anchorsOf(sheet, filled, sheets);
+    return own.map((formula, at) => ({ ...formula, anchor: anchors[at] ?? { row: '', sizes: '' } }));
+  });
 }
 
 function addListSheet(parts: Parts, workbook: Workbook, xml: string): void {

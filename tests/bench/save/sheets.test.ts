@@ -71,7 +71,7 @@ describe('saving columns of formulas in a table', () => {
     const part = partNames(bytes).find((name) => partOf(bytes, name).includes('displayName="Extra"')) ?? '';
     expect(partOf(bytes, part)).toContain(
       '<tableColumn id="3" name="Force"><calculatedColumnFormula>' +
-        '_xldudf_TONROW_PUNCHFORCE([[#This Row],[Hole]],[[#This Row],[Thickness]],&quot;A36&quot;)' +
+        '_xldudf_TONROW_PUNCHFORCE(Extra[[#This Row],[Hole]],Extra[[#This Row],[Thickness]],&quot;A36&quot;)' +
         '</calculatedColumnFormula></tableColumn><tableColumn id="4" name="Other"/>',
     );
     expect(partOf(bytes, 'xl/tables/table1.xml')).toContain('name="Extra"/>');

@@ -1,4 +1,5 @@
 import {
+  type BlankForm,
   type HostArgument,
   isHostError,
   type HostOptions,
@@ -8,7 +9,12 @@ import { metadataOf } from './built.js';
 import { type Invocation, OfficialRuntime, type Outcome } from './officialRuntime.js';
 
 /** The forms in which hosts send the blank cells of a parameter of type any. */
-export const blankForms = [null, ''] as const;
+export const blankForms: readonly BlankForm[] = [
+  null,
+  '',
+  0,
+  { type: 'Empty', basicType: 'Empty', basicValue: '' },
+];
 
 const options: HostOptions = { blank: null, allowErrors: true };
 
@@ -23,7 +29,7 @@ function onTheWire(value: unknown): unknown {
 export interface CellCall {
   name: string;
   given: HostArgument[];
-  blank?: HostOptions['blank'];
+  blank?: BlankForm;
 }
 
 /** Calls of cells through the runtime, all in one message; answers in their order. */

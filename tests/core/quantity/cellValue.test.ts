@@ -1,9 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { isBlank, plainText, quoted } from '../../../src/core/quantity/cellValue.js';
+import { isBlank, meant, plainText, quoted } from '../../../src/core/quantity/cellValue.js';
 
 describe('isBlank', () => {
   it.each([null, undefined, '', ' ', '\t\n'])('is true for %j', (value) => expect(isBlank(value)).toBe(true));
   it.each([0, false, 'a', ' a '])('is false for %j', (value) => expect(isBlank(value)).toBe(false));
+});
+
+describe('meant', () => {
+  it.each([null, undefined, '', ' ', 0, -0])('takes %j as a blank cell', (value) =>
+    expect(meant(value)).toBeNull(),
+  );
+  it.each(['0', 'a', 1e-9, false, true])('keeps %j', (value) => expect(meant(value)).toBe(value));
 });
 
 describe('quoted', () => {

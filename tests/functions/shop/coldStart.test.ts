@@ -8,14 +8,19 @@ const tables = shopTables();
 const { hash } = readShop(tables);
 const otherTables = shopTables({ settings: settingTable({ 'Shear ratio': 0.8 }) });
 const otherHash = readShop(otherTables).hash;
-const patience = { wait: 5000, remember: 1000 };
+const patience = { wait: 60_000, remember: 1000, editing: 600_000, gather: 1500 };
 const never = () => new Promise<ShopTables>(() => undefined);
 
 let shops: ShopRegistry;
 
 function coldStart(read: (() => Promise<ShopTables>) | undefined) {
   const reading = vi.fn(read);
-  return { cold: new ColdStart(shops, read ? reading : undefined, patience), reading };
+  const recalculate = vi.fn(() => Promise.resolve());
+  return {
+    cold: new ColdStart(shops, read ? reading : undefined, recalculate, patience),
+    reading,
+    recalculate,
+  };
 }
 
 /** Whether a promise has settled, and how many milliseconds of the clock that takes. */
@@ -95,6 +100,64 @@ describe('ColdStart', () => {
     await cold.await(hash);
     await vi.advanceTimersByTimeAsync(0);
     expect(vi.getTimerCount()).toBe(0);
+  });
+});
+
+const editing = () =>
+  Promise.reject<ShopTables>(Object.assign(new Error('edit'), { code: 'InvalidOperationInCellEditMode' }));
+
+describe('a host that refuses while a cell is edited', () => {
+  it('is asked again until the cell is left, and the calls that wait get their shop', async () => {
+    let isEdited = true;
+    const { cold, recalculate } = coldStart(() => (isEdited ? editing() : Promise.resolve(tables)));
+    const waiting = cold.await(hash);
+    expect(await settlesWithin(waiting, 30_000)).toBe(false);
+    isEdited = false;
+    expect(await settlesWithin(waiting, 2000)).toBe(true);
+    expect(shops.find(hash)).toBeDefined();
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(recalculate).not.toHaveBeenCalled();
+  });
+
+  it('leaves no call waiting longer than a minute, and is asked to calculate again, once, when the shop is read', async () => {
+    let isEdited = true;
+    const { cold, recalculate } = coldStart(() => (isEdited ? editing() : Promise.resolve(tables)));
+    const waiting = Promise.all(Array.from({ length: 50 }, () => cold.await(hash))).then(() => undefined);
+    expect(await settlesWithin(waiting, patience.wait)).toBe(true);
+    expect(shops.find(hash)).toBeUndefined();
+    isEdited = false;
+    await vi.advanceTimersByTimeAsync(4000);
+    expect(shops.find(hash)).toBeDefined();
+    expect(recalculate).toHaveBeenCalledTimes(1);
+  });
+
+  it('is given up after ten minutes, without a timer left', async () => {
+    const { cold, recalculate } = coldStart(editing);
+    const waiting = cold.await(hash);
+    await vi.advanceTimersByTimeAsync(700_000);
+    await waiting;
+    expect(vi.getTimerCount()).toBe(0);
+    expect(recalculate).not.toHaveBeenCalled();
+  });
+});
+
+describe('calls that ended without their shop', () => {
+  it('are calculated again once where the workbook holds another shop, and not for the same stamp a second time', async () => {
+    const { cold, recalculate } = coldStart(() => Promise.resolve(otherTables));
+    await Promise.all([cold.await(hash), cold.await(hash)]);
+    await vi.advanceTimersByTimeAsync(patience.gather);
+    expect(recalculate).toHaveBeenCalledTimes(1);
+    await vi.advanceTimersByTimeAsync(10_000);
+    await cold.await(hash);
+    await vi.advanceTimersByTimeAsync(10_000);
+    expect(recalculate).toHaveBeenCalledTimes(1);
+  });
+
+  it('are left where the workbook has no shop that could be read', async () => {
+    const { cold, recalculate } = coldStart(() => Promise.reject(new Error('no workbook')));
+    await cold.await(hash);
+    await vi.advanceTimersByTimeAsync(10_000);
+    expect(recalculate).not.toHaveBeenCalled();
   });
 });
 

@@ -42,7 +42,9 @@ function stubWorkbook({ formula, tables = {}, names = {}, sheets = {} }: Sources
   };
   const onReady = vi.fn(() => Promise.resolve());
   vi.stubGlobal('Office', { onReady });
-  vi.stubGlobal('Excel', { run: (batch: (context: object) => unknown) => batch({ workbook, sync }) });
+  vi.stubGlobal('Excel', {
+    run: (_: object, batch: (context: object) => unknown) => batch({ workbook, sync }),
+  });
   return { counted, onReady };
 }
 

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import { readShopFromWorkbook } from '../../../src/functions/shop/readShopFromWorkbook.js';
 import { StartUp, type StartUpState as Kept } from '../../../src/functions/shop/startUp.js';
-import { startUpState, type StartUpState as Shown } from '../../../src/workbook/startUp.js';
+import { startUp as startUpShown, type StartUpState as Shown } from '../../../src/workbook/startUp.js';
 import { bayA, pressTable, settingTable } from '../../support/sampleShop.js';
 import { OfficeHost } from '../../workbook/support/officeHost.js';
 
@@ -125,7 +125,7 @@ describe('start-up', () => {
   it('says so where the host does not answer', async () => {
     shopSheet({ Presses: presses });
     host.editing = true;
-    expect(await startedUp()).toMatchObject({ state: 'not read' });
+    expect(await startedUp()).toEqual({ state: 'editing' });
   });
 
   it('says so where there is no workbook', async () => {
@@ -140,14 +140,29 @@ describe('what the pane is shown', () => {
     const startUp = new StartUp(readShopFromWorkbook);
     vi.stubGlobal('tonrowStartUp', startUp);
     await startUp.readTables();
-    const shown: Shown | undefined = startUpState();
+    const shown: Shown | undefined = startUpShown()?.state;
     const kept: Kept | undefined = shown;
     expect(kept).toBe(startUp.state);
     const back: Shown = startUp.state;
     expect(back).toBe(shown);
   });
 
+  it('is told of every change, and what asking for a calculation came to', async () => {
+    shopSheet({ Presses: presses, Settings: settings });
+    const startUp = new StartUp(readShopFromWorkbook, () => Promise.resolve('manual'));
+    const listener = vi.fn();
+    const stop = startUp.listen(listener);
+    await startUp.readTables();
+    expect(listener).toHaveBeenCalledTimes(1);
+    await startUp.recalculate();
+    expect(startUp.recalculation).toBe('manual');
+    expect(listener).toHaveBeenCalledTimes(2);
+    stop();
+    await startUp.readTables();
+    expect(listener).toHaveBeenCalledTimes(2);
+  });
+
   it('is nothing where the functions are not loaded', () => {
-    expect(startUpState()).toBeUndefined();
+    expect(startUpShown()).toBeUndefined();
   });
 });

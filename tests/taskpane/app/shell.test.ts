@@ -1,5 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { listHeadings } from '../../../src/taskpane/shared/formulaList.js';
 import { isFormula } from '../../../src/workbook/content.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
@@ -206,7 +207,31 @@ describe('what is true of the whole workbook', () => {
     pane.close();
     pane = new ShownPane(workbook);
     await pane.says('Checked with …DT4P; the shop is now …');
-    await pane.says('Calculate again (F9).');
+    await pane.says('Press Ctrl+Alt+F9 to calculate again.');
+  });
+
+  it.each([
+    ['editing', undefined, 'A cell is being edited: the functions read the shop when you leave it.'],
+    ['ok', 'asked', 'Cells that ended before the shop was read were calculated again.'],
+    ['ok', 'manual', 'and calculation is manual: press Ctrl+Alt+F9.'],
+  ])('says what the functions wait for, or did: %s, %s', async (state, recalculation, sentence) => {
+    const listeners = new Set<() => void>();
+    const functions = {
+      state: { state: 'reading' },
+      recalculation: undefined as string | undefined,
+      listen: (listener: () => void) => {
+        listeners.add(listener);
+        return () => listeners.delete(listener);
+      },
+    };
+    vi.stubGlobal('tonrowStartUp', functions);
+    await open('shop');
+    await pane.says('Shop: ');
+    expect(pane.text).not.toContain(sentence);
+    Object.assign(functions, { state: { state }, recalculation });
+    for (const listener of listeners) listener();
+    await pane.says(sentence);
+    vi.unstubAllGlobals();
   });
 
   it('a values copy is no broken shop: its formula is in the list that it keeps', async () => {
@@ -216,10 +241,7 @@ describe('what is true of the whole workbook', () => {
     const text = String(value);
     if (!isFormula(content)) throw new Error('no formula');
     memory.sheets.set('Tonrow formulas', new Map());
-    workbook.type('Tonrow formulas', 0, 0, [
-      ['Sheet', 'Cell', 'Formula', 'Stored as', 'Value'],
-      ['Shop', 'B4', content.formula, null, text],
-    ]);
+    workbook.type('Tonrow formulas', 0, 0, [[...listHeadings], ['Shop', 'B4', content.formula, null, text]]);
     workbook.type('Shop', 3, 1, [[text]]);
     await pane.says(`Shop: ${text} (values copy)`);
     expect(pane.text).not.toContain('holds no SHOP formula');

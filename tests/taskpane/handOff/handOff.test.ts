@@ -102,6 +102,7 @@ describe('a copy for a customer, where no file can be saved', () => {
     expect(text()).toContain(
       'Then delete these sheets yourself, since deleting them could not be taken back: Shop.',
     );
+    expect(text()).toContain('Inspect Document');
   });
 });
 
@@ -115,7 +116,7 @@ describe('copies where the file can be saved', () => {
     stays: ['Hidden sheets: Costs.'],
   };
   const install = (make: () => Promise<MadeCopy>) => {
-    const maker = { make: vi.fn(make), save: vi.fn(() => Promise.resolve()) };
+    const maker = { make: vi.fn(make), save: vi.fn(() => Promise.resolve('The copy is saved.')) };
     Object.assign(globalThis, { tonrowCopies: maker });
     return maker;
   };
@@ -129,7 +130,7 @@ describe('copies where the file can be saved', () => {
       '345 formulas: their values stay',
       'the sheet <b>Shop</b>',
       'the name ShopStamp',
-      "the add-in's own pane and its prompt",
+      'what asks for an add-in when the file is opened',
       'every value the cells show',
       expect.stringContaining('notes that name your presses and their limits'),
       'Hidden sheets: Costs.',
@@ -137,7 +138,7 @@ describe('copies where the file can be saved', () => {
     expect(maker.save).not.toHaveBeenCalled();
     await click('Make values copy');
     expect(maker.save).toHaveBeenCalledWith(copy, 'customer');
-    expect(text()).toContain('The copy is saved. This workbook is as it was.');
+    expect(text()).toContain('The copy is saved.');
   });
 
   it('show why one could not be made', async () => {

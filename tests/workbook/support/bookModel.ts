@@ -14,6 +14,9 @@ export class BookModel {
   readonly sheets: Grid[] = [];
   readonly tables: TableModel[] = [];
   readonly names: { name: string; formula: string }[] = [];
+  calculationMode: 'Automatic' | 'Manual' = 'Automatic';
+  /** The calculations somebody asked for. */
+  readonly calculations: string[] = [];
   /** Undefined while a chart is selected. */
   selected: Area[] | undefined;
   private nextId = 1;

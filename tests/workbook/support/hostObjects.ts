@@ -37,6 +37,10 @@ export function workbookObject(book: BookModel, effects: HostEffects): HostObjec
       Worksheets: () => worksheets(book, effects),
       Tables: () => tables(book, effects),
       Names: () => names(book, effects),
+      Application: () => ({
+        properties: { CalculationMode: () => book.calculationMode },
+        methods: { Calculate: (kind: string) => void book.calculations.push(kind) },
+      }),
     },
     methods: { GetSelectedRanges: () => selection(book) },
   };

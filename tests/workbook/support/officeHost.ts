@@ -159,12 +159,14 @@ export class OfficeHost {
     setTimeout(() => {
       if (page?.host !== this) return;
       if (!givesBackOnly) this.before?.();
-      this.send({ id, type: response, message: this.answer(text, body) });
+      this.send({ id, type: response, message: this.answer(text) });
       void this.tell();
     }, 0);
   }
 
-  private answer(text: string, body: RequestBody): object {
+  /** What the host answers to a message of the library. */
+  answer(text: string): object {
+    const { body } = (JSON.parse(text) as { message: { body: RequestBody } }).message;
     if (Buffer.byteLength(text) > this.limit) return refused('RequestPayloadSizeLimitExceeded');
     if (this.editing) return refused('InvalidOperationInCellEditMode');
     let done: ResponseBody;

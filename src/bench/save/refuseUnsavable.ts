@@ -1,0 +1,87 @@
+import type { CellPosition } from '@odoo/o-spreadsheet';
+import { cellAddress, sheetPrefix, WorkbookRefused } from '../../xlsx';
+import type { NamedTable } from '../book/tableNames';
+import type { OpenBook } from '../open/openBook';
+import { storedFormula } from './storedFormula';
+
+const longestSheetName = 31;
+const longestText = 32_767;
+const longestFormula = 8_192;
+const longestHeading = 255;
+
+/** Refuses, in one sentence that names the place, what the file format has no room for and a program would call damage. */
+export function refuseUnsavable({ book, namespace }: OpenBook): void {
+  const { getters } = book;
+  for (const sheetId of getters.getSheetIds()) {
+    refuseSheetName(book.sheetName(sheetId) ?? '');
+    for (const { id } of getters.getCells(sheetId)) {
+      const position = getters.getCellPosition(id);
+      const formula = book.formula(position);
+      if (formula === undefined) refuseText(book.storedValue(position), () => placeOf(book, position));
+      else
+        refuseFormula(formula, book.tables.tableOf(position)?.name, namespace, () => placeOf(book, position));
+    }
+  }
+  for (const table of book.tables.all()) refuseTable(book, table);
+}
+
+function refuseSheetName(name: string): void {
+  if (name.length > longestSheetName)
+    refuse(
+      `the name of the sheet "${name.slice(0, longestSheetName)}…" has ${name.length} letters, and a file takes ${longestSheetName}. Shorten it.`,
+    );
+  if (name.toLowerCase() === 'history')
+    refuse('no sheet of a file may be called History. Give it another name.');
+  if (name === '' || /[\\/?*[\]:]|^'|'$/.test(name))
+    refuse(`"${name}" is no name for a sheet of a file. Leave out \\ / ? * [ ] : and quotes at its ends.`);
+}
+
+function refuseText(value: unknown, place: () => string): void {
+  if (typeof value === 'string' && value.length > longestText)
+    refuse(
+      `${place()} holds ${value.length.toLocaleString('en')} letters, and a cell of a file takes 32,767. Shorten it.`,
+    );
+}
+
+function refuseFormula(
+  formula: string,
+  table: string | undefined,
+  namespace: string,
+  place: () => string,
+): void {
+  if (
+    table === undefined &&
+    /(?:^|[^\p{L}\p{N}_.\\\]])\[@/u.test(formula.replaceAll(/"(?:[^"]|"")*"/g, '""'))
+  )
+    refuse(`the formula of ${place()} says [@…] outside a table. Write the cell's address.`);
+  const mayBeLong = formula.length > longestFormula / 2;
+  if (mayBeLong && storedFormula(formula, namespace, table).length > longestFormula)
+    refuse(`the formula of ${place()} is longer than the 8,192 letters that a file takes. Shorten it.`);
+}
+
+function refuseTable(
+  book: OpenBook['book'],
+  { name, zone, headerRows, totalsRows, sheetId, columns }: NamedTable,
+): void {
+  if (zone.bottom - zone.top + 1 < headerRows + totalsRows + 1)
+    refuse(`the table ${name} has no row below its headings, and a file needs one. Put a row in.`);
+  if (headerRows === 0) return;
+  columns.forEach((heading, at) => {
+    const position = { sheetId, row: zone.top, col: zone.left + at };
+    if (book.formula(position) !== undefined)
+      refuse(
+        `the heading ${placeOf(book, position)} of the table ${name} holds a formula. Type its text instead.`,
+      );
+    if (heading === '' || heading.length > longestHeading)
+      refuse(
+        `the heading ${placeOf(book, position)} of the table ${name} must have 1 to ${longestHeading} letters.`,
+      );
+  });
+}
+
+const placeOf = (book: OpenBook['book'], { sheetId, row, col }: CellPosition) =>
+  `${sheetPrefix(book.sheetName(sheetId) ?? '')}!${cellAddress(row, col)}`;
+
+function refuse(sentence: string): never {
+  throw new WorkbookRefused(sentence);
+}
