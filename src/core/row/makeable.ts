@@ -43,7 +43,7 @@ export function makeableCheck(
   const made = check(asked, group.title, (working) => {
     const groupCheck = new GroupCheck(section, group, place, piece, shop, understood, working);
     groupCheck.run();
-    return groupCheck.findings;
+    return groupCheck.findings.map((finding) => ({ ...finding, holeGroup: group.title }));
   });
   return { check: made, understood };
 }

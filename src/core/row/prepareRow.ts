@@ -10,6 +10,7 @@ import type { ReadyRow } from './checkOnPress.js';
 import { holePlace } from './holePlace.js';
 import { holeProcess, type HoleProcess } from './holeProcess.js';
 import { holesOverCuts } from './holesOverCuts.js';
+import { layoutFindings } from './layout/layoutFindings.js';
 import { makeableCheck } from './makeable.js';
 import type { HoleGroup, RowJob } from './rowJob.js';
 
@@ -33,12 +34,26 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
   if (isCutBySaw(section)) prepared.understood.push('cut by saw: no press station cuts this section');
   for (const group of job.groups) prepareGroup(prepared, group, shop, asked);
+  prepared.checks.push(layoutCheck(prepared, shop));
   prepared.statements.push(...holesOverCuts(row));
   if (row.bends && row.places.length > 0) prepared.understood.push(...holeToBend(row, shop));
   if (row.places.length > 0 && !shop.tools) {
     prepared.understood.push('the shop has no list of tools, so none were checked');
   }
   return prepared;
+}
+
+/** What the part as a whole rules out, beyond what is found of each distance by itself. */
+function layoutCheck({ row, checks }: PreparedRow, shop: Shop): Check {
+  const known = checks.flatMap(({ findings }) => findings);
+  const isTold = (found: Finding) =>
+    known.some(
+      ({ verdict, holeGroup }) =>
+        holeGroup !== undefined &&
+        holeGroup === found.holeGroup &&
+        (verdict === found.verdict || verdict === 'Check input'),
+    );
+  return check(false, 'layout', () => layoutFindings(row, shop).filter((found) => !isTold(found)));
 }
 
 /** The row does not say where the bend lies, so the least distance is told, not checked. */

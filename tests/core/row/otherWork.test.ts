@@ -76,7 +76,7 @@ describe('a bend in a row', () => {
   });
 
   it('is Too big over the bend length, No tool without an opening, No station without the attachment', () => {
-    expect(checked({ 'Bend length': 19 }).verdict).toBe('Too big');
+    expect(checked({ 'Bend length': 19, Length: 20 }).verdict).toBe('Too big');
     expect(checked({ 'Bend length': 12, Section: 'PL1/2X4' }).verdict).toBe('No tool');
     expect(checked({ 'Bend length': 12 }, { Bend: 'no' }).verdict).toBe('No station');
     expect(checked({ 'Bend length': 12, Section: 'L3X3X1/4' }).verdict).toBe('No station');

@@ -1,0 +1,111 @@
+import type { FaceEnd, LongEdge, Notch, NotchPlace, OutlineInput, Side } from '../../part/outlineInput.js';
+import type { EdgeKind } from '../../rule/edgeDistance.js';
+import { isCutBySaw } from '../../press/shearStation.js';
+import type { LengthUnit } from '../../quantity/units.js';
+import type { PartEnd, PartPlace, PartSide, RowJob } from '../rowJob.js';
+import type { ReadRow } from '../prepareRow.js';
+import type { Corner, Picked } from './alternatives.js';
+import type { FaceSize } from './faces.js';
+import { facesOfLeg } from './facesOfLeg.js';
+
+/** A notch, clip or miter made on a press is a sheared edge. */
+const cutKind: EdgeKind = 'sheared';
+
+/** The heel of a leg lies at the bottom of its face, the toe at the top. */
+export function sideOf(side: PartSide): Side {
+  return side === 'bottom' || side === 'heel' ? 'bottom' : 'top';
+}
+
+/** How the ends of a part are made, where no cell says it otherwise for a group of holes. */
+export function endKindOf({ section, cutBy }: Pick<ReadRow, 'section' | 'cutBy'>): EdgeKind {
+  const by = cutBy ?? (isCutBySaw(section) ? 'saw' : 'press');
+  return by === 'press' || by === 'bought' ? cutKind : 'machine cut';
+}
+
+/** How the long edges are made: a plate's are sheared, those of bars and shapes rolled. */
+export function longEdgeKindOf({ section }: Pick<ReadRow, 'section'>): EdgeKind {
+  return section.kind === 'flat' && section.form === 'plate' ? 'sheared' : 'rolled';
+}
+
+/** What the outline of a face is made of, for one of the choices a row leaves. */
+export function faceOutline(
+  row: ReadRow,
+  face: FaceSize,
+  picked: Picked,
+  lengthMm: number,
+  unit: LengthUnit,
+): OutlineInput {
+  const long = longEdgeKindOf(row);
+  const bottom: LongEdge = face.heel ? { is: 'heel', kind: 'none' } : { is: 'bottom edge', kind: long };
+  const top: LongEdge = { is: face.heel ? 'toe' : 'top edge', kind: long };
+  return {
+    lengthMm: lengthMm - shortened(row, face, picked, 'left') - shortened(row, face, picked, 'right'),
+    widthMm: face.widthMm,
+    bottom,
+    top,
+    left: endOf(row, face, picked, 'left'),
+    right: endOf(row, face, picked, 'right'),
+    clips: picked.corners.filter((corner) => corner.face === face.id).map((corner) => clipOf(row, corner)),
+    notches: notchesOf(row, face, unit),
+  };
+}
+
+function endOf(row: ReadRow, face: FaceSize, { mitered, longSide }: Picked, end: PartEnd): FaceEnd {
+  const kind = endKindOf(row);
+  const rad = miterOf(row, end);
+  if (rad === 0 || !mitered.includes(face.id)) return { kind };
+  return { kind, miter: { rad, long: sideOf(longSide[end]) } };
+}
+
+function miterOf({ miterLeftRad, miterRightRad }: RowJob, end: PartEnd): number {
+  return end === 'left' ? miterLeftRad : miterRightRad;
+}
+
+/** Where the toe of the other leg keeps the long point, the leg that is not mitered ends at the heel. */
+export function shortened(row: ReadRow, face: FaceSize, picked: Picked, end: PartEnd): number {
+  const { section } = row;
+  if (section.kind !== 'angle' || picked.mitered.includes(face.id)) return 0;
+  if (sideOf(picked.longSide[end]) === 'bottom') return 0;
+  const otherMm = face.id === 'leg A' ? section.legBMm : section.legAMm;
+  return otherMm * Math.tan(miterOf(row, end));
+}
+
+function clipOf({ clips }: ReadRow, { end, side }: Corner) {
+  const { alongMm = 0, acrossMm = 0 } = clips ?? {};
+  return { end, side: sideOf(side), alongMm, acrossMm, kind: cutKind };
+}
+
+/** The notches whose place the row gives. */
+function notchesOf({ section, notches }: ReadRow, face: FaceSize, unit: LengthUnit): Notch[] {
+  if (!notches?.at) return [];
+  const { widthMm, depthMm, at } = notches;
+  return at
+    .filter((place) => facesOfLeg(section, place.leg, unit)[0]?.id === face.id)
+    .flatMap((place) => {
+      const notchPlace = placeOf(place, face);
+      return notchPlace
+        ? [{ shape: 'rectangle' as const, place: notchPlace, widthMm, depthMm, kind: cutKind }]
+        : [];
+    });
+}
+
+/** Undefined for a notch that may lie anywhere along its edge. */
+function placeOf(place: PartPlace, face: FaceSize): NotchPlace | undefined {
+  switch (place.at) {
+    case 'corner':
+      return { at: 'corner', end: place.end, side: sideOf(place.side) };
+    case 'end':
+      return { at: 'end', end: place.end, centerMm: place.fromMm ?? face.widthMm / 2 };
+    case 'edge':
+      return place.fromMm === undefined
+        ? undefined
+        : { at: 'edge', side: sideOf(place.side), centerMm: place.fromMm };
+  }
+}
+
+/** How many notches the row gives no place for. */
+export function looseNotches({ notches }: Pick<RowJob, 'notches'>): number {
+  if (!notches) return 0;
+  if (!notches.at) return notches.count;
+  return notches.at.filter((place) => place.at === 'edge' && place.fromMm === undefined).length;
+}

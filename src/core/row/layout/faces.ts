@@ -1,0 +1,60 @@
+import type { FaceId } from '../../part/part.js';
+import { flangeThicknessMm } from '../../section/flangeThickness.js';
+import type { AnySection, ChannelSection } from '../../section/section.js';
+
+/** A side of a section that can be worked: its width, its thickness, and whether it starts at a heel. */
+export interface FaceSize {
+  id: FaceId;
+  widthMm: number;
+  thicknessMm: number;
+  /** A heel or the back of a web lies at the bottom, a toe at the top; plates and webs have two free edges. */
+  heel: boolean;
+}
+
+/** The faces of a section that holes can be punched in; none of solid bars, tubes and what else is only sawn. */
+export function facesOf(section: AnySection): FaceSize[] {
+  switch (section.kind) {
+    case 'flat': {
+      const { widthMm, thicknessMm } = section;
+      return [{ id: 'plate', widthMm, thicknessMm, heel: false }];
+    }
+    case 'angle': {
+      const { legAMm, legBMm, thicknessMm } = section;
+      return [
+        { id: 'leg A', widthMm: legAMm, thicknessMm, heel: true },
+        { id: 'leg B', widthMm: legBMm, thicknessMm, heel: true },
+      ];
+    }
+    case 'channel':
+      return [
+        { id: 'web', widthMm: section.depthMm, thicknessMm: section.webThicknessMm, heel: false },
+        flangeOf(section, 'flange 1'),
+        flangeOf(section, 'flange 2'),
+      ];
+    default:
+      return [];
+  }
+}
+
+/** A flange with its nominal thickness; where it tapers, holes take the thickness at their own gage. */
+function flangeOf(section: ChannelSection, id: FaceId): FaceSize {
+  return {
+    id,
+    widthMm: section.flangeWidthMm,
+    thicknessMm: section.flangeThicknessMm,
+    heel: true,
+  };
+}
+
+/** The thickness at a distance from the heel, where the face tapers. */
+export function thicknessAtMm(section: AnySection, { id, thicknessMm }: FaceSize, yMm: number): number {
+  const tapers = section.kind === 'channel' && id !== 'web';
+  return tapers ? flangeThicknessMm({ section, gageMm: yMm }) : thicknessMm;
+}
+
+/** What is beside the flat of a face at its heel: thickness and root radius, or twice the thickness. */
+export function filletMm(section: AnySection): number {
+  if (section.kind === 'channel') return section.webThicknessMm * 2;
+  if (section.kind !== 'angle') return 0;
+  return section.thicknessMm + (section.rootRadiusMm > 0 ? section.rootRadiusMm : section.thicknessMm);
+}

@@ -1,0 +1,175 @@
+import { holeShape } from '../../part/holeShape.js';
+import type { PlacedHole } from '../../part/part.js';
+import { type Box, translate } from '../../part/shape.js';
+import type { Point } from '../../part/point.js';
+import { leastDimensionMm } from '../../tooling/hole.js';
+import type { GroupField } from '../heading.js';
+import type { HoleGroup, PartEnd } from '../rowJob.js';
+import { acrossLines, type AcrossLines, lineCount } from './across.js';
+import { alongLine, type AlongLine, type Bar } from './along.js';
+import type { Picked } from './alternatives.js';
+
+/** How the places of a group were read where the row does not give them all. */
+export type PlaceReading =
+  | 'evenly spaced'
+  | 'at each end'
+  | 'in each corner'
+  | 'centered'
+  | 'usual gage'
+  | 'in the middle of the width'
+  | 'from the right end';
+
+/** The holes of a group where they lie, or are read to lie. */
+export interface LaidGroup {
+  group: HoleGroup;
+  index: number;
+  holes: readonly PlacedHole[];
+  /** The distances between the holes of the group are given. */
+  rigid: boolean;
+  readings: readonly PlaceReading[];
+  /** The cells that would give their places. */
+  missing: readonly (GroupField | 'length')[];
+}
+
+type PickedGroup = Picked['groups'][number];
+
+interface Spot {
+  center: Point;
+  free?: Box;
+}
+
+/** Lays the holes of a group on the face it is in. A length that is not given is one that no hole knows the end of. */
+export function layGroup(group: HoleGroup, index: number, picked: PickedGroup, bar: Bar): LaidGroup {
+  const laid = spotsOf(group, picked, bar);
+  const shape = holeShape(group.hole, { x: 0, y: 0 }, picked.direction);
+  const holes = laid.spots.map(
+    ({ center, free }, at): PlacedHole => ({
+      face: picked.face.id,
+      group: index,
+      index: at + 1,
+      center,
+      shape: translate(shape, center.x, center.y),
+      ...(free ? { free } : {}),
+    }),
+  );
+  return { group, index, holes, rigid: laid.rigid, readings: laid.readings, missing: laid.missing };
+}
+
+type Spots = { spots: Spot[] } & Pick<LaidGroup, 'rigid' | 'readings' | 'missing'>;
+
+function spotsOf(group: HoleGroup, picked: PickedGroup, bar: Bar): Spots {
+  if (group.holesAt) {
+    const spots = group.holesAt.map(({ xMm, yMm }): Spot => ({ center: { x: xMm, y: yMm } }));
+    return { spots, rigid: true, readings: [], missing: [] };
+  }
+  const corners = inCorners(group, picked, bar);
+  if (corners) return corners;
+  const perEnd = group.eachEnd ? group.count / 2 : group.count;
+  const lines = lineCount(group, picked.face);
+  const columns = Math.ceil(perEnd / lines);
+  const across = acrossLines(group, picked.face);
+  const ends: PartEnd[] = group.eachEnd ? ['left', 'right'] : [picked.endFrom];
+  const along = ends.map((end) => alongLine(group, columns, end, bar));
+  const spots = along.flatMap((line) =>
+    Array.from({ length: perEnd }, (_, at) => spotAt(line, across, at, columns)),
+  );
+  return { spots: freedLines(spots, group, picked, along), ...told(along, across, picked, group) };
+}
+
+function spotAt({ columns: along }: AlongLine, { lines }: AcrossLines, at: number, columns: number): Spot {
+  const x = along[at % columns] ?? { xMm: 0, leftMm: 0, rightMm: 0 };
+  const y = lines[Math.floor(at / columns)] ?? { yMm: 0, downMm: 0, upMm: 0 };
+  const center = { x: x.xMm, y: y.yMm };
+  const isFree = x.leftMm + x.rightMm + y.downMm + y.upMm > 0;
+  const free = { x0: -x.leftMm, x1: x.rightMm, y0: -y.downMm, y1: y.upMm };
+  return isFree ? { center, free } : { center };
+}
+
+function told(
+  along: readonly AlongLine[],
+  across: AcrossLines,
+  { endFrom }: PickedGroup,
+  group: HoleGroup,
+): Pick<LaidGroup, 'rigid' | 'readings' | 'missing'> {
+  const [line] = along;
+  const turned = endFrom === 'right' && group.endFrom === undefined && !group.eachEnd;
+  const fields = [...(line?.missing ?? []), ...across.missing];
+  return {
+    rigid: along.every(({ rigid }) => rigid) && (along.length === 1 || group.endMm !== undefined),
+    readings: [
+      ...(line?.reading ? [line.reading] : []),
+      ...(across.reading ? [across.reading] : []),
+      ...(turned ? (['from the right end'] as const) : []),
+    ],
+    missing: fields.map((field) => field.toLowerCase() as GroupField),
+  };
+}
+
+/** Without a pitch and a gage, only the first hole of a plate or web is known to lie on the line that Edge gives. */
+function freedLines(
+  spots: Spot[],
+  group: HoleGroup,
+  { face }: PickedGroup,
+  [line]: readonly AlongLine[],
+): Spot[] {
+  if (face.heel || group.gageMm !== undefined || group.edgeMm === undefined || line?.rigid !== false)
+    return spots;
+  const marginMm = leastDimensionMm(group.hole) / 2;
+  const upMm = Math.max(0, face.widthMm - group.edgeMm - marginMm);
+  const [y0, y1] = group.edgeFrom === 'top' ? [-upMm, 0] : [0, upMm];
+  return spots.map((spot, at) => {
+    const isFirst = at === 0 || (group.eachEnd === true && at === spots.length / 2);
+    return isFirst ? spot : { ...spot, free: { x0: 0, x1: 0, ...spot.free, y0, y1 } };
+  });
+}
+
+/** Four holes of a plate with one End and one Edge stand one in each corner, unless the lines would run into each other. */
+function inCorners(group: HoleGroup, { face, direction, endFrom }: PickedGroup, bar: Bar): Spots | undefined {
+  const { endMm, edgeMm, pitchMm, pitchesMm, gageMm, count, eachEnd, hole } = group;
+  if (face.id !== 'plate' || count !== 4 || eachEnd || endMm === undefined || edgeMm === undefined) return;
+  if (pitchMm !== undefined || pitchesMm || gageMm !== undefined) return;
+  const shape = holeShape(hole, { x: 0, y: 0 }, direction);
+  const tallMm = 2 * (Math.max(...shape.core.map(({ y }) => y)) + shape.radius);
+  const wideMm = 2 * (Math.max(...shape.core.map(({ x }) => x)) + shape.radius);
+  const [acrossMm, alongMm] = [face.widthMm - 2 * edgeMm, bar.lengthMm - 2 * endMm];
+  if (acrossMm <= tallMm || alongMm <= wideMm) return;
+  const marginMm = leastDimensionMm(hole) / 2;
+  const [rightMm, upMm] = [bar.lengthMm - endMm - marginMm, face.widthMm - edgeMm - marginMm];
+  const corner = (x: number, y: number): Spot => {
+    const center = { x, y };
+    if (bar.even) return { center };
+    return { center, free: { x0: endMm - x, x1: rightMm - x, y0: edgeMm - y, y1: upMm - y } };
+  };
+  const [right, top] = [bar.lengthMm - endMm, face.widthMm - edgeMm];
+  const spots = [
+    { center: { x: endMm, y: edgeMm } },
+    corner(right, edgeMm),
+    corner(endMm, top),
+    corner(right, top),
+  ];
+  const turned = { right: endFrom === 'right', top: group.edgeFrom === 'top' };
+  return {
+    spots: spots.map((spot) => mirrored(spot, turned, bar.lengthMm, face.widthMm)),
+    rigid: bar.even,
+    readings: ['in each corner'],
+    missing: ['pitch', 'gage'],
+  };
+}
+
+/** A spot as seen from the right end, from the top edge, or both. */
+function mirrored(
+  spot: Spot,
+  from: { right: boolean; top: boolean },
+  lengthMm: number,
+  widthMm: number,
+): Spot {
+  const { center, free } = spot;
+  const turned = {
+    x: from.right ? lengthMm - center.x : center.x,
+    y: from.top ? widthMm - center.y : center.y,
+  };
+  if (!free) return { center: turned };
+  const [x0, x1] = from.right ? [-free.x1, -free.x0] : [free.x0, free.x1];
+  const [y0, y1] = from.top ? [-free.y1, -free.y0] : [free.y0, free.y1];
+  return { center: turned, free: { x0, x1, y0, y1 } };
+}

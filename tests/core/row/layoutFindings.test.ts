@@ -1,0 +1,127 @@
+// Rows whose distances are right one by one and whose part as a whole is not; beside each the nearest row that is.
+import { describe, expect, it } from 'vitest';
+import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { checkRow } from '../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { shopWith } from '../../support/sampleShop.js';
+
+type Row = Record<string, CellValue>;
+
+const shop = shopWith({
+  Notcher: 'yes',
+  'Notcher width': 4,
+  'Notcher depth': 4,
+  'Notcher thickness': '1/2',
+  'Angle shear': 'yes',
+  'Angle shear leg square': 6,
+  'Angle shear thickness square': '3/4',
+  'Angle shear leg at 45°': 6,
+  'Angle shear thickness at 45°': '3/4',
+  'Angle shear legs mitered': 'both',
+  Bend: 'yes',
+  'Bend length': 30,
+  'Bend V openings': '3, 4',
+  'Punch throat': 12,
+});
+
+function checked(row: Row) {
+  const whole: Row = { Grade: 'A36', Press: 'Bay A', ...row };
+  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shop);
+  if (result.blank) throw new Error('the row is blank');
+  return result;
+}
+
+const flat: Row = { Section: 'FB 3/8x3', Length: 12, Hole: '13/16', Bolt: '3/4', End: 3 };
+const angle: Row = { Section: 'L4X4X1/2', Length: 12, Hole: '13/16', Bolt: '3/4', End: 3 };
+const two: Row = { ...flat, Section: 'FB 3/8x4', Edge: 2, End: 2, 'Hole 2': '13/16', 'Bolt 2': '3/4' };
+const clipped: Row = { ...flat, Section: 'PL3/8X8', Edge: '1-1/4', End: '1-1/4', Corners: 4 };
+const notched: Row = { Section: 'PL1/4X3', Length: 12, 'Notch width': 1 };
+
+describe('a part that is laid out as a whole', () => {
+  it.each<[string, Row, string, Row]>([
+    ['a hole too near the far edge', { ...flat, Edge: '2-1/4' }, 'Edge short', { ...flat, Edge: 2 }],
+    [
+      'a gage that leaves too little at the toe',
+      { ...angle, Gage: '3-1/4', Edge: '1-1/2' },
+      'Edge short',
+      { ...angle, Gage: '2-1/2', Edge: '1-1/2' },
+    ],
+    [
+      'two groups through each other',
+      { ...two, 'Edge 2': 2, 'End 2': '2-1/4' },
+      'Holes too close',
+      { ...two, 'Edge 2': 2, 'End 2': 4 },
+    ],
+    [
+      'holes at clipped corners',
+      { ...clipped, 'Corner clip': 2, Holes: 1 },
+      'Edge short',
+      { ...clipped, 'Corner clip': '1/2', Edge: 2, End: 2, Holes: 1 },
+    ],
+    [
+      'a notch deeper than the part is wide',
+      { ...notched, 'Notch depth': '3-1/4' },
+      'Check input',
+      { ...notched, 'Notch depth': 1 },
+    ],
+    [
+      'more corners than a plate has',
+      { Section: 'PL3/8X8', Length: 12, 'Corner clip': 1, Corners: 9 },
+      'Check input',
+      { Section: 'PL3/8X8', Length: 12, 'Corner clip': 1, Corners: 4 },
+    ],
+    [
+      'a bend longer than the part',
+      { Section: 'PL1/4X6', Length: 12, 'Bend length': 20 },
+      'Check input',
+      { Section: 'PL1/4X6', Length: 12, 'Bend length': 12 },
+    ],
+    [
+      'miters that meet',
+      { Section: 'L3X3X1/4', Length: 2, 'Miter left': 45, 'Miter right': 45, 'Long side': 'heel' },
+      'Check input',
+      { Section: 'L3X3X1/4', Length: 12, 'Miter left': 45, 'Miter right': 45, 'Long side': 'heel' },
+    ],
+    [
+      'more holes than have room, with no pitch given',
+      { ...flat, Length: 6, End: 1.5, Edge: 1.5, Holes: 20 },
+      'Holes too close',
+      { ...flat, Length: 60, End: 1.5, Edge: 1.5, Holes: 20 },
+    ],
+  ])('finds %s', (_what, bad, word, good) => {
+    expect(checked(bad)).toMatchObject({ verdict: word });
+    expect(checked(good).note).not.toMatch(/is under|runs|no room|Correct/);
+    expect(['OK', 'Near limit']).toContain(checked(good).verdict);
+  });
+
+  it('says what is between what, and what it must be', () => {
+    expect(checked({ ...flat, Edge: '2-1/4' }).note).toContain(
+      'Hole: 3/4 in from the center to the top edge is under 1 in (AISC, rolled edge, bolt 3/4 in).',
+    );
+    expect(checked({ ...two, 'Edge 2': 2, 'End 2': '2-1/4' }).note).toContain(
+      'Hole: a hole runs 9/16 in into a hole of Hole 2.',
+    );
+  });
+
+  it('does not pass like holes at one place, which may be at both ends', () => {
+    const { verdict, note } = checked({ ...two, 'Edge 2': 2, 'End 2': 2 });
+    expect(verdict).toBe('Not checked');
+    expect(note).toContain('Hole 2 lies on Hole where both ends are taken from the left end');
+  });
+
+  it('is silent of what only one of several choices rules out', () => {
+    const row = { ...clipped, 'Corner clip': 2, Corners: 1, Holes: 1 };
+    expect(checked(row).verdict).toBe('OK');
+  });
+
+  it('gives the mirror image of a plate the same word', () => {
+    for (const [edge, mirrored] of [
+      [2.25, 0.75],
+      [2, 1],
+      [1.5, 1.5],
+    ]) {
+      const [own, other] = [edge, mirrored].map((Edge) => checked({ ...flat, Edge: Edge ?? 0 }).verdict);
+      expect(other).toBe(own);
+    }
+  });
+});
