@@ -71,7 +71,7 @@ function anglePlace(section: AngleSection, group: HoleGroup, unit: LengthUnit): 
 }
 
 /** The leg that is meant by `long`, `short` or its size. */
-function legOf({ legAMm, legBMm }: AngleSection, leg: string, unit: LengthUnit): number | undefined {
+export function legOf({ legAMm, legBMm }: AngleSection, leg: string, unit: LengthUnit): number | undefined {
   const word = leg.toLowerCase();
   if (word === 'long' || word === 'short') return word === 'long' ? legAMm : legBMm;
   try {

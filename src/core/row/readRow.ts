@@ -1,20 +1,20 @@
-import { refuse } from '../inputError.js';
-import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import { formatLength, formatNumber } from '../quantity/formatLength.js';
 import { readAngle } from '../quantity/readAngle.js';
-import { readNumber } from '../quantity/readNumber.js';
 import { radianPerDegree } from '../quantity/units.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Headings } from './readHeadings.js';
-import { readHoleGroup } from './readHoleGroup.js';
-import { readOtherWork } from './readOtherWork.js';
+import { readHoleGroup } from './read/readHoleGroup.js';
+import { readMaking } from './read/readMaking.js';
+import { readOtherWork } from './read/readOtherWork.js';
+import { readQty } from './read/readQty.js';
 import type { RowJob } from './rowJob.js';
 import { RowReader } from './rowReader.js';
 
 const greatestMiterDegree = 60;
-const greatestQty = 1_000_000;
+const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
 
 /** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
 export function readRow(cells: readonly CellValue[], headings: Headings, shop: Shop): RowJob {
@@ -27,8 +27,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
   if (qty === undefined) understood.push('quantity 1 assumed');
-  const miterLeftRad = reader.read(fields.miterLeft, readMiter) ?? 0;
-  const miterRightRad = reader.read(fields.miterRight, readMiter) ?? 0;
+  const left = reader.read(fields.miterLeft, readMiter);
+  const right = reader.read(fields.miterRight, readMiter);
+  const [miterLeftRad, miterRightRad] = [left ?? 0, right ?? 0];
   const miterRad = Math.max(miterLeftRad, miterRightRad);
   if (miterRad > 0) understood.push(`miter ${formatNumber(miterRad / radianPerDegree, 1)}° from square`);
   for (const [field, name] of [
@@ -42,7 +43,20 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     (columns, index) =>
       readHoleGroup(reader, columns, index, { shop, section: read?.section }, understood) ?? [],
   );
-  const other = readOtherWork(reader, headings, understood);
+  const unread = [fields.miterLeft, fields.miterRight].some(
+    (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
+  );
+  const mitered = [
+    ...(miterLeftRad > 0 ? ['left' as const] : []),
+    ...(miterRightRad > 0 ? ['right' as const] : []),
+  ];
+  const making = readMaking(
+    reader,
+    headings,
+    { section: read?.section, ends: unread ? undefined : mitered },
+    understood,
+  );
+  const other = readOtherWork(reader, headings, read?.section, understood);
   const press = reader.cell(fields.press);
   if (
     read?.lengthMm !== undefined &&
@@ -57,7 +71,8 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     );
   }
   return {
-    qty: qty ?? 1,
+    qty: qty?.qty ?? 1,
+    ...(qty?.hands ? { hands: qty.hands } : {}),
     ...(read ? { section: read.section } : {}),
     ...(grade ? { grade } : {}),
     ...(lengthMm === undefined ? {} : { lengthMm }),
@@ -66,17 +81,12 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     miterLeftRad,
     miterRightRad,
     miterRad,
+    ...making,
+    ...reader.typed(fields, lengthFields),
     ...(isBlank(press) ? {} : { press: plainText(String(press)) }),
     problems: reader.problems,
     understood,
   };
-}
-
-function readQty(value: CellValue, argument: string): number {
-  const allowed = 'Write a whole number of pieces.';
-  const qty = readNumber(value, argument, allowed);
-  if (Number.isInteger(qty) && qty >= 0 && qty <= greatestQty) return qty;
-  return refuse(argument, String(value), `${quoted(value)} is not a number of pieces.`, allowed);
 }
 
 function readMiter(value: CellValue, argument: string): number {

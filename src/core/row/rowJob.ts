@@ -4,6 +4,7 @@ import type { BoltSize } from '../rule/boltSize.js';
 import type { AnySection } from '../section/section.js';
 import type { Hole } from '../tooling/hole.js';
 import type { Finding } from '../press/finding.js';
+import type { GroupField, RowField } from './heading.js';
 
 /** The end of the part a distance is taken from, and a long edge. */
 export type PartEnd = 'left' | 'right';
@@ -55,6 +56,8 @@ export interface HoleGroup {
   by?: HolesBy;
   /** Work on the hole beyond the punch: it is told in the route. */
   finishing?: readonly ('countersink' | 'tap')[];
+  /** The cells of its lengths as they stand in the sheet, for sentences that quote them. */
+  typed?: Partial<Record<GroupField, string>>;
 }
 
 /** Like notches, taken at an edge. */
@@ -107,6 +110,8 @@ export interface RowJob {
   /** Right-hand and left-hand pieces, where the quantity tells them apart. */
   hands?: { right: number; left: number };
   press?: string;
+  /** The cells of its lengths as they stand in the sheet; those of holes are with their group. */
+  typed?: Partial<Record<RowField, string>>;
   /** Cells that could not be read. */
   problems: Finding[];
   /** What was understood and assumed, for the note. */

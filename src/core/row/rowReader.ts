@@ -1,6 +1,6 @@
 import { InputError } from '../inputError.js';
 import type { Finding } from '../press/finding.js';
-import { type CellValue, isBlank, meant } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue.js';
 import type { LengthKindName } from '../quantity/lengthKind.js';
 import { readLength } from '../quantity/readLength.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -48,6 +48,51 @@ export class RowReader {
 
   length(column: Column | undefined, kind: LengthKindName): number | undefined {
     return this.read(column, (value, argument) => readLength(value, argument, this.unit, kind));
+  }
+
+  /** As `read`, for cells that hold words: a 0 there is a blank cell that the host handed over as a number. */
+  readWord<Value>(
+    column: Column | undefined,
+    reader: (value: CellValue, argument: string) => Value,
+  ): Value | undefined {
+    return this.says(column) ? this.read(column, reader) : undefined;
+  }
+
+  /** As `read`, for text with lengths in it; `length` reads them, bare numbers in the unit of the column. */
+  readText<Value>(
+    column: Column | undefined,
+    reader: (text: string, argument: string, length: (text: string, kind: LengthKindName) => number) => Value,
+  ): Value | undefined {
+    if (!column) return undefined;
+    const cell = this.cell(column);
+    const whole = String(cell);
+    return this.read(column, (_, argument) =>
+      reader(whole, argument, (text, kind) => {
+        const value = text === whole ? cell : text;
+        return readLength(withColumnUnit(value, column, this.unit), argument, this.unit, kind);
+      }),
+    );
+  }
+
+  /** Filled, and not with the 0 that some hosts hand over for a blank cell. */
+  says(column: Column | undefined): boolean {
+    return column !== undefined && this.cell(column) !== 0 && this.isFilled(column);
+  }
+
+  /** The cells of some columns as they stand in the sheet; nothing where all are blank. */
+  typed<Field extends string>(
+    columns: Partial<Record<Field, Column>>,
+    fields: readonly Field[],
+  ): { typed?: Partial<Record<Field, string>> } {
+    const typed: Partial<Record<Field, string>> = {};
+    let any = false;
+    for (const field of fields) {
+      const cell = this.cell(columns[field]);
+      if (isBlank(cell)) continue;
+      typed[field] = typeof cell === 'string' ? plainText(cell) : String(cell);
+      any = true;
+    }
+    return any ? { typed } : {};
   }
 
   /** A problem told at a column; one at no column of the list comes last. */

@@ -77,8 +77,8 @@ describe('a row with several cells that cannot be read', () => {
     expect(unreadable({ ...good, Hole: null, Bolt: null, Edge: 'x' })).toEqual(['Hole', 'Edge']);
   });
 
-  it('reads no distances of a group without holes', () => {
-    expect(unreadable({ ...good, Hole: null, Bolt: null, Holes: null, Edge: 'x' })).toEqual([]);
+  it('refuses distances of a group without a hole size', () => {
+    expect(unreadable({ ...good, Hole: null, Bolt: null, Holes: null, Edge: 'x' })).toEqual(['Hole']);
   });
 
   it('does not call a cell blank that cannot be read', () => {

@@ -1,0 +1,36 @@
+import type { GroupField } from '../heading.js';
+import type { Column } from '../readHeadings.js';
+import type { RowReader } from '../rowReader.js';
+
+/** What says something of holes, and nothing without one. What makes them may stand in every row of a list. */
+const ofHoles: readonly GroupField[] = [
+  'edge',
+  'end',
+  'pitch',
+  'gage',
+  'leg',
+  'edgeKind',
+  'endKind',
+  'slot',
+  'holesAt',
+];
+
+/** Cells of a hole group without a hole: nothing can be held against them, so they are a problem of the row. */
+export function refuseHoleless(
+  reader: RowReader,
+  columns: Partial<Record<GroupField, Column>>,
+  title: string,
+): void {
+  const given = ofHoles.flatMap((field) => {
+    const column = columns[field];
+    return column && reader.says(column) ? [column] : [];
+  });
+  const [first, ...others] = given;
+  if (!first) return;
+  const last = others.at(-1);
+  const before = [first, ...others.slice(0, -1)].map(({ heading }) => heading).join(', ');
+  const names = last ? `${before} and ${last.heading} are` : `${before} is`;
+  const fill = columns.hole ? `Fill in ${columns.hole.heading}` : `Add a column ${title}`;
+  const note = `${title}: ${names} given but no hole size. ${fill}, or clear ${last ? 'them' : 'it'}.`;
+  reader.problem(columns.hole ?? first, title, note);
+}

@@ -1,0 +1,116 @@
+import { refuse } from '../../inputError.js';
+import { quoted } from '../../quantity/cellValue.js';
+import type { PartEnd, PartSide } from '../rowJob.js';
+import { cellWords, type CellWords } from './cellWords.js';
+
+export type PlaceNoun = 'corner' | 'end' | 'edge';
+type Every = 'all' | 'both' | 'each';
+
+/** One place of a cell as its words say it; the order of the words makes no difference. */
+export interface PlaceWords {
+  ends: PartEnd[];
+  sides: PartSide[];
+  nouns: PlaceNoun[];
+  /** `left corners`. */
+  plural: boolean;
+  every?: Every;
+  /** The face: `long`, `web`, `bottom flange`, or the size of a leg. */
+  leg?: string;
+  /** The distance. */
+  size?: string;
+}
+
+const endWords: Record<string, PartEnd> = { left: 'left', l: 'left', right: 'right', r: 'right' };
+const sideWords: Record<string, PartSide> = {
+  bottom: 'bottom',
+  btm: 'bottom',
+  bot: 'bottom',
+  lower: 'bottom',
+  top: 'top',
+  upper: 'top',
+  heel: 'heel',
+  toe: 'toe',
+};
+const nounWords: Record<string, PlaceNoun> = {
+  corner: 'corner',
+  corners: 'corner',
+  end: 'end',
+  ends: 'end',
+  edge: 'edge',
+  edges: 'edge',
+};
+const cornerWords: Record<string, [PartSide, PartEnd]> = {
+  bl: ['bottom', 'left'],
+  br: ['bottom', 'right'],
+  tl: ['top', 'left'],
+  tr: ['top', 'right'],
+};
+const everyWords: Record<string, Every> = {
+  all: 'all',
+  four: 'all',
+  both: 'both',
+  each: 'each',
+  every: 'each',
+};
+const faceWords = new Set(['leg', 'long', 'short', 'web', 'flange']);
+const fillers = new Set(['at', 'the', 'of', 'on', 'from', 'to', 'side', 'sides']);
+
+/** Reads the words of one place. Throws `invalid` for a word that is none of a place, quoted, with what is allowed. */
+export function placeWords(item: string, argument: string, received: string, allowed: string): PlaceWords {
+  const read = cellWords(item);
+  const place: PlaceWords = { ends: [], sides: [], nouns: [], plural: false };
+  for (const word of read.words) {
+    if (takeWord(place, word) || faceWords.has(word) || fillers.has(word)) continue;
+    refuse(argument, received, `${quoted(word)} in ${quoted(item)} is no word of a place.`, allowed);
+  }
+  const sizes = takeFace(place, read);
+  if (
+    sizes === undefined ||
+    sizes.length > 1 ||
+    (read.words.includes('leg') && /\b[lr]\b/.test(item.toLowerCase()))
+  ) {
+    return refuse(argument, received, `${quoted(item)} is not a place.`, allowed);
+  }
+  const [size] = sizes;
+  return size === undefined ? place : { ...place, size };
+}
+
+function takeWord(place: PlaceWords, word: string): boolean {
+  const corner = cornerWords[word];
+  const end = corner?.[1] ?? endWords[word];
+  const side = corner?.[0] ?? sideWords[word];
+  const noun = nounWords[word];
+  const every = everyWords[word];
+  if (end) place.ends.push(end);
+  if (side) place.sides.push(side);
+  if (noun) {
+    place.nouns.push(noun);
+    place.plural ||= word.endsWith('s');
+  }
+  if (every) place.every = every;
+  return [end, side, noun, every].some((each) => each !== undefined);
+}
+
+/** Takes the face out of the words and sizes; gives the sizes that are left, undefined where the face is unclear. */
+function takeFace(place: PlaceWords, { words, order, sizes }: CellWords): string[] | undefined {
+  const faces = words.filter((word) => faceWords.has(word) && word !== 'leg');
+  const [face, ...others] = faces;
+  if (others.length > 0) return undefined;
+  if (face === undefined) return words.includes('leg') ? takeLegSize(place, order) : sizes;
+  // A flange has a heel and a toe: bottom or top say which flange.
+  const which =
+    face === 'flange' ? place.sides.find((side) => side === 'bottom' || side === 'top') : undefined;
+  place.sides = place.sides.filter((side) => side !== which);
+  place.leg = which === undefined ? face : `${which} ${face}`;
+  return sizes;
+}
+
+/** `leg 3` or `3 in leg`: the size beside the word. */
+function takeLegSize(place: PlaceWords, order: CellWords['order']): string[] | undefined {
+  const at = order.findIndex(({ word }) => word === 'leg');
+  const beside = [order[at - 1], order[at + 1]].filter((each) => each?.size !== undefined);
+  const [legSize, ...others] = beside;
+  if (legSize?.size === undefined || others.length > 0) return undefined;
+  place.leg = legSize.size;
+  return order.flatMap((each) => (each.size === undefined || each === legSize ? [] : [each.size]));
+}

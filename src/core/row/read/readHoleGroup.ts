@@ -1,0 +1,129 @@
+import type { CellValue } from '../../quantity/cellValue.js';
+import { type BoltSize, readBolt } from '../../rule/boltSize.js';
+import { setting } from '../../shop/setting.js';
+import type { Shop } from '../../shop/readShop.js';
+import { nameKey } from '../../shop/table.js';
+import type { AnySection } from '../../section/section.js';
+import { describeHole, type Hole } from '../../tooling/hole.js';
+import type { GroupField } from '../heading.js';
+import type { Column } from '../readHeadings.js';
+import type { HoleGroup } from '../rowJob.js';
+import type { RowReader } from '../rowReader.js';
+import { boltHoleOf, isPunchable, tabledHole } from './boltHoleOf.js';
+import { refuseHoleless } from './holelessGroup.js';
+import { readDistances } from './readDistances.js';
+import { readEdgeKind } from './readEdgeKind.js';
+import { type FinishedHole, readFinishedHole } from './readFinishedHole.js';
+import { readHoleCount } from './readHoleCount.js';
+import { readHolesBy } from './readProcess.js';
+import { readSlot } from './readSlot.js';
+
+type Columns = Partial<Record<GroupField, Column>>;
+
+const noBoltWords = new Set(['none', 'no', 'no bolt', 'no bolts', 'n/a', 'na']);
+const lengthFields = ['hole', 'bolt', 'edge', 'end', 'pitch', 'gage'] as const;
+
+/**
+ * One hole group of a row; undefined where it has neither hole nor bolt, or they cannot be read: every other cell
+ * of the group is read all the same, so that all that is wrong is told at once. With a bolt and no hole, the hole is
+ * the one for that bolt in the shop's fit.
+ */
+export function readHoleGroup(
+  reader: RowReader,
+  columns: Columns,
+  index: number,
+  { shop, section }: { shop: Shop; section: AnySection | undefined },
+  understood: string[],
+): HoleGroup | undefined {
+  const title = index === 0 ? 'Hole' : `Hole ${index + 1}`;
+  const noBolt = saysNoBolt(reader.cell(columns.bolt));
+  const asksBolt = reader.isFilled(columns.bolt) && !noBolt;
+  if (!asksBolt && ![columns.hole, columns.holes].some((column) => reader.isFilled(column))) {
+    refuseHoleless(reader, columns, title);
+    return undefined;
+  }
+  const bolt = asksBolt ? readBoltOf(reader, columns, shop) : undefined;
+  const text = reader.read(columns.hole, (value, argument) => readFinishedHole(value, argument, shop.unit));
+  const given = reader.read(columns.holes, readHoleCount);
+  const fromBolt = bolt !== undefined && !reader.isFilled(columns.hole);
+  const hole = fromBolt ? boltHoleOf(reader, bolt, columns.bolt, shop) : text?.hole;
+  if (bolt && !fromBolt && isPunchable(section)) tabledHole(reader, bolt, columns.bolt, shop, 'standard');
+  const holes = given ?? (text?.count === undefined ? undefined : { count: text.count });
+  const countUnread = !holes && (reader.isFilled(columns.holes) || (reader.isFilled(columns.hole) && !text));
+  const placed = readDistances(reader, columns, { section, hole, holes, countUnread });
+  const made = readMaking(reader, columns, hole);
+  refuseCounts(reader, columns, title, given?.count, text?.count, asksBolt);
+  if (!hole) return undefined;
+  const count = text?.count ?? given?.count ?? placed.holesAt?.length;
+  const assumed = count === undefined ? ' (one assumed)' : '';
+  const fit = text ? '' : `, ${setting(shop, 'holeFit')} for bolt ${bolt?.name}`;
+  understood.push(`${count ?? 1} × ${describeHole(hole, shop.unit)}${assumed}${fit}`);
+  return {
+    title,
+    hole,
+    count: count ?? 1,
+    ...said(bolt, noBolt, text),
+    ...(given?.eachEnd ? { eachEnd: true } : {}),
+    ...placed,
+    ...made,
+    ...reader.typed(columns, lengthFields),
+  };
+}
+
+function saysNoBolt(cell: CellValue): boolean {
+  return typeof cell === 'string' && noBoltWords.has(nameKey(cell));
+}
+
+function readBoltOf(reader: RowReader, columns: Columns, shop: Shop): BoltSize | undefined {
+  return reader.read(columns.bolt, (value, argument) => readBolt(value, argument, shop.unit));
+}
+
+function said(
+  bolt: BoltSize | undefined,
+  noBolt: boolean,
+  text: FinishedHole | undefined,
+): Partial<HoleGroup> {
+  return {
+    ...(bolt ? { bolt } : {}),
+    ...(noBolt ? { noBolt } : {}),
+    ...(text?.finishing ? { finishing: text.finishing } : {}),
+  };
+}
+
+/** How the edges and the holes are made, and which way the holes are long. */
+function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined): Partial<HoleGroup> {
+  const edgeKind = reader.readWord(columns.edgeKind, readEdgeKind);
+  const endKind = reader.readWord(columns.endKind, readEdgeKind);
+  const by = reader.readWord(columns.holesBy, readHolesBy);
+  const slot = reader.readWord(columns.slot, readSlot);
+  if (columns.slot && slot && hole && hole.shape !== 'slot' && hole.shape !== 'rectangle') {
+    const { heading } = columns.slot;
+    const note = `${heading}: a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;
+    reader.problem(columns.slot, heading, note);
+  }
+  return {
+    ...(edgeKind ? { edgeKind } : {}),
+    ...(endKind ? { endKind } : {}),
+    ...(by ? { by } : {}),
+    ...(slot ? { slot } : {}),
+  };
+}
+
+/** Holes that are counted without a size, or counted twice and differently. */
+function refuseCounts(
+  reader: RowReader,
+  columns: Columns,
+  title: string,
+  given: number | undefined,
+  inText: number | undefined,
+  asksBolt: boolean,
+): void {
+  if (given === undefined) return;
+  if (!reader.isFilled(columns.hole) && !asksBolt) {
+    const note = `${title}: ${given} holes are asked for but the hole's size is blank. Fill it in.`;
+    reader.problem(columns.hole ?? columns.holes, title, note);
+  } else if (inText !== undefined && inText !== given) {
+    const note = `${title}: the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
+    reader.problem(columns.holes, title, note);
+  }
+}

@@ -1,0 +1,35 @@
+import { plainText } from '../../quantity/cellValue.js';
+import type { Headings } from '../readHeadings.js';
+import type { RowJob } from '../rowJob.js';
+import type { RowReader } from '../rowReader.js';
+import { readFinish } from './readFinish.js';
+import { type Mitered, readLongSide, readMiterLeg } from './readMiterSides.js';
+import { readCutBy } from './readProcess.js';
+
+export type Making = Pick<RowJob, 'longSide' | 'miterLeg' | 'cutBy' | 'galvanized'>;
+
+/** How a part is cut and finished: its finish, what cuts it, and how its miters lie. */
+export function readMaking(
+  reader: RowReader,
+  { fields }: Headings,
+  mitered: Mitered,
+  understood: string[],
+): Making {
+  const longSide = reader.readWord(fields.longSide, (value, argument) =>
+    readLongSide(value, argument, mitered),
+  );
+  const miterLeg = reader.readWord(fields.miterLeg, (value, argument) =>
+    readMiterLeg(value, argument, mitered, reader.unit),
+  );
+  const cutBy = reader.readWord(fields.cutBy, readCutBy);
+  const finish = reader.readWord(fields.finish, readFinish);
+  if (finish === 'unknown') {
+    understood.push(`finish '${plainText(String(reader.cell(fields.finish)))}' changes nothing here`);
+  }
+  return {
+    ...(longSide ? { longSide } : {}),
+    ...(miterLeg === undefined ? {} : { miterLeg }),
+    ...(cutBy ? { cutBy } : {}),
+    ...(finish === 'galvanized' ? { galvanized: true } : {}),
+  };
+}

@@ -1,0 +1,33 @@
+import type { AnySection } from '../../section/section.js';
+import type { Column } from '../readHeadings.js';
+import type { PartPlace } from '../rowJob.js';
+import type { RowReader } from '../rowReader.js';
+import { type PlacedWork, readPlaces } from './readPlaces.js';
+
+/** The cells that place and count the work of one kind. */
+export interface PlacedCells {
+  work: PlacedWork;
+  at: Column | undefined;
+  counted: Column | undefined;
+  /** As the counting cell says; undefined where it says nothing. */
+  count: number | undefined;
+  section: AnySection | undefined;
+}
+
+/** The places of the work; another number of them than the row counts is a problem of the row. */
+export function readPlacesOf(
+  reader: RowReader,
+  { work, at, counted, count, section }: PlacedCells,
+): PartPlace[] | undefined {
+  if (!at || !reader.says(at)) return undefined;
+  const { unit } = reader;
+  const places = reader.readText(at, (text, argument, length) =>
+    readPlaces(text, { work, argument, section, unit, count, length: (size) => length(size, 'distance') }),
+  );
+  if (places && count !== undefined && places.length !== count) {
+    const named = `${places.length} ${places.length === 1 ? 'place' : 'places'}`;
+    const note = `${at.heading}: it names ${named}, ${counted?.heading ?? 'the count'} says ${count}. Make them agree.`;
+    reader.problem(at, at.heading, note);
+  }
+  return places;
+}

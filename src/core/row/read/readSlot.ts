@@ -1,0 +1,21 @@
+import { wordReader } from './wordReader.js';
+
+/**
+ * Which way a slot, or a rectangle, is long. Words that mean one thing to a shop and another to a code (`transverse` is
+ * across the load there) or a kind of slot (`long`) are not read.
+ */
+export const readSlot = wordReader<'along' | 'across'>(
+  {
+    along: ['along', 'along the length', 'along length', 'with the length', 'lengthwise', 'lengthways'],
+    across: [
+      'across',
+      'across the length',
+      'across length',
+      'across the width',
+      'across width',
+      'crosswise',
+      'crossways',
+    ],
+  },
+  'the direction of a slot',
+);
