@@ -42,7 +42,7 @@ describe('a part that is laid out as a whole', () => {
     ['a hole too near the far edge', { ...flat, Edge: '2-1/4' }, 'Edge short', { ...flat, Edge: 2 }],
     [
       'a gage that leaves too little at the toe',
-      { ...angle, Gage: '3-1/4', Edge: '1-1/2' },
+      { ...angle, Gage: '3-1/4' },
       'Edge short',
       { ...angle, Gage: '2-1/2', Edge: '1-1/2' },
     ],
