@@ -97,7 +97,7 @@ function trailingUnit(trailing: string, source: SectionSource): LengthUnit | und
 /** A dimension by itself; what is wrong with it is told with the whole text, as typed. */
 function lengthIn(part: string, source: SectionSource): WrittenLength {
   try {
-    return lengthText(asTyped(part, source), source.argument);
+    return lengthText(asTyped(part, source), source.argument, source.unit);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const { problem, allowed } = error.failure;
