@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { quoted } from './cellValue.js';
 import { inchFraction } from './inchFraction.js';
-import { digitsValue, refuseBothReadings } from './readNumber.js';
+import { digitsValue, pointBeforeThree, refuseBothReadings } from './readNumber.js';
 import { tradeText } from './tradeText.js';
 import { type LengthUnit, mmPerFoot, mmPerInch } from './units.js';
 
@@ -24,7 +24,6 @@ const longestText = 60;
 const tokenPattern =
   /(\d+\/\d+)|(\d{1,3}(?: \d{3})+(?![\d/.,]))|(\d[\d.,]*|[.,]\d+)|(mm|cm|[m"']|inches|inch|in\.?|feet|foot|ft\.?)|(-)| /y;
 const metricUnits: Record<string, number> = { mm: 1, cm: 10, m: 1000 };
-const pointBeforeThree = /^[1-9]\d{0,2}\.\d{3}$/;
 
 const isFeet = (token: Token | undefined) => token?.kind === 'unit' && /^(?:'|f)/.test(token.text);
 const isInches = (token: Token | undefined) => token?.kind === 'unit' && /^(?:"|in)/.test(token.text);

@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, plainText, quoted } from '../quantity/cellValue.js';
 import { readLength } from '../quantity/readLength.js';
-import { readNumber } from '../quantity/readNumber.js';
+import { readCount } from '../quantity/readCount.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { boltHole, type BoltHole, type HoleFit } from '../rule/boltHole.js';
 import { type BoltSize, readBolt } from '../rule/boltSize.js';
@@ -46,7 +46,7 @@ export function readHoleGroup(
   const title = index === 0 ? 'Hole' : `Hole ${index + 1}`;
   const bolt = reader.read(columns.bolt, (value, argument) => readBolt(value, argument, shop.unit));
   const text = reader.read(columns.hole, (value, argument) => readHole(value, argument, shop.unit));
-  const given = reader.read(columns.holes, readCount);
+  const given = reader.read(columns.holes, readNumberOf);
   const placed = distances(reader, columns);
   readLegOf(reader, columns, section, placed.leg);
   const boltHoleWanted = bolt !== undefined && !reader.isFilled(columns.hole);
@@ -132,9 +132,9 @@ function readLeg(value: CellValue, argument: string, unit: LengthUnit): string {
   return plainText(String(value));
 }
 
-function readCount(value: CellValue, argument: string): number {
+function readNumberOf(value: CellValue, argument: string): number {
   const allowed = 'Write a whole number of holes.';
-  const count = readNumber(value, argument, allowed);
+  const count = readCount(value, argument, allowed);
   if (Number.isInteger(count) && count >= 1 && count <= 999) return count;
   return refuse(argument, String(value), `${quoted(value)} is not a number of holes.`, allowed);
 }

@@ -2,7 +2,7 @@ import { refuse } from '../inputError.js';
 import { type CellValue, quoted } from '../quantity/cellValue.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { readLength } from '../quantity/readLength.js';
-import { readNumber } from '../quantity/readNumber.js';
+import { readCount } from '../quantity/readCount.js';
 import { tradeText } from '../quantity/tradeText.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { Headings } from './readHeadings.js';
@@ -32,7 +32,7 @@ function readNotches(reader: RowReader, fields: Headings['fields'], understood: 
   if (![...sizes, fields.notches].some((column) => reader.isFilled(column))) return {};
   const widthMm = reader.length(fields.notchWidth, 'width');
   const depthMm = reader.length(fields.notchDepth, 'width');
-  const count = reader.read(fields.notches, readCount);
+  const count = reader.read(fields.notches, readNumberOf);
   if (!sizes.every((column) => reader.isFilled(column))) {
     const at = sizes.find((column) => column && !reader.isFilled(column)) ?? fields.notches;
     reader.problem(at, 'notch', 'Notch: its width and its depth are both needed. Fill in the blank one.');
@@ -47,7 +47,7 @@ function readNotches(reader: RowReader, fields: Headings['fields'], understood: 
 
 function readClips(reader: RowReader, fields: Headings['fields'], understood: string[]): OtherWork {
   const size = reader.read(fields.cornerClip, (value, argument) => readClip(value, argument, reader.unit));
-  const count = reader.read(fields.corners, readCount);
+  const count = reader.read(fields.corners, readNumberOf);
   if (!size) {
     if (count !== undefined && !reader.isFilled(fields.cornerClip)) {
       const note = 'Corner clip: corners are counted but the size is blank. Fill it in.';
@@ -63,7 +63,7 @@ function readClips(reader: RowReader, fields: Headings['fields'], understood: st
 
 function readBends(reader: RowReader, fields: Headings['fields'], understood: string[]): OtherWork {
   const lengthMm = reader.length(fields.bendLength, 'length');
-  const count = reader.read(fields.bends, readCount);
+  const count = reader.read(fields.bends, readNumberOf);
   if (lengthMm === undefined) {
     if (count !== undefined && !reader.isFilled(fields.bendLength)) {
       const note = 'Bend: bends are counted but their length is blank. Fill it in.';
@@ -99,9 +99,9 @@ function readClip(
   };
 }
 
-function readCount(value: CellValue, argument: string): number {
+function readNumberOf(value: CellValue, argument: string): number {
   const allowed = `Write a whole number from 1 to ${greatestCount}.`;
-  const count = readNumber(value, argument, allowed);
+  const count = readCount(value, argument, allowed);
   if (Number.isInteger(count) && count >= 1 && count <= greatestCount) return count;
   return refuse(argument, String(value), `${quoted(value)} is not a whole number in range.`, allowed);
 }

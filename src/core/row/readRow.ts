@@ -2,7 +2,7 @@ import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
 import { formatLength, formatNumber } from '../quantity/formatLength.js';
 import { readAngle } from '../quantity/readAngle.js';
-import { readNumber } from '../quantity/readNumber.js';
+import { readCount } from '../quantity/readCount.js';
 import { radianPerDegree } from '../quantity/units.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
@@ -74,7 +74,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
 
 function readQty(value: CellValue, argument: string): number {
   const allowed = 'Write a whole number of pieces.';
-  const qty = readNumber(value, argument, allowed);
+  const qty = readCount(value, argument, allowed);
   if (Number.isInteger(qty) && qty >= 0 && qty <= greatestQty) return qty;
   return refuse(argument, String(value), `${quoted(value)} is not a number of pieces.`, allowed);
 }
