@@ -17,6 +17,9 @@ const sheet = new SheetRuntime(enShop);
 const inches = (text: string) => sheet.number('LENGTH', text);
 const clearance = 1 / 32;
 
+/** The sizes of a slot, without the word that stands before those that may be counts. */
+const sizes = (slot: unknown) => String(slot).replace(/^slot /, '');
+
 describe('DIEOPENING', () => {
   it('Groover, sheet metal: a punch of 149.52 in 3.2 mm of harder steel takes a die of 150.00 mm (digits from memory)', () => {
     const [[opening] = []] = sheet.call(
@@ -77,8 +80,8 @@ describe('BOLTHOLE', () => {
   ])('AISC, %s: %d, %d, %s, %s', (bolt, standard, oversize, short, long) => {
     expect(sheet.number('BOLTHOLE', bolt, 'mm')).toBe(standard);
     expect(sheet.number('BOLTHOLE', bolt, 'mm', 'oversize')).toBe(oversize);
-    expect(sheet.call('BOLTHOLE', bolt, 'mm', 'short slot')).toBe(short);
-    expect(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot')).toBe(long);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, 'mm', 'short slot'))).toBe(short);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot'))).toBe(long);
   });
 
   // EN 1090-2 Table 11 (held against a reprint).
@@ -91,8 +94,8 @@ describe('BOLTHOLE', () => {
   ])('EN, %s in an EN shop: %d, %d, %s, %s', (bolt, standard, oversize, short, long) => {
     expect(sheet.number('BOLTHOLE', bolt, enShop.stamp)).toBe(standard);
     expect(sheet.number('BOLTHOLE', bolt, enShop.stamp, 'oversize')).toBe(oversize);
-    expect(sheet.call('BOLTHOLE', bolt, enShop.stamp, 'short slot')).toBe(short);
-    expect(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot', 'EN')).toBe(long);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, enShop.stamp, 'short slot'))).toBe(short);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot', 'EN'))).toBe(long);
   });
 
   // ISO 273 (from memory): fine, medium, coarse.
