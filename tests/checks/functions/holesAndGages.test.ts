@@ -177,9 +177,13 @@ describe('ANGLEGAGE', () => {
 
   // DIN 997 (from memory).
   it.each([
+    [25, 15],
+    [30, 17],
+    [35, 18],
     [40, 22],
     [45, 25],
     [50, 30],
+    [55, 30],
     [60, 35],
     [65, 35],
     [70, 40],
@@ -189,5 +193,15 @@ describe('ANGLEGAGE', () => {
     [100, 55],
   ])('leg %d mm: %d', (leg, usual) => {
     expect(sheet.number('ANGLEGAGE', leg, 'mm')).toBe(usual);
+  });
+
+  // DIN 997 (from memory): legs over 100 mm have two lines.
+  it.each([
+    [120, 50, 80],
+    [150, 60, 105],
+    [200, 65, 150],
+  ])('leg %d mm: lines at %d and %d from the heel', (leg, first, second) => {
+    expect(sheet.number('ANGLEGAGE', leg, 'mm', 'first')).toBe(first);
+    expect(first + sheet.number('ANGLEGAGE', leg, 'mm', 'second')).toBe(second);
   });
 });
