@@ -27,7 +27,9 @@ export function tradeText(text: string): string {
 
 function inPlainCharacters(text: string): string {
   return text
-    .replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (character) => ` ${fractionCharacters[character]}`)
+    .replace(/([-\u2010-\u2015\u2212]?)([½¼¾⅓⅔⅛⅜⅝⅞])/g, (_, dash: string, character: string) => {
+      return `${dash === '' ? ' ' : '-'}${fractionCharacters[character]}`;
+    })
     .replace(/([⁰¹²³⁴⁵⁶⁷⁸⁹]+)[/\u2044\u2215]([₀₁₂₃₄₅₆₇₈₉]+)/g, (_, over: string, under: string) => {
       return ` ${digits(over, raised)}/${digits(under, lowered)}`;
     })
