@@ -70,12 +70,23 @@ function notALength({ argument, received, unit }: LengthSource): never {
   return refuse(argument, received, `${quoted(received)} is not a length.`, lengthExamples(unit));
 }
 
-function inUnit({ value, token }: Amount, written: UnitToken, source: LengthSource): WrittenLength {
+function inUnit(
+  { value, token, isFraction }: Amount,
+  written: UnitToken,
+  source: LengthSource,
+): WrittenLength {
   if (isInches(written)) return token.kind === 'grouped' ? notALength(source) : { mm: value * mmPerInch };
+  if (isFraction) refuseMetricFraction(source);
   const factor = metricUnits[written.text] ?? Number.NaN;
   // Lengths in meters are written to the mm: 6.000 m has one reading.
   const thousands = written.text !== 'm' && pointBeforeThree.test(token.text);
   return { mm: value * factor, ...(thousands ? { asThousands: value * 1000 * factor } : {}) };
+}
+
+/** `3/8 mm`: a fraction says inches, its unit does not. */
+function refuseMetricFraction({ argument, received }: LengthSource): never {
+  const problem = `${quoted(received)} is a fraction of an inch with a metric unit.`;
+  return refuse(argument, received, problem, 'Write the fraction in inches, or a decimal.');
 }
 
 /** Without a unit after the first amount: the end, or `1-0 3/8` and `1-0-3/8`, feet and inches by custom. */
