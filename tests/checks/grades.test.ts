@@ -41,6 +41,13 @@ describe('Tensile strength, MPa', () => {
     ['S460', 540, 720, undefined, 'EN 10025-3 (from memory)'],
     ['300W', 450, 620, undefined, 'CSA G40.21'],
     ['350W', 450, 650, undefined, 'CSA G40.21'],
+    ['S420', 520, 680, undefined, 'EN 10025-3 (from memory)'],
+    ['S690QL', 770, 940, undefined, 'EN 10025-6, 3 to 50 mm (from memory)'],
+    ['S355MC', 430, 550, undefined, 'EN 10149-2 (from memory)'],
+    ['S700MC', 750, 950, undefined, 'EN 10149-2 (from memory)'],
+    ['E295', 470, 610, undefined, 'EN 10025-2, 3 to 100 mm (from memory)'],
+    ['1.4301', 520, 750, undefined, 'EN 10088-2, hot plate to cold strip (from memory)'],
+    ['SS400', 400, 510, undefined, 'JIS G 3101 (from memory)'],
   ])('%s: %d to %d', (name, least, upper, thin) => {
     const grade = findGrade(name, 'Grade');
     expect([grade.tensileMinMPa, grade.tensileUpperMPa, grade.thinTensileUpperMPa]).toEqual([

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readShop } from '../../src/core/shop/readShop.js';
 import { bayA, pressTable } from '../support/sampleShop.js';
+import { inchText } from '../support/inches.js';
 import { SheetRuntime } from '../support/sheetRuntime.js';
 
 const runs = { numRuns: 3000, seed: 7 };
@@ -58,7 +59,13 @@ describe('laws of the functions', () => {
         fc.integer({ min: 0, max: 12 }),
         (w, t, tau, rake) => {
           const force = (width: number, thickness: number, strength: number, angle: number) =>
-            number('SHEARFORCE', `FB ${thickness}/16x${width}/16`, `shear ${strength} MPa`, 'in', angle);
+            number(
+              'SHEARFORCE',
+              `FB ${inchText(thickness)}x${inchText(width)}`,
+              `shear ${strength} MPa`,
+              'in',
+              angle,
+            );
           const base = force(w, t, tau, rake);
           expect(force(w + 16, t, tau, rake)).toBeGreaterThanOrEqual(base * (1 - close));
           expect(force(w + 16, t + 1, tau, rake)).toBeGreaterThan(base);
@@ -73,15 +80,15 @@ describe('laws of the functions', () => {
   it('the unit of the shop changes only the unit of the result', () => {
     fc.assert(
       fc.property(sixteenths(4, 40), sixteenths(2, 24), grade, (hole, t, name) => {
-        const texts = [`${hole}/16"`, `${t}/16"`, name] as const;
+        const texts = [`${inchText(hole)}"`, `${inchText(t)}"`, name] as const;
         expectClose(
           number('PUNCHFORCE', ...texts, 'mm') * 1000,
           number('PUNCHFORCE', ...texts, 'in') * newtonPerUsTon,
         );
         expectClose(number('HOLEMIN', texts[1], name, 'mm'), number('HOLEMIN', texts[1], name, 'in') * 25.4);
         expectClose(
-          number('SECTIONMASS', `PL${t}/16"X6"`, `${hole}"`, 'mm'),
-          number('SECTIONMASS', `PL${t}/16"X6"`, `${hole}"`, 'in') * kilogramPerPound,
+          number('SECTIONMASS', `PL${inchText(t)}"X6"`, `${hole}"`, 'mm'),
+          number('SECTIONMASS', `PL${inchText(t)}"X6"`, `${hole}"`, 'in') * kilogramPerPound,
         );
       }),
       runs,
@@ -92,7 +99,7 @@ describe('laws of the functions', () => {
     fc.assert(
       fc.property(sixteenths(4, 40), sixteenths(2, 24), grade, (hole, t, name) => {
         const byNumber = number('PUNCHFORCE', inch(hole), inch(t), name);
-        expect(number('PUNCHFORCE', `${hole}/16`, `${t}/16`, name)).toBe(byNumber);
+        expect(number('PUNCHFORCE', inchText(hole), inchText(t), name)).toBe(byNumber);
         expect(number('PUNCHFORCE', `${inch(hole)}`, `${inch(t)}"`, name)).toBe(byNumber);
         expectClose(number('PUNCHFORCE', `${inch(hole) * 25.4} mm`, `${inch(t) * 25.4} mm`, name), byNumber);
       }),

@@ -79,7 +79,6 @@ describe('a blank limit', () => {
     { press: 'Bay A', item: 'Flat shear', applies: flat },
     { press: 'Bay A', item: 'Flat shear blade length', applies: flat },
     { press: 'Bay A', item: 'Flat shear rake', applies: flat, freed: ['BP6'] },
-    { press: 'Bay A', item: 'Flat shear shortest piece', applies: flat },
     { press: 'Bay A', item: 'Bar shear round', applies: round },
     { press: 'Bay A', item: 'Bar shear square', applies: square },
     { press: 'Bay A', item: 'Longest bar', applies: () => true, freed: ['TP2'] },

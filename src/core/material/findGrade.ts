@@ -55,6 +55,11 @@ function indexOf(own: readonly Grade[]): Map<string, Grade> {
   return index;
 }
 
+/** A grade that shops of the unit use every day. */
+export function gradeExample(unit: LengthUnit): string {
+  return unit === 'in' ? 'A36' : 'S235';
+}
+
 /** A strength as it may be typed for a grade. */
 export function strengthExample(unit: LengthUnit): string {
   return unit === 'in' ? '"tensile 65 ksi"' : '"tensile 450 MPa"';
@@ -63,7 +68,10 @@ export function strengthExample(unit: LengthUnit): string {
 function unknownGrade(text: string, argument: string, own: readonly Grade[], unit: LengthUnit): never {
   const names = [...own, ...builtInGrades].map((grade) => grade.name);
   const near = nearNames(text.slice(0, longestName), names, gradeKey);
-  const hint = near.length > 0 ? `Near names: ${near.join(', ')}. Or write` : 'Write a grade such as A36, or';
+  const hint =
+    near.length > 0
+      ? `Near names: ${near.join(', ')}. Or write`
+      : `Write a grade such as ${gradeExample(unit)}, or`;
   return refuseUnknown(
     argument,
     text,

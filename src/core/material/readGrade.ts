@@ -2,7 +2,8 @@ import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { digitsValue, refuseBothReadings } from '../quantity/readNumber.js';
 import { type LengthUnit, megapascalPerKsi } from '../quantity/units.js';
-import { findGrade, strengthExample } from './findGrade.js';
+import { visibleText } from '../quantity/visibleText.js';
+import { findGrade, gradeExample, strengthExample } from './findGrade.js';
 import type { Grade } from './grade.js';
 
 const longestText = 60;
@@ -38,18 +39,24 @@ export function readGrade(
   own: readonly Grade[] = [],
   unit: LengthUnit = 'in',
 ): Grade {
-  const allowed = `Write a grade such as A36, or a strength such as ${strengthExample(unit)}.`;
+  const allowed = `Write a grade such as ${gradeExample(unit)}, or a strength such as ${strengthExample(unit)}.`;
   if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', allowed);
   if (typeof value === 'string')
     return strengthGrade(value, argument, allowed) ?? findGrade(value, argument, own, unit);
-  const isName = typeof value === 'number' && Number.isInteger(value) && value > 0;
-  if (!isName) return refuse(argument, String(value), `${quoted(value)} is not a grade.`, allowed);
-  return findGrade(String(value), argument, own, unit);
+  const name = typeof value === 'number' ? numberName(value) : undefined;
+  if (name === undefined) return refuse(argument, String(value), `${quoted(value)} is not a grade.`, allowed);
+  return findGrade(name, argument, own, unit);
+}
+
+/** A number as a name: 304, or a material number of EN 10027-2 whose zeros the cell has lost: 1.057 is 1.0570. */
+function numberName(value: number): string | undefined {
+  if (value > 1 && value < 2) return value.toFixed(4);
+  return Number.isInteger(value) && value > 0 ? String(value) : undefined;
 }
 
 function strengthGrade(value: string, argument: string, allowed: string): Grade | undefined {
   if (value.length > longestText) return undefined;
-  const name = value.replace(/\s+/g, ' ').trim();
+  const name = visibleText(value).replace(/\s+/g, ' ').trim();
   const text = name.toLowerCase();
   if (bareStrength.test(text)) {
     const fix = `Write "shear ${name}" or "tensile ${name}".`;

@@ -48,7 +48,7 @@ function readValue(
     case 'legs':
       return readLegs(cell, argument);
     case 'force':
-      return readForce(cell, argument, unitCell);
+      return readForce(cell, argument, unitCell, unit);
     case 'length':
       return readLength(withUnit(cell, unitCell), argument, unit, 'distance');
     case 'stress':

@@ -37,6 +37,22 @@ export function turnedDate(number: number): TurnedDate | undefined {
   return { date: text, readings: readingsOf(month, day, year) };
 }
 
+/** Days that typing makes: of the years about now, and the first of a month in 2000, as `6 000` becomes. */
+const daysTyped = { from: 43_831, to: 49_673 };
+const year2000 = 2000;
+const roundLength = 500;
+
+/**
+ * True for a number that is a day somebody may have made by typing a length (2020 to 2035; `6 000` in some hosts is
+ * the first of June 2000), and no round length: 45,000 mm stays what it is. Common practice, no source.
+ */
+export function mayBeDate(number: number): boolean {
+  if (!Number.isInteger(number) || number % roundLength === 0) return false;
+  if (number >= daysTyped.from && number <= daysTyped.to) return true;
+  const { day, year } = serialDate(number);
+  return year === year2000 && day === 1;
+}
+
 function readingsOf(m: number, d: number, year: number): string[] {
   const parts = partsOfYears.get(year);
   const monthFirst = [...fraction(m, d), ...mixed(m, d, parts), ...monthAndYear(m, d, parts)];

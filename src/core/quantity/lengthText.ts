@@ -1,66 +1,110 @@
-import { type CellValue, quoted } from './cellValue.js';
 import { refuse } from '../inputError.js';
-import { digitsValue, refuseBothReadings } from './readNumber.js';
+import { quoted } from './cellValue.js';
+import { inchFraction } from './inchFraction.js';
+import { digitsValue, pointBeforeThree, refuseBothReadings } from './readNumber.js';
 import { tradeText } from './tradeText.js';
-import { mmPerFoot, mmPerInch } from './units.js';
+import { type LengthUnit, mmPerFoot, mmPerInch } from './units.js';
 
-/** A length as text says it: in mm when the text carries its unit, else a bare number. */
-export type WrittenLength = { mm: number; bare?: undefined } | { bare: number; mm?: undefined };
+/**
+ * A length as text says it: in mm when the text carries its unit, else a bare number. A point before three digits may
+ * part thousands where people work in mm: the value is then given with both readings.
+ */
+export type WrittenLength = ({ mm: number; bare?: undefined } | { bare: number; mm?: undefined }) & {
+  /** The same text with its point parting thousands: of `6.000`, 6000. */
+  asThousands?: number;
+  /** A bare number written as a fraction, which only inches are. */
+  isFraction?: boolean;
+};
 
 type UnitToken = { kind: 'unit'; text: string };
-type Token = { kind: 'number' | 'fraction'; value: number } | UnitToken | { kind: 'dash'; text: string };
+type NumberToken = { kind: 'number' | 'fraction' | 'grouped'; value: number; text: string };
+type Token = NumberToken | UnitToken | { kind: 'dash'; text: string };
 
 const longestText = 60;
-const tokenPattern = /(\d+\/\d+)|(\d[\d.,]*|[.,]\d+)|(mm|cm|[m"']|inches|inch|in\.?|feet|foot|ft\.?)|(-)| /y;
+const tokenPattern =
+  /(\d+\/\d+)|(\d{1,3}(?: \d{3})+(?![\d/.,]))|(\d[\d.,]*|[.,]\d+)|(mm|cm|[m"']|inches|inch|in\.?|feet|foot|ft\.?)|(-)| /y;
 const metricUnits: Record<string, number> = { mm: 1, cm: 10, m: 1000 };
 
 const isFeet = (token: Token | undefined) => token?.kind === 'unit' && /^(?:'|f)/.test(token.text);
 const isInches = (token: Token | undefined) => token?.kind === 'unit' && /^(?:"|in)/.test(token.text);
 const isDash = (token: Token | undefined) => token?.kind === 'dash';
 
-/** How a length may be written, for refusals. */
-export const lengthExamples = 'Write 3/8, 9.5 mm or 0.375.';
+/** How a length may be written, for refusals, in the words of the shop. */
+export function lengthExamples(unit: LengthUnit): string {
+  return unit === 'in' ? 'Write 3/8, 9.5 mm or 0.375.' : 'Write 10, 9.5 or 3/8 in.';
+}
+
+/** What a text is the length of, for its refusals. */
+export interface LengthSource {
+  argument: string;
+  /** The text as typed. */
+  received: string;
+  /** The shop's unit. */
+  unit: LengthUnit;
+}
 
 /**
  * Reads a length in trade notation: `3/8`, `1-3/16`, `1 3/16"`, `2'-6 1/2"`, `1-0 3/8` (feet and inches),
- * `12 mm`, `0.375`. A number without a unit is returned bare: the caller knows the shop's unit.
- * Throws where the text is no length, or may be read two ways (`2-6`, `1,500`). Common practice, no source.
+ * `12 mm`, `0.375`, `6 000 mm`. A number without a unit is returned bare: the caller knows the shop's unit.
+ * Throws where the text is no length, or may be read two ways (`2-6`, `1,500`, `11/2`). Common practice, no source.
  */
-export function lengthText(text: string, argument: string): WrittenLength {
-  const received = text;
-  const notALength = () => refuse(argument, received, `${quoted(received)} is not a length.`, lengthExamples);
-  if (text.length > longestText) notALength();
-  const tokens = tokenise(tradeText(text), argument, received) ?? notALength();
+export function lengthText(text: string, argument: string, unit: LengthUnit): WrittenLength {
+  const source: LengthSource = { argument, received: text, unit };
+  if (text.length > longestText) notALength(source);
+  const tokens = tokenise(tradeText(text), source) ?? notALength(source);
   const reader = new TokenReader(tokens);
-  const first = reader.amount() ?? notALength();
-  const unit = reader.unit();
-  if (!unit) return bareOrFeetInches(reader, first, argument, received) ?? notALength();
-  if (!isFeet(unit)) {
-    if (!reader.atEnd) notALength();
-    return { mm: first.value * (isInches(unit) ? mmPerInch : (metricUnits[unit.text] ?? Number.NaN)) };
+  const first = reader.amount() ?? notALength(source);
+  const written = reader.unit();
+  if (!written) return bareOrFeetInches(reader, first, source) ?? notALength(source);
+  if (!isFeet(written)) {
+    if (!reader.atEnd) notALength(source);
+    return inUnit(first, written, source);
   }
-  const inches = reader.inches();
-  if (!reader.atEnd || inches === undefined) notALength();
+  if (first.token.kind === 'grouped') notALength(source);
+  const inches = reader.inches(first.value, source);
+  if (!reader.atEnd || inches === undefined) notALength(source);
   return { mm: first.value * mmPerFoot + (inches ?? 0) * mmPerInch };
+}
+
+function notALength({ argument, received, unit }: LengthSource): never {
+  return refuse(argument, received, `${quoted(received)} is not a length.`, lengthExamples(unit));
+}
+
+function inUnit(
+  { value, token, isFraction }: Amount,
+  written: UnitToken,
+  source: LengthSource,
+): WrittenLength {
+  if (isInches(written)) return token.kind === 'grouped' ? notALength(source) : { mm: value * mmPerInch };
+  if (isFraction) refuseMetricFraction(source);
+  const factor = metricUnits[written.text] ?? Number.NaN;
+  // Lengths in meters are written to the mm: 6.000 m has one reading.
+  const thousands = written.text !== 'm' && pointBeforeThree.test(token.text);
+  return { mm: value * factor, ...(thousands ? { asThousands: value * 1000 * factor } : {}) };
+}
+
+/** `3/8 mm`: a fraction says inches, its unit does not. */
+function refuseMetricFraction({ argument, received }: LengthSource): never {
+  const problem = `${quoted(received)} is a fraction of an inch with a metric unit.`;
+  return refuse(argument, received, problem, 'Write the fraction in inches, or a decimal.');
 }
 
 /** Without a unit after the first amount: the end, or `1-0 3/8` and `1-0-3/8`, feet and inches by custom. */
 function bareOrFeetInches(
   reader: TokenReader,
-  first: { value: number; whole: boolean },
-  argument: string,
-  received: CellValue,
+  first: Amount,
+  source: LengthSource,
 ): WrittenLength | undefined {
-  if (reader.atEnd) return { bare: first.value };
+  if (reader.atEnd) return bareLength(first, source);
   if (!first.whole || !reader.dash()) return undefined;
   const inches = reader.amount();
-  if (!inches) return undefined;
-  const marked = isInches(reader.unit());
-  if (!reader.atEnd) return undefined;
+  const marked = reader.unit();
+  if (!inches || !reader.atEnd || (marked && !isInches(marked))) return undefined;
   if (inches.whole && !marked) {
+    const { argument, received } = source;
     return refuse(
       argument,
-      String(received),
+      received,
       `${quoted(received)} may be ${first.value} ft ${inches.value} in or a fraction cut short.`,
       `Write ${first.value}'-${inches.value}" or the whole fraction.`,
     );
@@ -68,26 +112,43 @@ function bareOrFeetInches(
   return inches.value < 12 ? { mm: first.value * mmPerFoot + inches.value * mmPerInch } : undefined;
 }
 
-function tokenise(text: string, argument: string, received: string): Token[] | undefined {
+function bareLength({ value, token, isFraction }: Amount, { unit }: LengthSource): WrittenLength | undefined {
+  if (token.kind === 'grouped' && unit === 'in') return undefined;
+  const thousands = unit === 'mm' && pointBeforeThree.test(token.text);
+  return {
+    bare: value,
+    ...(isFraction ? { isFraction } : {}),
+    ...(thousands ? { asThousands: value * 1000 } : {}),
+  };
+}
+
+function tokenise(text: string, source: LengthSource): Token[] | undefined {
   const tokens: Token[] = [];
   tokenPattern.lastIndex = 0;
   while (tokenPattern.lastIndex < text.length) {
     const match = tokenPattern.exec(text);
     if (!match) return undefined;
-    const [, fraction, digits, unit, dash] = match;
-    if (fraction) {
-      const [over = 0, under = 0] = fraction.split('/').map(Number);
-      if (under === 0) return undefined;
-      tokens.push({ kind: 'fraction', value: over / under });
-    } else if (digits) {
+    const [, fraction, grouped, digits, unit, dash] = match;
+    if (fraction) tokens.push({ kind: 'fraction', value: inchFraction(fraction, source), text: fraction });
+    else if (grouped)
+      tokens.push({ kind: 'grouped', value: Number(grouped.replaceAll(' ', '')), text: grouped });
+    else if (digits) {
       const value = digitsValue(digits);
-      if (value === 'ambiguous') refuseBothReadings(argument, received, digits);
+      if (value === 'ambiguous') refuseBothReadings(source.argument, source.received, digits);
       if (value === undefined) return undefined;
-      tokens.push({ kind: 'number', value });
+      tokens.push({ kind: 'number', value, text: digits });
     } else if (unit) tokens.push({ kind: 'unit', text: unit });
     else if (dash) tokens.push({ kind: 'dash', text: dash });
   }
   return tokens;
+}
+
+interface Amount {
+  value: number;
+  whole: boolean;
+  isFraction: boolean;
+  /** The first token of the amount. */
+  token: NumberToken;
 }
 
 class TokenReader {
@@ -104,17 +165,17 @@ class TokenReader {
   }
 
   /** A number, a fraction, or a whole number with a fraction (`1 3/16`, `1-3/16`). */
-  amount(): { value: number; whole: boolean } | undefined {
+  amount(): Amount | undefined {
     const token = this.peek();
-    if (token?.kind !== 'number' && token?.kind !== 'fraction') return undefined;
+    if (token === undefined || token.kind === 'unit' || token.kind === 'dash') return undefined;
     this.at += 1;
-    const whole = token.kind === 'number' && Number.isInteger(token.value);
-    if (!whole) return { value: token.value, whole };
+    const { value } = token;
+    const whole = token.kind === 'number' && Number.isInteger(value);
     const gap = isDash(this.peek()) ? 1 : 0;
-    const fraction = this.peek(gap);
-    if (fraction?.kind !== 'fraction') return { value: token.value, whole };
+    const fraction = whole ? this.peek(gap) : undefined;
+    if (fraction?.kind !== 'fraction') return { value, whole, isFraction: token.kind === 'fraction', token };
     this.at += gap + 1;
-    return { value: token.value + fraction.value, whole: false };
+    return { value: value + fraction.value, whole: false, isFraction: true, token };
   }
 
   unit(): UnitToken | undefined {
@@ -131,12 +192,21 @@ class TokenReader {
   }
 
   /** What follows feet: nothing (0), or inches up to 12 with or without a dash and a mark. */
-  inches(): number | undefined {
+  inches(feet: number, source: LengthSource): number | undefined {
     if (this.atEnd) return 0;
-    this.dash();
+    const dashed = this.dash();
     const amount = this.amount();
-    if (!amount || amount.value >= 12) return undefined;
+    if (!amount) return undefined;
     const unit = this.unit();
-    return unit && !isInches(unit) ? undefined : amount.value;
+    if (unit && !isInches(unit)) return undefined;
+    if (!dashed && !unit && /^\d{3}$/.test(amount.token.text))
+      refuseThousands(feet, amount.token.text, source);
+    return amount.value < 12 ? amount.value : undefined;
   }
+}
+
+/** `1'000`: an apostrophe may part thousands. */
+function refuseThousands(feet: number, digits: string, { argument, received }: LengthSource): never {
+  const problem = `${quoted(received)} may be ${feet}${digits} or ${feet} ft and ${digits} in.`;
+  return refuse(argument, received, problem, `Write ${feet}${digits}, or feet and inches as ${feet}'-6".`);
 }

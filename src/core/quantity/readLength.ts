@@ -1,8 +1,9 @@
-import { type CellValue, isBlank, quoted } from './cellValue.js';
-import { type TurnedDate, turnedDate, turnedIntoDate } from './dateTrap.js';
+import { type CellValue, isBlank, plainText, quoted } from './cellValue.js';
+import { mayBeDate, type TurnedDate, turnedDate, turnedIntoDate } from './dateTrap.js';
+import { formatLength } from './formatLength.js';
 import { type LengthKind, type LengthKindName, lengthKinds } from './lengthKind.js';
 import { allowedRange } from './allowedRange.js';
-import { lengthExamples, lengthText } from './lengthText.js';
+import { lengthExamples, lengthText, type WrittenLength } from './lengthText.js';
 import { refuse } from '../inputError.js';
 import { memo } from './memo.js';
 import { type LengthUnit, mmPer } from './units.js';
@@ -20,16 +21,40 @@ export function readLength(
   unit: LengthUnit,
   kind: LengthKindName = 'length',
 ): number {
-  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', lengthExamples);
+  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', lengthExamples(unit));
   if (typeof value === 'boolean') {
-    return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples);
+    return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples(unit));
   }
   if (typeof value === 'number') return bareLength(value, value, argument, unit, kind);
   return remembered(`${unit}|${kind}|${argument}|${value}`, () => {
-    const written = lengthText(value, argument);
-    if (written.bare !== undefined) return bareLength(written.bare, value, argument, unit, kind);
-    return within(written.mm, value, argument, unit, lengthKinds[kind], false);
+    const written = lengthText(value, argument, unit);
+    refuseThousands(written, value, argument, kind);
+    if (written.bare === undefined)
+      return within(written.mm, value, argument, unit, lengthKinds[kind], false);
+    if (written.isFraction && unit === 'mm') refuseFraction(written.bare, value, argument);
+    return bareLength(written.bare, value, argument, unit, kind);
   });
+}
+
+/** A point before three digits that people who work in mm may read either way: `6.000`. */
+function refuseThousands(
+  { bare, mm = bare, asThousands }: WrittenLength,
+  value: string,
+  argument: string,
+  kindName: LengthKindName,
+): void {
+  const { leastMm, greatestMm } = lengthKinds[kindName];
+  if (asThousands === undefined || mm === undefined || mm < leastMm || asThousands > greatestMm) return;
+  const unit = bare === undefined ? ' mm' : '';
+  const readings = [mm, asThousands].map((each) => `${Number(each.toFixed(6))}${unit}`).join(' or ');
+  refuse(argument, value, `${quoted(value)} may be ${readings}.`, `Write ${readings}.`);
+}
+
+/** A fraction says inches, the shop says mm: both are named, neither is taken. */
+function refuseFraction(inches: number, value: string, argument: string): never {
+  const mm = formatLength(inches * mmPer.in, 'mm');
+  const problem = `${quoted(value)} is a fraction of an inch, and bare sizes are in mm here.`;
+  return refuse(argument, value, problem, `Write ${plainText(value)} in or ${mm}.`);
 }
 
 function bareLength(
@@ -41,10 +66,18 @@ function bareLength(
 ): number {
   const kind: LengthKind = lengthKinds[kindName];
   if (!Number.isFinite(number))
-    return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples);
+    return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples(unit));
   const turned = turnedDate(number);
   if (turned && kind.fractionProne && unit === 'in') return refuseDate(turned, number, value, argument);
+  if (turned && !kind.fractionProne && unit === 'mm' && typeof value === 'number' && mayBeDate(number))
+    return refuseLengthOrDate(turned, number, argument);
   return within(number * mmPer[unit], value, argument, unit, kind, true, turned?.date);
+}
+
+/** A length that is a day of these years, as one that was typed and became a date. */
+function refuseLengthOrDate({ date }: TurnedDate, number: number, argument: string): never {
+  const problem = `${number} may be a length that became the date ${date}, or ${number} mm.`;
+  return refuse(argument, String(number), problem, `Type it again as text, or write "${number} mm".`);
 }
 
 /** A date stands where a size should: the size is told where only one turns into this date. */

@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, quoted } from './cellValue.js';
 import { numberWithUnit } from './numberWithUnit.js';
-import { readNumber } from './readNumber.js';
+import { pointBeforeThree, readNumber, refuseThousandsPoint } from './readNumber.js';
 import { kilogramPerPound, type LengthUnit } from './units.js';
 
 const kilogramPer = new Map<string, number>([
@@ -20,6 +20,8 @@ export function readMass(value: CellValue, argument: string, unit: LengthUnit): 
   if (read === undefined || factor === undefined) {
     return refuse(argument, String(value), `${quoted(value)} is not a mass.`, allowed);
   }
+  if (typeof value === 'string' && factor === 1 && pointBeforeThree.test(String(read.number)))
+    refuseThousandsPoint(argument, value, String(read.number), ' kg');
   const massKg = readNumber(read.number, argument, allowed) * factor;
   if (massKg > 0 && massKg <= greatestKg) return massKg;
   return refuse(argument, String(value), `${quoted(value)} is out of range.`, allowed);

@@ -34,6 +34,15 @@ export function refuseBothReadings(argument: string, received: CellValue, run: s
   );
 }
 
+/** `6.000`: where people work in metric units, the point may part thousands. */
+export const pointBeforeThree = /^[1-9]\d{0,2}\.\d{3}$/;
+
+/** Both readings of such a number, for a refusal. */
+export function refuseThousandsPoint(argument: string, received: CellValue, run: string, unit = ''): never {
+  const readings = `${Number(run)}${unit} or ${run.replace('.', '')}${unit}`;
+  return refuse(argument, String(received), `${quoted(received)} may be ${readings}.`, `Write ${readings}.`);
+}
+
 /** A plain number without a unit, from a number cell or from text. Throws for anything else. */
 export function readNumber(value: CellValue, argument: string, allowed = 'Write a number.'): number {
   if (typeof value === 'number' && Number.isFinite(value)) return value;

@@ -1,3 +1,5 @@
+import { visibleText } from './visibleText.js';
+
 const fractionCharacters: Record<string, string> = {
   '½': '1/2',
   '¼': '1/4',
@@ -9,22 +11,38 @@ const fractionCharacters: Record<string, string> = {
   '⅝': '5/8',
   '⅞': '7/8',
 };
+const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const lowered = '₀₁₂₃₄₅₆₇₈₉';
+const plain = /^[\x20-\x7E]*$/;
 
 /**
  * Text as the trade types it, in one spelling: lower case, straight marks, `x` between dimensions, `-` for
- * every dash, fraction characters as ` 3/8`, single spaces. Each step is linear in the length of the text.
+ * every dash, fraction characters as ` 3/8`, single spaces, nothing invisible. Each step is linear in the length of
+ * the text.
  */
 export function tradeText(text: string): string {
+  const typed = plain.test(text) ? text.replaceAll('`', "'") : inPlainCharacters(visibleText(text));
+  return typed.replaceAll("''", '"').replaceAll('*', 'x').replace(/\s+/g, ' ').trim().toLowerCase();
+}
+
+function inPlainCharacters(text: string): string {
   return text
-    .replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (character) => ` ${fractionCharacters[character]}`)
+    .replace(/([-\u2010-\u2015\u2212]?)([½¼¾⅓⅔⅛⅜⅝⅞])/g, (_, dash: string, character: string) => {
+      return `${dash === '' ? ' ' : '-'}${fractionCharacters[character]}`;
+    })
+    .replace(/([⁰¹²³⁴⁵⁶⁷⁸⁹]+)[/\u2044\u2215]([₀₁₂₃₄₅₆₇₈₉]+)/g, (_, over: string, under: string) => {
+      return ` ${digits(over, raised)}/${digits(under, lowered)}`;
+    })
     .replace(/[\u2018\u2019\u2032\u00B4`]/g, "'")
     .replace(/[\u201C\u201D\u2033]/g, '"')
-    .replace(/''/g, '"')
     .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/[\u2044\u2215]/g, '/')
-    .replace(/[×✕⨯*]/g, 'x')
-    .replace(/[\u00D8\u2300\u2205]/g, 'ø')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .toLowerCase();
+    .replace(/[×✕⨯]/g, 'x')
+    .replace(/[\u00D8\u2300\u2205\u03A6\u03C6\u03D5]/g, 'ø')
+    .replaceAll('∠', 'l ')
+    .replaceAll('□', 'sq ');
+}
+
+function digits(text: string, alphabet: string): string {
+  return [...text].map((character) => alphabet.indexOf(character)).join('');
 }

@@ -1,8 +1,9 @@
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import type { Finding } from '../press/finding.js';
-import { limitOf, limitStep, unreadable, withinLimit } from '../press/limit.js';
+import { governsOf, limitOf, limitStep, roundingShare, unreadable, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { punchFindings } from '../press/punchStation.js';
+import { type ShearMinimum, shearMinimums } from '../press/shearMinimums.js';
 import { isCutBySaw, shearFindings } from '../press/shearStation.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
@@ -69,35 +70,38 @@ function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working)
   const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);
   const findings = shearFindings(press, { section, shearStrengthMPa: strength, miterRad, unit }, working);
   const stationMissing = findings.some((finding) => finding.verdict === 'No station');
-  if (section.kind !== 'flat' || lengthMm === undefined || stationMissing) return findings;
-  return [...findings, ...shortestPieceFindings(press, lengthMm, unit, working)];
+  if (stationMissing) return findings;
+  const part = lengthMm === undefined ? { section } : { section, lengthMm };
+  const minimums = shearMinimums(press, part, working).flatMap((minimum) =>
+    minimumFinding(press, minimum, unit, working),
+  );
+  return [...findings, ...minimums];
 }
 
-/** The hold-down cannot grip a piece shorter than its own width. */
-function shortestPieceFindings(
+/** A shear cannot grip and cut a piece that is shorter, or a section that is smaller, than it can hold. */
+function minimumFinding(
   press: Press,
-  lengthMm: number,
+  { key, sizeMm, limit }: ShearMinimum,
   unit: Shop['unit'],
   working?: Working,
 ): Finding[] {
-  const key = 'flatShearShortestPiece';
-  const shortest = limitOf(press, key);
-  // `none` reads as no limit, which for a least length is any length.
-  const held = typeof shortest === 'number' && (!Number.isFinite(shortest) || lengthMm >= shortest);
-  const outcome = typeof shortest !== 'number' ? shortest.verdict : held ? 'OK' : "Can't reach";
-  limitStep(
-    working,
-    press,
-    key,
-    { kind: 'length', value: lengthMm, meaning: 'length of the piece' },
-    '≥',
-    outcome,
-  );
-  if (typeof shortest !== 'number') return [shortest];
+  if (limit.state === 'bad') return [unreadable(governsOf(key), limit.message)];
+  if (limit.state === 'none' || sizeMm === undefined) return [];
+  const { leastMm, from } = limit;
+  const held = sizeMm >= leastMm * (1 - roundingShare);
+  const isPiece = key.endsWith('ShortestPiece');
+  const meaning = isPiece ? 'length of the piece' : 'size of the section';
+  if (from === 'press') {
+    const size = { kind: 'length', value: sizeMm, meaning } as const;
+    limitStep(working, press, key, size, '≥', held ? 'OK' : "Can't reach");
+  }
   if (held) return [];
   const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
-  const note = `a piece ${size(lengthMm)} long is shorter than ${press.name} can hold, ${size(shortest)}.`;
-  return [{ verdict: "Can't reach", governs: 'flat shear shortest piece', note }];
+  const limitWords = `${size(leastMm)}${from === 'practice' ? ' by common practice' : ''}`;
+  const note = isPiece
+    ? `a piece ${size(sizeMm)} long is shorter than ${press.name} can hold, ${limitWords}.`
+    : `${size(sizeMm)} is smaller than ${press.name} can hold and cut, ${limitWords}.`;
+  return [{ verdict: "Can't reach", governs: governsOf(key), note }];
 }
 
 function holeFindings(

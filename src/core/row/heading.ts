@@ -6,6 +6,10 @@ export const rowFields = [
   { key: 'section', name: 'Section', synonyms: ['profile', 'size', 'shape', 'section size'] },
   { key: 'grade', name: 'Grade', synonyms: ['material', 'steel', 'steel grade', 'material grade'] },
   { key: 'length', name: 'Length', synonyms: ['cut length', 'len'] },
+  { key: 'thickness', name: 'Thickness', synonyms: ['thk', 'thick', 'thkns'] },
+  { key: 'width', name: 'Width', synonyms: ['wd', 'wide', 'wdth'] },
+  { key: 'feet', name: 'Feet', synonyms: ['ft', 'length feet'] },
+  { key: 'inches', name: 'Inches', synonyms: ['inch', 'length inches'] },
   { key: 'miterLeft', name: 'Miter left', synonyms: ['mitre left', 'miter l', 'left miter'] },
   { key: 'miterRight', name: 'Miter right', synonyms: ['mitre right', 'miter r', 'right miter'] },
   { key: 'cornerClip', name: 'Corner clip', synonyms: ['clip size'] },
@@ -22,7 +26,7 @@ export const rowFields = [
   { key: 'longSide', name: 'Long side', synonyms: ['long point', 'long edge'] },
   { key: 'miterLeg', name: 'Miter leg', synonyms: ['mitre leg', 'mitered leg'] },
   { key: 'cutBy', name: 'Cut by', synonyms: ['cutting', 'cut process'] },
-  { key: 'press', name: 'Press', synonyms: ['machine'] },
+  { key: 'press', name: 'Press', synonyms: ['machine', 'm/c'] },
 ] as const;
 
 export const groupFields = [

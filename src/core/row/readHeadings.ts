@@ -3,6 +3,8 @@ import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValu
 import { memo } from '../quantity/memo.js';
 import { nameKey, shortNames } from '../shop/table.js';
 import { groupFields, type GroupField, type RowField, rowFields } from './heading.js';
+import { foreignHeadings, lettersBesideSymbols, plateLetters, symbols } from './headingWords.js';
+import { type Join, withJoins } from './joinedColumns.js';
 
 /** A column of the list: where it is, its heading as typed, and the unit its heading states. */
 export interface Column {
@@ -14,7 +16,11 @@ export interface Column {
 export interface Headings {
   fields: Partial<Record<RowField, Column>>;
   groups: Partial<Record<GroupField, Column>>[];
+  /** Columns that are read as one: thickness and width, feet and inches. */
+  joins?: readonly Join[];
 }
+
+const longestHeading = 60;
 
 interface Known {
   field: RowField | GroupField;
@@ -24,12 +30,16 @@ interface Known {
 }
 
 const known = new Map<string, Known>();
+const byField = new Map<string, Known>();
 for (const [fields, grouped] of [
   [rowFields, false],
   [groupFields, true],
 ] as const) {
   for (const { key, name, synonyms } of fields) {
-    for (const synonym of synonyms) known.set(synonym, { field: key, grouped, name, canonical: false });
+    const others = [...synonyms, ...(foreignHeadings[key] ?? [])];
+    const synonym = { field: key, grouped, name, canonical: false };
+    for (const other of others) known.set(other, synonym);
+    byField.set(key, synonym);
     known.set(nameKey(name), { field: key, grouped, name, canonical: true });
   }
 }
@@ -48,8 +58,9 @@ export function readHeadings(cells: readonly CellValue[]): Headings {
 function parse(cells: readonly CellValue[]): Headings {
   const taken = new Map<string, { column: Column; canonical: boolean }>();
   const headings: Headings = { fields: {}, groups: [] };
+  const letters = lettersOf(cells.map(headingText));
   cells.forEach((cell, at) => {
-    const read = readHeading(cell, at);
+    const read = readHeading(cell, at, letters);
     if (!read) return;
     const { entry, group, column } = read;
     const slot = `${entry.field} ${group}`;
@@ -68,7 +79,8 @@ function parse(cells: readonly CellValue[]): Headings {
     taken.set(slot, { column, canonical: entry.canonical });
     place(headings, entry, group, column);
   });
-  if (!headings.fields.section) {
+  const joined = withJoins(headings, cells.length);
+  if (!joined.fields.section) {
     const read = shortNames(cells.filter((cell) => !isBlank(cell)).map(String));
     refuse(
       'Headings',
@@ -77,7 +89,16 @@ function parse(cells: readonly CellValue[]): Headings {
       'Give the row of headings; one must be Section.',
     );
   }
-  return headings;
+  return joined;
+}
+
+/** What each heading of a list is read as, `Hole 2`; undefined for one that is not read. */
+export function headingNames(cells: readonly CellValue[]): (string | undefined)[] {
+  const letters = lettersOf(cells.map(headingText));
+  return cells.map((cell, at) => {
+    const read = readHeading(cell, at, letters);
+    return read && (read.group === 1 ? read.entry.name : `${read.entry.name} ${read.group}`);
+  });
 }
 
 function place(headings: Headings, entry: Known, group: number, column: Column): void {
@@ -90,19 +111,58 @@ function place(headings: Headings, entry: Known, group: number, column: Column):
   if (columns) columns[entry.field as GroupField] = column;
 }
 
+/** The heading as names are compared, `d₀`, `d_0` and `d 0` as `d0`. */
+function headingText(cell: CellValue): string {
+  if (typeof cell !== 'string' || cell.length > longestHeading) return '';
+  return nameKey(cell)
+    .replace(/[₀₁₂]/g, (digit) => String('₀₁₂'.indexOf(digit)))
+    .replace(/^([depw]) ?([012])\b/, '$1$2');
+}
+
+/** What single letters mean in a list: `n` beside `e1`, `b` beside `t`. */
+function lettersOf(texts: readonly string[]): ReadonlyMap<string, Known> {
+  const names = new Set(texts.map((text) => withUnit.exec(text)?.[1] ?? text));
+  const hasSymbols = [...names].some((name) => symbols[name.replace(/ ?\(?\d\)?$/, '')] ?? symbols[name]);
+  const hasPlate = names.has('t') && (names.has('b') || names.has('w'));
+  const fields: Record<string, RowField | GroupField> = {
+    ...symbols,
+    ...(hasSymbols ? lettersBesideSymbols : {}),
+    ...(hasPlate ? plateLettersOf(names, hasSymbols) : {}),
+  };
+  return new Map(
+    Object.entries(fields).flatMap(([letter, field]) => {
+      const entry = byField.get(field);
+      return entry ? [[letter, entry] as const] : [];
+    }),
+  );
+}
+
+/** `w` is the width of a plate only where no `b` is, and no symbols, beside which it is a gage. */
+function plateLettersOf(names: ReadonlySet<string>, hasSymbols: boolean): Record<string, RowField> {
+  const { t, b, w } = plateLetters;
+  return names.has('b') || hasSymbols ? { t, b } : { t, w };
+}
+
+const withUnit = /^([^([,]+?) ?[([,] ?(mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/;
+const numbered = /^(e[12]|p[12]|d0|w1|\D+?) ?\(?([1-9])\)?$/;
+
 function readHeading(
   cell: CellValue,
   at: number,
+  letters: ReadonlyMap<string, Known>,
 ): { entry: Known; group: number; column: Column } | undefined {
-  if (typeof cell !== 'string' || cell.length > 60) return undefined;
-  const heading = plainText(cell);
-  const withUnit = /^([^([,]+?) ?[([,] ?(mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/i.exec(heading);
-  const text = nameKey(withUnit?.[1] ?? heading);
-  const numbered = /^(\D+?) ?([1-9])$/.exec(text);
-  const name = numbered?.[1] ?? text;
-  const group = Number(numbered?.[2] ?? 1);
-  const entry = known.get(name) ?? known.get(name.replaceAll('.', ''));
-  if (!entry || (numbered && !entry.grouped)) return undefined;
-  const unit = withUnit?.[2]?.toLowerCase();
-  return { entry, group, column: unit ? { at, heading, unit } : { at, heading } };
+  const text = headingText(cell);
+  if (text === '') return undefined;
+  const heading = plainText(String(cell));
+  const [, bare = text, unit] = withUnit.exec(text) ?? [];
+  const whole = entryOf(bare, letters);
+  const [, name = '', number] = whole ? [] : (numbered.exec(bare) ?? []);
+  const entry = whole ?? entryOf(name, letters);
+  if (!entry || (!whole && !entry.grouped)) return undefined;
+  const column = unit ? { at, heading, unit } : { at, heading };
+  return { entry, group: Number(number ?? 1), column };
+}
+
+function entryOf(name: string, letters: ReadonlyMap<string, Known>): Known | undefined {
+  return known.get(name) ?? known.get(name.replaceAll('.', '').trim()) ?? letters.get(name);
 }

@@ -5,13 +5,14 @@ import { radianPerDegree } from '../quantity/units.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
+import { joinedCells } from './joinedColumns.js';
 import type { Headings } from './readHeadings.js';
 import { readHoleGroup } from './read/readHoleGroup.js';
 import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
 import { readQty } from './read/readQty.js';
 import type { RowJob } from './rowJob.js';
-import { RowReader } from './rowReader.js';
+import { bareColumn, RowReader, unitUnder } from './rowReader.js';
 
 const greatestMiterDegree = 60;
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
@@ -19,9 +20,11 @@ const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendL
 /** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
 export function readRow(cells: readonly CellValue[], headings: Headings, shop: Shop): RowJob {
   const { fields, groups } = headings;
-  const reader = new RowReader(cells, shop.unit);
+  const reader = new RowReader(joinedCells(cells, headings), shop.unit);
   const understood: string[] = [];
-  const read = reader.read(fields.section, (value, argument) => readAnySection(value, argument, shop.unit));
+  const read = reader.read(bareColumn(fields.section), (value, argument) =>
+    readAnySection(value, argument, unitUnder(fields.section, shop.unit)),
+  );
   for (const mark of read?.ignored ?? []) understood.push(`${mark} of the section changes nothing here`);
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;

@@ -107,7 +107,25 @@ export function isInShopUnit({ unit: stated }: Column, unit: LengthUnit): boolea
   return stated === undefined || (unit === 'mm' ? stated === 'mm' : stated.startsWith('in'));
 }
 
-/** A bare number below a heading such as `Length (mm)` has that unit, whatever the shop's. */
+/** The unit of bare numbers in a section below a heading: `Size (mm)` says mm for all of it. */
+export function unitUnder(column: Column | undefined, unit: LengthUnit): LengthUnit {
+  if (column?.unit === 'mm') return 'mm';
+  return column?.unit?.startsWith('in') ? 'in' : unit;
+}
+
+/** The column without its unit, for what has sizes of its own. */
+export function bareColumn(column: Column | undefined): Column | undefined {
+  return column && { at: column.at, heading: column.heading };
+}
+
+/** Text that says its own unit: `12 mm`, `2'-6`, `3/8"`. */
+const ownUnit = /[\d½¼¾⅓⅔⅛⅜⅝⅞] ?(?:mm|cm|m\b|in\b|inch|ft\b|feet|foot|["'′″“”’])/i;
+const lastSize = /([\d½¼¾⅓⅔⅛⅜⅝⅞])([^\d½¼¾⅓⅔⅛⅜⅝⅞]*)$/;
+
+/** A bare number below a heading such as `Length (ft)` has that unit, whatever the shop's, in text too. */
 function withColumnUnit(value: CellValue, column: Column, unit: LengthUnit): CellValue {
-  return typeof value === 'number' && !isInShopUnit(column, unit) ? `${value} ${column.unit}` : value;
+  if (column.unit === undefined || isInShopUnit(column, unit)) return value;
+  if (typeof value === 'number') return `${value} ${column.unit}`;
+  if (typeof value !== 'string' || ownUnit.test(value)) return value;
+  return value.replace(lastSize, `$1 ${column.unit}$2`);
 }

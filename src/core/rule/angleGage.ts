@@ -11,7 +11,8 @@ export type GageLine = (typeof gageLines)[number];
 
 interface GageRow {
   leg: number;
-  usual: number;
+  /** Missing where the table gives two lines only. */
+  usual?: number;
   first?: number;
   second?: number;
 }
@@ -34,11 +35,15 @@ const inchRows: readonly GageRow[] = [
   { leg: 1, usual: 5 / 8 },
 ];
 
-/** Source: DIN 997, gages in legs of angles, mm (from memory). */
+/** Source: DIN 997, gages in legs of angles, mm (from memory): legs over 100 have two lines. */
 const metricRows: readonly GageRow[] = [
+  { leg: 25, usual: 15 },
+  { leg: 30, usual: 17 },
+  { leg: 35, usual: 18 },
   { leg: 40, usual: 22 },
   { leg: 45, usual: 25 },
   { leg: 50, usual: 30 },
+  { leg: 55, usual: 30 },
   { leg: 60, usual: 35 },
   { leg: 65, usual: 35 },
   { leg: 70, usual: 40 },
@@ -46,6 +51,14 @@ const metricRows: readonly GageRow[] = [
   { leg: 80, usual: 45 },
   { leg: 90, usual: 50 },
   { leg: 100, usual: 55 },
+  { leg: 110, first: 45, second: 25 },
+  { leg: 120, first: 50, second: 30 },
+  { leg: 130, first: 50, second: 40 },
+  { leg: 140, first: 55, second: 40 },
+  { leg: 150, first: 60, second: 45 },
+  { leg: 160, first: 60, second: 55 },
+  { leg: 180, first: 60, second: 75 },
+  { leg: 200, first: 65, second: 85 },
 ];
 
 const tables = [
@@ -63,7 +76,8 @@ const sameSizeMm = 0.02;
  *   of a leg with two lines
  * @param working collects the step when given
  * @returns gage in mm
- * Valid for the legs of the tables. Throws `unknown` for others, and for a second line where the leg has none.
+ * Valid for the legs of the tables. Throws `unknown` for others, for a second line where the leg has
+ * one, and for the usual gage where it has two lines only.
  * @example angleGageMm({ legMm: 76.2, line: 'usual' }) // 44.45
  * Source: AISC Manual Table 1-7A; DIN 997 (both from memory).
  */
@@ -79,8 +93,17 @@ export function angleGageMm(input: { legMm: number; line: GageLine }, working?: 
   const gage = found.row[line];
   if (gage === undefined) {
     const leg = `${formatLength(legMm, found.unit)} ${found.unit}`;
+    if (line === 'usual') {
+      const problem = `a leg of ${leg} has two lines of holes in the table.`;
+      return refuseUnknown('Line', line, problem, 'Write first or second, or give the gage itself.');
+    }
     const problem = `a leg of ${leg} has one line of holes in the table.`;
-    return refuseUnknown('Line', line, problem, 'Write usual, or give a leg of 5 in or more.');
+    return refuseUnknown(
+      'Line',
+      line,
+      problem,
+      'Write usual, or give a leg of 5 in or more, or over 100 mm.',
+    );
   }
   const gageMm = gage * mmPer[found.unit];
   working?.step({

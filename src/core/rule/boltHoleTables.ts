@@ -60,7 +60,8 @@ export const anchorRodRows: readonly { diameter: number; hole: number }[] = [
 
 /**
  * Source: EN 1090-2 Table 11, nominal clearances in mm (held against a reprint; the oversize hole of M14 from
- * memory). The clearance of a short slot is that of its length; a long slot is 2.5 d long over all.
+ * memory). The clearance of a short slot is that of its length; a long slot is 2.5 d long over all. M8 and M10 are not
+ * in the table: they have the clearances of M12 by common practice.
  */
 export const enClearanceRows: readonly {
   diameter: number;
@@ -68,6 +69,8 @@ export const enClearanceRows: readonly {
   oversize: number;
   shortSlot: number;
 }[] = [
+  { diameter: 8, normal: 1, oversize: 3, shortSlot: 4 },
+  { diameter: 10, normal: 1, oversize: 3, shortSlot: 4 },
   { diameter: 12, normal: 1, oversize: 3, shortSlot: 4 },
   { diameter: 14, normal: 1, oversize: 3, shortSlot: 4 },
   { diameter: 16, normal: 2, oversize: 4, shortSlot: 6 },
@@ -78,7 +81,12 @@ export const enClearanceRows: readonly {
   { diameter: 27, normal: 3, oversize: 8, shortSlot: 10 },
   { diameter: 30, normal: 3, oversize: 8, shortSlot: 10 },
   { diameter: 33, normal: 3, oversize: 8, shortSlot: 10 },
-  { diameter: 36, normal: 3, oversize: 8, shortSlot: 10 },
+  ...[36, 39, 42, 45, 48, 52, 56, 60, 64].map((diameter) => ({
+    diameter,
+    normal: 3,
+    oversize: 8,
+    shortSlot: 10,
+  })),
 ];
 export const enLongSlotFactor = 2.5;
 
@@ -97,5 +105,14 @@ export const isoRows: readonly { diameter: number; fine: number; medium: number;
   { diameter: 24, fine: 25, medium: 26, coarse: 28 },
   { diameter: 27, fine: 28, medium: 30, coarse: 32 },
   { diameter: 30, fine: 31, medium: 33, coarse: 35 },
+  { diameter: 33, fine: 34, medium: 36, coarse: 38 },
   { diameter: 36, fine: 37, medium: 39, coarse: 42 },
+  { diameter: 39, fine: 40, medium: 42, coarse: 45 },
+  { diameter: 42, fine: 43, medium: 45, coarse: 48 },
+  { diameter: 45, fine: 46, medium: 48, coarse: 52 },
+  { diameter: 48, fine: 50, medium: 52, coarse: 56 },
+  { diameter: 52, fine: 54, medium: 56, coarse: 62 },
+  { diameter: 56, fine: 58, medium: 62, coarse: 66 },
+  { diameter: 60, fine: 62, medium: 66, coarse: 70 },
+  { diameter: 64, fine: 66, medium: 70, coarse: 74 },
 ];

@@ -1,7 +1,9 @@
 import { refuse, refuseUnknown } from '../inputError.js';
 import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { formatLength } from '../quantity/formatLength.js';
+import { memo } from '../quantity/memo.js';
 import { readLength } from '../quantity/readLength.js';
+import { tradeText } from '../quantity/tradeText.js';
 import { type LengthUnit, mmPer } from '../quantity/units.js';
 import { lengthValue } from '../working/namedValue.js';
 import type { NamedValue } from '../working/working.js';
@@ -14,13 +16,52 @@ export interface BoltSize {
   name: string;
 }
 
+const remembered = memo<BoltSize>();
 const longestText = 60;
 const sameSizeMm = 0.02;
-const allowed = 'Write 3/4, 3/4" or M20.';
+const examples: Record<LengthUnit, string> = {
+  in: 'Write 3/4, 3/4" or M20.',
+  mm: 'Write M20, 20 or 3/4 in.',
+};
+
+/** `M20`, `M 20x60`, `M20-8.8`, `20 mm`: the diameter, and what stands behind it. */
+const metricBolt = /^m ?(\d[\d.,]*)(?: ?mm)?(?![\d.,])(.*)$/;
+/** `3/4" A325`, `3/4 x 2-1/4`, `1-1/8 dia`: the diameter, and what stands behind it. */
+const inchBolt = /^((?:\d+[ -])?\d+\/\d+|[\d.,]+)( ?(?:mm|cm|inches|inch|in\.?|"))?(?![\d.,/])(.*)$/;
+/** The length of a bolt or the pitch of its thread. */
+const boltLength = /^ ?x ?(?:\d+[ -])?\d[\d.,]*(?:\/\d+)?(?: ?(?:mm|in|"))?(?: ?x ?\d+)?(?![\d.,/])/;
+/** Threads to the inch. */
+const threads = /^ ?- ?\d{1,2} ?(?:unc|unf|un)\b/;
+
+/** Marks of grade, product and kind that say nothing of the diameter. Common practice, no source. */
+export const boltMarks: readonly string[] = [
+  ...[
+    'a325',
+    'a325n',
+    'a325x',
+    'a325sc',
+    'a325m',
+    'a490',
+    'a490n',
+    'a490x',
+    'a490sc',
+    'a307',
+    'a449',
+    'f1554',
+  ],
+  ...['f3125', 'f1852', 'f2280', 'f3148', 'sae', 'hs', 'hsb', 'mb', 'tc', 'n', 'x', 'sc', 'st'],
+  ...['gr2', 'gr5', 'gr8', 'gra', 'grb', 'grc', 'gra325', 'gra490', 'gr1', 'gr3', 'gr4.6', 'gr8.8', 'gr10.9'],
+  ...['4.6', '4.8', '5.6', '5.8', '6.8', '8.8', '10.9', '12.9', 'hv', 'hr', 'sb', 'hrc'],
+  ...['dia', 'ø', 'bolt', 'bolts', 'hex', 'galv', 'hdg', 'tzn', 'fvz'],
+  ...['schraube', 'schrauben', 'vis', 'boulon', 'boulons', 'tornillo', 'tornillos'],
+];
+const knownMarks = new Set(boltMarks);
+const standardNumber = /^(?:din|iso|en)\d{3,5}(?:-\d)?$/;
 
 /**
- * Reads a bolt size: a number in the shop's unit, `3/4`, `3/4"`, `M20`, `M 20`, `20 mm`. A fraction means inches
- * in every shop.
+ * Reads a bolt size: a number in the shop's unit, `3/4`, `3/4"`, `M20`, `M 20`, `20 mm`, with grade and length behind
+ * it where there are any (`3/4" A325`, `M20x60`, `M20-8.8`): they change nothing here. A fraction means inches in
+ * every shop.
  *
  * @param value the cell
  * @param argument what the cell is, for the refusal
@@ -32,22 +73,44 @@ const allowed = 'Write 3/4, 3/4" or M20.';
  * Source: common practice, no source.
  */
 export function readBolt(value: CellValue, argument: string, unit: LengthUnit): BoltSize {
-  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', allowed);
+  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', examples[unit]);
   if (typeof value !== 'string') return boltSize(readLength(value, argument, unit, 'bolt'), unit);
-  if (value.length > longestText)
-    return refuse(argument, value, `${quoted(value)} is not a bolt size.`, allowed);
-  const text = value.trim();
-  const metric = /^m ?(\d[\d.,]*)(?: ?mm)?$/i.exec(text);
-  if (metric) return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm');
-  if (/^m/i.test(text) || !/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(text))
-    return refuse(argument, value, `${quoted(value)} is not a bolt size.`, allowed);
-  const system = systemOf(text) ?? unit;
-  return boltSize(readLength(text, argument, system, 'bolt'), system);
+  const notABolt = () => refuse(argument, value, `${quoted(value)} is not a bolt size.`, examples[unit]);
+  if (value.length > longestText) return notABolt();
+  return remembered(`${unit}|${argument}|${value}`, () => {
+    const text = tradeText(value).replace(/^(?:ø|dia\.?) ?/, '');
+    refuseCount(text, value, argument);
+    const metric = metricBolt.exec(text);
+    if (metric) {
+      if (!isMarks(metric[2] ?? '')) return notABolt();
+      return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm');
+    }
+    const [, size = '', mark = '', behind = ''] = inchBolt.exec(text) ?? [];
+    if (size === '' || !isMarks(behind)) return notABolt();
+    const system = /mm|cm/.test(mark) ? 'mm' : mark !== '' || size.includes('/') ? 'in' : unit;
+    return boltSize(readLength(size + mark, argument, system, 'bolt'), system);
+  });
 }
 
-function systemOf(text: string): LengthUnit | undefined {
-  if (/\d ?(?:mm|cm)$/i.test(text)) return 'mm';
-  return /["'\u2032\u2033\u201C\u201D/\u2044\u2215½¼¾⅓⅔⅛⅜⅝⅞]|\d ?in/i.test(text) ? 'in' : undefined;
+/** `4 x M20`, `(4) 3/4`: how many stands under another heading. */
+function refuseCount(text: string, value: string, argument: string): void {
+  const [, bracketed, count = bracketed, size] =
+    /^(?:\((\d{1,3})\) ?|(\d{1,3}) ?(?:[x@-] ?)?(?=m ?\d))(.+)$/.exec(text) ?? [];
+  if (size === undefined) return;
+  const problem = `${quoted(value)} is a bolt size with a count.`;
+  refuse(argument, value, problem, `Write ${size.toUpperCase()} here, and ${count} under Holes.`);
+}
+
+/** True where what stands behind the diameter says its length, threads, grade or kind. */
+function isMarks(behind: string): boolean {
+  const rest = behind.replace(threads, '').replace(boltLength, '');
+  const marks = rest
+    .replace(/\b(din|iso|en) (?=\d)/g, '$1')
+    .replace(/\b(?:grade|gr|type|class|kl|fk)\.? ?(?=[\dabc])/g, 'gr')
+    .split(/[ ,/()-]+/)
+    .map((mark) => mark.replace(/\.$/, ''))
+    .filter((mark) => mark !== '');
+  return marks.every((mark) => knownMarks.has(mark) || standardNumber.test(mark));
 }
 
 function boltSize(diameterMm: number, system: LengthUnit): BoltSize {

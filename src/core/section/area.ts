@@ -1,6 +1,7 @@
 import { requirePositive } from '../requireRange.js';
 import { lengthValue as length } from '../working/namedValue.js';
 import type { NamedValue, Working } from '../working/working.js';
+import { channelSource } from './channelTable.js';
 import type { AngleSection, AnySection } from './section.js';
 import { sawnAreaStep } from './sawnArea.js';
 
@@ -69,7 +70,7 @@ function describe(section: AnySection): AreaStep {
           value: section.areaMm2,
         },
       ];
-      const source = section.name.startsWith('UPN') ? 'EN 10365' : 'AISC Steel Construction Manual, Part 1';
+      const source = channelSource(section);
       return { areaMm2: section.areaMm2, formula: 'A by table', values, source };
     }
     case 'angle':

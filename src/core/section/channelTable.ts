@@ -1,4 +1,5 @@
 import { kilogramPerPound, mmPerFoot, mmPerInch } from '../quantity/units.js';
+import { miscChannels } from './beam/miscChannels.js';
 import type { ChannelSection } from './section.js';
 
 /** American standard channels, in and in²: the weight in lb/ft is the second number of the name. */
@@ -24,13 +25,17 @@ interface UpnRow {
 /**
  * Source: AISC Steel Construction Manual, Part 1, C-shapes. Held against a reprint: C3X4.1, C4X5.4, C5X6.7, C6X8.2,
  * C6X10.5, C8X11.5, C8X13.75, C10X15.3, C12X20.7, C15X33.9, and the areas of C7X9.8, C10X20, C15X50. The other
- * dimensions of those three and all other rows are from memory.
+ * dimensions of those three and all other rows are from memory, but C3X3.5, C4X4.5 and C4X6.25: AISC Shapes Database
+ * 15.0, as in the open repository buddyd16/Structural-Engineering.
  */
 // prettier-ignore
 const inchRows: readonly InchRow[] = [
+  { depthIn: 3, poundPerFoot: 3.5, flangeWidthIn: 1.37, webIn: 0.132, flangeIn: 0.273, areaIn2: 1.09 },
   { depthIn: 3, poundPerFoot: 4.1, flangeWidthIn: 1.41, webIn: 0.17, flangeIn: 0.273, areaIn2: 1.2 },
   { depthIn: 3, poundPerFoot: 5, flangeWidthIn: 1.5, webIn: 0.258, flangeIn: 0.273, areaIn2: 1.47 },
   { depthIn: 3, poundPerFoot: 6, flangeWidthIn: 1.6, webIn: 0.356, flangeIn: 0.273, areaIn2: 1.76 },
+  { depthIn: 4, poundPerFoot: 4.5, flangeWidthIn: 1.52, webIn: 0.125, flangeIn: 0.296, areaIn2: 1.34 },
+  { depthIn: 4, poundPerFoot: 6.25, flangeWidthIn: 1.65, webIn: 0.247, flangeIn: 0.296, areaIn2: 1.84 },
   { depthIn: 4, poundPerFoot: 5.4, flangeWidthIn: 1.58, webIn: 0.184, flangeIn: 0.296, areaIn2: 1.58 },
   { depthIn: 4, poundPerFoot: 7.25, flangeWidthIn: 1.72, webIn: 0.321, flangeIn: 0.296, areaIn2: 2.13 },
   { depthIn: 5, poundPerFoot: 6.7, flangeWidthIn: 1.75, webIn: 0.19, flangeIn: 0.32, areaIn2: 1.97 },
@@ -59,9 +64,14 @@ const inchRows: readonly InchRow[] = [
   { depthIn: 15, poundPerFoot: 50, flangeWidthIn: 3.72, webIn: 0.716, flangeIn: 0.65, areaIn2: 14.7 },
 ];
 
-/** Source: EN 10365, UPN. The rows from 80 to 200 are held against a reprint, 220 to 300 are from memory. */
+/**
+ * Source: EN 10365, UPN. The rows from 80 to 200 are held against a reprint; the dimensions of the others against the
+ * open repository fib-international/structuralcodes, their areas and masses are from memory.
+ */
 // prettier-ignore
 const upnRows: readonly UpnRow[] = [
+  { depthMm: 50, flangeWidthMm: 38, webMm: 5, flangeMm: 7, areaCm2: 7.12, kilogramPerMetre: 5.59 },
+  { depthMm: 65, flangeWidthMm: 42, webMm: 5.5, flangeMm: 7.5, areaCm2: 9.03, kilogramPerMetre: 7.09 },
   { depthMm: 80, flangeWidthMm: 45, webMm: 6, flangeMm: 8, areaCm2: 11, kilogramPerMetre: 8.64 },
   { depthMm: 100, flangeWidthMm: 50, webMm: 6, flangeMm: 8.5, areaCm2: 13.5, kilogramPerMetre: 10.6 },
   { depthMm: 120, flangeWidthMm: 55, webMm: 7, flangeMm: 9, areaCm2: 17, kilogramPerMetre: 13.4 },
@@ -74,14 +84,35 @@ const upnRows: readonly UpnRow[] = [
   { depthMm: 260, flangeWidthMm: 90, webMm: 10, flangeMm: 14, areaCm2: 48.3, kilogramPerMetre: 37.9 },
   { depthMm: 280, flangeWidthMm: 95, webMm: 10, flangeMm: 15, areaCm2: 53.3, kilogramPerMetre: 41.8 },
   { depthMm: 300, flangeWidthMm: 100, webMm: 10, flangeMm: 16, areaCm2: 58.8, kilogramPerMetre: 46.2 },
+  { depthMm: 320, flangeWidthMm: 100, webMm: 14, flangeMm: 17.5, areaCm2: 75.8, kilogramPerMetre: 59.5 },
+  { depthMm: 350, flangeWidthMm: 100, webMm: 14, flangeMm: 16, areaCm2: 77.3, kilogramPerMetre: 60.6 },
+  { depthMm: 380, flangeWidthMm: 102, webMm: 13.5, flangeMm: 16, areaCm2: 80.4, kilogramPerMetre: 63.1 },
+  { depthMm: 400, flangeWidthMm: 110, webMm: 14, flangeMm: 18, areaCm2: 91.5, kilogramPerMetre: 71.8 },
 ];
 
-/** Flanges of US channels gain 2 in 12 toward the web; of UPN 8 % (EN 10279, from memory). */
+/**
+ * Source: EN 10365, UPE: depth, width, web, flange, root radius (mm), as in the open repository
+ * fib-international/structuralcodes, `structuralcodes/geometry/profiles/_upe.py`.
+ */
+// prettier-ignore
+const upeRows: readonly (readonly [number, number, number, number, number])[] = [
+  [80, 50, 4, 7, 10], [100, 55, 4.5, 7.5, 10], [120, 60, 5, 8, 12], [140, 65, 5, 9, 12], [160, 70, 5.5, 9.5, 12],
+  [180, 75, 5.5, 10.5, 12], [200, 80, 6, 11, 13], [220, 85, 6.5, 12, 13], [240, 90, 7, 12.5, 15],
+  [270, 95, 7.5, 13.5, 15], [300, 100, 9.5, 15, 15], [330, 105, 11, 16, 18], [360, 110, 12, 17, 18],
+  [400, 115, 13.5, 18, 18],
+];
+
+/** Flanges of US channels gain 2 in 12 toward the web; of UPN 8 %, over 300 mm 5 % (EN 10279, from memory). */
 const usSlope = 1 / 6;
 const upnSlope = 0.08;
+const deepUpnSlope = 0.05;
+const deepUpnOverMm = 300;
+/** What two fillets of radius 1 add to the corners between web and flanges. */
+const twoFillets = 2 - Math.PI / 2;
+const steelKgPerMm3 = 7850e-9;
 
-function inchChannel(row: InchRow): ChannelSection {
-  const name = `C${row.depthIn}X${row.poundPerFoot}`;
+function inchChannel(row: InchRow, family = 'C'): ChannelSection {
+  const name = `${family}${row.depthIn}X${row.poundPerFoot}`;
   return {
     kind: 'channel',
     designation: name,
@@ -98,6 +129,7 @@ function inchChannel(row: InchRow): ChannelSection {
 }
 
 function upnChannel(row: UpnRow): ChannelSection {
+  const isDeep = row.depthMm > deepUpnOverMm;
   const name = `UPN${row.depthMm}`;
   return {
     kind: 'channel',
@@ -109,10 +141,48 @@ function upnChannel(row: UpnRow): ChannelSection {
     flangeThicknessMm: row.flangeMm,
     areaMm2: row.areaCm2 * 100,
     massKgPerM: row.kilogramPerMetre,
-    flangeSlope: upnSlope,
-    flangeNominalAtMm: row.flangeWidthMm / 2,
+    flangeSlope: isDeep ? deepUpnSlope : upnSlope,
+    flangeNominalAtMm: isDeep ? (row.flangeWidthMm + row.webMm) / 2 : row.flangeWidthMm / 2,
   };
 }
 
+function upeChannel([depthMm, widthMm, webMm, flangeMm, r]: (typeof upeRows)[number]): ChannelSection {
+  const name = `UPE${depthMm}`;
+  const areaMm2 = 2 * widthMm * flangeMm + (depthMm - 2 * flangeMm) * webMm + twoFillets * r ** 2;
+  return {
+    kind: 'channel',
+    designation: name,
+    name,
+    depthMm,
+    flangeWidthMm: widthMm,
+    webThicknessMm: webMm,
+    flangeThicknessMm: flangeMm,
+    areaMm2,
+    massKgPerM: areaMm2 * 1000 * steelKgPerMm3,
+    flangeSlope: 0,
+    flangeNominalAtMm: widthMm / 2,
+  };
+}
+
+/** The rows of the American miscellaneous channels; their flanges are taken to taper as those of C-shapes do. */
+const miscRows = miscChannels
+  .trim()
+  .split('\n')
+  .map((line): InchRow => {
+    const [name = '', ...numbers] = line.split(' ');
+    const [depthIn = 0, flangeWidthIn = 0, webIn = 0, flangeIn = 0, areaIn2 = 0] = numbers.map(Number);
+    return { depthIn, poundPerFoot: Number(name.split('X')[1]), flangeWidthIn, webIn, flangeIn, areaIn2 };
+  });
+
+/** The table that a channel is in, for the source of its numbers. */
+export function channelSource({ name }: ChannelSection): string {
+  return name.startsWith('UP') ? 'EN 10365' : 'AISC Steel Construction Manual, Part 1';
+}
+
 /** Every channel the library knows, by its standard name. */
-export const channels: readonly ChannelSection[] = [...inchRows.map(inchChannel), ...upnRows.map(upnChannel)];
+export const channels: readonly ChannelSection[] = [
+  ...inchRows.map((row) => inchChannel(row)),
+  ...miscRows.map((row) => inchChannel(row, 'MC')),
+  ...upnRows.map(upnChannel),
+  ...upeRows.map(upeChannel),
+];

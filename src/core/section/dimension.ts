@@ -24,7 +24,13 @@ export interface Dimensions {
   lengthMm?: number;
 }
 
-const allowedSections = 'Write PL1/2X6, FB 10x50, L3X3X1/4, L80x80x8, C8X11.5, UPN100, RB 1 or SQ 3/4.';
+/** How sections may be written, for refusals, in the words of the shop. */
+export function sectionExamples(unit: LengthUnit): string {
+  return unit === 'in'
+    ? 'Write PL1/2X6, FB 10x50, L3X3X1/4, L80x80x8, C8X11.5, UPN100, RB 1 or SQ 3/4.'
+    : 'Write FL 100x10, BL 15x200, L80x80x8, L3X3X1/4, UPN100, C8X11.5, RD 20 or VKT 20.';
+}
+
 const bars: Omit<LengthKind, 'fractionProne'> = { leastMm: mmPerInch / 8, greatestMm: 12 * mmPerInch };
 
 /**
@@ -43,7 +49,12 @@ export const sectionKinds = {
 export type SectionKindName = keyof typeof sectionKinds;
 
 export function notASection(source: SectionSource): never {
-  return refuse(source.argument, source.text, `${quoted(source.text)} is not a section.`, allowedSections);
+  return refuse(
+    source.argument,
+    source.text,
+    `${quoted(source.text)} is not a section.`,
+    sectionExamples(source.unit),
+  );
 }
 
 const hasMetricMark = (part: string) => /\d ?(?:mm|cm|m)$/.test(part);
@@ -97,11 +108,11 @@ function trailingUnit(trailing: string, source: SectionSource): LengthUnit | und
 /** A dimension by itself; what is wrong with it is told with the whole text, as typed. */
 function lengthIn(part: string, source: SectionSource): WrittenLength {
   try {
-    return lengthText(asTyped(part, source), source.argument);
+    return lengthText(asTyped(part, source), source.argument, source.unit);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const { problem, allowed } = error.failure;
-    const fix = problem.endsWith('is not a length.') ? allowedSections : allowed;
+    const fix = problem.endsWith('is not a length.') ? sectionExamples(source.unit) : allowed;
     return refuse(source.argument, source.text, `${quoted(source.text)} is not a section: ${problem}`, fix);
   }
 }

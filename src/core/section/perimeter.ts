@@ -1,7 +1,7 @@
 import { requirePositive } from '../requireRange.js';
 import { lengthValue } from '../working/namedValue.js';
 import type { NamedValue, Working } from '../working/working.js';
-import type { AngleSection, AnySection } from './section.js';
+import type { AngleSection, AnySection, BeamSection } from './section.js';
 import { outerCornerWalls } from './tubeCorner.js';
 
 /** What a quarter circle of radius 1 is shorter than the two sides of its corner. */
@@ -18,7 +18,8 @@ interface PerimeterStep {
  * The outside perimeter of a section: what is painted. The inside of tubes is not.
  *
  * Formula: flat 2 · (w + t); round π · d; square 4 · a; angle 2 · (a + b) − (2 − π/2) · (r1 + 2 · r2), r2 = r1 / 2;
- * channel 2 · h + 4 · bf − 2 · tw; tube 2 · (a + b) − 4 · (2 − π/2) · 2t; round tube π · D; tee 2 · (a + b)
+ * channel 2 · h + 4 · bf − 2 · tw; tube 2 · (a + b) − 4 · (2 − π/2) · 2t; round tube π · D; tee 2 · (a + b);
+ * beam 2 · h + 4 · b − 2 · tw − 4 · (2 − π/2) · r
  * @param section the section, dimensions in mm
  * @param working collects the step when given
  * @returns perimeter in mm
@@ -77,6 +78,8 @@ function describe(section: AnySection): PerimeterStep {
       const formula = 'u = 2 · (a + b) − 4 · (2 − π/2) · 2t';
       return { perimeterMm, formula, values, caution: 'Outside only.' };
     }
+    case 'beam':
+      return beamPerimeter(section);
     case 'tee': {
       const { flangeWidthMm: a, depthMm: b } = section;
       const values = sides(a, b, 'flange width', 'depth of the stem');
@@ -89,6 +92,28 @@ const sharp = 'Taken as sharp: up to 5 % too much.';
 
 function sides(a: number, b: number, first: string, second: string): NamedValue[] {
   return [lengthValue('a', first, a), lengthValue('b', second, b)];
+}
+
+/** Twice the depth and the flanges, less the web; the fillets of a European beam shorten it. */
+function beamPerimeter(section: BeamSection): PerimeterStep {
+  const { depthMm: h, flangeWidthMm: b, webThicknessMm: tw, rootRadiusMm: r } = section;
+  const values = sides(h, b, 'depth', 'flange width');
+  if (section.form === 'tee')
+    return { perimeterMm: 2 * (h + b), formula: 'u = 2 · (h + b)', values, caution: sharp };
+  const web = lengthValue('tw', 'web', tw);
+  const sharpMm = 2 * h + 4 * b - 2 * tw;
+  if (r === 0)
+    return {
+      perimeterMm: sharpMm,
+      formula: 'u = 2 · h + 4 · b − 2 · tw',
+      values: [...values, web],
+      caution: sharp,
+    };
+  return {
+    perimeterMm: sharpMm - 4 * corner * r,
+    formula: 'u = 2 · h + 4 · b − 2 · tw − 4 · (2 − π/2) · r',
+    values: [...values, web, lengthValue('r', 'root radius', r)],
+  };
 }
 
 function anglePerimeter({ legAMm: a, legBMm: b, rootRadiusMm: r1 }: AngleSection): PerimeterStep {

@@ -5,8 +5,11 @@ import { angleRootRadiusMm } from './angleRootRadius.js';
 import { readDimensions, requireBelievable, type SectionSource } from './dimension.js';
 import type { AngleSection, SectionText } from './section.js';
 
-/** `L3X3X1/4`, `L80x80x8`: leg, leg, thickness. Metric angles get the root radius of their size. */
-export function readAngleSection(parts: string[], source: SectionSource): SectionText {
+/**
+ * `L3X3X1/4`, `L80x80x8`: leg, leg, thickness; `L80x8`, of equal legs. Metric angles get the root radius of their size.
+ */
+export function readAngleSection(given: string[], source: SectionSource): SectionText {
+  const parts = hasEqualLegs(given, source) ? [given[0] ?? '', ...given] : given;
   if (parts.length < 3) {
     const problem = `${quoted(source.text)} lacks a dimension of the angle.`;
     return refuse(
@@ -43,4 +46,15 @@ export function readAngleSection(parts: string[], source: SectionSource): Sectio
     rootRadiusKnown: rootRadiusMm !== undefined,
   };
   return lengthMm === undefined ? { section } : { section, lengthMm };
+}
+
+/** How much thinner than a leg a number must be to be a thickness beside it, and not the other leg. */
+const thicknessShare = 1 / 3;
+
+/** Two numbers, the second a thickness of the first; or three, the last of which can only be a length. */
+function hasEqualLegs(parts: readonly string[], source: SectionSource): boolean {
+  if (parts.length !== 2 && parts.length !== 3) return false;
+  const [leg = 0, second = 0, third] = readDimensions([...parts], parts.length, source).valuesMm;
+  const isThickness = second <= leg * thicknessShare;
+  return isThickness && (third === undefined || third >= leg);
 }

@@ -3,11 +3,13 @@ import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { memo } from '../quantity/memo.js';
 import { tradeText } from '../quantity/tradeText.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { notASection, type SectionSource } from './dimension.js';
+import { notASection, sectionExamples, type SectionSource } from './dimension.js';
 import { readAngleSection } from './readAngleSection.js';
 import { readBar } from './readBar.js';
+import { readBeam } from './readBeam.js';
 import { readChannel } from './readChannel.js';
 import { readFlat } from './readFlat.js';
+import { readPipe } from './readPipe.js';
 import { readTee } from './readTee.js';
 import { readTube } from './readTube.js';
 import type { AnySection, SectionText } from './section.js';
@@ -19,10 +21,13 @@ const longestText = 200;
 /** `10 GA`: a number of a gauge, of which there are several, none of them a size. */
 const gaugeNumber = /\d ?(?:ga|gage|gauge)\b|\b(?:ga|gage|gauge)\.? ?\d|#\d/;
 
+const countedSection =
+  /^(?:\((\d{1,3})\) ?|(\d{1,3})(?: ?(?:pcs?|ea|[x-]))? ?)((?:pl|fb|fl|[lcw]|mc|hss|upn|u|rd|bl|flb|hea|heb|ipe|chs|rhs|shs)\.? ?\d.*)$/;
+
 /**
  * Reads a section as the trade writes it: `PL1/2X6`, `FB 10x50` or `1/2x4` (flat), `L3X3X1/4`, `L80x80x8`,
- * `C8X11.5`, `UPN100`, `RB 1`, `SQ 3/4`, `HSS4X4X1/4`, `RHS100x50x5`, `PIPE60.3x3.2`, `T3X3X3/8`, each with a trailing
- * length if there is one (`PL1/2X6X1'-0`). The word of plates, bars and angles may stand behind a size (`3/8 PL X 6`,
+ * `C8X11.5`, `UPN100`, `RB 1`, `SQ 3/4`, `HSS4X4X1/4`, `RHS100x50x5`, `PIPE 2 STD`, `T3X3X3/8`, `W12X26`, `HEA160`, each
+ * with a trailing length if there is one (`PL1/2X6X1'-0`). The word of plates, bars and angles may stand behind a size (`3/8 PL X 6`,
  * `1 SQ BAR`); `HR` before it and `LLV` behind an angle are left aside.
  *
  * @param value the cell
@@ -30,7 +35,8 @@ const gaugeNumber = /\d ?(?:ga|gage|gauge)\b|\b(?:ga|gage|gauge)\.? ?\d|#\d/;
  * @param unit the shop's unit, for numbers without one; fractions and inch marks mean inches whatever the shop
  * @returns the section, and the length in mm where one trails
  * Throws `invalid` for text that is no section, a dimension no section has, and families that are not read
- * (beams, tees cut from beams); `unknown` for a channel that is not in the table.
+ * ; `unknown` for a channel, beam or pipe that is
+ * in no table.
  * @example readAnySection("PL1/2X6X1'-0", 'Section', 'in').lengthMm // 304.8
  * Source: designations as in AISC's naming convention for shapes; the rest is common practice, no source.
  */
@@ -40,8 +46,7 @@ export function readAnySection(
   unit: LengthUnit,
 ): SectionText<AnySection> {
   const source = { text: String(value ?? ''), argument, unit };
-  if (isBlank(value))
-    return refuse(argument, '', 'the cell is blank.', 'Write PL1/2X6, L3X3X1/4 or L80x80x8.');
+  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', sectionExamples(unit));
   if (typeof value !== 'string' || value.length > longestText) return notASection(source);
   return remembered(`${unit}|${argument}|${value}`, () => parse(source));
 }
@@ -49,6 +54,9 @@ export function readAnySection(
 function parse(source: SectionSource): SectionText<AnySection> {
   const text = tradeText(source.text);
   if (gaugeNumber.test(text)) return notAThickness(source);
+  refuseCount(text, source);
+  const pipe = readPipe(text, source);
+  if (pipe) return pipe;
   const { family, word, parts, ignored } = sectionWords(text);
   const read = readFamily(family, word, parts, source);
   return ignored.length === 0 ? read : { ...read, ignored };
@@ -77,11 +85,23 @@ function readFamily(
       return readTube(word, parts, source);
     case 'tee':
       return readTee(parts, source);
+    case 'beam':
+      return readBeam(word, parts, source);
     case 'other':
       return notChecked(source);
     default:
       return notASection(source);
   }
+}
+
+/** `2 L3X3X1/4`: two pieces, or a double angle; the count belongs under its own heading. */
+function refuseCount(text: string, { argument, text: typed }: SectionSource): void {
+  const [, bracketed, count = bracketed, section = ''] = countedSection.exec(text) ?? [];
+  if (count === undefined) return;
+  const problem = section.startsWith('l')
+    ? `${quoted(typed)} may be a double angle or ${count} pieces.`
+    : `${quoted(typed)} has a count in front.`;
+  refuse(argument, typed, problem, `Write ${section.toUpperCase()}, and ${count} under Qty.`);
 }
 
 function notAThickness({ argument, text }: SectionSource): never {
@@ -90,7 +110,7 @@ function notAThickness({ argument, text }: SectionSource): never {
 }
 
 function notChecked({ argument, text }: SectionSource): never {
-  const problem = `${quoted(text)} is not among the sections read: plate, flat, angle, channel, round, square, tube, tee.`;
+  const problem = `${quoted(text)} is not among the sections read: plate, flat, angle, channel, round, square, tube, tee, beam.`;
   return refuse(
     argument,
     text,

@@ -1,10 +1,10 @@
 import { refuseUnknown } from '../inputError.js';
 import { nearNames } from '../nearNames.js';
 import { quoted } from '../quantity/cellValue.js';
-import { digitsValue } from '../quantity/readNumber.js';
 import { channels } from './channelTable.js';
 import { readTrailingLength, type SectionSource } from './dimension.js';
 import type { SectionText } from './section.js';
+import { tableNumber } from './tableNumber.js';
 
 const byName = new Map(channels.map((channel) => [channel.name, channel]));
 /** Older and shorter spellings of names in the table. */
@@ -12,19 +12,13 @@ const otherNames = new Map<string, string>([['C8X13.7', 'C8X13.75']]);
 
 /** `C8X11.5`, `UPN 100`, found by name whatever the unit; a length may trail. */
 export function readChannel(word: string, parts: string[], source: SectionSource): SectionText {
-  const family = word === 'unp' ? 'UPN' : word === 'channel' ? 'C' : word.toUpperCase();
+  const family = word.toUpperCase();
   const nameParts = family === 'C' || family === 'MC' ? 2 : 1;
-  const name = family + parts.slice(0, nameParts).map(plainNumber).join('X');
+  const name = family + parts.slice(0, nameParts).map(tableNumber).join('X');
   const section = byName.get(otherNames.get(name) ?? name) ?? unknownChannel(name, source);
   const [trailing, ...more] = parts.slice(nameParts);
   if (more.length > 0) return unknownChannel(name, source);
   return trailing === undefined ? { section } : { section, lengthMm: readTrailingLength(trailing, source) };
-}
-
-/** `11.50` and `11,5` as the table writes them. */
-function plainNumber(part: string): string {
-  const value = digitsValue(part);
-  return typeof value === 'number' ? String(value) : part;
 }
 
 function unknownChannel(name: string, source: SectionSource): never {

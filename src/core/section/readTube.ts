@@ -13,7 +13,7 @@ type Written = { sizes: number[]; round: boolean };
  */
 export function readTube(word: string, parts: string[], source: SectionSource): SectionText<AnySection> {
   if (parts.length < 2) return lacking(source);
-  const round = word === 'chs' || word === 'pipe';
+  const round = word === 'chs';
   const equal = word === 'shs' && !threeSizes(parts, source);
   if (round || equal || !threeSizes(parts, source)) {
     if (word === 'tube' || word === 'rhs') return lacking(source);

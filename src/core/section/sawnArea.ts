@@ -1,6 +1,6 @@
 import { lengthValue } from '../working/namedValue.js';
 import type { AreaStep } from './area.js';
-import type { SawnSection, TubeSection } from './section.js';
+import type { BeamSection, SawnSection, TubeSection } from './section.js';
 import { cornerCaution, innerCornerWalls, outerCornerWalls } from './tubeCorner.js';
 
 /** What four rounded corners of radius 1 lack of four square ones. */
@@ -9,17 +9,19 @@ const nominalWall =
   "By the nominal wall, as the weight of a tube is: AISC's tables give the area of inch tubes by 0.93 of it.";
 
 /**
- * The area of a tube or tee as a step.
+ * The area of a tube, tee or beam as a step.
  *
  * Formula: tube a · b − (a − 2t) · (b − 2t) − (4 − π) · (ro² − ri²) with corners ro = 2t outside and ri = t inside;
- * round tube π · t · (D − t); tee t · (a + b − t), sharp and not tapered
+ * round tube π · t · (D − t); tee t · (a + b − t), sharp and not tapered; beam by table
  * @param section the section, dimensions in mm
  * @returns area in mm² with its formula, values and source
  * Valid for a wall under half the tube; throws nothing.
  * @example a tube 100 × 50 × 5: 1336 mm²
- * Source: plane geometry; corners of tubes: EN 10219-2 to 6 mm (from memory).
+ * Source: plane geometry; corners of tubes: EN 10219-2 to 6 mm (from memory); beams: AISC Shapes Database
+ *   15.0, EN 10365.
  */
 export function sawnAreaStep(section: SawnSection): AreaStep {
+  if (section.kind === 'beam') return beamStep(section);
   const { thicknessMm: t } = section;
   const wall = lengthValue('t', 'thickness', t);
   switch (section.kind) {
@@ -39,6 +41,17 @@ export function sawnAreaStep(section: SawnSection): AreaStep {
       return { areaMm2: t * (a + b - t), formula, values, source: 'plane geometry', cautions };
     }
   }
+}
+
+function beamStep({ name, areaMm2, standard }: BeamSection): AreaStep {
+  const value = {
+    symbol: 'A',
+    meaning: `area of ${name} in the table`,
+    kind: 'area',
+    value: areaMm2,
+  } as const;
+  const source = standard === 'AISC' ? 'AISC Shapes Database 15.0' : standard;
+  return { areaMm2, formula: 'A by table', values: [value], source };
 }
 
 function tubeStep({ depthMm: a, widthMm: b, thicknessMm: t }: TubeSection): AreaStep {

@@ -5,7 +5,7 @@
 export type Section = FlatSection | AngleSection | ChannelSection | RoundSection | SquareSection;
 
 /** Sections no press works: they are sawn, and have area, mass, paint and dimensions only. */
-export type SawnSection = TubeSection | RoundTubeSection | TeeSection;
+export type SawnSection = TubeSection | RoundTubeSection | TeeSection | BeamSection;
 
 export type AnySection = Section | SawnSection;
 
@@ -41,7 +41,7 @@ export interface ChannelSection {
   areaMm2: number;
   /** Of steel. */
   massKgPerM: number;
-  /** How much the flange gains toward the web: 1/6 for US channels, 0.08 for UPN. */
+  /** How much the flange gains toward the web: 1/6 for US channels, 0.08 for UPN to 300, 0.05 over, 0 for UPE. */
   flangeSlope: number;
   /** Where the flange has its nominal thickness, from the back of the web. */
   flangeNominalAtMm: number;
@@ -88,6 +88,25 @@ export interface TeeSection {
   thicknessMm: number;
 }
 
+/** A beam of the tables, or a tee cut from one. */
+export interface BeamSection {
+  kind: 'beam';
+  designation: string;
+  name: string;
+  standard: 'AISC' | 'EN 10365';
+  form: 'I' | 'tee';
+  /** Over all. */
+  depthMm: number;
+  flangeWidthMm: number;
+  webThicknessMm: number;
+  flangeThicknessMm: number;
+  /** 0 where the table gives none. */
+  rootRadiusMm: number;
+  areaMm2: number;
+  /** Of steel. */
+  massKgPerM: number;
+}
+
 /** What a section text says: the section, and the length where one trails (`PL1/2X6X1'-0`). */
 export interface SectionText<Kind extends AnySection = Section> {
   section: Kind;
@@ -96,7 +115,9 @@ export interface SectionText<Kind extends AnySection = Section> {
   ignored?: string[];
 }
 
-/** True for what is sawn because no press works it: tubes and tees. */
+const sawnKinds: ReadonlySet<AnySection['kind']> = new Set(['tube', 'round tube', 'tee', 'beam']);
+
+/** True for what is sawn because no press works it: tubes, tees and beams. */
 export function isSawn(section: AnySection): section is SawnSection {
-  return section.kind === 'tube' || section.kind === 'round tube' || section.kind === 'tee';
+  return sawnKinds.has(section.kind);
 }

@@ -1,20 +1,21 @@
 import { refuseUnknown } from '../inputError.js';
 import { lengthValue, textValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
+import { channelSource } from './channelTable.js';
 import type { AnySection } from './section.js';
 
 /** The dimensions a section may have. The names are part of saved formulas and never change. */
 export const sectionDimensions = [
-  { item: 'depth', meaning: 'over all: of a channel, tube or tee' },
-  { item: 'width', meaning: 'of a flat; the shorter side of a tube; the flange of a channel or tee' },
+  { item: 'depth', meaning: 'over all: of a channel, beam, tube or tee' },
+  { item: 'width', meaning: 'of a flat; the shorter side of a tube; the flange of a channel, beam or tee' },
   { item: 'thickness', meaning: 'of a flat, angle or tee; the wall of a tube' },
   { item: 'long leg', meaning: 'of an angle' },
   { item: 'short leg', meaning: 'of an angle' },
-  { item: 'web thickness', meaning: 'of a channel' },
-  { item: 'flange thickness', meaning: 'of a channel, where its flange has the nominal one' },
+  { item: 'web thickness', meaning: 'of a channel or beam' },
+  { item: 'flange thickness', meaning: 'of a channel or beam, where its flange has the nominal one' },
   { item: 'diameter', meaning: 'of a round bar; outside of a round tube' },
   { item: 'side', meaning: 'of a square bar' },
-  { item: 'root radius', meaning: 'of a metric angle whose size is in the table' },
+  { item: 'root radius', meaning: 'of a metric angle whose size is in the table, or of a European beam' },
 ] as const;
 
 export type SectionDimension = (typeof sectionDimensions)[number]['item'];
@@ -72,6 +73,14 @@ function dimensionsOf(section: AnySection): Dimensions {
         'web thickness': section.webThicknessMm,
         'flange thickness': section.flangeThicknessMm,
       };
+    case 'beam':
+      return {
+        depth: section.depthMm,
+        width: section.flangeWidthMm,
+        'web thickness': section.webThicknessMm,
+        'flange thickness': section.flangeThicknessMm,
+        ...(section.rootRadiusMm > 0 ? { 'root radius': section.rootRadiusMm } : {}),
+      };
     case 'round':
       return { diameter: section.diameterMm };
     case 'square':
@@ -86,7 +95,9 @@ function dimensionsOf(section: AnySection): Dimensions {
 }
 
 function sourceOf(section: AnySection, item: SectionDimension): string {
+  if (section.kind === 'beam')
+    return section.standard === 'AISC' ? 'AISC Shapes Database 15.0' : section.standard;
   if (item === 'root radius') return 'EN 10056-1 (from memory)';
   if (section.kind !== 'channel') return 'the designation';
-  return section.name.startsWith('UPN') ? 'EN 10365' : 'AISC Steel Construction Manual, Part 1';
+  return channelSource(section);
 }

@@ -1,10 +1,12 @@
-import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { refuse } from '../inputError.js';
+import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
 import { memo } from '../quantity/memo.js';
 import { readLength } from '../quantity/readLength.js';
 import { tradeText } from '../quantity/tradeText.js';
-import type { LengthUnit } from '../quantity/units.js';
-import type { Hole } from './hole.js';
+import { type LengthUnit, mmPer } from '../quantity/units.js';
+import { mayBeCount } from './countOrSlot.js';
+import { type Hole, leastDimensionMm } from './hole.js';
+import { type CountedHole, countedHole, shapeAndSize } from './holeWords.js';
 
 /** A hole and, where the text says it, how many of them. */
 export interface HoleText {
@@ -13,36 +15,26 @@ export interface HoleText {
 }
 
 const remembered = memo<HoleText>();
-const examples = 'Write 13/16, 13/16x1-7/8 (slot), sq 3/4, rect 1x2, hex 7/8 or 4 @ 13/16 (four holes).';
-const sizeExamples =
-  'Write the size alone, such as 13/16 or 22 mm; a slot or rectangle has its length under Length.';
+const holeExamples: Record<LengthUnit, string> = {
+  in: 'Write 13/16, 13/16x1-7/8 (slot), sq 3/4, rect 1x2, hex 7/8 or 4 @ 13/16 (four holes).',
+  mm: 'Write 22, 22x50 (slot), sq 20, rect 20x40, hex 22 or 4 @ 22 (four holes).',
+};
+const sizeExamples: Record<LengthUnit, string> = {
+  in: 'Write the size alone, such as 13/16 or 22 mm; a slot or rectangle has its length under Length.',
+  mm: 'Write the size alone, such as 22 or 13/16 in; a slot or rectangle has its length under Length.',
+};
 const longestText = 60;
 const greatestCount = 999;
-/** Slots narrower than this are not punched: `4x22` is rather four holes of 22 mm than a slot 4 mm wide. */
-const narrowestSlotMm = 9;
-
-const shapeWords: Record<string, Hole['shape']> = {
-  sq: 'square',
-  square: 'square',
-  rect: 'rectangle',
-  rectangle: 'rectangle',
-  hex: 'hexagon',
-  hexagon: 'hexagon',
-  slot: 'slot',
-  ø: 'round',
-  dia: 'round',
-  round: 'round',
-  rd: 'round',
-};
 
 /**
  * Reads a hole as the trade writes it: `13/16`, `Ø22`, `13/16x1-7/8` (slot), `sq 3/4`, `rect 1x2`, `hex 7/8`,
- * `4 x Ø22` or `4@13/16` (count and size). `2-1/4` and `4-13/16Ø` may be a mixed number or a count and are
- * refused with both readings; `1-3/16` is a mixed number. Numbers are in the shop's unit.
+ * `4 x Ø22`, `(4) 13/16` or `4@13/16` (count and size), `13/16 TYP`. `2-1/4` and `4-13/16Ø` may be a mixed number or
+ * a count, `12x18` in mm a count or a slot: they are refused with both readings; `1-3/16` is a mixed number. Numbers
+ * are in the shop's unit.
  * Throws for text that is no hole or has two readings. Source: common practice, no source.
  */
 export function readHole(value: CellValue, argument: string, unit: LengthUnit): HoleText {
-  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', examples);
+  if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', holeExamples[unit]);
   if (typeof value !== 'string') {
     return { hole: { shape: 'round', diameterMm: readLength(value, argument, unit, 'hole') } };
   }
@@ -59,26 +51,46 @@ export function readHole(value: CellValue, argument: string, unit: LengthUnit): 
  * Throws `invalid` for text that is no size of that shape, quoted as typed. Source: common practice, no source.
  */
 export function readHoleSize(size: string, shape: Hole['shape'], argument: string, unit: LengthUnit): Hole {
-  if (size.length > longestText) notAHole(argument, size, sizeExamples);
-  return holeOfSize(tradeText(size), shape, { argument, value: size, unit, allowed: sizeExamples });
+  const source = { argument, value: size, unit, allowed: sizeExamples[unit] };
+  if (size.length > longestText) notAHole(source);
+  const said = shapeAndSize(tradeText(size));
+  if (said.shape !== undefined && said.shape !== shape) notAHole(source);
+  return holeOfSize(said.size, shape, source);
 }
 
 function parseHole(value: string, argument: string, unit: LengthUnit): HoleText {
-  if (value.length > longestText) notAHole(argument, value);
+  const source = { argument, value, unit, allowed: holeExamples[unit] };
+  if (value.length > longestText) notAHole(source);
   const text = tradeText(value);
-  const counted = /^(\d{1,3}) ?(?:@|(?:x|-|off) ?(?=ø))(.+)$/.exec(text);
-  if (counted) {
-    const count = Number(counted[1]);
-    if (count < 1 || count > greatestCount) notAHole(argument, value);
-    return { hole: parseShape(counted[2] ?? '', argument, value, unit), count };
+  const { count, rest, plural } = roundTimes(text, source) ?? countedHole(text);
+  if (count === undefined) {
+    refuseTwoReadings(rest, plural, source);
+    return { hole: parseShape(rest, source) };
   }
-  refuseTwoReadings(text, argument, value);
-  return { hole: parseShape(text, argument, value, unit) };
+  if (count < 1 || count > greatestCount) notAHole(source);
+  return { hole: parseShape(rest, source), count };
 }
 
-/** `2-1/4` and `4-13/16ø`: a mixed number or a count; `4x13/16`: a count or a slot. */
-function refuseTwoReadings(text: string, argument: string, value: string): void {
-  const dash = /^(\d{1,3}) ?- ?(\d+(?:[/.]\d+)?)/.exec(text);
+/** `Ø18 x 4`: four holes where 4 can be no length of a slot; `Ø18x40` may be either. */
+function roundTimes(text: string, source: HoleSource): CountedHole | undefined {
+  const [, size, times] = /^((?:ø|diam?\.?|d) ?\d[^x]*?) ?x ?(\d{1,3})$/.exec(text) ?? [];
+  if (size === undefined || times === undefined) return undefined;
+  const hole = parseShape(size, source);
+  const count = Number(times);
+  if (count * mmPer[source.unit] < leastDimensionMm(hole)) return { count, rest: size, plural: false };
+  return refuse(
+    source.argument,
+    source.value,
+    `${quoted(source.value)} may be ${count} round holes or a slot ${count} long.`,
+    `Write ${count} @ ${plainText(source.value).replace(/ ?[x×*] ?\d+$/i, '')}, or the slot without its mark.`,
+  );
+}
+
+/** `2-1/4` and `4-13/16ø`: a mixed number or a count; so is `2 13/16 holes`. */
+function refuseTwoReadings(text: string, plural: boolean, { argument, value }: HoleSource): void {
+  const dash = (plural ? /^(\d{1,3}) ?[- ] ?(\d+(?:[/.]\d+)?)/ : /^(\d{1,3}) ?- ?(\d+(?:[/.]\d+)?)/).exec(
+    text,
+  );
   if (!dash || Number(dash[1]) < 2) return;
   const [, whole = '', part = ''] = dash;
   const mixed = part.includes('/') ? decimal(whole, part) : undefined;
@@ -95,17 +107,9 @@ function decimal(whole: string, fraction: string): string {
   return String(Number((Number(whole) + over / under).toFixed(4)));
 }
 
-function parseShape(text: string, argument: string, value: string, unit: LengthUnit): Hole {
-  const prefix = /^(square|sq|rectangle|rect|hexagon|hex|slot|round|rd|dia|ø)\.? ?(.*)$/.exec(text);
-  const suffix = prefix ? null : /^(.*?) ?(square|sq|hexagon|hex|slot|dia|ø)\.?$/.exec(text);
-  const word = prefix?.[1] ?? suffix?.[2];
-  const size = (prefix?.[2] ?? suffix?.[1] ?? text).trim();
-  return holeOfSize(size, word === undefined ? undefined : shapeWords[word], {
-    argument,
-    value,
-    unit,
-    allowed: examples,
-  });
+function parseShape(text: string, source: HoleSource): Hole {
+  const { shape, size } = shapeAndSize(text);
+  return holeOfSize(size, shape, source);
 }
 
 interface HoleSource {
@@ -123,18 +127,18 @@ function holeOfSize(size: string, named: Hole['shape'] | undefined, source: Hole
   const sides = size.split('x').map((side) => side.trim());
   const [first = '', second] = sides;
   const shape = named ?? (second === undefined ? 'round' : 'slot');
-  if (sides.length > 2 || !sides.every(startsWithDigits)) return notAHole(argument, value, allowed);
+  if (sides.length > 2 || !sides.every(startsWithDigits)) return notAHole(source);
   const read = (side: string) => readLength(side, argument, unit, 'hole');
   if (second === undefined) {
     if (shape === 'round') return { shape, diameterMm: read(first) };
     if (shape === 'square') return { shape, sideMm: read(first) };
     if (shape === 'hexagon') return { shape, acrossFlatsMm: read(first) };
-    return notAHole(argument, value, allowed);
+    return notAHole(source);
   }
-  if (shape !== 'slot' && shape !== 'rectangle') return notAHole(argument, value, allowed);
+  if (shape !== 'slot' && shape !== 'rectangle') return notAHole(source);
   const a = read(withUnitOf(second, first));
-  const b = read(second);
-  if (named === undefined) refuseCountOrSlot(first, second, a, b, argument, value);
+  const b = read(withUnitOf(first, second));
+  if (named === undefined) refuseCountOrSlot(first, second, a, b, source);
   const [widthMm, lengthMm] = [Math.min(a, b), Math.max(a, b)];
   if (shape === 'slot' && widthMm === lengthMm) {
     return refuse(argument, value, `${quoted(value)} is a slot as long as it is wide.`, allowed);
@@ -144,31 +148,23 @@ function holeOfSize(size: string, named: Hole['shape'] | undefined, source: Hole
 
 const startsWithDigits = (side: string) => /^[\d.,]/.test(side);
 
-/** `10x40 mm`: the unit behind the last dimension holds for both. */
-function withUnitOf(second: string, first: string): string {
-  const unit = /(mm|cm|inches|inch|in\.?|")$/.exec(second)?.[1];
-  return unit && /[\d.]$/.test(first) ? `${first} ${unit}` : first;
+/** `10x40 mm`, `1"x2`: a unit behind one dimension holds for both. */
+function withUnitOf(marked: string, bare: string): string {
+  const unit = /(mm|cm|inches|inch|in\.?|")$/.exec(marked)?.[1];
+  return unit && /[\d.]$/.test(bare) ? `${bare} ${unit}` : bare;
 }
 
-function refuseCountOrSlot(
-  first: string,
-  second: string,
-  a: number,
-  b: number,
-  argument: string,
-  value: string,
-) {
-  const whole = /^\d{1,3}$/.test(first) && Number(first) > 1;
-  const plausibleSlot = a < b && a >= narrowestSlotMm && a < 2 * 25.4;
-  if (!whole || plausibleSlot) return;
+function refuseCountOrSlot(first: string, second: string, a: number, b: number, source: HoleSource): void {
+  const { argument, value } = source;
+  if (!/^\d{1,3}$/.test(first) || !mayBeCount({ first: Number(first), widthMm: a, lengthMm: b })) return;
   refuse(
     argument,
     value,
     `${quoted(value)} may be ${first} holes of ${second} or a slot.`,
-    `Write ${first} @ ${second} for ${first} holes, or slot ${second}x${first} for one slot.`,
+    `Write ${first} @ ${second} for ${first} holes, or slot ${first}x${second} for one slot.`,
   );
 }
 
-function notAHole(argument: string, value: string, allowed = examples): never {
+function notAHole({ argument, value, allowed }: HoleSource): never {
   return refuse(argument, value, `${quoted(value)} is not a hole.`, allowed);
 }

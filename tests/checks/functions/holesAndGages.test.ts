@@ -18,6 +18,9 @@ const sheet = new SheetRuntime(enShop);
 const inches = (text: string) => sheet.number('LENGTH', text);
 const clearance = 1 / 32;
 
+/** The sizes of a slot, without the word that stands before those that may be counts. */
+const sizes = (slot: unknown) => String(slot).replace(/^slot /, '');
+
 describe('DIEOPENING', () => {
   it('Groover, sheet metal: a punch of 149.52 in 3.2 mm of harder steel takes a die of 150.00 mm (digits from memory)', () => {
     const [[opening] = []] = sheet.call(
@@ -78,8 +81,8 @@ describe('BOLTHOLE', () => {
   ])('AISC, %s: %d, %d, %s, %s', (bolt, standard, oversize, short, long) => {
     expect(sheet.number('BOLTHOLE', bolt, 'mm')).toBe(standard);
     expect(sheet.number('BOLTHOLE', bolt, 'mm', 'oversize')).toBe(oversize);
-    expect(sheet.call('BOLTHOLE', bolt, 'mm', 'short slot')).toBe(short);
-    expect(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot')).toBe(long);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, 'mm', 'short slot'))).toBe(short);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot'))).toBe(long);
   });
 
   // EN 1090-2 Table 11 (held against a reprint).
@@ -92,8 +95,8 @@ describe('BOLTHOLE', () => {
   ])('EN, %s in an EN shop: %d, %d, %s, %s', (bolt, standard, oversize, short, long) => {
     expect(sheet.number('BOLTHOLE', bolt, enShop.stamp)).toBe(standard);
     expect(sheet.number('BOLTHOLE', bolt, enShop.stamp, 'oversize')).toBe(oversize);
-    expect(sheet.call('BOLTHOLE', bolt, enShop.stamp, 'short slot')).toBe(short);
-    expect(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot', 'EN')).toBe(long);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, enShop.stamp, 'short slot'))).toBe(short);
+    expect(sizes(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot', 'EN'))).toBe(long);
   });
 
   // ISO 273 (from memory): fine, medium, coarse.
@@ -175,9 +178,13 @@ describe('ANGLEGAGE', () => {
 
   // DIN 997 (from memory).
   it.each([
+    [25, 15],
+    [30, 17],
+    [35, 18],
     [40, 22],
     [45, 25],
     [50, 30],
+    [55, 30],
     [60, 35],
     [65, 35],
     [70, 40],
@@ -187,5 +194,15 @@ describe('ANGLEGAGE', () => {
     [100, 55],
   ])('leg %d mm: %d', (leg, usual) => {
     expect(sheet.number('ANGLEGAGE', leg, 'mm')).toBe(usual);
+  });
+
+  // DIN 997 (from memory): legs over 100 mm have two lines.
+  it.each([
+    [120, 50, 80],
+    [150, 60, 105],
+    [200, 65, 150],
+  ])('leg %d mm: lines at %d and %d from the heel', (leg, first, second) => {
+    expect(sheet.number('ANGLEGAGE', leg, 'mm', 'first')).toBe(first);
+    expect(first + sheet.number('ANGLEGAGE', leg, 'mm', 'second')).toBe(second);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../src/core/inputError.js';
 import { findGrade } from '../../../src/core/material/findGrade.js';
 import type { Grade } from '../../../src/core/material/grade.js';
+import { otherGradeNames } from '../../../src/core/material/gradeNames.js';
 import { builtInGrades } from '../../../src/core/material/gradeTable.js';
 import { refusal } from '../../support/refusal.js';
 
@@ -15,7 +16,7 @@ const own = (name: string, shearMPa: number): Grade => ({
 });
 
 describe('findGrade: arguments', () => {
-  it.each(['A999', 'steel', 'S355J2+C', 'A572', '6061', 'brass', 'S275N', '', 'A36X'])(
+  it.each(['A999', 'steel', 'S355J2+C', 'A57', 'S355J2+CR', '38W', '6061', 'brass', 'S275N', '', 'A36X'])(
     'refuses the unknown name %j and never reads it as Mild',
     (name) => {
       const failure = refusal(() => findGrade(name, 'Grade'));
@@ -26,14 +27,14 @@ describe('findGrade: arguments', () => {
   );
 
   it('names at most three near grades, the nearest first', () => {
-    const { allowed } = refusal(() => findGrade('A572', 'Grade'));
+    const { allowed } = refusal(() => findGrade('A57', 'Grade'));
     expect(allowed).toMatch(/^Near names: A572-50, [^.]*\. /);
     expect(allowed.split('.')[0]?.split(',').length).toBeLessThanOrEqual(3);
   });
 
   it('names none that is not near, and shows a strength in the unit of the shop', () => {
     expect(refusal(() => findGrade('Weldox', 'Grade', [], 'mm')).allowed).toBe(
-      'Write a grade such as A36, or a strength such as "tensile 450 MPa", or add the grade to the shop\'s own.',
+      'Write a grade such as S235, or a strength such as "tensile 450 MPa", or add the grade to the shop\'s own.',
     );
     expect(refusal(() => findGrade('Weldox', 'Grade', [], 'in')).allowed).toContain('"tensile 65 ksi"');
   });
@@ -108,6 +109,56 @@ describe('findGrade: values', () => {
     ['mild steel', 'Mild'],
   ])('reads %j as %s', (text, name) => {
     expect(findGrade(text, 'Grade').name).toBe(name);
+  });
+
+  it.each([
+    ['A572', 'A572-50'],
+    ['A500', 'A500-C'],
+    ['A500 GR B', 'A500-B'],
+    ['A53 Gr. B', 'A53-B'],
+    ['A53', 'A53-B'],
+    ['A588 Gr A', 'A588'],
+    ['1018', '1018'],
+    ['304L', '304L'],
+    ['T304', '304'],
+    ['304/304L', '304L'],
+    ['GR 50', 'A572-50'],
+    ['A709 Gr 50W', 'A588'],
+    ['A572 Gr. 65', 'A572-65'],
+    ['St37-2', 'S235'],
+    ['RSt 37-2', 'S235'],
+    ['St52-3', 'S355'],
+    ['1.0038', 'S235'],
+    ['W.-Nr. 1.0577', 'S355'],
+    ['S355J2G3', 'S355'],
+    ['S235JRG2', 'S235'],
+    ['S355J0H', 'S355'],
+    ['S355J2H', 'S355'],
+    ['S355NL', 'S355'],
+    ['S355J2W', 'S355'],
+    ['S355J2C+N', 'S355'],
+    ['S355J2+N+Z25', 'S355'],
+    ['S235JR+AR', 'S235'],
+    ['S355JO', 'S355'],
+    ['S355MC', 'S355MC'],
+    ['S690QL', 'S690'],
+    ['1.4301', '1.4301'],
+    ['V2A', '1.4301'],
+    ['V4A', '1.4401'],
+    ['Fe 360 B', 'S235'],
+    ['E36', 'S355'],
+    ['43A', 'S275'],
+    ['SS400', 'SS400'],
+  ])('reads %j, as shops write it, as %s', (text, name) => {
+    expect(findGrade(text, 'Grade').name).toBe(name);
+  });
+
+  it('finds every other name of the table, each of one grade', () => {
+    const names = Object.entries(otherGradeNames).flatMap(([grade, others]) =>
+      others.map((other) => [other, grade] as const),
+    );
+    for (const [other, grade] of names) expect(findGrade(other, 'Grade').name, other).toBe(grade);
+    expect(new Set(names.map(([other]) => other)).size).toBe(names.length);
   });
 
   it('finds every built-in grade by its own name, in any case and with stray spaces', () => {

@@ -100,4 +100,13 @@ describe('readGrade: values', () => {
   it('reads a number as a name', () => {
     expect(readGrade(304, 'Grade')).toBe(readGrade('304', 'Grade'));
   });
+
+  it.each([
+    [1.4301, '1.4301'],
+    [1.0038, 'S235'],
+    [1.057, 'S355'],
+    [304, '304'],
+  ])('takes the number %d for the name of %s', (value, name) => {
+    expect(readGrade(value, 'Grade').name).toBe(name);
+  });
 });

@@ -45,4 +45,18 @@ describe('readForce: values', () => {
   it('takes the unit in the text before the one beside it', () => {
     expect(readForce('1 kN', 'Force', 'US ton')).toBe(1000);
   });
+
+  it.each(['130 t', '130t', '130 to', '130 tf'])('reads %s as tonnes in a shop in mm', (text) => {
+    expect(readForce(text, 'Force', null, 'mm')).toBeCloseTo(130 * 9806.65, 6);
+    expect(refusal(() => readForce(text, 'Force', null, 'in')).code).toBe('invalid');
+  });
+
+  it('refuses a point that may part thousands, but in US tons', () => {
+    expect(refusal(() => readForce('1.500 kN', 'Force'))).toMatchObject({
+      problem: "'1.500 kN' may be 1.5 kN or 1500 kN.",
+      allowed: 'Write 1.5 kN or 1500 kN.',
+    });
+    expect(readForce('1.500 US ton', 'Force')).toBeCloseTo(1.5 * 8896.443, 2);
+    expect(readForce('1 500 kN', 'Force')).toBe(1_500_000);
+  });
 });

@@ -13,6 +13,10 @@ describe('tradeText', () => {
     ['⌀22', 'ø22'],
     ['3⁄8', '3/8'],
     ['1–3/16', '1-3/16'],
+    ['1³⁄₁₆', '1 3/16'],
+    ['φ22', 'ø22'],
+    ['∠3×3×¼', 'l 3x3x 1/4'],
+    ['\u200B3/8\u00A0in', '3/8 in'],
   ])('spells %j as %j', (text, spelled) => expect(tradeText(text)).toBe(spelled));
 
   it('leaves its own result alone, but for inch marks that meet anew', () => {

@@ -83,6 +83,12 @@ describe('a part that is laid out as a whole', () => {
       { Section: 'L3X3X1/4', Length: 12, 'Miter left': 45, 'Miter right': 45, 'Long side': 'heel' },
     ],
     [
+      'a bar shorter than its shear can hold',
+      { Section: 'SQ 3/4', Length: '1/4' },
+      "Can't reach",
+      { Section: 'SQ 3/4', Length: 6 },
+    ],
+    [
       'more holes than have room, with no pitch given',
       { ...flat, Length: 6, End: 1.5, Edge: 1.5, Holes: 20 },
       'Holes too close',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { groupFields, rowFields } from '../../../src/core/row/heading.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { foreignHeadings } from '../../../src/core/row/headingWords.js';
+import { headingNames, readHeadings } from '../../../src/core/row/readHeadings.js';
 import { refusalText } from '../../support/refusal.js';
 
 const at = (...cells: string[]) => readHeadings(['Section', ...cells]);
@@ -58,5 +59,76 @@ describe('readHeadings', () => {
     expect(refusalText(() => readHeadings(cells))).toBe(
       `Headings: there is no Section column (read: ${read}). Give the row of headings; one must be Section.`,
     );
+  });
+});
+
+describe('readHeadings: symbols of EN 1993-1-8', () => {
+  it('reads them as end, edge, pitch, gage, hole, and letters beside them', () => {
+    const { groups, fields } = at('e1', 'e2', 'p1', 'w', 'd0', 'n', 'Stk');
+    expect(groups).toHaveLength(1);
+    const [group = {}] = groups;
+    expect([group.end?.at, group.edge?.at, group.pitch?.at, group.gage?.at]).toEqual([1, 2, 3, 4]);
+    expect([group.hole?.at, group.holes?.at, fields.qty?.at]).toEqual([5, 6, 7]);
+  });
+
+  it.each(['e₁', 'e_1', 'E1', 'e1 (mm)', ' e 1 '])('reads %j as the end distance', (text) => {
+    expect(at(text).groups[0]?.end?.at).toBe(1);
+  });
+
+  it('counts further groups behind them', () => {
+    const { groups } = at('d0', 'e1', 'd0 2', 'e1 (2)', 'p2 2');
+    expect(groups.map(({ hole, end, gage }) => [hole?.at, end?.at, gage?.at])).toEqual([
+      [1, 2, undefined],
+      [3, 4, 5],
+    ]);
+  });
+
+  it('leaves single letters alone where no symbol stands beside them', () => {
+    expect(at('n', 'w', 'd', 't').groups).toEqual([]);
+  });
+});
+
+describe('readHeadings: other languages', () => {
+  const all = Object.entries(foreignHeadings).flatMap(([key, texts]) =>
+    texts.map((text) => [text, key] as const),
+  );
+  it.each(all)('reads "%s" as the column of %s', (text, key) => {
+    const headings = readHeadings(key === 'section' ? [text] : ['Section', text.toUpperCase()]);
+    const columns = { ...headings.fields, ...headings.groups[0] } as Record<
+      string,
+      { at: number } | undefined
+    >;
+    expect(columns[key]?.at).toBe(key === 'section' ? 0 : 1);
+  });
+
+  it('no word means two columns', () => {
+    const texts = [
+      ...all,
+      ...[...rowFields, ...groupFields].flatMap(({ key, name, synonyms }) =>
+        [name.toLowerCase(), ...synonyms].map((text) => [text, key] as const),
+      ),
+    ];
+    const keys = new Map<string, string>();
+    for (const [text, key] of texts) {
+      expect(keys.get(text) ?? key, text).toBe(key);
+      keys.set(text, key);
+    }
+  });
+});
+
+describe('readHeadings: invisible characters', () => {
+  it('are not part of a heading', () => {
+    const { fields } = readHeadings(['\uFEFFSec\u00ADtion', 'Len\u200Bgth (mm)\u200E']);
+    expect(fields.section?.at).toBe(0);
+    expect(fields.length).toMatchObject({ at: 1, unit: 'mm' });
+  });
+});
+
+describe('headingNames', () => {
+  it('names each column by itself, those that are there twice too', () => {
+    expect(headingNames(['Section', 'Hole', 'Hole', 'd0 2', 'n', 'Remark', null])).toEqual([
+      ...['Section', 'Hole', 'Hole', 'Hole 2', 'Holes'],
+      ...[undefined, undefined],
+    ]);
   });
 });

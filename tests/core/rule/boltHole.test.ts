@@ -41,8 +41,8 @@ describe('boltHole: limits', () => {
     ['13/16', 'AISC', '1/2, 5/8, 3/4, 7/8, 1, 1-1/8 and above'],
     ['M12', 'AISC', 'M16, M20, M22, M24, M27, M30, M36 and above'],
     ['M33', 'AISC', 'M16, M20, M22, M24, M27, M30, M36 and above'],
-    ['M10', 'EN', 'M12, M14'],
-    ['M39', 'EN', 'M33, M36'],
+    ['M6', 'EN', 'M8, M10, M12, M14'],
+    ['M68', 'EN', 'M60, M64'],
   ] as const)('refuses %s under %s with the sizes there are', (size, code, sizes) => {
     const failure = refusal(() => hole(size, 'standard', code));
     expect(failure.code).toBe('unknown');

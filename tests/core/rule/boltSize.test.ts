@@ -8,12 +8,23 @@ describe('readBolt: arguments', () => {
     expect(refusal(() => readBolt(value, 'Bolt', 'in')).problem).toBe('the cell is blank.');
   });
 
-  it.each([true, Number.NaN, 'M', 'M20x2.5', 'big', 'M-20', '3/0', '9'.repeat(1000), 'M'.repeat(61)])(
-    'refuses %j',
-    (value) => {
-      expect(refusal(() => readBolt(value, 'Bolt', 'in')).code).toBe('invalid');
-    },
-  );
+  it.each([
+    true,
+    Number.NaN,
+    'M',
+    'M20-88',
+    '3/4-8',
+    '3/4 FOO',
+    'M20 5',
+    '11/8',
+    'big',
+    'M-20',
+    '3/0',
+    '9'.repeat(1000),
+    'M'.repeat(61),
+  ])('refuses %j', (value) => {
+    expect(refusal(() => readBolt(value, 'Bolt', 'in')).code).toBe('invalid');
+  });
 
   it.each([45_721, '45721'])('refuses %j in inches: a fraction that became a date', (value) => {
     expect(refusal(() => readBolt(value, 'Bolt', 'in')).problem).toContain('turned into a date');
@@ -64,6 +75,40 @@ describe('readBolt: values', () => {
     expect(bolt.diameterMm).toBeCloseTo(diameterMm, 9);
     expect(bolt.system).toBe(name.startsWith('M') ? 'mm' : 'in');
     expect(ownDiameter(bolt)).toBeCloseTo(bolt.system === 'in' ? diameterMm / 25.4 : diameterMm, 9);
+  });
+});
+
+describe('readBolt: grade and length behind the size', () => {
+  it.each([
+    ['3/4" A325', '3/4 in'],
+    ['3/4 A325-N', '3/4 in'],
+    ['3/4Ø A325', '3/4 in'],
+    ['3/4 dia. bolts', '3/4 in'],
+    ['3/4-10 UNC x 2-1/4 A325', '3/4 in'],
+    ['3/4 x 2', '3/4 in'],
+    ['7/8" x 2 1/2" Gr. 5', '7/8 in'],
+    ['1-1/8 A490 SC', '1-1/8 in'],
+    ['Ø3/4', '3/4 in'],
+    ['M20-8.8', 'M20'],
+    ['M20x60', 'M20'],
+    ['M20x60-8.8', 'M20'],
+    ['M20x2.5', 'M20'],
+    ['M16 10.9 HV', 'M16'],
+    ['M16 ISO 4017 - 8.8', 'M16'],
+    ['M24 DIN 6914', 'M24'],
+    ['M20 Gr 8.8', 'M20'],
+    ['M12 Schraube', 'M12'],
+    ['20 mm A325M', 'M20'],
+  ])('%s is %s in every shop', (text, name) => {
+    for (const unit of ['in', 'mm'] as const) expect(readBolt(text, 'Bolt', unit).name).toBe(name);
+  });
+
+  it.each([
+    ['4 x M20', 'Write M20 here, and 4 under Holes.'],
+    ['4M20', 'Write M20 here, and 4 under Holes.'],
+    ['(4) 3/4', 'Write 3/4 here, and 4 under Holes.'],
+  ])('%s is refused: its count belongs elsewhere', (text, allowed) => {
+    expect(refusal(() => readBolt(text, 'Bolt', 'in')).allowed).toBe(allowed);
   });
 });
 

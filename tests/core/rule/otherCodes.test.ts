@@ -18,9 +18,8 @@ describe('the way out of a table that lacks a bolt', () => {
   it.each([
     ['M12', 'AISC', 'standard', /M36 and above, or give code EN or ISO 273\.$/],
     ['M12', 'AISC', 'oversize', /M36 and above, or give code EN\.$/],
-    ['M10', 'AISC', 'standard', /M36 and above, or give code ISO 273\.$/],
-    ['M10', 'EN', 'standard', /M36, or give code ISO 273\.$/],
-    ['M33', 'ISO 273', 'medium', /M36, or give code EN\.$/],
+    ['M6', 'AISC', 'standard', /M36 and above, or give code ISO 273\.$/],
+    ['M6', 'EN', 'standard', /M64, or give code ISO 273\.$/],
     ['3/4', 'EN', 'standard', /^Write a metric size such as M20, or give code AISC\.$/],
     ['3/8', 'AISC', 'standard', /1-1\/8 and above \(in\)\.$/],
     ['M12', 'AISC', 'anchor rod', /^Write an inch size such as 3\/4\.$/],
@@ -30,8 +29,8 @@ describe('the way out of a table that lacks a bolt', () => {
 
   it.each([
     ['M12', 'AISC', /M36 and above, or give code EN or AS\.$/],
-    ['M10', 'AISC 360-22', /M36 and above, or give code AS\.$/],
-    ['M10', 'EN', /M36, or give code AS\.$/],
+    ['M6', 'AISC 360-22', /M36 and above, or give code AS\.$/],
+    ['M6', 'EN', /M64, or give code AS\.$/],
     ['3/4', 'CSA', /^Write a metric size such as M20, or give code AISC, AISC 360-22 or AS\.$/],
   ] as const)('of the edge distance of %s by %s', (name, code, allowed) => {
     expect(edge(name, code).allowed).toMatch(allowed);
@@ -39,7 +38,7 @@ describe('the way out of a table that lacks a bolt', () => {
 
   it('of the pitch by EN', () => {
     const pitch = (name: string) => refusal(() => leastPitchMm({ bolt: bolt(name), code: 'EN' }));
-    expect(pitch('M10').allowed).toMatch(/M36, or give code AISC, AISC 360-22, CSA or AS\.$/);
+    expect(pitch('M6').allowed).toMatch(/M64, or give code AISC, AISC 360-22, CSA or AS\.$/);
   });
 
   it('is a setting for a cell of a row, where the code knows holes and edges', () => {
@@ -50,7 +49,7 @@ describe('the way out of a table that lacks a bolt', () => {
       /such as M20, or set Edge code to AISC on the Shop sheet\.$/,
     );
     expect(edge('M12', 'AISC').allowedInCell).toMatch(/or set Edge code to EN on the Shop sheet\.$/);
-    expect(edge('M10', 'AISC').allowedInCell).toMatch(/M36 and above\.$/);
+    expect(edge('M6', 'AISC').allowedInCell).toMatch(/M36 and above\.$/);
   });
 
   it('holds: every code that is named has the bolt', () => {

@@ -16,7 +16,12 @@ describe('readAnySection: arguments', () => {
     'TUBE 2x1/8',
     'RHS100x5',
     'PIPE 3',
-    'PIPE2STD',
+    'PIPE 2',
+    'PIPE 2 SCH 10',
+    'PIPE 7 STD',
+    'W12X27',
+    'HEA165',
+    'IPE200A',
     'CHS60',
   ])('refuses %j', (text) => {
     expect(refusal(() => read(text)).argument).toBe('Section');
@@ -107,11 +112,83 @@ describe('readAnySection: values', () => {
     expect(found.lengthMm).toBeCloseTo(lengthMm, 9);
   });
 
-  it('only tubes and tees are sawn', () => {
+  it.each([
+    ['PIPE 1-1/2 STD', 'PIPE1-1/2STD', 1.9, 0.145],
+    ['PIPE2STD', 'PIPE2STD', 2.375, 0.154],
+    ['2" SCH 40 PIPE', 'PIPE2STD', 2.375, 0.154],
+    ['1 1/2 std pipe', 'PIPE1-1/2STD', 1.9, 0.145],
+    ['PIPE 3 XS', 'PIPE3XS', 3.5, 0.3],
+    ['PIPE 4 X-STRONG', 'PIPE4XS', 4.5, 0.337],
+    ['PIPE 6 SCH. 80', 'PIPE6XS', 6.625, 0.432],
+    ['PIPE 2 XXS', 'PIPE2XXS', 2.375, 0.436],
+  ] as const)('%s is %s in every shop', (text, designation, outsideIn, wallIn) => {
+    for (const unit of ['in', 'mm'] as const)
+      expect(read(text, unit).section).toEqual({
+        kind: 'round tube',
+        designation,
+        diameterMm: expect.closeTo(outsideIn * inch, 9) as number,
+        thicknessMm: expect.closeTo(wallIn * inch, 9) as number,
+      });
+  });
+
+  it('a pipe keeps the length behind it', () => {
+    expect(read("PIPE 2 STD X 20'-0").lengthMm).toBeCloseTo(6096, 9);
+  });
+
+  it.each([
+    ['QRO 50x3', 'SHS50X50X3'],
+    ['QRO 50x50x3', 'SHS50X50X3'],
+    ['RRO 100x50x5', 'RHS100X50X5'],
+    ['RO 60,3x3,2', 'CHS60.3X3.2'],
+    ['ROHR 60.3x3.2', 'CHS60.3X3.2'],
+    ['Rohr 100x50x5', 'RHS100X50X5'],
+    ['Quadratrohr 50x3', 'SHS50X50X3'],
+    ['T 50', 'T50X50X6'],
+  ])('%s is %s', (text, designation) => {
+    expect(read(text, 'mm').section.designation).toBe(designation);
+  });
+
+  it.each([
+    ['W12X26', 'W12X26', 12.2, 6.49],
+    ['w 12 x 26', 'W12X26', 12.2, 6.49],
+    ['W12X26#', 'W12X26', 12.2, 6.49],
+    ['W 8x31 lbs', 'W8X31', 8, 8],
+    ['S8X18.4', 'S8X18.4', 8, 4],
+    ['WT6X13', 'WT6X13', 6.1, 6.49],
+  ])('%s is the beam %s in every shop', (text, name, depthIn, flangeIn) => {
+    for (const unit of ['in', 'mm'] as const)
+      expect(read(text, unit).section).toMatchObject({
+        kind: 'beam',
+        name,
+        depthMm: expect.closeTo(depthIn * inch, 6) as number,
+        flangeWidthMm: expect.closeTo(flangeIn * inch, 6) as number,
+      });
+  });
+
+  it.each([
+    ['IPE 200', 'IPE200'],
+    ['HEA160', 'HEA160'],
+    ['HE 160 A', 'HEA160'],
+    ['HE-A 160', 'HEA160'],
+    ['IPBl 160', 'HEA160'],
+    ['IPB 200', 'HEB200'],
+    ['HE200B', 'HEB200'],
+    ['HEM 300', 'HEM300'],
+    ['INP 200', 'IPN200'],
+  ])('%s is the beam %s in every shop', (text, name) => {
+    for (const unit of ['in', 'mm'] as const) expect(read(text, unit).section.designation).toBe(name);
+  });
+
+  it('a beam keeps the length behind it', () => {
+    expect(read('IPE200x6000', 'mm').lengthMm).toBe(6000);
+    expect(read("W12X26X20'-0").lengthMm).toBeCloseTo(6096, 9);
+  });
+
+  it('only tubes, tees and beams are sawn', () => {
     for (const text of ['PL1/2X6', 'L3X3X1/4', 'C8X11.5', 'RB 1', 'SQ 3/4']) {
       expect(isSawn(read(text).section)).toBe(false);
     }
-    for (const text of ['HSS4X4X1/4', 'HSS4.000X0.250', 'T3X3X3/8'])
+    for (const text of ['HSS4X4X1/4', 'HSS4.000X0.250', 'T3X3X3/8', 'PIPE 2 STD', 'W12X26', 'IPE200'])
       expect(isSawn(read(text).section)).toBe(true);
   });
 });

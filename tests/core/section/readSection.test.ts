@@ -16,14 +16,15 @@ describe('readSection: arguments', () => {
     expect(refusal(() => readSection(value, 'Section', 'in')).problem).toContain('is not a section');
   });
 
-  it.each(['W8X31', 'WT5x11', 'IPE200', 'HEA 100', 'S8x18.4'])(
-    'recognises %s and says it is not among those read',
-    (text) => {
-      expect(refusal(() => read(text)).problem).toContain(
-        'is not among the sections read: plate, flat, angle, channel, round, square, tube, tee',
-      );
-    },
-  );
+  it.each(['UB 203x133x25', 'UC 152x152x23'])('recognises %s and says it is not among those read', (text) => {
+    expect(refusal(() => read(text)).problem).toContain(
+      'is not among the sections read: plate, flat, angle, channel, round, square, tube, tee, beam',
+    );
+  });
+
+  it.each(['W8X31', 'WT5x11', 'IPE200', 'HEA 100', 'S8x18.4'])('refuses %s: no press cuts beams', (text) => {
+    expect(refusal(() => read(text)).problem).toBe(`'${text}' is sawn: no press station cuts beams.`);
+  });
 
   it.each(['HSS4X4X1/4', 'tube 2x2x1/4', 'HSS4.000X0.250', 'PIPE2.375x0.154'])(
     'says that %s is sawn',
@@ -75,7 +76,7 @@ describe('readSection: arguments', () => {
     expect(refusal(() => read(text, unit)).problem).toContain('its section has none');
   });
 
-  it.each(['C8X11', 'MC8X22.8', 'UPN101', 'PFC200', 'C200x17'])('refuses the unknown channel %s', (text) => {
+  it.each(['C8X11', 'MC8X22.9', 'UPN101', 'PFC200', 'C200x17'])('refuses the unknown channel %s', (text) => {
     const failure = refusal(() => read(text));
     expect(failure.code).toBe('unknown');
     expect(failure.problem).toContain('not a channel in the table');

@@ -63,6 +63,45 @@ describe('a section with its word behind a size', () => {
   });
 });
 
+describe('the words of European shops', () => {
+  it.each([
+    ['FLB 100x10', 'FB10X100'],
+    ['Flach 100x10', 'FB10X100'],
+    ['Flachstahl 100 x 10', 'FB10X100'],
+    ['Plat 50x10', 'FB10X50'],
+    ['BL 15x200', 'PL15X200'],
+    ['Blech 15x200', 'PL15X200'],
+    ['L80x8', 'L80X80X8'],
+    ['Winkel 80x80x8', 'L80X80X8'],
+    ['U 120', 'UPN120'],
+    ['UNP-120', 'UPN120'],
+    ['UPE 200', 'UPE200'],
+    ['VKT 20', 'SQ20'],
+    ['4KT 20', 'SQ20'],
+    ['4 kt 20', 'SQ20'],
+    ['Rund 20', 'RB20'],
+    ['rond 20', 'RB20'],
+  ])('%s is %s', (text, named) => expect(designation(text, 'mm')).toBe(named));
+
+  it('keep a trailing length', () => {
+    expect(readAnySection('BL 15x200x300', 'Section', 'mm')).toMatchObject({ lengthMm: 300 });
+    expect(readAnySection('L80x8x6000', 'Section', 'mm')).toMatchObject({ lengthMm: 6000 });
+  });
+});
+
+describe('a count in front of a section', () => {
+  it.each([
+    ['2 L3X3X1/4', 'may be a double angle or 2 pieces', 'Write L3X3X1/4, and 2 under Qty.'],
+    ['2L3X3X1/4', 'may be a double angle or 2 pieces', 'Write L3X3X1/4, and 2 under Qty.'],
+    ['(2) PL1/2X6', 'has a count in front', 'Write PL1/2X6, and 2 under Qty.'],
+    ['4 pcs FB 1/2x4', 'has a count in front', 'Write FB 1/2X4, and 4 under Qty.'],
+  ])('is refused: %s', (text, problem, allowed) => {
+    const said = refusal(() => designation(text));
+    expect(said.problem).toContain(problem);
+    expect(said.allowed).toBe(allowed);
+  });
+});
+
 describe('marks that change nothing', () => {
   it.each([
     ['L5X3X1/4 LLV', 'L5X3X1/4', ['LLV']],
@@ -72,6 +111,7 @@ describe('marks that change nothing', () => {
     ["L5X3X1/4X10'-0 LLV", 'L5X3X1/4', ['LLV']],
     ['HR FLAT 1/2x3', 'FB1/2X3', ['HR']],
     ['cf rd 3/4', 'RB3/4', ['CF']],
+    ['CHK PL 1/4x48', 'PL1/4X48', ['CHK']],
     ['HR L3X3X1/4 LLV', 'L3X3X1/4', ['HR', 'LLV']],
   ])('%s is %s, and says so', (text, named, ignored) => {
     const read = readAnySection(text, 'Section', 'in');

@@ -58,10 +58,17 @@ describe('readHole: two readings', () => {
 
   it('refuses a count or a slot with both', () => {
     expect(refusalText(() => metric('4x22'))).toBe(
-      "Hole: '4x22' may be 4 holes of 22 or a slot. Write 4 @ 22 for 4 holes, or slot 22x4 for one slot.",
+      "Hole: '4x22' may be 4 holes of 22 or a slot. Write 4 @ 22 for 4 holes, or slot 4x22 for one slot.",
     );
-    expect(refusalText(() => inches('2x1'))).toContain('Write 2 @ 1 for 2 holes, or slot 1x2 for one slot.');
+    expect(refusalText(() => inches('2x1'))).toContain('Write 2 @ 1 for 2 holes, or slot 2x1 for one slot.');
   });
+
+  it.each(['2 13/16 holes', '2-13/16 HOLES'])(
+    'refuses %s: so many holes, or holes of a mixed size',
+    (text) => {
+      expect(refusalText(() => inches(text))).toContain('may be one hole of 2.8125 or 2 holes of 13/16');
+    },
+  );
 
   it.each(['2-6', '3-5'])('refuses %s, a size cut short or a count', (text) => {
     expect(refusalText(() => inches(text))).toMatch(/may be a size cut short or \d holes of \d/);
@@ -112,6 +119,9 @@ describe('readHoleSize', () => {
     ['7/8', 'hexagon', 'hexagon 7/8'],
     ['13/16 x 1-7/8', 'slot', 'slot 13/16 × 1-7/8'],
     ['1 x 4', 'rectangle', 'rectangle 1 × 4'],
+    ['Ø13/16', 'round', 'Ø13/16'],
+    ['13/16 dia', 'round', 'Ø13/16'],
+    ['sq 3/4', 'square', 'square 3/4'],
   ] as const)('reads %s of a %s', (text, shape, described) => {
     expect(describeHole(size(text, shape), 'in')).toBe(described);
   });
@@ -120,6 +130,7 @@ describe('readHoleSize', () => {
     ['Abc', 'round'],
     ['1 x 2', 'round'],
     ['1', 'slot'],
+    ['sq 1', 'round'],
     ['9'.repeat(61), 'round'],
   ] as const)('refuses %s of a %s as typed', (text, shape) => {
     const { problem, allowed } = refusal(() => size(text, shape));
@@ -129,6 +140,38 @@ describe('readHoleSize', () => {
 
   it('refuses a slot as long as it is wide', () => {
     expect(refusal(() => size('1 x 1', 'slot')).problem).toBe("'1 x 1' is a slot as long as it is wide.");
+  });
+});
+
+describe('readHole: a count or a slot in mm', () => {
+  it.each(['12x18', '12x13', '16x18', '22x26', '12 x 18 mm'])('refuses %s with both readings', (text) => {
+    const [first = '', second = ''] = text.replace(/ /g, '').split('x');
+    expect(refusal(() => metric(text)).problem).toMatch(/ may be \d+ holes of \d+(?: mm)? or a slot\.$/);
+    expect(metric(`${first} @ ${second}`).count).toBe(Number(first));
+    expect(metric(`slot ${text}`).hole.shape).toBe('slot');
+  });
+
+  it.each(['22x50', '18x40', '12mm x 18mm', 'LL 22x30', '13x16 slot'])('reads %s as a slot', (text) => {
+    expect(metric(text)).toMatchObject({ hole: { shape: 'slot' } });
+    expect(metric(text).count).toBeUndefined();
+  });
+
+  it('reads a round hole times a number where that is no slot', () => {
+    expect(metric('Ø18 x 4')).toEqual({ hole: { shape: 'round', diameterMm: 18 }, count: 4 });
+    expect(refusal(() => metric('Ø18x40'))).toMatchObject({
+      problem: "'Ø18x40' may be 40 round holes or a slot 40 long.",
+      allowed: 'Write 40 @ Ø18, or the slot without its mark.',
+    });
+  });
+
+  it('shows examples in mm', () => {
+    expect(refusal(() => metric('abc')).allowed).toBe(
+      'Write 22, 22x50 (slot), sq 20, rect 20x40, hex 22 or 4 @ 22 (four holes).',
+    );
+  });
+
+  it('takes the unit behind one side for both', () => {
+    expect(metric('1"x2').hole).toEqual({ shape: 'slot', widthMm: 25.4, lengthMm: 50.8 });
   });
 });
 
@@ -155,6 +198,23 @@ describe('readHole: values', () => {
     ['4-Ø13/16', 'Ø13/16', 4],
     ['2 @ 13/16x1-7/8', 'slot 13/16 × 1-7/8', 2],
     ['2 off ø 13/16', 'Ø13/16', 2],
+    ['(4) 13/16', 'Ø13/16', 4],
+    ['(4x) 13/16', 'Ø13/16', 4],
+    ['13/16 (4)', 'Ø13/16', 4],
+    ['13/16 TYP', 'Ø13/16', undefined],
+    ['13/16 (TYP.)', 'Ø13/16', undefined],
+    ['4 HOLES 13/16', 'Ø13/16', 4],
+    ['4 holes @ 13/16 dia', 'Ø13/16', 4],
+    ['13/16 DIA HOLES', 'Ø13/16', undefined],
+    ['13/16 DIA. THRU', 'Ø13/16', undefined],
+    ['13/16 - 4 holes', 'Ø13/16', 4],
+    ['13/16 dia 4 ea', 'Ø13/16', 4],
+    ['13/16, 4 EA', 'Ø13/16', 4],
+    ['13/16 4x', 'Ø13/16', 4],
+    ['4EA .8125', 'Ø13/16', 4],
+    ['2 @ .8125', 'Ø13/16', 2],
+    ['13/16x1 SSL', 'slot 13/16 × 1', undefined],
+    ['slotted 13/16x1-7/8 TYP', 'slot 13/16 × 1-7/8', undefined],
   ])('reads %s as %s', (text, described, count) => {
     const { hole, count: read } = inches(text);
     expect(describeHole(hole, 'in')).toBe(described);
@@ -167,6 +227,15 @@ describe('readHole: values', () => {
     ['22x50', 'slot 22 × 50'],
     ['10x40 mm', 'slot 10 × 40'],
     ['0.866"', 'Ø22'],
+    ['D22', 'Ø22'],
+    ['D 22', 'Ø22'],
+    ['4Ø18', 'Ø18'],
+    ['4xD22', 'Ø22'],
+    ['4 Stk Ø22', 'Ø22'],
+    ['Bohrung 22', 'Ø22'],
+    ['Langloch 22x50', 'slot 22 × 50'],
+    ['LL 22x30', 'slot 22 × 30'],
+    ['vkt 20', 'square 20'],
   ])('reads %s in a mm shop as %s', (text, described) => {
     expect(describeHole(metric(text).hole, 'mm')).toBe(described);
   });

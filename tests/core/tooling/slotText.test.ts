@@ -10,6 +10,8 @@ describe('slotText', () => {
     [53.975, 127, 'in', 'slot 2-1/8x5'],
     [22, 50, 'mm', '22x50'],
     [51, 120, 'mm', 'slot 51x120'],
+    [18, 22, 'mm', 'slot 18x22'],
+    [17.9999, 22, 'mm', 'slot 18x22'],
     [22, 50, 'in', '0.866x1-31/32'],
   ] as const)('%d × %d mm in %s: %s', (widthMm, lengthMm, unit, text) => {
     expect(slotText({ widthMm, lengthMm }, unit)).toBe(text);

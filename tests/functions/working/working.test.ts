@@ -6,6 +6,7 @@ import { catalogue } from '../../../src/functions/catalogue.js';
 import type { HostInput } from '../../../src/functions/hostValue.js';
 import type { SheetResult } from '../../../src/functions/wrapper.js';
 import { bayA, pressTable, shopTables } from '../../support/sampleShop.js';
+import { inchText } from '../../support/inches.js';
 import { SheetError, SheetRuntime } from '../../support/sheetRuntime.js';
 
 const inches = readShop(shopTables());
@@ -31,7 +32,7 @@ const rows = [
   ['S1', 1, 'C8X11.5', 'A36', 120, null, null, null, null, null, null, null],
 ];
 
-const inchLengths = fc.integer({ min: 1, max: 96 }).map((parts) => `${parts}/64"`);
+const inchLengths = fc.integer({ min: 1, max: 96 }).map((parts) => `${inchText(parts, 64)}"`);
 const mmLengths = fc.integer({ min: 1, max: 40 }).map((mm) => `${mm} mm`);
 
 /** Readable input of an argument, by its kind, or by its name where the kind does not say enough. */

@@ -1,6 +1,6 @@
 import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
-import { readNumber } from '../../quantity/readNumber.js';
+import { readCount } from '../../quantity/readCount.js';
 import type { HoleGroup } from '../rowJob.js';
 
 /** The holes of a group, those at both ends together. */
@@ -14,7 +14,7 @@ const eachEnd = new RegExp(String.raw`^(?:(\d{1,3}) ?${eachEndWords}|${eachEndWo
 /** Reads how many holes: `4`, or `2 each end`, which is four, two of them at each end. */
 export function readHoleCount(value: CellValue, argument: string): HoleCount {
   const each = typeof value === 'string' ? eachEnd.exec(value.trim().replace(/\s+/g, ' ')) : undefined;
-  const number = each ? 2 * Number(each[1] ?? each[2]) : readNumber(value, argument, allowed);
+  const number = each ? 2 * Number(each[1] ?? each[2]) : readCount(value, argument, allowed);
   if (!Number.isInteger(number) || number < 1 || number > greatestCount) {
     return refuse(argument, String(value), `${quoted(value)} is not a number of holes.`, allowed);
   }

@@ -2,7 +2,7 @@ import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { formatLength } from '../../quantity/formatLength.js';
 import { readLength } from '../../quantity/readLength.js';
-import { readNumber } from '../../quantity/readNumber.js';
+import { readCount } from '../../quantity/readCount.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
@@ -44,7 +44,7 @@ function readNotches({ reader, fields, section, understood }: Context): OtherWor
   if (!asked && !reader.says(fields.notchAt)) return {};
   const widthMm = reader.length(fields.notchWidth, 'width');
   const depthMm = reader.length(fields.notchDepth, 'width');
-  const count = reader.read(fields.notches, readCount);
+  const count = reader.read(fields.notches, readWholeNumber);
   const at = readPlacesOf(reader, {
     work: 'notch',
     at: fields.notchAt,
@@ -66,7 +66,7 @@ function readNotches({ reader, fields, section, understood }: Context): OtherWor
 
 function readClips({ reader, fields, section, understood }: Context): OtherWork {
   const size = reader.read(fields.cornerClip, (value, argument) => readClip(value, argument, reader.unit));
-  const count = reader.read(fields.corners, readCount);
+  const count = reader.read(fields.corners, readWholeNumber);
   const places = readPlacesOf(reader, {
     work: 'clip',
     at: fields.clipAt,
@@ -90,7 +90,7 @@ function readClips({ reader, fields, section, understood }: Context): OtherWork 
 
 function readBends({ reader, fields, section, understood }: Context): OtherWork {
   const lengthMm = reader.length(fields.bendLength, 'length');
-  const count = reader.read(fields.bends, readCount);
+  const count = reader.read(fields.bends, readWholeNumber);
   const at = readPlacesOf(reader, { work: 'bend', at: fields.bendAt, counted: fields.bends, count, section });
   if (lengthMm === undefined) {
     if ((count !== undefined || at) && !reader.isFilled(fields.bendLength)) {
@@ -128,9 +128,9 @@ function readClip(
   };
 }
 
-function readCount(value: CellValue, argument: string): number {
+function readWholeNumber(value: CellValue, argument: string): number {
   const allowed = `Write a whole number from 1 to ${greatestCount}.`;
-  const count = readNumber(value, argument, allowed);
+  const count = readCount(value, argument, allowed);
   if (Number.isInteger(count) && count >= 1 && count <= greatestCount) return count;
   return refuse(argument, String(value), `${quoted(value)} is not a whole number in range.`, allowed);
 }

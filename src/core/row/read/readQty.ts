@@ -1,6 +1,6 @@
 import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
-import { readNumber } from '../../quantity/readNumber.js';
+import { readCount } from '../../quantity/readCount.js';
 import type { RowJob } from '../rowJob.js';
 
 /** How many pieces, and how many of each hand where the cell tells them apart. */
@@ -13,7 +13,7 @@ const oneHand = /(\d{1,7}) ?(r|l)(?:h|ight|eft)?(?:[- ]?hand)?(?![a-z])\.?/gi;
 /** Reads a quantity: `4`, or `2R 2L`, `2 RH, 2 LH`, `2R/2L` where right-hand and left-hand pieces are told apart. */
 export function readQty(value: CellValue, argument: string): Qty {
   if (typeof value === 'string' && /\d ?[rl]/i.test(value)) return handsOf(value, argument);
-  return { qty: pieces(readNumber(value, argument, allowed), value, argument) };
+  return { qty: pieces(readCount(value, argument, allowed), value, argument) };
 }
 
 function handsOf(value: string, argument: string): Qty {

@@ -45,7 +45,8 @@ export function partDrawing(input: PartInput): Drawn {
   const { job, findings, unit, shop, mark = '', all = false, width = 320 } = input;
   const { section } = job;
   if (!section) return { problem: 'There is no drawing: the section of this row could not be read.' };
-  if (isSawn(section)) return { problem: 'There is no drawing: tubes and tees are not worked on a press.' };
+  if (isSawn(section))
+    return { problem: 'There is no drawing: tubes, tees and beams are not worked on a press.' };
   const plan = planOf(job, section, unit, shop);
   const governs = governingDistance(findings);
   const { view, height, shapes } = drawnPlan(plan, { governs, all, unit, width });

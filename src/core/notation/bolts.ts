@@ -1,0 +1,46 @@
+import { type Notation, notations, refused } from './notation.js';
+
+/** Bolts by their diameter, with what stands behind it. */
+// prettier-ignore
+export const bolts: readonly Notation[] = [
+...notations('bolt', [
+  ['M20', 'M20'],
+  ['3/4 in', '3/4 in'],
+  ['M20x60', 'M20'],
+  ['M20-8.8', 'M20'],
+  ['3/4" A325', '3/4 in'],
+  ['7/8 A490', '7/8 in'],
+], 'ISO 4014, ASTM F3125'),
+...notations('bolt', [
+  ['M 20', 'M20'],
+  ['m16', 'M16'],
+  ['20 mm', 'M20'],
+  ['20', refused, 'M20'],
+  ['M20 8.8', 'M20'],
+  ['M20x60-8.8', 'M20'],
+  ['M20x2.5', 'M20'],
+  ['M16 10.9 HV', 'M16'],
+  ['M16 ISO 4017 - 8.8', 'M16'],
+  ['M24 DIN 6914', 'M24'],
+  ['M20 Gr 8.8', 'M20'],
+  ['M12 Schraube', 'M12'],
+  ['M8', 'M8'],
+  ['3/4', '3/4 in'],
+  ['3/4"', '3/4 in'],
+  ['3/4Ø', '3/4 in'],
+  ['Ø3/4', '3/4 in'],
+  ['3/4 A325-N', '3/4 in'],
+  ['3/4-10 UNC', '3/4 in'],
+  ['3/4-10 UNC x 2-1/4 A325', '3/4 in'],
+  ['3/4 x 2', '3/4 in'],
+  ['7/8" x 2 1/2" Gr. 5', '7/8 in'],
+  ['1-1/8 A490 SC', '1-1/8 in'],
+  ['1-1/4"', '1-1/4 in'],
+  ['3/4 dia. bolts', '3/4 in'],
+  ['0.75', '3/4 in', refused],
+  ['4 x M20', refused],
+  ['(4) 3/4', refused],
+  ['11/8', refused],
+  ['M20-88', refused],
+]),
+];

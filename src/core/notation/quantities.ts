@@ -1,0 +1,56 @@
+import { type Notation, notations, refused } from './notation.js';
+
+/** Counts, angles and forces. */
+// prettier-ignore
+export const quantities: readonly Notation[] = [
+...notations('count', [
+  ['4', '4'],
+  ['4 EA', '4'],
+  ['4 pcs', '4'],
+  ['4 PC.', '4'],
+  ['4 Stk', '4'],
+  ['4 Stück', '4'],
+  ['4x', '4'],
+  ['(4)', '4'],
+  ['4 off', '4'],
+  ['QTY 4', '4'],
+  ['4 REQ\'D', '4'],
+  ['4 holes', '4'],
+  ['1,500', refused],
+  ['1.500', refused],
+  ['four', refused],
+]),
+...notations('angle', [
+  ['45', '45°'],
+  ['45°', '45°'],
+  ['45 deg', '45°'],
+  ['22.5', '22.5°'],
+  ['22,5', '22.5°'],
+  ['22-1/2', '22.5°'],
+  ['22½°', '22.5°'],
+  ['22°30\'', '22.5°'],
+  ['5:12', '22.6199°'],
+  ['3-7/16 : 12', '15.9848°'],
+  ['12:12', '45°'],
+  ['221/2', refused],
+  ['5/12', refused],
+  ['1/2', refused],
+]),
+...notations('force', [
+  ['65 US ton', '578.269 kN'],
+  ['65 short tons', '578.269 kN'],
+  ['100 kN', '100 kN'],
+  ['65 tonne', '637.432 kN'],
+  ['65 metric tons', '637.432 kN'],
+], 'NIST SP 811'),
+...notations('force', [
+  ['130 t', refused, '1274.864 kN'],
+  ['130 to', refused, '1274.864 kN'],
+  ['65 U.S. ton', '578.269 kN'],
+  ['1 500 kN', '1500 kN'],
+  ['65 ton', refused],
+  ['1.500 kN', refused],
+  ['1,500 kN', refused],
+  ['65', refused],
+]),
+];

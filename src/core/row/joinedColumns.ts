@@ -1,0 +1,65 @@
+import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import type { Column, Headings } from './readHeadings.js';
+
+/** Two columns that are read as one cell, which stands behind those of the row. */
+export interface Join {
+  at: number;
+  read(cells: readonly CellValue[]): CellValue;
+}
+
+/** The headings with one column for thickness and width, and one for feet and inches, where lists part them. */
+export function withJoins(headings: Headings, columns: number): Headings {
+  const { section, thickness, width, length, feet, inches } = headings.fields;
+  const joins: Join[] = [];
+  const fields = { ...headings.fields };
+  if (thickness && width) {
+    const at = columns + joins.length;
+    const heading = section?.heading ?? `${thickness.heading} and ${width.heading}`;
+    fields.section = section?.unit ? { ...section, at, heading } : { at, heading };
+    joins.push({ at, read: (cells) => flatOf(cells, { section, thickness, width }) });
+  }
+  if (!length && feet && inches) {
+    const at = columns + joins.length;
+    fields.length = { at, heading: `${feet.heading} and ${inches.heading}` };
+    joins.push({ at, read: (cells) => lengthOf(cells, feet, inches) });
+  }
+  return joins.length === 0 ? headings : { ...headings, fields, joins };
+}
+
+/** The cells of a row with those that are joined behind them. */
+export function joinedCells(cells: readonly CellValue[], { joins }: Headings): readonly CellValue[] {
+  if (!joins) return cells;
+  const row = [...cells];
+  for (const { at, read } of joins) row[at] = read(cells);
+  return row;
+}
+
+interface FlatColumns {
+  section: Column | undefined;
+  thickness: Column;
+  width: Column;
+}
+
+/** A plate by its two sizes; a section that has sizes of its own stands for itself. Without a word it is a plate. */
+function flatOf(cells: readonly CellValue[], { section, thickness, width }: FlatColumns): CellValue {
+  const written = section ? (cells[section.at] ?? null) : null;
+  const hasSizes = typeof written === 'string' && /\d/.test(written);
+  const sizes = [thickness, width].map((column) => sizeText(cells[column.at], column));
+  if (hasSizes || sizes.every((size) => size === '')) return written;
+  const word = isBlank(written) ? 'PL' : plainText(String(written));
+  return `${word} ${sizes.join(' x ')}`;
+}
+
+function sizeText(cell: CellValue | undefined, { unit }: Column): string {
+  if (isBlank(cell) || cell === 0) return '';
+  const text = plainText(String(cell));
+  return unit && /[\d½¼¾⅛⅜⅝⅞]$/.test(text) ? `${text} ${unit}` : text;
+}
+
+function lengthOf(cells: readonly CellValue[], feet: Column, inches: Column): CellValue {
+  const [whole, rest] = [feet, inches].map(({ at }) =>
+    isBlank(cells[at]) ? '' : plainText(String(cells[at])).replace(/ ?(?:['"′″’”]|''|ft\.?|in\.?)$/i, ''),
+  );
+  if (!whole && !rest) return null;
+  return `${whole || '0'}'-${rest || '0'}"`;
+}

@@ -1,0 +1,27 @@
+/**
+ * European beams with tapered flanges: name, depth, flange width, web, flange (mm), area (cm²).
+ * Source: EN 10365; dimensions as in the open repository fib-international/structuralcodes, areas from memory.
+ */
+export const taperedBeams = `
+IPN80 80 42 3.9 5.9 7.57
+IPN100 100 50 4.5 6.8 10.6
+IPN120 120 58 5.1 7.7 14.2
+IPN140 140 66 5.7 8.6 18.2
+IPN160 160 74 6.3 9.5 22.8
+IPN180 180 82 6.9 10.4 27.9
+IPN200 200 90 7.5 11.3 33.4
+IPN220 220 98 8.1 12.2 39.5
+IPN240 240 106 8.7 13.1 46.1
+IPN260 260 113 9.4 14.1 53.3
+IPN280 280 119 10.1 15.2 61.0
+IPN300 300 125 10.8 16.2 69.0
+IPN320 320 131 11.5 17.3 77.7
+IPN340 340 137 12.2 18.3 86.7
+IPN360 360 143 13 19.5 97.0
+IPN380 380 149 13.7 20.5 107
+IPN400 400 155 14.4 21.6 118
+IPN450 450 170 16.2 24.3 147
+IPN500 500 185 18 27 179
+IPN550 550 200 19 30 212
+IPN600 600 215 21.6 32.4 254
+`;
