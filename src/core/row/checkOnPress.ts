@@ -18,7 +18,7 @@ import type { HolePlace } from './holePlace.js';
 import type { HoleProcess } from './holeProcess.js';
 import { otherWorkChecks } from './otherWorkChecks.js';
 import { reachFindings } from './reach.js';
-import type { HoleGroup, RowJob } from './rowJob.js';
+import type { CutBy, HoleGroup, RowJob } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
 
 /** A row whose section and grade were read, with the place of each of its hole groups. */
@@ -39,9 +39,15 @@ export interface PlacedHoles {
 }
 
 /** Whether there is anything in the row for a press: what a saw cuts and a drill drills needs none. */
-export function needsPress({ section, places, notches, clips, bends }: ReadyRow): boolean {
+export function needsPress({ section, places, notches, clips, bends, cutBy }: ReadyRow): boolean {
   const punched = places.some(({ process }) => process.made !== 'drill');
-  return punched || !isCutBySaw(section) || [notches, clips, bends].some((work) => work !== undefined);
+  const cut = !isCutBySaw(section) && !isCutElsewhere({ cutBy });
+  return punched || cut || [notches, clips, bends].some((work) => work !== undefined);
+}
+
+/** The row says that something else than a press cuts the part. */
+export function isCutElsewhere({ cutBy }: { cutBy?: CutBy | undefined }): boolean {
+  return cutBy !== undefined && cutBy !== 'press';
 }
 
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
@@ -64,7 +70,7 @@ export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, asked: boo
 
 function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
   const { section, grade, miterRad, lengthMm } = row;
-  if (isCutBySaw(section)) return [];
+  if (isCutBySaw(section) || isCutElsewhere(row)) return [];
   const { unit } = shop;
   const thicknessMm = leastThicknessMm(section);
   const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);

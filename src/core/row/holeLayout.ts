@@ -1,4 +1,5 @@
 import type { HolePlace } from './holePlace.js';
+import { layGroup } from './layout/layGroup.js';
 import type { HoleGroup } from './rowJob.js';
 
 /** A hole where it lies: from the end at the stop and from the edge at the throat, in mm. */
@@ -21,6 +22,9 @@ export interface HoleLayout {
  * the middle, and said.
  */
 export function holeLayout(group: HoleGroup, place: HolePlace, lengthMm: number): HoleLayout {
+  if (group.holesAt || group.eachEnd || group.pitchesMm || group.endFrom || group.edgeFrom) {
+    return laidOut(group, place, lengthMm);
+  }
   const assumed: string[] = [];
   const lines = linesOf(group, place, assumed);
   const columns = columnsOf(group, place);
@@ -36,6 +40,24 @@ export function holeLayout(group: HoleGroup, place: HolePlace, lengthMm: number)
     }),
   );
   return { holes, assumed };
+}
+
+/** Holes at both ends, in chains, one by one, or taken from the other end or edge. */
+function laidOut(group: HoleGroup, place: HolePlace, lengthMm: number): HoleLayout {
+  const { element, widthMm, thicknessMm } = place;
+  const heel = element === 'leg' || element === 'flange';
+  const face = { id: heel ? ('leg A' as const) : ('plate' as const), widthMm, thicknessMm, heel };
+  const picked = { face, direction: group.slot ?? 'across', endFrom: group.endFrom ?? 'left' } as const;
+  const laid = layGroup(group, 0, picked, { lengthMm, even: false });
+  return {
+    holes: laid.holes.map(({ center, index }) => ({
+      group,
+      number: index,
+      alongMm: center.x,
+      acrossMm: heel ? widthMm - center.y : center.y,
+    })),
+    assumed: laid.readings.map((reading) => `drawn ${reading}`),
+  };
 }
 
 /** True where the holes stand in two lines: in a plate, where a gage is given between them. */

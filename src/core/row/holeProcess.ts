@@ -29,7 +29,15 @@ export function holeProcess(
   shop: Shop,
   working?: Working,
 ): HoleProcess {
-  const { hole, bolt, title } = group;
+  const { hole, bolt, title, by } = group;
+  if (by === 'drill' || by === 'burn') {
+    const how = by === 'drill' ? 'drilled' : 'burned';
+    return {
+      made: 'drill',
+      punched: hole,
+      reason: `${title}: ${how}, as the row says; not checked on a press`,
+    };
+  }
   const input = {
     spec: setting(shop, 'jobSpec'),
     leastHoleMm: leastDimensionMm(hole),

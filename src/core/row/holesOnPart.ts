@@ -8,7 +8,7 @@ import type { HolePlace } from './holePlace.js';
 import type { HoleGroup, RowJob } from './rowJob.js';
 
 /** Of the part, what says whether its holes lie on it. */
-export type Piece = Pick<RowJob, 'lengthMm' | 'miterLeftRad' | 'miterRightRad'>;
+export type Piece = Pick<RowJob, 'lengthMm' | 'miterLeftRad' | 'miterRightRad' | 'cutBy'>;
 
 export interface OnPart {
   /** Holes that do not lie on the part, whatever the row leaves open. */
@@ -31,6 +31,8 @@ export function holesOnPart(group: HoleGroup, place: HolePlace, piece: Piece, un
     governs: group.title,
     note: `${group.title}: ${text}`,
   });
+  // Holes at both ends, in chains and one by one are held against the part by its layout.
+  if (group.eachEnd || group.pitchesMm || group.holesAt) return { findings: [], offAcross: false };
   const across = offAcross(group, place, size);
   const along = alongPart(group, place, piece);
   const off = along && offAlong(group, place, along, size);

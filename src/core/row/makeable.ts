@@ -72,20 +72,23 @@ class GroupCheck {
     const onPart = holesOnPart(this.group, this.place, this.piece, this.shop.unit);
     this.findings.push(...onPart.findings);
     const edges = onPart.offAcross ? [] : this.edgeDistances();
-    for (const edgeMm of edges) this.edge('edge distance', edgeMm, edgeKind, bolt, fit);
-    const endKind: EdgeKind = this.section.kind === 'channel' ? 'machine cut' : 'sheared';
-    if (this.group.endMm !== undefined) this.edge('end distance', this.group.endMm, endKind, bolt, fit);
-    if (onPart.farEndMm !== undefined) this.edge('far end distance', onPart.farEndMm, endKind, bolt, fit);
+    const edgeFit = fit && this.fitTowards(fit, 'along');
+    for (const edgeMm of edges) this.edge('edge distance', edgeMm, edgeKind, bolt, edgeFit);
+    const endKind = this.group.endKind ?? this.endKind();
+    const endFit = fit && this.fitTowards(fit, 'across');
+    if (this.group.endMm !== undefined) this.edge('end distance', this.group.endMm, endKind, bolt, endFit);
+    if (onPart.farEndMm !== undefined) this.edge('far end distance', onPart.farEndMm, endKind, bolt, endFit);
     const read = [
       edges.length > 0 ? `edge ${edgeKind}` : '',
       this.group.endMm === undefined ? '' : `end ${endKind}`,
     ];
     const kinds = read.filter((text) => text !== '').join(', ');
-    if (!onPart.offAcross || kinds !== '')
+    if (this.group.holesAt) this.understood.push('holes where Holes at says');
+    else if (!onPart.offAcross || kinds !== '')
       this.understood.push(kinds === '' ? 'no edge or end distance given, so none was checked' : kinds);
     this.nearestEdge(edges, bolt);
     if (this.group.pitchMm !== undefined) this.spacing('pitch', this.group.pitchMm, bolt);
-    else if (columnsOf(this.group, this.place) > 1)
+    else if (columnsOf(this.group, this.place) > 1 && !this.group.pitchesMm && !this.group.holesAt)
       this.understood.push('no pitch given, so none was checked');
     if (this.place.element === 'plate' && this.group.gageMm !== undefined)
       this.spacing('gage', this.group.gageMm, bolt);
@@ -99,6 +102,7 @@ class GroupCheck {
       const note = `${this.group.title}: a hole of ${size} ${this.shop.unit} does not take bolt ${bolt.name}. Correct one of them.`;
       this.findings.push({ verdict: 'Check input', governs: this.group.title, note });
     }
+    if (this.group.noBolt) return undefined;
     if (bolt || hole.shape !== 'round') return bolt;
     const code = this.code === 'EN' ? 'EN' : 'AISC';
     const assumed = boltOfHole({ diameterMm: hole.diameterMm, unit: this.shop.unit, code });
@@ -116,7 +120,7 @@ class GroupCheck {
     const code = this.code === 'EN' ? 'EN' : 'AISC';
     if (hole.shape === 'slot') {
       const short = boltHole({ bolt, fit: 'short slot', code }).lengthMm ?? 0;
-      this.understood.push('slot taken with its length towards the edge');
+      if (this.group.slot === undefined) this.understood.push('slot taken with its length towards the edge');
       return hole.lengthMm <= short * (1 + roundingShare) ? 'short slot' : 'long slot';
     }
     const standard = boltHole({ bolt, fit: 'standard', code }).widthMm;
@@ -124,6 +128,20 @@ class GroupCheck {
       this.understood.push(`hole larger than oversize for bolt ${bolt.name}, its edges taken as oversize`);
     }
     return punchDiagonalMm(hole) <= standard * (1 + roundingShare) ? 'standard' : 'oversize';
+  }
+
+  /** A slot whose direction the row gives needs its increment only at the edges that its length runs towards. */
+  private fitTowards(fit: EdgeFit, along: 'along' | 'across'): EdgeFit {
+    if (this.group.slot !== along) return fit;
+    if (fit === 'short slot') return 'short slot along';
+    return fit === 'long slot' ? 'long slot along' : fit;
+  }
+
+  /** A sawn or gas-cut end is machine cut; where nothing is said of the cut, it is taken as sheared. */
+  private endKind(): EdgeKind {
+    const { cutBy } = this.piece;
+    if (cutBy === 'saw' || cutBy === 'burn') return 'machine cut';
+    return this.section.kind === 'channel' ? 'machine cut' : 'sheared';
   }
 
   private longEdge(): EdgeKind {

@@ -6,7 +6,7 @@ import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
 import { insideRadiusOfVeeMm } from '../tooling/bendLimits.js';
 import { check, type Check } from './check.js';
-import type { ReadyRow } from './checkOnPress.js';
+import { isCutElsewhere, type ReadyRow } from './checkOnPress.js';
 import { holePlace } from './holePlace.js';
 import { holeProcess, type HoleProcess } from './holeProcess.js';
 import { holesOverCuts } from './holesOverCuts.js';
@@ -32,7 +32,8 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   const prepared: PreparedRow = { row, checks: [], statements: [], understood: [...job.understood] };
   if (lengthMm === undefined) prepared.understood.push('no length given, so no mass');
   else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
-  if (isCutBySaw(section)) prepared.understood.push('cut by saw: no press station cuts this section');
+  if (isCutElsewhere(job)) prepared.understood.push(cutWords(job));
+  else if (isCutBySaw(section)) prepared.understood.push('cut by saw: no press station cuts this section');
   for (const group of job.groups) prepareGroup(prepared, group, shop, asked);
   prepared.checks.push(layoutCheck(prepared, shop));
   prepared.statements.push(...holesOverCuts(row));
@@ -41,6 +42,11 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
     prepared.understood.push('the shop has no list of tools, so none were checked');
   }
   return prepared;
+}
+
+function cutWords({ cutBy }: RowJob): string {
+  const how = { saw: 'sawn', burn: 'burned', bought: 'bought cut to length', press: 'cut on a press' };
+  return `${how[cutBy ?? 'press']}, as the row says; the cut was not checked on a press`;
 }
 
 /** What the part as a whole rules out, beyond what is found of each distance by itself. */

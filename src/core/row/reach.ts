@@ -25,7 +25,7 @@ export interface HoleOnPress {
 export function reachFindings(hole: HoleOnPress, working?: Working): Finding[] {
   switch (hole.place.element) {
     case 'plate':
-      return throatFindings(hole, plateReachMm(hole.place), working);
+      return throatFindings(hole, plateReachMm(hole.place, hole.group), working);
     case 'web':
       return webFindings(hole, working);
     default:
@@ -34,9 +34,11 @@ export function reachFindings(hole: HoleOnPress, working?: Working): Finding[] {
 }
 
 /** From the hole line to the long edge the work goes in from; undefined where the row does not say. */
-function plateReachMm({ edgeMm, gageMm, widthMm }: HolePlace): number | undefined {
-  if (edgeMm === undefined) return undefined;
-  const lines = gageMm === undefined ? [edgeMm] : [edgeMm, edgeMm + gageMm];
+function plateReachMm({ edgeMm, gageMm, widthMm }: HolePlace, group?: HoleGroup): number | undefined {
+  const placed = group?.holesAt?.map(({ yMm }) => yMm);
+  if (edgeMm === undefined && !placed) return undefined;
+  const edge = edgeMm ?? 0;
+  const lines = placed ?? (gageMm === undefined ? [edge] : [edge, edge + gageMm]);
   return Math.max(...lines.map((lineMm) => Math.min(lineMm, Math.abs(widthMm - lineMm))));
 }
 

@@ -3,7 +3,7 @@ import { isCutBySaw } from '../press/shearStation.js';
 import type { PlacedHoles, ReadyRow } from './checkOnPress.js';
 
 /** The steps a part can take through the shop. */
-export type RouteStep = 'saw' | 'shear' | 'punch' | 'ream' | 'notch' | 'bend' | 'drill';
+export type RouteStep = 'saw' | 'burn' | 'shear' | 'punch' | 'ream' | 'notch' | 'bend' | 'drill';
 
 /** A cut piece shorter than this is hard to hold under the punch. Common practice, no source. */
 const easyToHoldMm = 100;
@@ -15,16 +15,24 @@ const easyToHoldMm = 100;
 export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[] {
   const { section, lengthMm, miterRad, places, drilledInBar } = row;
   const mitredBar = (section.kind === 'round' || section.kind === 'square') && miterRad > 0;
-  const cut: RouteStep = isCutBySaw(section) || mitredBar ? 'saw' : 'shear';
+  const cut = cutStep(row, isCutBySaw(section) || mitredBar);
   const punched = places.filter((placed) => isPunched(placed, findings));
   const first: RouteStep[] = punched.length > 0 ? ['punch'] : [];
   const small = lengthMm !== undefined && lengthMm < easyToHoldMm && cut === 'shear';
-  const route: RouteStep[] = small ? [...first, cut] : [cut, ...first];
+  const cuts: RouteStep[] = cut === undefined ? [] : [cut];
+  const route: RouteStep[] = small ? [...first, ...cuts] : [...cuts, ...first];
   if (punched.some(({ process }) => process.made === 'ream')) route.push('ream');
   if (row.notches || row.clips) route.push('notch');
   if (row.bends) route.push('bend');
   if (drilledInBar || punched.length < places.length) route.push('drill');
   return route;
+}
+
+/** How the part is cut: as the row says; else sawn where no shear cuts it. What is bought to length is not cut. */
+function cutStep({ cutBy }: ReadyRow, sawn: boolean): RouteStep | undefined {
+  if (cutBy === 'bought') return undefined;
+  if (cutBy === 'saw' || cutBy === 'burn') return cutBy;
+  return sawn ? 'saw' : 'shear';
 }
 
 /** Whether the press makes the holes: not where the job's specification has them drilled, nor where they are too small. */

@@ -14,7 +14,7 @@ export const rowItems = [
   {
     item: 'route',
     heading: 'Route',
-    meaning: 'the order of work: saw, shear, punch, ream, notch, bend, drill',
+    meaning: 'the order of work: saw, burn, shear, punch, ream, notch, bend, drill',
   },
   {
     item: 'hits',

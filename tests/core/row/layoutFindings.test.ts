@@ -22,6 +22,7 @@ const shop = shopWith({
   'Bend length': 30,
   'Bend V openings': '3, 4',
   'Punch throat': 12,
+  'Punch largest hole': 3,
 });
 
 function checked(row: Row) {
@@ -129,5 +130,48 @@ describe('a part that is laid out as a whole', () => {
       const [own, other] = [edge, mirrored].map((Edge) => checked({ ...flat, Edge: Edge ?? 0 }).verdict);
       expect(other).toBe(own);
     }
+  });
+});
+
+describe('what a row says of its places and its work', () => {
+  const plate: Row = { Section: 'PL3/8X8', Length: 12, Hole: '13/16', Bolt: '3/4' };
+
+  it('takes sawn ends and slots along the length at their own distances', () => {
+    const sawn = { ...plate, Edge: 4, End: '1-1/8' };
+    expect(checked(sawn).verdict).toBe('Edge short');
+    expect(checked({ ...sawn, 'End kind': 'sawn' }).verdict).toBe('OK');
+    expect(checked({ ...sawn, 'Cut by': 'saw' }).verdict).toBe('OK');
+    const slot = { ...plate, Hole: '13/16x1-7/8', Edge: '1-1/2', End: 4 };
+    expect(checked({ ...slot, Slot: 'across' }).verdict).toBe('Edge short');
+    expect(checked({ ...slot, Slot: 'along' }).verdict).toBe('Near limit');
+  });
+
+  it('holds holes given one by one, in chains, at both ends and from the right end against the part', () => {
+    expect(checked({ ...plate, 'Holes at': 'x2 y2; x10 y6' })).toMatchObject({ verdict: 'OK', hits: 2 });
+    expect(checked({ ...plate, 'Holes at': 'x2 y2; x11-1/2 y6' }).verdict).toBe('Edge short');
+    expect(checked({ ...plate, 'Holes at': 'x2 y2; x3 y2' }).verdict).toBe('Holes too close');
+    const chain = { ...plate, Holes: 4, Edge: 4, End: 2 };
+    expect(checked({ ...chain, Pitch: '2@3, 2' }).verdict).toBe('OK');
+    expect(checked({ ...chain, Pitch: '2@3, 3-1/2' }).verdict).toBe('Edge short');
+    const ends = { ...plate, Holes: '2 each end', Edge: 4, Pitch: 3 };
+    expect(checked({ ...ends, End: 1.5 }).verdict).toBe('OK');
+    expect(checked({ ...ends, End: 2.5 }).verdict).toBe('Holes too close');
+    const other = { ...two, 'Edge 2': 2, 'End 2': 'right 2' };
+    expect(checked(other).verdict).toBe('OK');
+  });
+
+  it('holds notches at their places against the holes', () => {
+    const notch = { ...plate, Edge: 2, End: 2, 'Notch width': 2, 'Notch depth': 2 };
+    expect(checked({ ...notch, 'Notch at': 'bottom left' }).verdict).toBe('Edge short');
+    expect(checked({ ...notch, 'Notch at': 'top right' }).verdict).toBe('OK');
+  });
+
+  it('does not ask a press for what is sawn or drilled, and says so', () => {
+    const drilled = checked({ ...plate, Hole: '1/4', Bolt: null, Edge: 4, End: 4, 'Holes by': 'drill' });
+    expect(drilled).toMatchObject({ verdict: 'OK', route: 'shear, drill', hits: 0 });
+    expect(drilled.note).toContain('Hole: drilled, as the row says; not checked on a press.');
+    const sawn = checked({ Section: 'PL2X12', Length: 12, 'Cut by': 'saw' });
+    expect(sawn).toMatchObject({ verdict: 'OK', route: 'saw' });
+    expect(sawn.note).toContain('sawn, as the row says; the cut was not checked on a press');
   });
 });
