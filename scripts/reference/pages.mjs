@@ -1,5 +1,6 @@
 // The generated pages by file name.
 import { functionsPage } from './functions.mjs';
+import { notationPage } from './notation.mjs';
 import { shopSheetPage } from './shopSheet.mjs';
 
 /** What the examples of the reference give, by function name, through the command `calc` over a workbook. */
@@ -20,6 +21,7 @@ export async function exampleResults(calc, { catalogue }, workbook, folder) {
 export function generatedPages(sources, results) {
   return {
     'reference.md': functionsPage(sources, results),
+    'notation.md': notationPage(sources),
     'shop-sheet.md': shopSheetPage(sources),
   };
 }

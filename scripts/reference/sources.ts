@@ -1,8 +1,12 @@
 // What the generated pages are made from; bundled for the script, imported as it is by the tests.
 export { InputError } from '../../src/core/inputError.js';
+export { allNotations } from '../../src/core/notation/allNotations.js';
+export { notationKinds, refused } from '../../src/core/notation/notation.js';
 export { pressItems } from '../../src/core/press/pressItem.js';
 export { readPressValue } from '../../src/core/press/readPressValue.js';
 export { megapascalPerKsi } from '../../src/core/quantity/units.js';
+export { groupFields, rowFields } from '../../src/core/row/heading.js';
+export { otherHeadings } from '../../src/core/row/headingWords.js';
 export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
 export { catalogue, namespace } from '../../src/functions/catalogue.js';
 export { shopUnits } from '../../src/core/quantity/shopUnit.js';

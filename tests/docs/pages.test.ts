@@ -30,6 +30,7 @@ describe('the pages', () => {
       'administrator.md',
       'estimator.md',
       'host-check.md',
+      'notation.md',
       'reference.md',
       'shop-sheet.md',
       'troubleshooting.md',

@@ -27,10 +27,13 @@ const sectionOf = (name: string) =>
     .find((part) => part.startsWith(`${name}\n`)) ?? '';
 
 describe('the function reference', () => {
-  it.each(['reference.md', 'shop-sheet.md'])('%s is what npm run reference writes', async (name) => {
-    const pages = generatedPages(sources, results) as Record<string, string>;
-    expect(page(name)).toBe(await formatted(pages[name], prettier, root));
-  });
+  it.each(['reference.md', 'notation.md', 'shop-sheet.md'])(
+    '%s is what npm run reference writes',
+    async (name) => {
+      const pages = generatedPages(sources, results) as Record<string, string>;
+      expect(page(name)).toBe(await formatted(pages[name], prettier, root));
+    },
+  );
 
   it.each(catalogue.map(({ name, example }) => [name, example]))(
     '%s: the example %s runs',

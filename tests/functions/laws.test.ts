@@ -80,7 +80,7 @@ describe('laws of the functions', () => {
   it('the unit of the shop changes only the unit of the result', () => {
     fc.assert(
       fc.property(sixteenths(4, 40), sixteenths(2, 24), grade, (hole, t, name) => {
-        const texts = [`${inchText(hole)}"`, `${inchText(t)}"`, name] as const;
+        const texts = [`Ø${inchText(hole)}"`, `${inchText(t)}"`, name] as const;
         expectClose(
           number('PUNCHFORCE', ...texts, 'mm') * 1000,
           number('PUNCHFORCE', ...texts, 'in') * newtonPerUsTon,
@@ -99,7 +99,7 @@ describe('laws of the functions', () => {
     fc.assert(
       fc.property(sixteenths(4, 40), sixteenths(2, 24), grade, (hole, t, name) => {
         const byNumber = number('PUNCHFORCE', inch(hole), inch(t), name);
-        expect(number('PUNCHFORCE', inchText(hole), inchText(t), name)).toBe(byNumber);
+        expect(number('PUNCHFORCE', `Ø${inchText(hole)}`, inchText(t), name)).toBe(byNumber);
         expect(number('PUNCHFORCE', `${inch(hole)}`, `${inch(t)}"`, name)).toBe(byNumber);
         expectClose(number('PUNCHFORCE', `${inch(hole) * 25.4} mm`, `${inch(t) * 25.4} mm`, name), byNumber);
       }),

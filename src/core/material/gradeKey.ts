@@ -43,5 +43,5 @@ function withoutMarks(name: string): string {
   const lower = name.toLowerCase().replace(/\+ ?c(?![a-z])/, '+colddrawn');
   let key = plainKey(lower.replace(/ ?\/ ?a\d{2,3}m/, ''));
   for (let marks = 0; marks < 3; marks += 1) key = key.replace(standardMark, '');
-  return key.replace(/^(a\d{2,3}m?)(?:grade|gr)/, '$1').replace(/^(a\d{2,3})m/, '$1');
+  return key.replace(/^(a\d{2,3}m?)(?:grade|gr)(?=.)/, '$1').replace(/^(a\d{2,3})m/, '$1');
 }

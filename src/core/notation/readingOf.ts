@@ -1,4 +1,6 @@
+import { refuse } from '../inputError.js';
 import { readGrade } from '../material/readGrade.js';
+import { quoted } from '../quantity/cellValue.js';
 import { formatLength, formatNumber } from '../quantity/formatLength.js';
 import { readAngle } from '../quantity/readAngle.js';
 import { readCount } from '../quantity/readCount.js';
@@ -11,6 +13,7 @@ import type { Hole } from '../tooling/hole.js';
 import { readHole } from '../tooling/readHole.js';
 import type { NotationKind } from './notation.js';
 
+const wholeNumber = 'Write a whole number.';
 const sixtyFourths = 64;
 const greatestMiterDegree = 60;
 
@@ -36,8 +39,12 @@ export function readingOf(kind: NotationKind, text: string, unit: LengthUnit): s
       return readBolt(text, 'Bolt', unit).name;
     case 'length':
       return sizeText(readLength(text, 'Length', unit, 'distance'));
-    case 'count':
-      return String(readCount(text, 'Qty', 'Write a whole number.'));
+    case 'count': {
+      const count = readCount(text, 'Qty', wholeNumber);
+      if (!Number.isInteger(count) || count < 1)
+        refuse('Qty', text, `${quoted(text)} is no count.`, wholeNumber);
+      return String(count);
+    }
     case 'angle':
       return `${formatNumber(readAngle(text, 'Miter', 0, greatestMiterDegree) / radianPerDegree, 4)}°`;
     case 'force':

@@ -14,7 +14,7 @@ export function inchFraction(
 ): number {
   const [over = '', under = ''] = fraction.split('/');
   const [parts, whole] = [Number(over), Number(under)];
-  if (!partsOfInch.has(whole) || parts === 0) {
+  if (!partsOfInch.has(whole) || parts === 0 || over.startsWith('0')) {
     const problem = `${inText(fraction, received)} is no fraction of an inch.`;
     return refuse(
       argument,

@@ -12,6 +12,8 @@ import { type LengthUnit, mmPerFoot, mmPerInch } from './units.js';
 export type WrittenLength = ({ mm: number; bare?: undefined } | { bare: number; mm?: undefined }) & {
   /** The same text with its point parting thousands: of `6.000`, 6000. */
   asThousands?: number;
+  /** A bare number without the zero before its point, which nobody leaves away in mm. */
+  leadingPoint?: boolean;
   /** A bare number written as a fraction, which only inches are. */
   isFraction?: boolean;
 };
@@ -22,8 +24,12 @@ type Token = NumberToken | UnitToken | { kind: 'dash'; text: string };
 
 const longestText = 60;
 const tokenPattern =
-  /(\d+\/\d+)|(\d{1,3}(?: \d{3})+(?![\d/.,]))|(\d[\d.,]*|[.,]\d+)|(mm|cm|[m"']|inches|inch|in\.?|feet|foot|ft\.?)|(-)| /y;
+  /(\d+\/\d+)|(\d{1,3}(?: \d{3})+(?![\d/.,]))|(\d[\d.,]*|\.\d+)|(mm|cm|[m"']|inches|inch|in\.?|feet|foot|ft\.?)|(-)| /y;
 const metricUnits: Record<string, number> = { mm: 1, cm: 10, m: 1000 };
+/** A dash with a space on one side stands where something else was typed: `10- 3/8`. */
+const loneSpaceAtDash = /\d- \d|\d -\d/;
+/** `03`: a digit or a point was lost; only inches behind feet are written so. */
+const leadingZero = /^0\d/;
 
 const isFeet = (token: Token | undefined) => token?.kind === 'unit' && /^(?:'|f)/.test(token.text);
 const isInches = (token: Token | undefined) => token?.kind === 'unit' && /^(?:"|in)/.test(token.text);
@@ -51,16 +57,21 @@ export interface LengthSource {
 export function lengthText(text: string, argument: string, unit: LengthUnit): WrittenLength {
   const source: LengthSource = { argument, received: text, unit };
   if (text.length > longestText) notALength(source);
-  const tokens = tokenise(tradeText(text), source) ?? notALength(source);
+  const spelt = tradeText(text);
+  if (loneSpaceAtDash.test(spelt)) notALength(source);
+  const tokens = tokenise(spelt, source) ?? notALength(source);
   const reader = new TokenReader(tokens);
   const first = reader.amount() ?? notALength(source);
+  if (leadingZero.test(first.token.text)) notALength(source);
   const written = reader.unit();
   if (!written) return bareOrFeetInches(reader, first, source) ?? notALength(source);
   if (!isFeet(written)) {
     if (!reader.atEnd) notALength(source);
     return inUnit(first, written, source);
   }
-  if (first.token.kind === 'grouped') notALength(source);
+  // Feet are whole where inches follow, and no fraction of one is written.
+  if (first.token.kind === 'grouped' || first.isFraction) notALength(source);
+  if (!/^\d+$/.test(first.token.text) && !reader.atEnd) notALength(source);
   const inches = reader.inches(first.value, source);
   if (!reader.atEnd || inches === undefined) notALength(source);
   return { mm: first.value * mmPerFoot + (inches ?? 0) * mmPerInch };
@@ -77,6 +88,7 @@ function inUnit(
 ): WrittenLength {
   if (isInches(written)) return token.kind === 'grouped' ? notALength(source) : { mm: value * mmPerInch };
   if (isFraction) refuseMetricFraction(source);
+  if (token.text.startsWith('.')) notALength(source);
   const factor = metricUnits[written.text] ?? Number.NaN;
   // Lengths in meters are written to the mm: 6.000 m has one reading.
   const thousands = written.text !== 'm' && pointBeforeThree.test(token.text);
@@ -118,6 +130,7 @@ function bareLength({ value, token, isFraction }: Amount, { unit }: LengthSource
   return {
     bare: value,
     ...(isFraction ? { isFraction } : {}),
+    ...(token.text.startsWith('.') ? { leadingPoint: true } : {}),
     ...(thousands ? { asThousands: value * 1000 } : {}),
   };
 }
@@ -196,7 +209,7 @@ class TokenReader {
     if (this.atEnd) return 0;
     const dashed = this.dash();
     const amount = this.amount();
-    if (!amount) return undefined;
+    if (!amount || /^\./.test(amount.token.text)) return undefined;
     const unit = this.unit();
     if (unit && !isInches(unit)) return undefined;
     if (!dashed && !unit && /^\d{3}$/.test(amount.token.text))

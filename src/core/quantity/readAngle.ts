@@ -8,9 +8,9 @@ import { radianPerDegree } from './units.js';
 const longestText = 40;
 const degreeMark = / ?(?:[°º]|degrees|degree|degs|deg|d)\.?$/;
 const mixedDegrees = /^(\d{1,3})[ -]+(\d+\/\d+)$/;
-const degreesAndMinutes = /^(\d{1,3}) ?(?:[°º]|deg|d) ?(\d{1,2}) ?'$/;
+const degreesAndMinutes = /^(\d{1,3}) ?(?:[°º]|deg|d) ?(\d{2}) ?'$/;
 /** Rise in a run of 12: `5:12`, `3-7/16 : 12`, `5 in 12`. */
-const bevel = /^(\d{1,2}(?:\.\d+)?)?(?:(?:^|[ -])(\d+\/\d+))?"? ?(?::|on|in) ?12"?$/;
+const bevel = /^(\d{1,2})?(?:(?:^|[ -])(\d+\/\d+))?"? ?(?::|on|in) ?12"?$/;
 const run = 12;
 const minutesOfDegree = 60;
 const minutesOfDay = 1440;

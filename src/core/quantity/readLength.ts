@@ -23,7 +23,7 @@ export function readLength(
 ): number {
   if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', lengthExamples(unit));
   if (typeof value === 'boolean') {
-    return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples(unit));
+    return notALength(value, argument, unit);
   }
   if (typeof value === 'number') return bareLength(value, value, argument, unit, kind);
   return remembered(`${unit}|${kind}|${argument}|${value}`, () => {
@@ -31,9 +31,14 @@ export function readLength(
     refuseThousands(written, value, argument, kind);
     if (written.bare === undefined)
       return within(written.mm, value, argument, unit, lengthKinds[kind], false);
+    if (written.leadingPoint && unit === 'mm') notALength(value, argument, unit);
     if (written.isFraction && unit === 'mm') refuseFraction(written.bare, value, argument);
     return bareLength(written.bare, value, argument, unit, kind);
   });
+}
+
+function notALength(value: CellValue, argument: string, unit: LengthUnit): never {
+  return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples(unit));
 }
 
 /** A point before three digits that people who work in mm may read either way: `6.000`. */
@@ -65,8 +70,7 @@ function bareLength(
   kindName: LengthKindName,
 ): number {
   const kind: LengthKind = lengthKinds[kindName];
-  if (!Number.isFinite(number))
-    return refuse(argument, String(value), `${quoted(value)} is not a length.`, lengthExamples(unit));
+  if (!Number.isFinite(number)) return notALength(value, argument, unit);
   const turned = turnedDate(number);
   if (turned && kind.fractionProne && unit === 'in') return refuseDate(turned, number, value, argument);
   if (turned && !kind.fractionProne && unit === 'mm' && typeof value === 'number' && mayBeDate(number))

@@ -6,8 +6,8 @@ import { refuse } from '../inputError.js';
  * it is not a number. `1,500` may be 1.5 or 1500 and is reported as `ambiguous`.
  */
 export function digitsValue(run: string): number | 'ambiguous' | undefined {
-  if (/^\d+$/.test(run) || /^\d*\.\d+$/.test(run) || /^\d+\.$/.test(run)) return Number(run);
-  if (/^\d*,\d+$/.test(run)) {
+  if (/^\d+$/.test(run) || /^\d*\.\d+$/.test(run)) return Number(run);
+  if (/^\d+,\d+$/.test(run)) {
     const [whole = '', decimals = ''] = run.split(',');
     const grouped = decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole);
     return grouped ? 'ambiguous' : Number(`${whole}.${decimals}`);

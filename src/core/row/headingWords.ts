@@ -106,3 +106,12 @@ export const lettersBesideSymbols: Readonly<Record<string, RowField | GroupField
 
 /** Letters of a plate's two sizes, which mean them together. */
 export const plateLetters = { t: 'thickness', b: 'width', w: 'width' } as const;
+
+/** The words and symbols besides the English ones that name a column. */
+export function otherHeadings(field: RowField | GroupField): string[] {
+  const letters = Object.entries({ ...symbols, ...lettersBesideSymbols, ...plateLetters });
+  return [
+    ...(foreignHeadings[field] ?? []),
+    ...letters.filter(([, each]) => each === field).map(([letter]) => letter),
+  ];
+}

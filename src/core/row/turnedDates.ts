@@ -42,7 +42,7 @@ export function turnedDatesOfRow(
   });
 }
 
-/** A mixed number that in a hole cell may as well be a count and a size comes as both: `2 1/4` and `2 @ 1/4`. */
+/** A mixed number that in a hole cell may as well be a count and a size comes as both: `Ø2-1/4` and `2 @ 1/4`. */
 function asHoles(reading: string): string[] {
   try {
     readHole(reading, 'Hole', 'in');
@@ -51,7 +51,7 @@ function asHoles(reading: string): string[] {
     if (!(error instanceof InputError)) throw error;
     // A fraction that is too small for a hole is still what was typed.
     if (!reading.includes('-')) return [reading];
-    return [reading.replace('-', ' '), reading.replace('-', ' @ ')];
+    return [`Ø${reading}`, reading.replace('-', ' @ ')];
   }
 }
 

@@ -29,7 +29,7 @@ const metricBolt = /^m ?(\d[\d.,]*)(?: ?mm)?(?![\d.,])(.*)$/;
 /** `3/4" A325`, `3/4 x 2-1/4`, `1-1/8 dia`: the diameter, and what stands behind it. */
 const inchBolt = /^((?:\d+[ -])?\d+\/\d+|[\d.,]+)( ?(?:mm|cm|inches|inch|in\.?|"))?(?![\d.,/])(.*)$/;
 /** The length of a bolt or the pitch of its thread. */
-const boltLength = /^ ?x ?(?:\d+[ -])?\d[\d.,]*(?:\/\d+)?(?: ?(?:mm|in|"))?(?: ?x ?\d+)?(?![\d.,/])/;
+const boltLength = /^ ?x ?(?!0)(?:\d+[ -])?\d[\d.,]*(?:\/\d+)?(?: ?(?:mm|in|"))?(?: ?x ?\d+)?(?![\d.,/])/;
 /** Threads to the inch. */
 const threads = /^ ?- ?\d{1,2} ?(?:unc|unf|un)\b/;
 
@@ -74,7 +74,8 @@ const standardNumber = /^(?:din|iso|en)\d{3,5}(?:-\d)?$/;
  */
 export function readBolt(value: CellValue, argument: string, unit: LengthUnit): BoltSize {
   if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', examples[unit]);
-  if (typeof value !== 'string') return boltSize(readLength(value, argument, unit, 'bolt'), unit);
+  if (typeof value !== 'string')
+    return boltSize(readLength(value, argument, unit, 'bolt'), unit, { argument, value });
   const notABolt = () => refuse(argument, value, `${quoted(value)} is not a bolt size.`, examples[unit]);
   if (value.length > longestText) return notABolt();
   return remembered(`${unit}|${argument}|${value}`, () => {
@@ -83,12 +84,12 @@ export function readBolt(value: CellValue, argument: string, unit: LengthUnit): 
     const metric = metricBolt.exec(text);
     if (metric) {
       if (!isMarks(metric[2] ?? '')) return notABolt();
-      return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm');
+      return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm', { argument, value });
     }
     const [, size = '', mark = '', behind = ''] = inchBolt.exec(text) ?? [];
     if (size === '' || !isMarks(behind)) return notABolt();
     const system = /mm|cm/.test(mark) ? 'mm' : mark !== '' || size.includes('/') ? 'in' : unit;
-    return boltSize(readLength(size + mark, argument, system, 'bolt'), system);
+    return boltSize(readLength(size + mark, argument, system, 'bolt'), system, { argument, value });
   });
 }
 
@@ -113,7 +114,34 @@ function isMarks(behind: string): boolean {
   return marks.every((mark) => knownMarks.has(mark) || standardNumber.test(mark));
 }
 
-function boltSize(diameterMm: number, system: LengthUnit): BoltSize {
+/** Sizes of ISO 261 that bolts are made in. */
+const metricSizes = [
+  ...[
+    3, 4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 42, 45, 48, 52, 56, 60, 64, 68, 72,
+  ],
+  ...[76, 80, 85, 90, 95, 100],
+];
+const inchParts = 16;
+
+/** Refuses a diameter no bolt has: a digit or a mark was lost. Inch bolts come in 16ths, from 1 in in 8ths. */
+function requireSize(diameterMm: number, system: LengthUnit, argument: string, value: CellValue): void {
+  const own = diameterMm / mmPer[system];
+  const parts = own * inchParts;
+  const isSize =
+    system === 'mm'
+      ? metricSizes.some((each) => Math.abs(each - own) < sameSizeMm)
+      : Math.abs(parts - Math.round(parts)) < 0.01 && (own < 1 || Math.round(parts) % 2 === 0);
+  if (isSize) return;
+  const problem = `${system === 'in' ? `${formatLength(diameterMm, 'in')} in` : `M${formatLength(diameterMm, 'mm')}`} is no size of a bolt.`;
+  refuse(argument, String(value), problem, examples[system]);
+}
+
+function boltSize(
+  diameterMm: number,
+  system: LengthUnit,
+  { argument, value }: { argument: string; value: CellValue },
+): BoltSize {
+  requireSize(diameterMm, system, argument, value);
   const size = formatLength(diameterMm, system);
   return { diameterMm, system, name: system === 'in' ? `${size} in` : `M${size}` };
 }

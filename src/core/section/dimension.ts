@@ -127,12 +127,16 @@ function inMm(written: WrittenLength, unit: LengthUnit): number {
   return written.bare === undefined ? written.mm : written.bare * mmPer[unit];
 }
 
+/** Shorter pieces are no length behind a section, but a size of it that slipped. */
+const leastTrailingMm = mmPerInch / 2;
+
 /** A length behind a section, held to what a bar can be. */
 export function trailingLength(mm: number, source: SectionSource): number {
-  const { leastMm, greatestMm } = lengthKinds.length;
+  const { greatestMm } = lengthKinds.length;
+  const leastMm = leastTrailingMm;
   if (mm >= leastMm && mm <= greatestMm) return mm;
   const problem = `the length of ${quoted(source.text)} is out of range.`;
-  return refuse(source.argument, source.text, problem, allowedRange(lengthKinds.length, source.unit));
+  return refuse(source.argument, source.text, problem, allowedRange({ leastMm, greatestMm }, source.unit));
 }
 
 /** A trailing length read by itself, in its own unit or the shop's. */

@@ -65,7 +65,7 @@ const weightWords = Object.keys(weights)
   .join('|');
 const sizePattern = '(\\d{1,2}(?:[ -]\\d/\\d)?|\\d/\\d)(?: ?(?:"|in\\.?))?';
 const wall = `(${weightWords}|sch(?:edule|ed)?\\.? ?\\d{1,3}s?)`;
-const wordFirst = new RegExp(`^pipe ?-? ?${sizePattern}(?: ?x(?= ))? ?(?:dia\\.? ?)?${wall}(?: ?x ?(.+))?$`);
+const wordFirst = new RegExp(`^pipe ?-? ?${sizePattern} ?(?:dia\\.? ?)?${wall}(?: ?x ?(.+))?$`);
 const wordLast = new RegExp(`^${sizePattern} ?(?:dia\\.? ?)?${wall}\\.? ?pipe(?: ?x ?(.+))?$`);
 const noWall = /^(?:pipe[\d/ -]+|[\d/ -]+pipe)$/;
 

@@ -41,7 +41,6 @@ const shapesBehind = longestFirst(Object.keys(shapeWords).filter((word) => word 
 const shapeBehind = new RegExp(`^([\\d.,].*?) ?(?<![${letters}])(${shapesBehind})\\.?$`);
 const fillerBefore = new RegExp(`^(?:${filler})(?![${letters}])[.:]? ?`);
 const fillerBehind = new RegExp(`[ ,]*(?<![${letters}])(?:\\((?:${filler})\\.?\\)|(?:${filler})\\.?)$`);
-const pluralBehind = new RegExp(`(?:${longestFirst(plurals)})\\.?$`);
 
 const countForms: readonly RegExp[] = [
   /^\((?<count>\d{1,3}) ?x?\)(?<rest>.+)$/,
@@ -62,23 +61,20 @@ const saysCountAtEnd = new Set(countWords);
 export interface CountedHole {
   count?: number;
   rest: string;
-  /** The text speaks of several holes. */
-  plural: boolean;
 }
 
 /** Takes the count and the words that say nothing from a hole text in the one spelling of the trade. */
 export function countedHole(text: string): CountedHole {
-  const plural = pluralBehind.test(text);
   for (const form of countForms) {
     const { count, word, rest = '' } = form.exec(text)?.groups ?? {};
     if (count === undefined || (word !== undefined && !saysCount.has(word))) continue;
-    return { count: Number(count), rest: withoutFillers(rest.replace(leadingMarks, '')), plural };
+    return { count: Number(count), rest: withoutFillers(rest.replace(leadingMarks, '')) };
   }
   const end = countAtEnd.exec(text);
   const { count, word = '' } = end?.groups ?? {};
   if (end && count !== undefined && saysCountAtEnd.has(word))
-    return { count: Number(count), rest: withoutFillers(text.slice(0, end.index)), plural };
-  return { rest: withoutFillers(text), plural };
+    return { count: Number(count), rest: withoutFillers(text.slice(0, end.index)) };
+  return { rest: withoutFillers(text) };
 }
 
 function withoutFillers(text: string): string {

@@ -24,6 +24,8 @@ const sizeExamples: Record<LengthUnit, string> = {
   mm: 'Write the size alone, such as 22 or 13/16 in; a slot or rectangle has its length under Length.',
 };
 const longestText = 60;
+/** `slot1 3/16`, `(4)1 3/16`: a space that slipped in front of the digit it was behind. */
+const gluedMixed = /(?:[a-ce-z)]|[a-z]d)\d+ \d+\//;
 const greatestCount = 999;
 
 /**
@@ -62,9 +64,10 @@ function parseHole(value: string, argument: string, unit: LengthUnit): HoleText 
   const source = { argument, value, unit, allowed: holeExamples[unit] };
   if (value.length > longestText) notAHole(source);
   const text = tradeText(value);
-  const { count, rest, plural } = roundTimes(text, source) ?? countedHole(text);
+  if (gluedMixed.test(text)) notAHole(source);
+  const { count, rest } = roundTimes(text, source) ?? countedHole(text);
   if (count === undefined) {
-    refuseTwoReadings(rest, plural, source);
+    refuseTwoReadings(rest, source);
     return { hole: parseShape(rest, source) };
   }
   if (count < 1 || count > greatestCount) notAHole(source);
@@ -77,7 +80,7 @@ function roundTimes(text: string, source: HoleSource): CountedHole | undefined {
   if (size === undefined || times === undefined) return undefined;
   const hole = parseShape(size, source);
   const count = Number(times);
-  if (count * mmPer[source.unit] < leastDimensionMm(hole)) return { count, rest: size, plural: false };
+  if (count * mmPer[source.unit] < leastDimensionMm(hole)) return { count, rest: size };
   return refuse(
     source.argument,
     source.value,
@@ -86,11 +89,9 @@ function roundTimes(text: string, source: HoleSource): CountedHole | undefined {
   );
 }
 
-/** `2-1/4` and `4-13/16ø`: a mixed number or a count; so is `2 13/16 holes`. */
-function refuseTwoReadings(text: string, plural: boolean, { argument, value }: HoleSource): void {
-  const dash = (plural ? /^(\d{1,3}) ?[- ] ?(\d+(?:[/.]\d+)?)/ : /^(\d{1,3}) ?- ?(\d+(?:[/.]\d+)?)/).exec(
-    text,
-  );
+/** `2-1/4`, `2 1/4` and `4-13/16ø`: a mixed number or a count. */
+function refuseTwoReadings(text: string, { argument, value }: HoleSource): void {
+  const dash = /^(\d{1,3}) ?[- ] ?(\d+(?:[/.]\d+)?)/.exec(text);
   if (!dash || Number(dash[1]) < 2) return;
   const [, whole = '', part = ''] = dash;
   const mixed = part.includes('/') ? decimal(whole, part) : undefined;
@@ -98,7 +99,7 @@ function refuseTwoReadings(text: string, plural: boolean, { argument, value }: H
     argument,
     value,
     `${quoted(value)} may be ${mixed ? `one hole of ${mixed}` : 'a size cut short'} or ${whole} holes of ${part}.`,
-    `Write ${mixed ? `${mixed} for one hole, or ` : ''}${whole} @ ${part} for ${whole} holes.`,
+    `Write ${mixed ? `Ø${whole}-${part} for one hole, or ` : ''}${whole} @ ${part} for ${whole} holes.`,
   );
 }
 
@@ -127,7 +128,7 @@ function holeOfSize(size: string, named: Hole['shape'] | undefined, source: Hole
   const sides = size.split('x').map((side) => side.trim());
   const [first = '', second] = sides;
   const shape = named ?? (second === undefined ? 'round' : 'slot');
-  if (sides.length > 2 || !sides.every(startsWithDigits)) return notAHole(source);
+  if (sides.length > 2 || !sides.every(isSize)) return notAHole(source);
   const read = (side: string) => readLength(side, argument, unit, 'hole');
   if (second === undefined) {
     if (shape === 'round') return { shape, diameterMm: read(first) };
@@ -143,10 +144,21 @@ function holeOfSize(size: string, named: Hole['shape'] | undefined, source: Hole
   if (shape === 'slot' && widthMm === lengthMm) {
     return refuse(argument, value, `${quoted(value)} is a slot as long as it is wide.`, allowed);
   }
+  if (lengthMm > greatestSlotRatio * widthMm) {
+    return refuse(
+      argument,
+      value,
+      `${quoted(value)} is more than ${greatestSlotRatio} times as long as wide.`,
+      allowed,
+    );
+  }
   return { shape, widthMm, lengthMm };
 }
 
-const startsWithDigits = (side: string) => /^[\d.,]/.test(side);
+/** Holes are no feet wide. */
+const isSize = (side: string) => /^[\d.]/.test(side) && !/['f]/.test(side);
+/** A slot so much longer than wide is a digit that slipped. */
+const greatestSlotRatio = 25;
 
 /** `10x40 mm`, `1"x2`: a unit behind one dimension holds for both. */
 function withUnitOf(marked: string, bare: string): string {
@@ -156,12 +168,26 @@ function withUnitOf(marked: string, bare: string): string {
 
 function refuseCountOrSlot(first: string, second: string, a: number, b: number, source: HoleSource): void {
   const { argument, value } = source;
+  refuseTimes(first, second, a, b, source);
   if (!/^\d{1,3}$/.test(first) || !mayBeCount({ first: Number(first), widthMm: a, lengthMm: b })) return;
   refuse(
     argument,
     value,
     `${quoted(value)} may be ${first} holes of ${second} or a slot.`,
     `Write ${first} @ ${second} for ${first} holes, or slot ${first}x${second} for one slot.`,
+  );
+}
+
+/** `13/16x4` in inches: four holes, or a slot 4 in long. */
+function refuseTimes(first: string, second: string, a: number, b: number, source: HoleSource): void {
+  const { argument, value, unit } = source;
+  const isInch = unit === 'in' || /[/"]|in$/.test(first);
+  if (!isInch || !/^(?:[2-9]|\d\d)$/.test(second) || a >= b) return;
+  refuse(
+    argument,
+    value,
+    `${quoted(value)} may be ${second} holes of ${first} or a slot ${second} long.`,
+    `Write ${second} @ ${first} for ${second} holes, or slot ${first}x${second} for one slot.`,
   );
 }
 

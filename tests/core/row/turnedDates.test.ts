@@ -33,7 +33,7 @@ describe('turnedDatesOfRow', () => {
 
   it('takes a mixed number under Hole that may be a count for both, and for one elsewhere', () => {
     // 1 February 2004: 2-1/4. 1 January 2016: 1-1/16, which no press takes for a count.
-    expect(dates({ Hole: 38_018 })[0]?.readings).toEqual(['2 1/4', '2 @ 1/4']);
+    expect(dates({ Hole: 38_018 })[0]?.readings).toEqual(['Ø2-1/4', '2 @ 1/4']);
     expect(dates({ Edge: 38_018 })[0]?.readings).toEqual(['2-1/4']);
     expect(dates({ Hole: 42_370 })[0]?.readings).toEqual(['1-1/16']);
     // 1 January 2032.

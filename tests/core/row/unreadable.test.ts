@@ -41,12 +41,12 @@ describe('a row with several cells that cannot be read', () => {
   });
 
   it('tells an unreadable hole, a bolt of no table and both distances at once, each in a sentence', () => {
-    const bad = checked({ ...good, Hole: 'abc', Bolt: '17/32', Edge: -1, End: 'x' });
+    const bad = checked({ ...good, Hole: 'abc', Bolt: '9/16', Edge: -1, End: 'x' });
     expect(bad.verdict).toBe('Check input');
     expect(bad.governs).toBe('Hole');
     const sentences = [
       "Hole: 'abc' is not a hole. Write 13/16, 13/16x1-7/8 (slot), sq 3/4, rect 1x2, hex 7/8 or 4 @ 13/16 (four holes).",
-      'Bolt: 17/32 in is not a size of AISC 360-22 Table J3.3 (from memory).',
+      'Bolt: 9/16 in is not a size of AISC 360-22 Table J3.3 (from memory).',
       'Allowed: 1/2, 5/8, 3/4, 7/8, 1, 1-1/8 and above (in).',
       'Edge: -1 is not above zero. Allowed: 1/64 to 800 in.',
       "End: 'x' is not a length. Write 3/8, 9.5 mm or 0.375.",
@@ -55,7 +55,7 @@ describe('a row with several cells that cannot be read', () => {
   });
 
   it('tells them in the order of the columns, whatever that is', () => {
-    const row = { End: 'x', Bolt: '17/32', Edge: -1, Section: 'FB 3/8x4', Grade: 'A36', Hole: 'abc' };
+    const row = { End: 'x', Bolt: '9/16', Edge: -1, Section: 'FB 3/8x4', Grade: 'A36', Hole: 'abc' };
     expect(unreadable(row)).toEqual(['End', 'Bolt', 'Edge', 'Hole']);
     expect(unreadable({ ...row, Hole: '13/16' })).toEqual(['End', 'Bolt', 'Edge']);
   });
@@ -92,7 +92,7 @@ describe('a row with several cells that cannot be read', () => {
   });
 
   it('leaves the bolt of a hole in a solid bar alone: no press punches it', () => {
-    const bar = { Section: 'RB 2', Grade: 'A36', Length: 12, Hole: '13/16', Bolt: '17/32' };
+    const bar = { Section: 'RB 2', Grade: 'A36', Length: 12, Hole: '13/16', Bolt: '9/16' };
     expect(checked(bar).verdict).toBe('No station');
   });
 });

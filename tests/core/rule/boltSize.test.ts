@@ -13,6 +13,11 @@ describe('readBolt: arguments', () => {
     Number.NaN,
     'M',
     'M20-88',
+    'M34',
+    '0.7',
+    '17/32',
+    '1-1/16',
+    '20x0 mm',
     '3/4-8',
     '3/4 FOO',
     'M20 5',
@@ -117,7 +122,7 @@ describe('boltRow', () => {
 
   it('finds a size that differs by less than 0.02 mm and no other', () => {
     expect(boltRow(readBolt(0.7505, 'Bolt', 'in'), rows, 'Table').diameter).toBe(0.75);
-    expect(isSize(readBolt(0.752, 'Bolt', 'in'), 0.75)).toBe(false);
+    expect(isSize({ diameterMm: 0.752 * 25.4, system: 'in', name: '' }, 0.75)).toBe(false);
   });
 
   it('refuses a size between the rows with the sizes there are', () => {

@@ -33,7 +33,7 @@ describe('leastEdgeDistanceMm: arguments', () => {
   it.each([
     ['3/4', 'EN'],
     ['3/4', 'CSA'],
-    ['M25', 'CSA'],
+    ['M18', 'CSA'],
     ['M18', 'AISC'],
     ['13/16', 'AISC'],
     ['3/8', 'AISC 360-22'],

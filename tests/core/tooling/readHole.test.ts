@@ -50,6 +50,7 @@ describe('readHole: arguments', () => {
 describe('readHole: two readings', () => {
   it.each([
     ['2-1/4', '2.25', '2 holes of 1/4', '2 @ 1/4'],
+    ['2 1/4', '2.25', '2 holes of 1/4', 'Ø2-1/4'],
     ['4-13/16Ø', '4.8125', '4 holes of 13/16', '4 @ 13/16'],
   ])('refuses %s with both', (text, one, several, fix) => {
     const said = refusalText(() => inches(text));
@@ -85,6 +86,17 @@ describe('readHole: two readings', () => {
 
   it('refuses a slot as long as it is wide', () => {
     expect(refusalText(() => inches('slot 1x1'))).toContain('as long as it is wide');
+  });
+});
+
+describe('readHole: a slip of the keyboard', () => {
+  it.each(['13/16x4', '13/16 x 12'])('refuses %s: so many holes, or a slot so long', (text) => {
+    expect(refusal(() => inches(text)).problem).toMatch(/ may be \d+ holes of 13\/16 or a slot \d+ long\.$/);
+    expect(inches(`slot ${text}`).hole.shape).toBe('slot');
+  });
+
+  it.each(['rect 1\'x2"', "13/16'x1", '010', 'slot 2x250 mm', '4 @ 03/8'])('refuses %s', (text) => {
+    expect(refusal(() => inches(text)).code).toBe('invalid');
   });
 });
 
@@ -171,7 +183,7 @@ describe('readHole: a count or a slot in mm', () => {
   });
 
   it('takes the unit behind one side for both', () => {
-    expect(metric('1"x2').hole).toEqual({ shape: 'slot', widthMm: 25.4, lengthMm: 50.8 });
+    expect(metric('slot 1"x2').hole).toEqual({ shape: 'slot', widthMm: 25.4, lengthMm: 50.8 });
   });
 });
 

@@ -215,7 +215,7 @@ describe('sizes that became dates', () => {
     await pane.click(/A size turned into a date/);
     await pane.says('2 more dates may be one of several sizes, or none: type them again as text.');
     await pane.says('E2, 3 January 2016: 1-3/16 or 3-1/16');
-    await pane.says('D3, 1 February 2004: 2 1/4 or 2 @ 1/4');
+    await pane.says('D3, 1 February 2004: Ø2-1/4 or 2 @ 1/4');
     await pane.click('E2');
     expect(workbook.visited.at(-1)).toMatchObject({ row: 1, column: 4, rows: 1, columns: 1 });
     await pane.click('Fix 1 date');
