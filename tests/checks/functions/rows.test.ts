@@ -234,7 +234,8 @@ describe('ROWCHECK', () => {
 
   describe('a blank limit', () => {
     const angle: Part = { ...clip, Section: 'L3X3X1/4', Edge: null, Gage: '1-3/4' };
-    const mitred: Part = { ...angle, Grade: 'Mild', 'Miter left': 45 };
+    // Far enough from the miter, whichever leg and side it is in.
+    const mitred: Part = { ...angle, Grade: 'Mild', 'Miter left': 45, End: 6 };
     const round: Part = { ...clip, Section: 'RB 1', Hole: null, Holes: null, Edge: null, End: null };
     const punch = ['Punch', 'Punch force', 'Punch throat', 'Punch largest hole', 'Punch stroke'];
     const support = ['Longest bar', 'Heaviest bar'];

@@ -30,13 +30,16 @@ const caution = (row: Row) =>
   /Caution: (\d holes? may run over the cut: [^.]*)\./.exec(checked(row).note)?.[1];
 
 describe('a hole at a miter', () => {
-  it('that lies on the cut is told, its verdict as without the miter', () => {
+  it('that lies on the cut is told, and not checked until the row says which side is long', () => {
     expect(caution(angle)).toBe(
       '1 hole may run over the cut: it does if the heel is the long side and End is taken from the left end',
     );
-    const { verdict } = checked(angle);
-    expect(verdict).toBe('OK');
-    expect(verdict).toBe(checked({ ...angle, 'Miter left': null }).verdict);
+    expect(checked(angle).verdict).toBe('Not checked');
+    expect(checked(angle).note).toContain('depending on Leg and Long side and Miter leg: fill them in.');
+    const heelLong = { ...angle, Leg: 'long', 'Miter leg': 'long', 'Long side': 'heel' };
+    expect(checked(heelLong).verdict).toBe('Edge short');
+    expect(checked({ ...heelLong, 'Miter leg': 'short' }).verdict).toBe('OK');
+    expect(checked({ ...angle, 'Miter left': null }).verdict).toBe('OK');
   });
 
   it('that touches the cut is not told, one nearer is', () => {

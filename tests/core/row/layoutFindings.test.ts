@@ -116,9 +116,24 @@ describe('a part that is laid out as a whole', () => {
     expect(note).toContain('Hole 2 lies on Hole where both ends are taken from the left end');
   });
 
-  it('is silent of what only one of several choices rules out', () => {
-    const row = { ...clipped, 'Corner clip': 2, Corners: 1, Holes: 1 };
-    expect(checked(row).verdict).toBe('OK');
+  it('does not check what only one of several choices rules out, and says which cell would settle it', () => {
+    const corner = { ...clipped, 'Corner clip': 2, Corners: 1, Holes: 1 };
+    expect(checked(corner)).toMatchObject({ verdict: 'Not checked' });
+    expect(checked(corner).note).toContain('depending on Clip at: fill it in.');
+    expect(checked({ ...corner, 'Clip at': 'top right' }).verdict).toBe('OK');
+    expect(checked({ ...corner, 'Clip at': 'bottom left' }).verdict).toBe('Edge short');
+    const legs = {
+      Section: 'L5X3X1/4',
+      Length: 12,
+      Hole: '13/16',
+      End: 2,
+      Gage: 2,
+      'Hole 2': '13/16',
+      'End 2': 2.5,
+      'Gage 2': 2,
+    };
+    expect(checked(legs).note).toContain('depending on Leg and Leg 2: fill them in.');
+    expect(checked({ ...legs, Leg: 'long', 'Leg 2': 'short' }).note).not.toContain('depending');
   });
 
   it('gives the mirror image of a plate the same word', () => {

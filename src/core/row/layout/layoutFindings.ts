@@ -11,7 +11,7 @@ import { leastDimensionMm } from '../../tooling/hole.js';
 import type { ReadyRow } from '../checkOnPress.js';
 import { edgeNeeds, heldGroup, type HeldGroup, type Need, practice, spacingNeeds } from './holeNeeds.js';
 import type { LaidGroup } from './layGroup.js';
-import { type Layout, layoutsOf } from './layoutOf.js';
+import { type Layout, type Layouts, layoutsOf } from './layoutOf.js';
 import { causeWords, needWords, problemWords, sizeWords } from './layoutWords.js';
 
 const toleranceMm = 1e-6;
@@ -45,15 +45,19 @@ export function layoutFindings(row: ReadyRow, shop: Shop): Finding[] {
   return failingInAll(layouts, { groups, code, shop });
 }
 
-/** The findings of the first layout, where every layout has some. */
-function failingInAll(layouts: readonly Layout[], held: Held): Finding[] {
-  let first: Finding[] | undefined;
-  for (const layout of layouts) {
-    const findings = findingsOf(layout, held);
-    if (findings.length === 0) return [];
-    first ??= findings;
-  }
-  return first ?? [];
+/**
+ * The findings of the first layout, where every layout has some. Where only some have, it is not known whether the part
+ * can be made as it is meant: the row must say which.
+ */
+function failingInAll({ layouts, cells }: Layouts, held: Held): Finding[] {
+  const failing = layouts.map((layout) => findingsOf(layout, held)).filter((found) => found.length > 0);
+  const [first = []] = failing;
+  if (failing.length === layouts.length) return first;
+  return first.map((finding) => ({
+    ...finding,
+    verdict: 'Not checked',
+    note: `${finding.note.replace(/\.$/, '')}, depending on ${cells.join(' and ')}: fill ${cells.length === 1 ? 'it' : 'them'} in.`,
+  }));
 }
 
 function findingsOf(layout: Layout, held: Held): Finding[] {

@@ -3,7 +3,7 @@ import { outlineOf } from '../../part/outlineOf.js';
 import type { Face } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { ReadRow } from '../prepareRow.js';
-import { alternativesOf, type Picked } from './alternatives.js';
+import { alternativesOf, type Choice, type Picked } from './alternatives.js';
 import { faceOutline, shortened } from './faceOutline.js';
 import { facesOf } from './faces.js';
 import { type LaidGroup, layGroup } from './layGroup.js';
@@ -16,6 +16,12 @@ export interface Layout {
   problem?: OutlineProblem;
 }
 
+/** The layouts of a row, and the cells that would say which of them is meant. */
+export interface Layouts {
+  layouts: readonly Layout[];
+  cells: readonly string[];
+}
+
 /** More combinations of choices than these are not tried. */
 const mostLayouts = 64;
 
@@ -24,13 +30,13 @@ const mostLayouts = 64;
  * a slot, the corners that are clipped, the long side of a miter. Undefined where there are too many combinations, or the
  * length is not known.
  */
-export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layout[] | undefined {
+export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layouts | undefined {
   const { lengthMm } = row;
   if (lengthMm === undefined) return undefined;
   const { choices, pick } = alternativesOf(row, unit);
   const total = choices.reduce((product, { options }) => product * options, 1);
   if (total > mostLayouts) return undefined;
-  return Array.from({ length: total }, (_, number) =>
+  const layouts = Array.from({ length: total }, (_, number) =>
     layoutFor(
       row,
       pick(
@@ -43,6 +49,11 @@ export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layout
       unit,
     ),
   );
+  return { layouts, cells: [...new Set(choices.map(cellName))] };
+}
+
+function cellName({ cell, group = 0 }: Choice): string {
+  return group === 0 ? cell : `${cell} ${group + 1}`;
 }
 
 /** The options of one combination: its number in mixed radix. */
