@@ -46,6 +46,7 @@ const countForms: readonly RegExp[] = [
   /^\((?<count>\d{1,3}) ?x?\)(?<rest>.+)$/,
   /^(?<count>\d{1,3}) ?@(?<rest>.+)$/,
   /^(?<count>\d{1,3}) ?[x-]? ?(?<rest>(?:ø|diam?\.?|d) ?[\d.].*)$/,
+  /^(?<count>\d{1,3}) ?x ?(?<rest>(?:slot|sq|square|rect|rectangle|hex|hexagon|ll)\.? ?[\d.].*)$/,
   new RegExp(`^(?<count>\\d{1,3}) ?(?<word>[${letters}']+)(?<rest>[^${letters}'].*)$`),
   /^(?<rest>[^()]+)\((?<count>\d{1,3}) ?x?\)$/,
 ];

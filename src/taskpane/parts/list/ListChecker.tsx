@@ -15,6 +15,7 @@ import { asItStands, type ColumnMatch, headingsOf, matchColumns, matchedTo } fro
 import { headingsProblem } from './headingsProblem.js';
 import { checkColumns, type ListRead } from './listRead.js';
 import { ListResults } from './ListResults.js';
+import { unreadSizes, unreadSizesSentence } from './unreadSizes.js';
 import { type ListCheck, useListCheck } from './useListCheck.js';
 import { stack } from '../../shared/stack.js';
 
@@ -33,6 +34,7 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
   // A checked list is shown as its formulas read it: they guess no heading.
   const read = useMemo(() => (hasChecks ? matches.map(asItStands) : matches), [hasChecks, matches]);
   const problem = headingsProblem(read, list.area.column);
+  const unread = unreadSizesSentence(unreadSizes(read, list.rows, shop.unit), list.area.column);
   const headings = problem === undefined ? headingsOf(read) : undefined;
   const { check, start, stop } = useListCheck(list, headings, shop, hasChecks);
   return (
@@ -46,6 +48,11 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
       {problem !== undefined && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>{shortText(problem, 400)}</MessageBarBody>
+        </MessageBar>
+      )}
+      {unread !== undefined && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{shortText(unread, 400)}</MessageBarBody>
         </MessageBar>
       )}
       {hasChecks && <ChecksOnSheet {...{ list, matches }} onSheet={read} readable={problem === undefined} />}
@@ -66,7 +73,7 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
 }
 
 function matchesOf(list: ListRead, chosen: Readonly<Record<number, string>>, shop: Shop): ColumnMatch[] {
-  return matchColumns(list.headings, list.rows, shop).map((match) => {
+  return matchColumns(list.headings, list.rows, shop, list.written).map((match) => {
     const field = chosen[match.at];
     return field === undefined ? match : matchedTo(match, field === '' ? undefined : field);
   });

@@ -1,7 +1,7 @@
 import { isBlank, type CellValue } from '../../../core/quantity/cellValue.js';
 import { InputError } from '../../../core/inputError.js';
 import { groupFields, rowFields } from '../../../core/row/heading.js';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { headingNames } from '../../../core/row/readHeadings.js';
 import { readSection } from '../../../core/section/readSection.js';
 import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
 import type { Shop } from '../../../core/shop/readShop.js';
@@ -29,6 +29,8 @@ export const fieldNames: readonly string[] = [
 ];
 const notRead = ' (not read)';
 const unitAtEnd = /[([,] ?(?:mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/i;
+/** Headings that may be two things, which their cells tell: a miter or a material. */
+const doubtful = new Set(['mtr', 'mtr.', 'mat', 'mat.']);
 const sampleSize = 40;
 const mostOf = 0.8;
 
@@ -37,23 +39,27 @@ export function matchColumns(
   headings: readonly CellValue[],
   rows: readonly CellValue[][],
   shop: Shop,
+  written: readonly CellValue[] = headings,
 ): ColumnMatch[] {
+  const names = headingNames(headings);
   const known = headings.map((cell, at): ColumnMatch => {
     const heading = String(cell ?? '');
-    return { at, heading, field: fieldOf(heading), rename: undefined, guessed: false };
+    const field = names[at];
+    // Formulas read one row of headings: what two rows say together is written into it.
+    const isWritten = field === undefined || String(written[at] ?? '') === heading;
+    return { at, heading, field, rename: isWritten ? undefined : heading, guessed: false };
   });
   return known.reduce<ColumnMatch[]>((matches, match) => {
     if (match.field !== undefined || match.heading.trim() === '' || saysNotRead(match.heading))
       return matches;
     const taken = new Set(matches.flatMap(({ field }) => field ?? []));
+    const cells = rows.map((row) => row[match.at] ?? null);
+    const byUse = guessByUse(match.heading, taken);
     const field =
-      guessByUse(match.heading, taken) ??
+      (doubtful.has(nameKey(match.heading)) ? guessByCells(cells, shop, taken) : undefined) ??
+      byUse ??
       guessByStart(match.heading, taken) ??
-      guessByCells(
-        rows.map((row) => row[match.at] ?? null),
-        shop,
-        taken,
-      );
+      guessByCells(cells, shop, taken);
     return field === undefined
       ? matches
       : matches.map((each) => (each.at === match.at ? matchedTo(each, field, true) : each));
@@ -89,30 +95,17 @@ export function headingsOf(matches: readonly ColumnMatch[]): string[] {
 
 /** The input that a heading names by itself. */
 export function fieldOf(heading: string): string | undefined {
-  if (heading.trim() === '') return undefined;
-  const alone = tryHeadings([heading]);
-  if (alone?.fields.section) return 'Section';
-  const beside = tryHeadings(['Section', heading]);
-  const row = rowFields.find(({ key }) => beside?.fields[key]?.at === 1);
-  if (row) return row.name;
-  const group =
-    beside?.groups.findIndex((columns) => Object.values(columns).some(({ at }) => at === 1)) ?? -1;
-  const key = groupFields.find((each) => beside?.groups[group]?.[each.key] !== undefined);
-  return key && (group === 0 ? key.name : `${key.name} ${group + 1}`);
-}
-
-function tryHeadings(headings: string[]) {
-  try {
-    return readHeadings(headings);
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
+  return headingNames([heading])[0];
 }
 
 function guessByUse(heading: string, taken: ReadonlySet<string>): string | undefined {
-  const field = usualHeading(heading.trim().replace(unitAtEnd, ''));
-  return field !== undefined && !taken.has(field) ? field : undefined;
+  const [, name = heading, number] =
+    /^(.*\D) ?([2-9])$/.exec(heading.trim().replace(unitAtEnd, '').trim()) ?? [];
+  const usual = usualHeading(name.trim().replace(unitAtEnd, ''));
+  const grouped = groupFields.some((each) => each.name === usual);
+  if (usual === undefined || (number !== undefined && !grouped)) return undefined;
+  const field = number === undefined ? usual : `${usual} ${number}`;
+  return taken.has(field) ? undefined : field;
 }
 
 const startNames = [...rowFields, ...groupFields].flatMap(({ name, synonyms }) =>

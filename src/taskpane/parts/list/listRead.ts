@@ -5,6 +5,7 @@ import type { ColumnMatch } from './columnMatch.js';
 import type { ListSource } from './listSource.js';
 import { headingSpan } from './region.js';
 import type { SheetChecks } from './sheetChecks.js';
+import { twoHeadingRows } from './twoHeadingRows.js';
 
 /** A list as it was read: its headings, and the rows below. */
 export interface ListRead {
@@ -12,19 +13,19 @@ export interface ListRead {
   /** With the headings as its first row. */
   area: Area;
   headings: CellValue[];
+  /** What stands in the row of headings, where another row above it says the rest. */
+  written?: CellValue[];
   rows: CellValue[][];
   /** The checks that stand beside it on the sheet. */
   checks?: SheetChecks;
 }
 
 /** The list that begins with a heading row of what was read; in plain cells, as wide as its headings. */
-export function listFrom(
-  source: ListSource,
-  area: Area,
-  values: CellValue[][],
-  headingRow: number,
-): ListRead {
-  const headings = values[headingRow] ?? [];
+export function listFrom(source: ListSource, area: Area, values: CellValue[][], pickedRow: number): ListRead {
+  const two = source.table ? undefined : twoHeadingRows(values, pickedRow);
+  const headingRow = two?.lower ?? pickedRow;
+  const written = values[headingRow] ?? [];
+  const headings = two?.headings ?? written;
   const { from, to } = source.table ? { from: 0, to: area.columns } : headingSpan(headings);
   const wide = values.slice(headingRow).map((row) => row.slice(from, to));
   return {
@@ -36,7 +37,8 @@ export function listFrom(
       column: area.column + from,
       columns: to - from,
     },
-    headings: wide[0] ?? [],
+    headings: headings.slice(from, to),
+    ...(two ? { written: wide[0] ?? [] } : {}),
     rows: wide.slice(1),
   };
 }

@@ -1,0 +1,86 @@
+import { isBlank, plainText, type CellValue } from '../../../core/quantity/cellValue.js';
+import { readSection } from '../../../core/section/readSection.js';
+import { InputError } from '../../../core/inputError.js';
+import { fieldOf } from './columnMatch.js';
+import { usualHeading } from './usualHeadings.js';
+
+type Row = readonly CellValue[];
+
+/** Headings in two rows, `Hole` over `Dia`, `Qty`, `Edge`: the lower row, and what both say together. */
+export interface TwoHeadingRows {
+  /** The lower row, from 0. */
+  lower: number;
+  headings: string[];
+}
+
+/** Symbols of codes stand for themselves: `n`, `e1`. */
+const longestSymbol = 2;
+const isKnown = (text: string) => (fieldOf(text) ?? usualHeading(text)) !== undefined;
+const textOf = (cell: CellValue | undefined) => (isBlank(cell) ? '' : plainText(String(cell)));
+const knownOf = (texts: readonly string[]) => texts.filter(isKnown).length;
+
+/**
+ * The two rows of headings about a row that holds some; undefined where it stands alone. Two rows are taken for
+ * headings where together they say more than either.
+ */
+export function twoHeadingRows(rows: readonly Row[], row: number): TwoHeadingRows | undefined {
+  const pairs = [
+    [row, row + 1],
+    [row - 1, row],
+  ] as const;
+  for (const [upper, lower] of pairs) {
+    const [over, under] = [rows[upper], rows[lower]];
+    if (!over || !under || lower + 1 >= rows.length || !isHeadingRow(under) || !isHeadingRow(over)) continue;
+    const headings = combined(over, under);
+    const alone = Math.max(knownOf(over.map(textOf)), knownOf(under.map(textOf)));
+    if (knownOf(headings) > alone && repeats(under.map(textOf), headings)) return { lower, headings };
+  }
+  return undefined;
+}
+
+/** Headings are words: a row with a number or a section in it is one of parts. */
+function isHeadingRow(row: Row): boolean {
+  return row.every(
+    (cell) => isBlank(cell) || (typeof cell === 'string' && !/^\d/.test(cell) && !isSection(cell)),
+  );
+}
+
+/** True where a heading of the lower row needs what stands over it, or one stands in the upper row alone. */
+function repeats(under: readonly string[], headings: readonly string[]): boolean {
+  return headings.some((heading, at) => heading !== under[at] && isKnown(heading));
+}
+
+/** What stands over a column holds to the right, as merged cells do, while the lower row goes on. */
+function combined(over: Row, under: Row): string[] {
+  let group = '';
+  return under.map((cell, at) => {
+    const [own, above] = [textOf(cell), textOf(over[at])];
+    if (above !== '') group = above;
+    else if (own === '') group = '';
+    if (own === '') return above;
+    return group === '' ? own : together(group, own);
+  });
+}
+
+/** `Hole` and `Dia`; `Hole 2` and `Edge`: `Edge 2`. What the lower row says by itself is kept. */
+function together(group: string, own: string): string {
+  const [, name = group, number = ''] = /^(.+?) ?([1-9])$/.exec(group) ?? [];
+  const behind = number === '' ? '' : ` ${number}`;
+  const both = `${name} ${own}${behind}`;
+  if (isKnown(both)) return both;
+  return isKnown(`${own}${behind}`)
+    ? `${own}${behind}`
+    : isKnown(own) || own.length <= longestSymbol
+      ? own
+      : `${group} ${own}`;
+}
+
+function isSection(text: string): boolean {
+  try {
+    readSection(text, 'Section', 'in');
+    return true;
+  } catch (error) {
+    if (error instanceof InputError) return false;
+    throw error;
+  }
+}
