@@ -10,7 +10,7 @@ const tools = [
   ['any', 'punch', 'round', '9/16', 1],
   ['Bay A', 'punch', 'round', '13/16', 2],
   ['Bay B', 'punch', 'round', '7/8', 2],
-  ['any', 'punch', 'round', '15/16', 0],
+  ['any', 'punch', 'round', '15/16', 'none'],
   ['any', 'die', 'round', '27/32', 1],
 ];
 const shop = shopWith({}, { tools });
@@ -58,7 +58,7 @@ describe('the hole ladder', () => {
     expect(middle[1]).toBeCloseTo(textAt(drawing, '3/8').y - 4, 1);
   });
 
-  it('ticks the punches on hand for the press: its own and those of any, none that count 0, no dies', () => {
+  it('ticks the punches on hand for the press: its own and those of any, none of which there are none, no dies', () => {
     expect(punchesOnHandMm(press, shop).map((mm) => mm / inch)).toEqual([9 / 16, 13 / 16]);
   });
 
