@@ -252,7 +252,7 @@ export const badValues: Record<string, readonly BadValue[]> = {
     ...blanks,
     errorCell,
     unreadable('abc'),
-    unreadable('W8X31'),
+    unreadable('UB 203x133x25'),
     unreadable('HSS4X4'),
     notFound('C9X99'),
     unreadable(12, '12'),
