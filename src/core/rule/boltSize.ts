@@ -80,14 +80,17 @@ export function readBolt(value: CellValue, argument: string, unit: LengthUnit): 
   if (value.length > longestText) return notABolt();
   return remembered(`${unit}|${argument}|${value}`, () => {
     const text = tradeText(value).replace(/^(?:ø|dia\.?) ?/, '');
-    refuseCount(text, value, argument);
     const metric = metricBolt.exec(text);
     if (metric) {
       if (!isMarks(metric[2] ?? '')) return notABolt();
+
       return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm', { argument, value });
     }
     const [, size = '', mark = '', behind = ''] = inchBolt.exec(text) ?? [];
-    if (size === '' || !isMarks(behind)) return notABolt();
+    if (size === '' || !isMarks(behind)) {
+      refuseCount(text, value, argument);
+      return notABolt();
+    }
     const system = /mm|cm/.test(mark) ? 'mm' : mark !== '' || size.includes('/') ? 'in' : unit;
     return boltSize(readLength(size + mark, argument, system, 'bolt'), system, { argument, value });
   });
@@ -104,6 +107,7 @@ function refuseCount(text: string, value: string, argument: string): void {
 
 /** True where what stands behind the diameter says its length, threads, grade or kind. */
 function isMarks(behind: string): boolean {
+  if (behind === '') return true;
   const rest = behind.replace(threads, '').replace(boltLength, '');
   const marks = rest
     .replace(/\b(din|iso|en) (?=\d)/g, '$1')

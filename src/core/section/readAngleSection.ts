@@ -48,12 +48,15 @@ export function readAngleSection(given: string[], source: SectionSource): Sectio
   return lengthMm === undefined ? { section } : { section, lengthMm };
 }
 
+const loneFraction = /^\d+\/\d+"?$/;
 /** How much thinner than a leg a number must be to be a thickness beside it, and not the other leg. */
 const thicknessShare = 1 / 3;
 
 /** Two numbers, the second a thickness of the first; or three, the last of which can only be a length. */
 function hasEqualLegs(parts: readonly string[], source: SectionSource): boolean {
   if (parts.length !== 2 && parts.length !== 3) return false;
+  // Two legs alike, or a fraction behind them, are the usual angle: nothing else need be read.
+  if (parts[0] === parts[1] || (parts[2] !== undefined && loneFraction.test(parts[2]))) return false;
   const [leg = 0, second = 0, third] = readDimensions([...parts], parts.length, source).valuesMm;
   const isThickness = second <= leg * thicknessShare;
   return isThickness && (third === undefined || third >= leg);

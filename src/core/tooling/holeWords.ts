@@ -58,6 +58,9 @@ const leadingMarks = /^(?:\.(?!\d))?[ :@-]*/;
 const saysCount = new Set(countWords.filter((word) => word !== 'x'));
 const saysCountAtEnd = new Set(countWords);
 
+/** Most texts are sizes without a word. */
+const sizesAlone = /^\d[\dx/.," -]*[\d"]$/;
+
 /** A hole text taken apart: how many, and what is left to be read as one hole. */
 export interface CountedHole {
   count?: number;
@@ -66,6 +69,7 @@ export interface CountedHole {
 
 /** Takes the count and the words that say nothing from a hole text in the one spelling of the trade. */
 export function countedHole(text: string): CountedHole {
+  if (sizesAlone.test(text)) return { rest: text };
   for (const form of countForms) {
     const { count, word, rest = '' } = form.exec(text)?.groups ?? {};
     if (count === undefined || (word !== undefined && !saysCount.has(word))) continue;
@@ -84,6 +88,7 @@ function withoutFillers(text: string): string {
 
 /** The shape that a word before or behind the size names, and the size. */
 export function shapeAndSize(text: string): { shape?: Hole['shape']; size: string } {
+  if (sizesAlone.test(text)) return { size: text };
   const before = shapeBefore.exec(text);
   const behind = before ? null : shapeBehind.exec(text);
   const size = (before?.[2] ?? behind?.[1] ?? text).trim();
