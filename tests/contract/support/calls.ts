@@ -259,7 +259,7 @@ export const badValues: Record<string, readonly BadValue[]> = {
   ],
   bolt: [...blanks, errorCell, unreadable('M'), unreadable('abc'), unreadable(-1, '-1')],
   text: [...blanks, errorCell],
-  count: [errorCell, unreadable('two'), unreadable(0, '0'), unreadable(1.5, '1.5'), unreadable(100, '100')],
+  count: [errorCell, unreadable('two'), unreadable(1.5, '1.5'), unreadable(100, '100')],
   angle: [errorCell, unreadable('steep'), unreadable(-1, '-1'), unreadable(89, '89')],
   choice: [unreadable('purple')],
   items: [errorCell, unreadable('colour', `'colour'`), unreadable('verdict, colour', `'colour'`)],
