@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import ExcelJS from 'exceljs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { quoteWorkbook } from '../../examples/build/workbook.mjs';
 import { root } from '../../scripts/ensure.mjs';
 import { builtFunctions, recalculateWorkbook } from '../../src/headless';
 import { type CellValue, isCellError, readSheetValues } from '../../src/xlsx';
@@ -19,7 +19,8 @@ interface Compared {
   after: CellValue;
 }
 
-let example: Compared[];
+/** The example before anything calculated it. */
+let uncalculated: Compared[];
 let recalculated: Compared[];
 
 /** Every filled cell of a workbook, before and after another spreadsheet opened and saved it. */
@@ -43,8 +44,8 @@ async function compare(bytes: Uint8Array): Promise<Compared[]> {
 }
 
 beforeAll(async () => {
-  const bytes = new Uint8Array(readFileSync(path.join(root, 'examples/quote.xlsx')));
-  example = await compare(bytes);
+  const bytes: Uint8Array = quoteWorkbook(path.join(root, 'examples/quote'));
+  uncalculated = await compare(bytes);
   const functions = await builtFunctions(path.join(root, 'dist'));
   recalculated = await compare((await recalculateWorkbook(bytes, functions)).bytes);
 });
@@ -55,21 +56,23 @@ function same({ before, after }: Compared): boolean {
   return Math.abs(before - after) <= 1e-14 * Math.abs(before);
 }
 
-describe('the example, opened by a desktop spreadsheet that does not know our functions', () => {
+describe('the example without results, opened by a desktop spreadsheet that does not know our functions', () => {
   it('has every typed value intact', () => {
-    const typed = example.filter(({ hasFormula }) => !hasFormula);
+    const typed = uncalculated.filter(({ hasFormula }) => !hasFormula);
     expect(typed.length).toBeGreaterThan(900);
     expect(typed.filter((cell) => !same(cell))).toEqual([]);
   });
 
   it('has the formulas of the sheet’s own that hang on none of ours intact', () => {
-    const native = example.filter(({ ours, hasFormula, before }) => hasFormula && !ours && before !== null);
+    const native = uncalculated.filter(
+      ({ ours, hasFormula, before }) => hasFormula && !ours && before !== null,
+    );
     expect(native.length).toBeGreaterThan(50);
     expect(native.filter((cell) => !same(cell))).toEqual([]);
   });
 
   it('says #NAME? where our functions stand, never a number of its own', () => {
-    const own = example.filter(({ ours, hasFormula }) => ours && hasFormula);
+    const own = uncalculated.filter(({ ours, hasFormula }) => ours && hasFormula);
     expect(own.length).toBeGreaterThan(300);
     const shown = own.map(({ after }) => (isCellError(after) ? after.error : after));
     expect([...new Set(shown)]).toEqual(['#NAME?']);
