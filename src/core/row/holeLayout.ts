@@ -65,9 +65,10 @@ export function inTwoLines({ gageMm, count }: HoleGroup, { element }: HolePlace)
   return element === 'plate' && gageMm !== undefined && count > 1;
 }
 
-/** How many holes stand one after the other along the part. */
+/** How many holes stand one after the other along the part, of those at both ends at one of them. */
 export function columnsOf(group: HoleGroup, place: HolePlace): number {
-  return Math.ceil(group.count / (inTwoLines(group, place) ? 2 : 1));
+  const perEnd = group.eachEnd ? group.count / 2 : group.count;
+  return Math.ceil(perEnd / (inTwoLines(group, place) ? 2 : 1));
 }
 
 /** Distances of the hole lines from the edge at the throat: the far edge of a plate, the toe of a leg or flange. */

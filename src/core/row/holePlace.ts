@@ -1,10 +1,9 @@
 import { formatLength } from '../quantity/formatLength.js';
-import { readLength } from '../quantity/readLength.js';
-import { InputError } from '../inputError.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { angleGageMm } from '../rule/angleGage.js';
 import { flangeThicknessMm } from '../section/flangeThickness.js';
 import type { AngleSection, AnySection, ChannelSection } from '../section/section.js';
+import { usualGageMm } from './layout/across.js';
+import { facesOfLeg } from './layout/facesOfLeg.js';
 import type { HoleGroup } from './rowJob.js';
 
 /** The element of the section a hole group is in, and where across it the holes lie. */
@@ -70,17 +69,9 @@ function anglePlace(section: AngleSection, group: HoleGroup, unit: LengthUnit): 
   return place(legOf(section, group.leg, unit) ?? legAMm);
 }
 
-/** The leg that is meant by `long`, `short` or its size. */
-export function legOf({ legAMm, legBMm }: AngleSection, leg: string, unit: LengthUnit): number | undefined {
-  const word = leg.toLowerCase();
-  if (word === 'long' || word === 'short') return word === 'long' ? legAMm : legBMm;
-  try {
-    const legMm = readLength(leg, 'Leg', unit, 'leg');
-    return [legAMm, legBMm].find((each) => Math.abs(each - legMm) < 0.5);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return undefined;
-  }
+/** The width of the leg that is meant by `long`, `short` or its size. */
+export function legOf(section: AngleSection, leg: string, unit: LengthUnit): number | undefined {
+  return facesOfLeg(section, leg, unit)[0]?.widthMm;
 }
 
 /** What is wrong with the leg a row names: a sentence where the section has no such leg. */
@@ -100,13 +91,9 @@ export function legProblem(
 /** Without a gage and an edge distance, holes in a leg lie on its usual gage, where there is one. */
 function usualGage(legMm: number, group: HoleGroup, unit: LengthUnit): { gageMm?: number; said: string[] } {
   if (group.gageMm !== undefined || group.edgeMm !== undefined) return { said: [] };
-  try {
-    const gageMm = angleGageMm({ legMm, line: 'usual' });
-    return { gageMm, said: [`usual gage ${formatLength(gageMm, unit)} ${unit} taken`] };
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return { said: [] };
-  }
+  const gageMm = usualGageMm(legMm);
+  if (gageMm === undefined) return { said: [] };
+  return { gageMm, said: [`usual gage ${formatLength(gageMm, unit)} ${unit} taken`] };
 }
 
 function channelPlace(section: ChannelSection, group: HoleGroup): HolePlace {

@@ -50,14 +50,6 @@ export class RowReader {
     return this.read(column, (value, argument) => readLength(value, argument, this.unit, kind));
   }
 
-  /** As `read`, for cells that hold words: a 0 there is a blank cell that the host handed over as a number. */
-  readWord<Value>(
-    column: Column | undefined,
-    reader: (value: CellValue, argument: string) => Value,
-  ): Value | undefined {
-    return this.says(column) ? this.read(column, reader) : undefined;
-  }
-
   /** As `read`, for text with lengths in it; `length` reads them, bare numbers in the unit of the column. */
   readText<Value>(
     column: Column | undefined,
@@ -72,11 +64,6 @@ export class RowReader {
         return readLength(withColumnUnit(value, column, this.unit), argument, this.unit, kind);
       }),
     );
-  }
-
-  /** Filled, and not with the 0 that some hosts hand over for a blank cell. */
-  says(column: Column | undefined): boolean {
-    return column !== undefined && this.cell(column) !== 0 && this.isFilled(column);
   }
 
   /** The cells of some columns as they stand in the sheet; nothing where all are blank. */

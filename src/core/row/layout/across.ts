@@ -68,7 +68,8 @@ function lineOnLeg(group: HoleGroup, { widthMm }: FaceSize): AcrossLines {
   };
 }
 
-function usualGageMm(legMm: number): number | undefined {
+/** The usual gage of a leg; undefined where no table has one. */
+export function usualGageMm(legMm: number): number | undefined {
   try {
     return angleGageMm({ legMm, line: 'usual' });
   } catch (error) {

@@ -102,10 +102,3 @@ function placeOf(place: PartPlace, face: FaceSize): NotchPlace | undefined {
         : { at: 'edge', side: sideOf(place.side), centerMm: place.fromMm };
   }
 }
-
-/** How many notches the row gives no place for. */
-export function looseNotches({ notches }: Pick<RowJob, 'notches'>): number {
-  if (!notches) return 0;
-  if (!notches.at) return notches.count;
-  return notches.at.filter((place) => place.at === 'edge' && place.fromMm === undefined).length;
-}

@@ -1,5 +1,4 @@
 import type { FaceId } from '../../part/part.js';
-import { flangeThicknessMm } from '../../section/flangeThickness.js';
 import type { AnySection, ChannelSection } from '../../section/section.js';
 
 /** A side of a section that can be worked: its width, its thickness, and whether it starts at a heel. */
@@ -36,7 +35,7 @@ export function facesOf(section: AnySection): FaceSize[] {
   }
 }
 
-/** A flange with its nominal thickness; where it tapers, holes take the thickness at their own gage. */
+/** A flange with its nominal thickness. */
 function flangeOf(section: ChannelSection, id: FaceId): FaceSize {
   return {
     id,
@@ -44,17 +43,4 @@ function flangeOf(section: ChannelSection, id: FaceId): FaceSize {
     thicknessMm: section.flangeThicknessMm,
     heel: true,
   };
-}
-
-/** The thickness at a distance from the heel, where the face tapers. */
-export function thicknessAtMm(section: AnySection, { id, thicknessMm }: FaceSize, yMm: number): number {
-  const tapers = section.kind === 'channel' && id !== 'web';
-  return tapers ? flangeThicknessMm({ section, gageMm: yMm }) : thicknessMm;
-}
-
-/** What is beside the flat of a face at its heel: thickness and root radius, or twice the thickness. */
-export function filletMm(section: AnySection): number {
-  if (section.kind === 'channel') return section.webThicknessMm * 2;
-  if (section.kind !== 'angle') return 0;
-  return section.thicknessMm + (section.rootRadiusMm > 0 ? section.rootRadiusMm : section.thicknessMm);
 }

@@ -23,7 +23,7 @@ export function refuseHoleless(
 ): void {
   const given = ofHoles.flatMap((field) => {
     const column = columns[field];
-    return column && reader.says(column) ? [column] : [];
+    return column && reader.isFilled(column) ? [column] : [];
   });
   const [first, ...others] = given;
   if (!first) return;

@@ -85,7 +85,9 @@ function holesOneByOne(
   const column = columns.holesAt;
   const points = reader.readText(column, (text, argument, length) => readHolesAt(text, argument, length));
   if (!column || !points) return undefined;
-  const others = [columns.edge, columns.end, columns.pitch, columns.gage].filter((each) => reader.says(each));
+  const others = [columns.edge, columns.end, columns.pitch, columns.gage].filter((each) =>
+    reader.isFilled(each),
+  );
   if (others.length > 0 || holes?.eachEnd) {
     const names = others.map((each) => each?.heading ?? '');
     if (holes?.eachEnd) names.push(columns.holes?.heading ?? 'Holes');

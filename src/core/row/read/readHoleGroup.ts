@@ -92,10 +92,10 @@ function said(
 
 /** How the edges and the holes are made, and which way the holes are long. */
 function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined): Partial<HoleGroup> {
-  const edgeKind = reader.readWord(columns.edgeKind, readEdgeKind);
-  const endKind = reader.readWord(columns.endKind, readEdgeKind);
-  const by = reader.readWord(columns.holesBy, readHolesBy);
-  const slot = reader.readWord(columns.slot, readSlot);
+  const edgeKind = reader.read(columns.edgeKind, readEdgeKind);
+  const endKind = reader.read(columns.endKind, readEdgeKind);
+  const by = reader.read(columns.holesBy, readHolesBy);
+  const slot = reader.read(columns.slot, readSlot);
   if (columns.slot && slot && hole && hole.shape !== 'slot' && hole.shape !== 'rectangle') {
     const { heading } = columns.slot;
     const note = `${heading}: a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;

@@ -15,14 +15,12 @@ export function readMaking(
   mitered: Mitered,
   understood: string[],
 ): Making {
-  const longSide = reader.readWord(fields.longSide, (value, argument) =>
-    readLongSide(value, argument, mitered),
-  );
-  const miterLeg = reader.readWord(fields.miterLeg, (value, argument) =>
+  const longSide = reader.read(fields.longSide, (value, argument) => readLongSide(value, argument, mitered));
+  const miterLeg = reader.read(fields.miterLeg, (value, argument) =>
     readMiterLeg(value, argument, mitered, reader.unit),
   );
-  const cutBy = reader.readWord(fields.cutBy, readCutBy);
-  const finish = reader.readWord(fields.finish, readFinish);
+  const cutBy = reader.read(fields.cutBy, readCutBy);
+  const finish = reader.read(fields.finish, readFinish);
   if (finish === 'unknown') {
     understood.push(`finish '${plainText(String(reader.cell(fields.finish)))}' changes nothing here`);
   }

@@ -41,7 +41,7 @@ export function readOtherWork(
 function readNotches({ reader, fields, section, understood }: Context): OtherWork {
   const sizes = [fields.notchWidth, fields.notchDepth];
   const asked = [...sizes, fields.notches].some((column) => reader.isFilled(column));
-  if (!asked && !reader.says(fields.notchAt)) return {};
+  if (!asked && !reader.isFilled(fields.notchAt)) return {};
   const widthMm = reader.length(fields.notchWidth, 'width');
   const depthMm = reader.length(fields.notchDepth, 'width');
   const count = reader.read(fields.notches, readWholeNumber);

@@ -19,7 +19,7 @@ export function readPlacesOf(
   reader: RowReader,
   { work, at, counted, count, section }: PlacedCells,
 ): PartPlace[] | undefined {
-  if (!at || !reader.says(at)) return undefined;
+  if (!at || !reader.isFilled(at)) return undefined;
   const { unit } = reader;
   const places = reader.readText(at, (text, argument, length) =>
     readPlaces(text, { work, argument, section, unit, count, length: (size) => length(size, 'distance') }),
