@@ -6,6 +6,7 @@ import type { PressItemKey } from '../press/pressItem.js';
 import type { EdgeKind, EdgeCode } from '../rule/edgeDistance.js';
 import type { UnknownRule } from '../rule/leastDistance.js';
 import type { Hole } from '../tooling/hole.js';
+import type { Finding, FindingBase } from './finding.js';
 import type { Range } from './range.js';
 
 /** What a distance of the part is held against. */
@@ -17,14 +18,14 @@ export type DistanceKind =
   | 'clear distance by code'
   | 'spacing by practice'
   | 'hole to bend'
-  | 'flange'
-  | 'bend on the part';
+  | 'flange';
 
 /** One of the two things a distance lies between. Holes and groups are counted from 0. */
 export type Thing =
   | { is: 'hole'; group: number; index: number }
   | { is: 'edge'; cause: Cause; kind: EdgeKind | 'none' }
-  | { is: 'bend'; index: number };
+  | { is: 'bend'; index: number }
+  | { is: 'cut'; work: 'notch' };
 
 /** A choice that a row leaves, and the cell that would settle it. */
 export interface OpenCell {
@@ -38,6 +39,8 @@ export interface OpenCell {
 export interface CodeBasis {
   code: EdgeCode;
   edge?: EdgeKind;
+  /** The row does not say how the edge is made. */
+  edgeRead?: true;
   /** The bolt by name, and whether it was taken from the hole. */
   bolt?: string;
   boltRead?: true;
@@ -65,6 +68,9 @@ export interface DistanceFact {
   missing: readonly OpenCell[];
 }
 
+/** A finding of a fact of the row. */
+export type RowFinding = FindingBase & RowFact;
+
 /** Checks of the row itself, whatever the press. Sizes in mm. */
 export type RowFact =
   | DistanceFact
@@ -82,19 +88,26 @@ export type RowFact =
   | { rule: 'bend on the part'; givenMm: number; lengthMm: number; widthMm: number }
   /** Holes that have no room, wherever they are. */
   | { rule: 'room'; count: number; most: number }
-  | { rule: 'room at the edges'; between: readonly [CauseKind, CauseKind]; given: number; limit: number }
-  /** Like holes that lie on each other only where both ends are taken from the left. */
-  | { rule: 'other end'; other: number }
+  | { rule: 'room at the edges'; between: readonly [CauseKind, CauseKind]; shortMm: number }
   /** Some of what the row leaves to choose fails, some does not. */
-  | { rule: 'choice'; cells: readonly OpenCell[]; failing: readonly DistanceOrRoom[] }
+  | { rule: 'choice'; cells: readonly OpenCell[]; failing: readonly Finding[] }
   /** More combinations of choices than are tried. */
   | { rule: 'too many choices'; cells: readonly OpenCell[] }
   /** A cell without which something of the part or the press is not checked. */
   | { rule: 'blank cell'; cell: OpenCell; unchecked: Unchecked; item?: PressItemKey }
+  /** A limit of the press that holds by some of the places a hole may have, and not by others. */
+  | {
+      rule: 'reach open';
+      item: PressItemKey;
+      given: Range;
+      limit: number;
+      missing: readonly OpenCell[];
+    }
   /** No station makes the work in such a section. */
   | { rule: 'station for work'; work: 'notch' | 'corner clip' | 'bend'; designation: string }
   | { rule: 'tool on hand'; lacking: 'punch' | 'die'; hole: Hole; openingMm?: number; nearest: readonly NearTool[]; unread: number; over?: ToolOver }
-  | { rule: 'tool body'; hole: Hole; missing: 'station' }
+  /** The press does not say which bodies it takes, and the tool has one. */
+  | { rule: 'tool body'; hole: Hole }
   /** A strip cut from sheet that will not stay straight. */
   | { rule: 'strip'; givenMm: number; limitMm: number }
   /** Nothing of the row needs a press. */
@@ -107,6 +120,7 @@ export type Unchecked =
   | 'reach'
   | 'longest bar'
   | 'shortest piece'
+  | 'length'
   | 'notches against the rest'
   | 'bends against the rest'
   | 'hand of the miter';
@@ -119,9 +133,3 @@ export interface ToolOver {
   sizeMm: number;
   limitMm: number;
 }
-
-/** What may fail by choice. */
-export type DistanceOrRoom = Extract<
-  import('./finding.js').Finding,
-  { rule: 'distance' | 'room' | 'room at the edges' | 'outline' | 'hole off the part' }
->;

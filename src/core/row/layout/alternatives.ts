@@ -7,7 +7,7 @@ import { facesOfLeg } from './facesOfLeg.js';
 
 /** Work whose cells leave several places or directions: the cell that would settle it, and how many there are. */
 export interface Choice {
-  cell: 'Leg' | 'Slot' | 'Clip at' | 'Long side' | 'Miter leg';
+  cell: 'Leg' | 'Slot' | 'End' | 'Clip at' | 'Long side' | 'Miter leg';
   options: number;
   group?: number;
 }
@@ -46,7 +46,7 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
   const groups = row.groups.map((group, index) => ({
     face: from({ cell: 'Leg', group: index }, facesOfGroup(row, index, unit)),
     direction: from({ cell: 'Slot', group: index }, directionsOf(group)),
-    endFrom: group.endFrom ?? 'left',
+    endFrom: from({ cell: 'End', group: index }, endsOf(row.groups, index)),
   }));
   const corners = from({ cell: 'Clip at' }, cornerSets(row, unit));
   const left = from({ cell: 'Long side' }, sidesOf(row, 'left'));
@@ -58,7 +58,7 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
       groups: groups.map(({ face, direction, endFrom }) => ({
         face: face(options),
         direction: direction(options),
-        endFrom,
+        endFrom: endFrom(options),
       })),
       corners: corners(options),
       longSide: { left: left(options), right: right(options) },
@@ -82,6 +82,24 @@ function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, un
 function directionsOf({ hole, slot }: HoleGroup): ('along' | 'across')[] {
   if (slot !== undefined) return [slot];
   return hole.shape === 'round' || hole.shape === 'square' ? ['along'] : ['across', 'along'];
+}
+
+/** Drawings are not dimensioned finer. */
+const sameSpotMm = 0.5;
+
+/**
+ * The end that End is taken from. Like holes at both ends, each with the distance from its own end, are an everyday
+ * brace: a further group at the distance of an earlier one may be from the right end.
+ */
+function endsOf(groups: readonly HoleGroup[], index: number): PartEnd[] {
+  const group = groups[index];
+  if (!group || group.endMm === undefined || group.endFrom !== undefined || group.eachEnd) {
+    return [group?.endFrom ?? 'left'];
+  }
+  const { endMm } = group;
+  const isLike = (other: HoleGroup) =>
+    other.endFrom === undefined && other.endMm !== undefined && Math.abs(other.endMm - endMm) < sameSpotMm;
+  return groups.slice(0, index).some(isLike) ? ['left', 'right'] : ['left'];
 }
 
 /** The sets of corners that may be clipped: of an angle the corners at the toes. */

@@ -3,7 +3,7 @@ import type { EdgeKind } from '../../rule/edgeDistance.js';
 import { isCutBySaw } from '../../press/shearStation.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { PartEnd, PartPlace, PartSide, RowJob } from '../rowJob.js';
-import type { ReadRow } from '../prepareRow.js';
+import type { ReadRow } from '../readyRow.js';
 import type { Corner, Picked } from './alternatives.js';
 import type { FaceSize } from './faces.js';
 import { facesOfLeg } from './facesOfLeg.js';

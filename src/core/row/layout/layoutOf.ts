@@ -1,63 +1,61 @@
+import type { OpenCell } from '../../check/rowFact.js';
 import type { OutlineProblem } from '../../part/outlineInput.js';
 import { outlineOf } from '../../part/outlineOf.js';
 import type { Face } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { ReadRow } from '../prepareRow.js';
+import type { ReadRow } from '../readyRow.js';
 import { alternativesOf, type Choice, type Picked } from './alternatives.js';
+import { bendLinesOf, type PlacedBend } from './bendLines.js';
 import { faceOutline, shortened } from './faceOutline.js';
 import { facesOf } from './faces.js';
 import { type LaidGroup, layGroup } from './layGroup.js';
 
 /** A part laid out for one of the choices that its row leaves. */
 export interface Layout {
+  lengthMm: number;
+  /** The row gives no length: `lengthMm` stands for one that no hole knows the end of. */
+  endless: boolean;
   faces: readonly Face[];
   groups: readonly LaidGroup[];
+  bends: readonly PlacedBend[];
   /** Why the cuts of a face do not leave one piece. */
   problem?: OutlineProblem;
 }
 
-/** The layouts of a row, and the cells that would say which of them is meant. */
+/** The layouts of a row, and the choices that tell them apart. */
 export interface Layouts {
   layouts: readonly Layout[];
-  cells: readonly string[];
+  choices: readonly Choice[];
+  /** There are more combinations of choices: these are only some. */
+  more: boolean;
 }
 
 /** More combinations of choices than these are not tried. */
 const mostLayouts = 64;
+/** Longer than any bar. */
+const endlessMm = 100_000;
 
 /**
  * The part of a row as geometry, once for every combination of what the row leaves to choose: the leg, the direction of
- * a slot, the corners that are clipped, the long side of a miter. Undefined where there are too many combinations, or the
- * length is not known.
+ * a slot, the corners that are clipped, the long side of a miter.
  */
-export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layouts | undefined {
-  const { lengthMm } = row;
-  if (lengthMm === undefined) return undefined;
+export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layouts {
   const { choices, pick } = alternativesOf(row, unit);
-  const total = choices.reduce((product, { options }) => product * options, 1);
-  if (total > mostLayouts) return undefined;
-  const layouts = Array.from({ length: total }, (_, number) =>
-    layoutFor(
-      row,
-      pick(
-        optionsOf(
-          number,
-          choices.map(({ options }) => options),
-        ),
-      ),
-      { lengthMm, even },
-      unit,
-    ),
+  const sizes = choices.map(({ options }) => options);
+  const total = sizes.reduce((product, options) => product * options, 1);
+  const layouts = Array.from({ length: Math.min(total, mostLayouts) }, (_, number) =>
+    layoutFor(row, pick(optionsOf(number, sizes)), even, unit),
   );
-  return { layouts, cells: [...new Set(choices.map(cellName))] };
+  return { layouts, choices, more: total > mostLayouts };
 }
 
-function cellName({ cell, group = 0 }: Choice): string {
-  return group === 0 ? cell : `${cell} ${group + 1}`;
+/** A choice as the cell that would settle it. */
+export function cellOf({ cell, group }: Choice): OpenCell {
+  return group === undefined ? { cell } : { cell, group };
 }
 
 /** The options of one combination: its number in mixed radix. */
-function optionsOf(number: number, sizes: readonly number[]): number[] {
+export function optionsOf(number: number, sizes: readonly number[]): number[] {
   let rest = number;
   return sizes.map((size) => {
     const option = rest % size;
@@ -66,16 +64,13 @@ function optionsOf(number: number, sizes: readonly number[]): number[] {
   });
 }
 
-function layoutFor(
-  row: ReadRow,
-  picked: Picked,
-  bar: { lengthMm: number; even: boolean },
-  unit: LengthUnit,
-): Layout {
+function layoutFor(row: ReadRow, picked: Picked, even: boolean, unit: LengthUnit): Layout {
+  const lengthMm = row.lengthMm ?? endlessMm;
+  const part = { lengthMm, endless: row.lengthMm === undefined };
   const faces: Face[] = [];
   for (const size of facesOf(row.section)) {
-    const outline = outlineOf(faceOutline(row, size, picked, bar.lengthMm, unit));
-    if ('problem' in outline) return { faces: [], groups: [], problem: outline };
+    const outline = outlineOf(faceOutline(row, size, picked, lengthMm, unit));
+    if ('problem' in outline) return { ...part, faces: [], groups: [], bends: [], problem: outline };
     const offsetMm = shortened(row, size, picked, 'left');
     const edges = outline.edges.map(({ from, to, ...edge }) => ({
       ...edge,
@@ -87,7 +82,9 @@ function layoutFor(
   }
   const groups = row.groups.flatMap((group, index) => {
     const own = picked.groups[index];
-    return own?.face ? [layGroup(group, index, own, bar)] : [];
+    return own?.face ? [layGroup(group, index, own, { lengthMm, even })] : [];
   });
-  return { faces, groups };
+  const [face] = faces;
+  const bends = face && row.bends?.at ? bendLinesOf(row.bends.at, { lengthMm, widthMm: face.widthMm }) : [];
+  return { ...part, faces, groups, bends };
 }

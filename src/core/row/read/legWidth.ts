@@ -1,7 +1,7 @@
 import { formatLength } from '../../quantity/formatLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import { legOf } from '../holePlace.js';
+import { facesOfLeg } from '../layout/facesOfLeg.js';
 
 /** Drawings round both distances. Common practice, no source. */
 const roundingMm: Record<LengthUnit, number> = { in: 25.4 / 16, mm: 1.5 };
@@ -26,15 +26,10 @@ export function legWidthProblem(
   const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
   const part = section.kind === 'channel' ? 'flange' : 'leg';
   const wide = [...new Set(widths)].map(size).join(' or ');
-  return `Edge: ${size(edgeMm)} from the toe and Gage ${size(gageMm)} from the heel add up to ${size(sumMm)}; the ${part} is ${wide} wide. Correct one of them.`;
+  return `${size(edgeMm)} from the toe and Gage ${size(gageMm)} from the heel add up to ${size(sumMm)}; the ${part} is ${wide} wide. Correct one of them.`;
 }
 
 function widthsOf(section: AnySection, leg: string | undefined, unit: LengthUnit): readonly number[] {
-  if (section.kind === 'channel') {
-    return leg?.toLowerCase() === 'flange' ? [section.flangeWidthMm] : [];
-  }
-  if (section.kind !== 'angle') return [];
-  if (leg === undefined) return [section.legAMm, section.legBMm];
-  const legMm = legOf(section, leg, unit);
-  return legMm === undefined ? [] : [legMm];
+  const faces = facesOfLeg(section, leg, unit);
+  return faces.every(({ heel }) => heel) ? faces.map(({ widthMm }) => widthMm) : [];
 }

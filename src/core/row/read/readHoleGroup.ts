@@ -1,3 +1,4 @@
+import type { Reading } from '../reading.js';
 import type { CellValue } from '../../quantity/cellValue.js';
 import { type BoltSize, readBolt } from '../../rule/boltSize.js';
 import { setting } from '../../shop/setting.js';
@@ -33,7 +34,7 @@ export function readHoleGroup(
   columns: Columns,
   index: number,
   { shop, section }: { shop: Shop; section: AnySection | undefined },
-  understood: string[],
+  readings: Reading[],
 ): HoleGroup | undefined {
   const title = index === 0 ? 'Hole' : `Hole ${index + 1}`;
   const noBolt = saysNoBolt(reader.cell(columns.bolt));
@@ -55,9 +56,14 @@ export function readHoleGroup(
   refuseCounts(reader, columns, title, given?.count, text?.count, asksBolt);
   if (!hole) return undefined;
   const count = text?.count ?? given?.count ?? placed.holesAt?.length;
-  const assumed = count === undefined ? ' (one assumed)' : '';
-  const fit = text ? '' : `, ${setting(shop, 'holeFit')} for bolt ${bolt?.name}`;
-  understood.push(`${count ?? 1} × ${describeHole(hole, shop.unit)}${assumed}${fit}`);
+  readings.push({
+    is: 'holes',
+    group: index,
+    hole,
+    count: count ?? 1,
+    counted: count !== undefined,
+    ...(text || !bolt ? {} : { fitOfBolt: { fit: setting(shop, 'holeFit'), bolt: bolt.name } }),
+  });
   return {
     title,
     hole,
@@ -98,8 +104,8 @@ function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined)
   const slot = reader.read(columns.slot, readSlot);
   if (columns.slot && slot && hole && hole.shape !== 'slot' && hole.shape !== 'rectangle') {
     const { heading } = columns.slot;
-    const note = `${heading}: a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;
-    reader.problem(columns.slot, heading, note);
+    const problem = `a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;
+    reader.problem(columns.slot, { about: heading, argument: heading, problem });
   }
   return {
     ...(edgeKind ? { edgeKind } : {}),
@@ -120,10 +126,10 @@ function refuseCounts(
 ): void {
   if (given === undefined) return;
   if (!reader.isFilled(columns.hole) && !asksBolt) {
-    const note = `${title}: ${given} holes are asked for but the hole's size is blank. Fill it in.`;
-    reader.problem(columns.hole ?? columns.holes, title, note);
+    const problem = `${given} holes are asked for but the hole's size is blank. Fill it in.`;
+    reader.problem(columns.hole ?? columns.holes, { about: title, argument: title, problem });
   } else if (inText !== undefined && inText !== given) {
-    const note = `${title}: the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
-    reader.problem(columns.holes, title, note);
+    const problem = `the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
+    reader.problem(columns.holes, { about: title, argument: title, problem });
   }
 }

@@ -3,7 +3,7 @@ import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { nameKey } from '../../shop/table.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import { legProblem } from '../holePlace.js';
+import { legProblem } from './legProblem.js';
 import type { PartEnd, PartSide, RowJob } from '../rowJob.js';
 import { cellWords } from './cellWords.js';
 import { sidesOf } from './faces.js';

@@ -1,0 +1,34 @@
+import type { AnySection } from '../section/section.js';
+import type { FaceSize } from './layout/faces.js';
+import type { HoleProcess } from './holeProcess.js';
+import type { HoleGroup, RowJob } from './rowJob.js';
+
+/** A row whose section and grade were read. */
+export interface ReadRow extends RowJob {
+  section: AnySection;
+  grade: NonNullable<RowJob['grade']>;
+}
+
+/** A hole group in a face, and how it is made there. */
+export interface PlacedGroup {
+  group: HoleGroup;
+  /** Of the group in the row, from 0. */
+  index: number;
+  face: FaceSize;
+  /** Of the face where the holes are: a flange tapers. */
+  thicknessMm: number;
+  process: HoleProcess;
+}
+
+/** A hole group in every face it may be in; none of a solid bar, whose holes are drilled. */
+export interface PlacedHoles {
+  group: HoleGroup;
+  index: number;
+  faces: readonly PlacedGroup[];
+}
+
+/** A row with the faces its holes may be in. */
+export interface ReadyRow extends ReadRow {
+  massKg?: number;
+  places: readonly PlacedHoles[];
+}
