@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { bySeverity, type Finding, verdicts } from '../../../src/core/press/finding.js';
+import { bySeverity } from '../../../src/core/check/severity.js';
+import type { Finding } from '../../../src/core/check/finding.js';
+import { verdicts } from '../../../src/core/check/verdict.js';
 import { stationUse } from '../../../src/core/press/stationUse.js';
 import { refusal } from '../../support/refusal.js';
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verdicts } from '../../../src/core/press/finding.js';
-import { verdictKind } from '../../../src/core/press/verdictKind.js';
+import { verdictKind, verdicts } from '../../../src/core/check/verdict.js';
 
 describe('what a verdict says of a row', () => {
   it.each([
