@@ -6,7 +6,7 @@ import type { Press } from './press.js';
 /** A force over a rating. */
 export interface Share {
   operation: Operation;
-  /** 1 is full; 0 where the press states no rating. */
+  /** 1 is full. */
   use: number;
   forceN: number;
   ratingN?: number;
@@ -26,7 +26,8 @@ export function shareFinding(press: Press, share: Share): PressFinding {
   return { ...is, outcome: 'held', verdict: near ? 'Near limit' : 'OK' };
 }
 
-/** The share of a force where the press states no rating for it. */
+/** The share of a force where the press states no rating for it: none, whatever share the shop uses. */
 export function unratedShare(press: Press, operation: Operation, forceN: number): PressFinding {
-  return shareFinding(press, { operation, use: 0, forceN });
+  const held = { rule: 'share', outcome: 'held', verdict: 'OK' } as const;
+  return { ...held, press: press.name, operation, forceN, use: 0, shareToUse: 1 };
 }

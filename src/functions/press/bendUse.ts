@@ -21,7 +21,7 @@ export const bendUse = define({
     vee: optionalLengthArgument(
       'distance',
       'Opening of the V die',
-      'the smallest on hand that the setting V opening ratio allows',
+      'the smallest on hand that the V opening ratio and the least radius allow',
     ),
   },
   result: 'ratio',
