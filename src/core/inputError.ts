@@ -24,8 +24,13 @@ export class InputError extends Error {
     super(sentence(failure, failure.allowed));
     this.name = 'InputError';
     this.failure = failure;
-    this.messageInCell = sentence(failure, failure.allowedInCell ?? failure.allowed);
+    this.messageInCell = sentenceInCell(failure);
   }
+}
+
+/** The sentence for who fills in a cell of a list or of a Shop table. */
+export function sentenceInCell(failure: Failure): string {
+  return sentence(failure, failure.allowedInCell ?? failure.allowed);
 }
 
 function sentence({ argument, problem }: Failure, allowed: string): string {

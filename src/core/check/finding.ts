@@ -35,6 +35,9 @@ export interface RefusalFact {
 
 export type Finding = FindingBase & (RefusalFact | PressFact | RowFact);
 
+/** What a check against a press finds. */
+export type PressFinding = FindingBase & (RefusalFact | PressFact);
+
 export type Rule = Finding['rule'];
 
 /** The findings of one rule. */
@@ -44,6 +47,10 @@ export type FindingOf<R extends Rule> = Extract<Finding, { rule: R }>;
 export type ShareFinding = FindingOf<'share'>;
 
 /** A cell that cannot be read. */
-export function refusal(failure: Failure, about: string, more: Partial<FindingBase> = {}): Finding {
+export function refusal(
+  failure: Failure,
+  about: string,
+  more: Partial<FindingBase> = {},
+): FindingOf<'refusal'> {
   return { rule: 'refusal', outcome: 'open', verdict: 'Check input', failure, about, ...more };
 }

@@ -1,4 +1,4 @@
-import { InputError } from '../../core/inputError.js';
+import { InputError, sentenceInCell } from '../../core/inputError.js';
 import { readShop, type Shop, type ShopTables } from '../../core/shop/readShop.js';
 import type { ReadShopTables } from './coldStart.js';
 import type { Recalculation } from './recalculateWorkbook.js';
@@ -94,8 +94,10 @@ export class StartUp {
 function stateOf(shop: Shop): StartUpState {
   const messages = [
     ...shop.presses.flatMap(({ values, problem }) => [
-      ...(problem === undefined ? [] : [problem]),
-      ...Object.values(values).flatMap((value) => (value.state === 'bad' ? value.message : [])),
+      ...(problem === undefined ? [] : [sentenceInCell(problem)]),
+      ...Object.values(values).flatMap((value) =>
+        value.state === 'bad' ? sentenceInCell(value.failure) : [],
+      ),
     ]),
     ...Object.values(shop.settings.bad),
     ...(shop.tools?.problems ?? []),

@@ -1,13 +1,12 @@
-import type { Verdict } from '../../core/press/finding.js';
-import { verdictKind } from '../../core/press/verdictKind.js';
+import { type Verdict, verdictKind } from '../../core/check/verdict.js';
 
 const size = 14;
 const middle = size / 2;
 const ring = { cx: middle, cy: middle, r: 5, fill: 'none', stroke: 'currentColor', strokeWidth: 2 };
 
 /**
- * The mark of a verdict: open ring OK, half ring Near limit, dashed ring Not checked and Check input, solid
- * square any fail. It stands beside the word and says nothing of its own to a screen reader.
+ * The mark of a verdict: open ring OK, half ring Near limit, dashed ring OK so far, Not checked and Check input, line
+ * Off press, solid square any fail. It stands beside the word and says nothing of its own to a screen reader.
  */
 export function VerdictMark({ verdict }: { verdict: Verdict }) {
   return (
@@ -28,7 +27,10 @@ function shapeOf(verdict: Verdict) {
     case 'fails':
       return <rect x={2} y={2} width={10} height={10} fill="currentColor" />;
     case 'unknown':
+    case 'open':
       return <circle {...ring} strokeDasharray="3.2 2.1" />;
+    case 'elsewhere':
+      return <path d="M2 7h10" stroke="currentColor" strokeWidth={2} />;
     case 'passes':
       return (
         <>

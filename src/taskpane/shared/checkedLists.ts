@@ -1,5 +1,4 @@
-import { type Verdict, verdicts } from '../../core/press/finding.js';
-import { type VerdictKind, verdictKind } from '../../core/press/verdictKind.js';
+import { type Verdict, type VerdictKind, verdictKind, verdicts } from '../../core/check/verdict.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import type { Area } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
@@ -14,7 +13,7 @@ export interface CheckedList {
   area: Area;
   rows: number;
   failing: number;
-  /** Rows that could not be checked: something is missing or cannot be read. */
+  /** Rows of which something is not known: it is missing or cannot be read. */
   unknown: number;
   /** Cells that show an error instead of a verdict. */
   errors: number;
@@ -45,9 +44,9 @@ function summary({ name, area }: Table, words: CellValue[][], notes: CellValue[]
   return {
     table: name,
     area,
-    rows: ofKind('passes', 'unknown', 'fails'),
+    rows: ofKind('passes', 'open', 'elsewhere', 'unknown', 'fails'),
     failing: ofKind('fails'),
-    unknown: ofKind('unknown'),
+    unknown: ofKind('open', 'unknown'),
     errors,
     notes: texts,
   };

@@ -1,3 +1,4 @@
+import { sentenceInCell } from '../../core/inputError.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { pressItems } from '../../core/press/pressItem.js';
 import { settingRows } from '../../core/shop/settings.js';
@@ -12,10 +13,13 @@ export function shopProblems(shop: Shop, tables: ShopTablesRead): ShopProblem[] 
 
 function pressProblems(shop: Shop, { presses }: ShopTablesRead): ShopProblem[] {
   return shop.presses.flatMap(({ name, values, problem }) => {
-    const whole = problem === undefined ? [] : [placed(problem, cellAt(presses, undefined, name))];
+    const whole =
+      problem === undefined ? [] : [placed(sentenceInCell(problem), cellAt(presses, undefined, name))];
     const cells = pressItems.flatMap((item) => {
       const value = values[item.key];
-      return value?.state === 'bad' ? [placed(value.message, cellAt(presses, item.name, name))] : [];
+      return value?.state === 'bad'
+        ? [placed(sentenceInCell(value.failure), cellAt(presses, item.name, name))]
+        : [];
     });
     return [...whole, ...cells];
   });

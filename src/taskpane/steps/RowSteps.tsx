@@ -1,6 +1,6 @@
 import { Button } from '@fluentui/react-components';
 import { useMemo } from 'react';
-import { hardestOf } from '../../core/press/finding.js';
+import { hardestOf } from '../../core/check/severity.js';
 import { nameKey } from '../../core/shop/table.js';
 import { type Area, cellOf } from '../../workbook/area.js';
 import type { ShopState } from '../shared/shopState.js';

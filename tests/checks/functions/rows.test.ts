@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { type Verdict, verdicts } from '../../../src/core/press/finding.js';
+import { type Verdict, verdicts } from '../../../src/core/check/verdict.js';
 import { readShop, type Shop } from '../../../src/core/shop/readShop.js';
 import { bayA, bayB, type PressCells, pressTable, shopWith } from '../../support/sampleShop.js';
 import { SheetRuntime } from '../../support/sheetRuntime.js';

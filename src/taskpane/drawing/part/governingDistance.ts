@@ -1,4 +1,4 @@
-import type { Finding } from '../../../core/press/finding.js';
+import type { Finding } from '../../../core/check/finding.js';
 
 export const distanceKinds = ['edge distance', 'end distance', 'far end distance', 'pitch', 'gage'] as const;
 export type DistanceKind = (typeof distanceKinds)[number];

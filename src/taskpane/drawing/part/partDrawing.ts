@@ -1,4 +1,4 @@
-import type { Finding } from '../../../core/press/finding.js';
+import type { Finding } from '../../../core/check/finding.js';
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { RowJob } from '../../../core/row/rowJob.js';

@@ -1,5 +1,4 @@
-import { type Verdict, verdicts } from '../../../core/press/finding.js';
-import { verdictKind } from '../../../core/press/verdictKind.js';
+import { type Verdict, type VerdictKind, verdictKind, verdicts } from '../../../core/check/verdict.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { isBlank } from '../../../core/quantity/cellValue.js';
 import { formatMass } from '../../../core/quantity/formatMass.js';
@@ -73,8 +72,8 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
         return { verdict, rows: own.length, pieces: own.reduce((sum, { qty }) => sum + qty, 0) };
       })
       .filter((count) => count.rows > 0),
-    failing: reported(rows, 'fails'),
-    unknown: reported(rows, 'unknown'),
+    failing: reported(rows, ['fails']),
+    unknown: reported(rows, ['unknown', 'open']),
     reasons: failGroups(rows.map(({ result }) => result)).map(({ verdict, rows: own, reason }) => ({
       verdict,
       rows: own.length,
@@ -86,10 +85,10 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
   };
 }
 
-/** The rows of a kind, the worst verdict first. */
-function reported(rows: readonly ReportRow[], kind: 'fails' | 'unknown'): ReportedRow[] {
+/** The rows of some kinds, the worst verdict first. */
+function reported(rows: readonly ReportRow[], kinds: readonly VerdictKind[]): ReportedRow[] {
   return rows
-    .filter(({ result }) => verdictKind(result.verdict) === kind)
+    .filter(({ result }) => kinds.includes(verdictKind(result.verdict)))
     .sort((a, b) => verdicts.indexOf(a.result.verdict) - verdicts.indexOf(b.result.verdict))
     .map(({ mark, list, row, result }) => ({
       mark,

@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { starterNotice } from '../../shop/sheet/starter.js';
-import { verdictKind } from '../../../core/press/verdictKind.js';
+import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
 import type { ReportData, ReportedRow } from './reportData.js';
 
 const entities: Record<string, string> = {
@@ -156,7 +156,8 @@ function byVerdict({ counts }: ReportData): Html {
 }
 
 function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknown'): Html {
-  const own = groups.filter(({ verdict }) => verdictKind(verdict) === kind);
+  const kinds: readonly VerdictKind[] = kind === 'fails' ? ['fails'] : ['unknown', 'open'];
+  const own = groups.filter(({ verdict }) => kinds.includes(verdictKind(verdict)));
   if (own.length === 0) return html`<p>No row fails.</p>`;
   const cells = own.map(
     ({ verdict, rows, reason }) =>

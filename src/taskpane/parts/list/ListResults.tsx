@@ -9,7 +9,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
-import { type Verdict, verdicts } from '../../../core/press/finding.js';
+import { type Verdict, verdicts } from '../../../core/check/verdict.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { counted } from '../../shared/change/describeStep.js';

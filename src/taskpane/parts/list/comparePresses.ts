@@ -1,5 +1,4 @@
-import type { Verdict } from '../../../core/press/finding.js';
-import { verdictKind } from '../../../core/press/verdictKind.js';
+import { type Verdict, verdictKind } from '../../../core/check/verdict.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import { checkRows } from './checkRows.js';
@@ -39,11 +38,14 @@ export async function comparePresses(
     if (!results) return undefined;
     const words = results.map((result) => (result.blank ? undefined : result.verdict));
     const kinds = words.map((word) => word && verdictKind(word));
-    const others = words.filter((word, each) => word !== undefined && kinds[each] !== 'passes');
+    const others = words.filter((word, each) => {
+      const kind = kinds[each];
+      return word !== undefined && kind !== 'passes' && kind !== 'elsewhere';
+    });
     compared.push({
       press,
       runs: of.filter((_, each) => kinds[each] === 'passes'),
-      unknown: kinds.filter((kind) => kind === 'unknown').length,
+      unknown: kinds.filter((kind) => kind === 'unknown' || kind === 'open').length,
       mostly: mostOf(others.flatMap((word) => word ?? [])),
     });
   }

@@ -1,5 +1,5 @@
 import { turnedIntoDate } from '../../../core/quantity/dateTrap.js';
-import { type Verdict, verdicts } from '../../../core/press/finding.js';
+import { type Verdict, verdictKind, verdicts } from '../../../core/check/verdict.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 
 /** Rows that fail for the same reason. */
@@ -14,11 +14,11 @@ export interface FailGroup {
 /** More reasons than these that differ only in their numbers are told as one. */
 const mostAlike = 6;
 
-/** The rows that are neither OK nor Near limit, by their worst finding, the largest group first. */
+/** The rows that fail or of which something is not known, by their worst finding, the largest group first. */
 export function failGroups(results: readonly RowResult[]): FailGroup[] {
   const groups = new Map<string, FailGroup>();
   results.forEach((result, row) => {
-    if (result.blank || result.verdict === 'OK' || result.verdict === 'Near limit') return;
+    if (result.blank || isNoReason(result.verdict)) return;
     const worst = result.findings.find(({ verdict }) => verdict === result.verdict);
     const reason = worst?.note.includes(turnedIntoDate)
       ? `a size ${turnedIntoDate}`
@@ -31,6 +31,11 @@ export function failGroups(results: readonly RowResult[]): FailGroup[] {
   return joinAlike([...groups.values()]).sort(
     (a, b) => b.rows.length - a.rows.length || verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict),
   );
+}
+
+function isNoReason(verdict: Verdict): boolean {
+  const kind = verdictKind(verdict);
+  return kind === 'passes' || kind === 'elsewhere';
 }
 
 /** Reasons that differ in their numbers only, and are many, become one group that says so. */

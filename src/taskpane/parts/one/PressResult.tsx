@@ -1,5 +1,5 @@
 import { makeStyles, Text, tokens } from '@fluentui/react-components';
-import { hardestOf } from '../../../core/press/finding.js';
+import { hardestOf } from '../../../core/check/severity.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';

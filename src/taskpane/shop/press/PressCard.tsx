@@ -1,4 +1,5 @@
 import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
+import { sentenceInCell } from '../../../core/inputError.js';
 import { type Press, pressValue } from '../../../core/press/press.js';
 import { type PressItem, pressItems } from '../../../core/press/pressItem.js';
 import { counted } from '../../shared/change/describeStep.js';
@@ -85,7 +86,7 @@ export function PressCard({ press, table, onEdit }: Props) {
         })}
       </dl>
       {unsaved > 0 && <Mark text={`${counted(unsaved, 'value')} typed but not saved: Edit`} />}
-      {press.problem !== undefined && <Mark text={press.problem} />}
+      {press.problem !== undefined && <Mark text={sentenceInCell(press.problem)} />}
       {bad > 0 && <Mark text={`Incomplete: ${counted(bad, 'cell')} cannot be read`} />}
       {unknown > 0 && <Mark text={`${counted(unknown, 'station')} not known`} />}
       {isStarter(press.name, (name) => fields[name] ?? '') && <Mark text={starterNotice} />}

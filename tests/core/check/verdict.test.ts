@@ -1,10 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { verdicts } from '../../../src/core/press/finding.js';
-import { verdictKind } from '../../../src/core/press/verdictKind.js';
+import { verdictKind, verdicts } from '../../../src/core/check/verdict.js';
+
+describe('verdicts', () => {
+  it('are different words, the worst first and OK last', () => {
+    expect(new Set(verdicts).size).toBe(verdicts.length);
+    expect([verdicts[0], verdicts.at(-1)]).toEqual(['Check input', 'OK']);
+  });
+});
 
 describe('what a verdict says of a row', () => {
   it.each([
     ['passes', ['Near limit', 'OK']],
+    ['open', ['OK so far']],
+    ['elsewhere', ['Off press']],
     ['unknown', ['Check input', 'Not checked']],
     [
       'fails',
@@ -14,9 +22,9 @@ describe('what a verdict says of a row', () => {
         'Too big',
         "Can't reach",
         'Hole too small',
+        'Over capacity',
         'Holes too close',
         'Edge short',
-        'Over capacity',
         'No tool',
       ],
     ],
