@@ -116,11 +116,8 @@ export type RowFact =
 /** What is not checked where a cell is blank. */
 export type Unchecked =
   | 'far end'
-  | 'throat'
-  | 'reach'
   | 'longest bar'
   | 'shortest piece'
-  | 'length'
   | 'notches against the rest'
   | 'bends against the rest'
   | 'hand of the miter';

@@ -1,6 +1,7 @@
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import { upperTensileMPa } from '../material/upperTensile.js';
-import { bendFindings, bendVee } from '../press/bendStation.js';
+import { bendFindings } from '../press/bendStation.js';
+import { bendVee } from '../press/bendVee.js';
 import { cornerClipFindings } from '../press/cornerClipStation.js';
 import type { Finding } from '../check/finding.js';
 import { notchFindings } from '../press/notchStation.js';

@@ -1,7 +1,6 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
-import { formatLength, formatNumber } from '../quantity/formatLength.js';
+import { formatLength } from '../quantity/formatLength.js';
 import { readAngle } from '../quantity/readAngle.js';
-import { radianPerDegree } from '../quantity/units.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';

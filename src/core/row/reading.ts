@@ -21,7 +21,6 @@ export type Reading =
   | { is: 'bolt not known'; group: number }
   | { is: 'edges'; group: number; edge?: EdgeKind; end?: EdgeKind }
   | { is: 'places'; group: number; reading: PlaceReading; mm?: number }
-  | { is: 'in the longer leg'; group: number; legMm: number }
   | { is: 'greatest edge distance'; group: number; givenMm: number; greatestMm: number; code: EdgeCode }
   | { is: 'made otherwise'; group: number; how: HoleMaking }
   | { is: 'drilled in the bar'; group: number; designation: string }

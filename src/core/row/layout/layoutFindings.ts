@@ -1,4 +1,5 @@
 import type { Finding } from '../../check/finding.js';
+import type { RowFinding } from '../../check/rowFact.js';
 import type { EdgeCode } from '../../rule/edgeDistance.js';
 import type { Shop } from '../../shop/readShop.js';
 import { setting } from '../../shop/setting.js';
@@ -41,7 +42,7 @@ function clearances(
   row: ReadyRow,
   heldOf: (placed: PlacedGroup) => HeldGroup,
   code: EdgeCode,
-): Finding[] {
+): RowFinding[] {
   const held = new Map(
     layout.groups.flatMap(({ index, holes }) => {
       const placed = row.places[index]?.faces.find(({ face }) => face.id === holes[0]?.face);

@@ -5,7 +5,7 @@ import { setting } from '../../shop/setting.js';
 import type { Shop } from '../../shop/readShop.js';
 import { nameKey } from '../../shop/table.js';
 import type { AnySection } from '../../section/section.js';
-import { describeHole, type Hole } from '../../tooling/hole.js';
+import { type Hole } from '../../tooling/hole.js';
 import type { GroupField } from '../heading.js';
 import type { Column } from '../readHeadings.js';
 import type { HoleGroup } from '../rowJob.js';

@@ -1,7 +1,6 @@
 import type { Reading } from '../reading.js';
 import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
-import { formatLength } from '../../quantity/formatLength.js';
 import { readLength } from '../../quantity/readLength.js';
 import { readCount } from '../../quantity/readCount.js';
 import { tradeText } from '../../quantity/tradeText.js';

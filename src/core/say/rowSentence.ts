@@ -1,0 +1,89 @@
+import type { Finding, FindingOf } from '../check/finding.js';
+import type { RowFinding, Unchecked } from '../check/rowFact.js';
+import { governsOf } from '../press/limit.js';
+import { quoted } from '../quantity/cellValue.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { describeHole } from '../tooling/hole.js';
+import { cellName, cellNames } from './cellWords.js';
+import { distanceSentence } from './distanceSentence.js';
+import { edgeWords } from './edgeWords.js';
+import { holeTitle } from './holeTitle.js';
+import { listWords } from './listWords.js';
+import { problemWords } from './problemWords.js';
+import { size } from './sizes.js';
+import { toolSentence } from './toolSentence.js';
+
+/** What a check of the row itself says; empty for what is held. `say` says the findings a choice depends on. */
+export function rowSentence(finding: RowFinding, unit: LengthUnit, say: (finding: Finding) => string): string {
+  if (finding.outcome === 'held') return '';
+  const title = holeTitle(finding.group);
+  switch (finding.rule) {
+    case 'distance':
+      return distanceSentence(finding, unit);
+    case 'no press in the shop':
+      return 'The shop has no press. Add one on the Shop sheet.';
+    case 'press not known':
+      return `${quoted(finding.name)} is not a press of the shop. Presses: ${finding.names.join(', ')}.`;
+    case 'bolt in hole':
+      return `${title}: a hole of ${size(finding.holeMm, unit)} does not take bolt ${finding.bolt}. Correct one of them.`;
+    case 'hole off the part':
+      return offThePart(finding, title, unit);
+    case 'outline':
+      return problemWords(finding.problem, unit);
+    case 'work on the part':
+      return `${finding.cell} ${size(finding.given, unit)}: the part is ${size(finding.limit, unit)} ${finding.along}. Correct ${finding.cell}.`;
+    case 'corners':
+      return `Corners ${finding.count}: ${finding.designation} has 4 corners to clip. Correct Corners.`;
+    case 'bend on the part':
+      return `Bend length ${size(finding.givenMm, unit)}: the part is ${size(finding.lengthMm, unit)} by ${size(finding.widthMm, unit)}. Correct Bend length.`;
+    case 'room':
+      return `${title}: ${finding.count} holes have no room on the part, at most ${finding.most} with the steel that press practice leaves between them. Correct Holes, Hole or Length.`;
+    case 'room at the edges':
+      return `${title}: wherever it lies, ${size(finding.shortMm, unit)} is missing between ${listWords(finding.between.map((is) => edgeWords({ is })))}. Correct the part or the holes.`;
+    case 'choice':
+      return choiceSentence(finding, say);
+    case 'too many choices':
+      return `${cellNames(finding.cells)} leave more possible parts than are tried. Fill them in.`;
+    case 'blank cell':
+      return `${cellName(finding.cell)} is blank, so ${unchecked[finding.unchecked]}. Fill it in.`;
+    case 'reach open':
+      return `${title}: ${cellNames(finding.missing)} ${finding.missing.length > 1 ? 'are' : 'is'} blank, so ${governsOf(finding.item)} of ${finding.press ?? 'the press'} was not checked.`;
+    case 'station for work':
+      return `no press station makes a ${finding.work} in ${finding.designation}.`;
+    case 'tool on hand':
+      return toolSentence(finding, unit);
+    case 'tool body':
+      return `Punch body of ${finding.press ?? 'the press'} is blank, so the body of punch ${describeHole(finding.hole, unit)} was not checked.`;
+    case 'strip':
+      return `a strip ${size(finding.givenMm, unit)} wide, under ${size(finding.limitMm, unit)}, will twist as it is sheared`;
+    case 'off press':
+      return '';
+  }
+}
+
+const unchecked: Record<Unchecked, string> = {
+  'far end': 'nothing was held against the far end',
+  'longest bar': 'the length and mass that the press carries were not checked',
+  'shortest piece': 'the shortest piece the press can hold was not checked',
+  'notches against the rest': 'the notches were not held against the rest of the part',
+  'bends against the rest': 'flanges, and holes beside the bends, were not checked',
+  'hand of the miter': 'it is not known whether a press that miters one leg makes it',
+};
+
+function offThePart(
+  { beyondMm, cause, sizeMm, correct }: FindingOf<'hole off the part'>,
+  title: string,
+  unit: LengthUnit,
+): string {
+  const along = cause.includes('end') || cause.startsWith('miter');
+  const part = `the part is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
+  return `${title}: a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${part}. Correct ${listWords(correct, 'or')}.`;
+}
+
+/** What fails for some of what the row leaves to choose. */
+function choiceSentence({ cells, failing }: FindingOf<'choice'>, say: (finding: Finding) => string): string {
+  const [first] = failing;
+  const what = first ? say(first) : '';
+  const fill = cells.length === 1 ? 'fill it in' : 'fill them in';
+  return `${what} It depends on ${cellNames(cells)}: ${fill}.`;
+}
