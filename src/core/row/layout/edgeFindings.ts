@@ -112,6 +112,7 @@ function offThePart({ faces, groups }: HeldLayout, group: number, { mm, edge, ho
     group,
     beyondMm: mm,
     cause: edge.cause.is,
+    face: hole.face,
     sizeMm: alongLength ? Math.max(...xs) - Math.min(...xs) : (face?.widthMm ?? 0),
     correct: laid ? cellsOf(laid, alongLength) : [],
   };

@@ -134,7 +134,7 @@ function layoutFor(
   }
   const groups = row.groups.flatMap((group, index) => {
     const own = picked.groups[index];
-    return own?.face ? [layGroup(group, index, own, { lengthMm, even })] : [];
+    return own?.face ? [layGroup(group, own, { lengthMm, even })] : [];
   });
   const [face] = faces;
   const bends = face && row.bends?.at ? bendLinesOf(row.bends.at, { lengthMm, widthMm: face.widthMm }) : [];
