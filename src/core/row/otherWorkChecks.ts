@@ -37,7 +37,11 @@ export function otherWorkChecks(
       clips !== undefined,
       (thicknessMm, working) => clipsOn(press, row, shop, thicknessMm, working),
     ],
-    ['bend', bends !== undefined, (thicknessMm, working) => bendsOn(press, row, layouts, shop, thicknessMm, working)],
+    [
+      'bend',
+      bends !== undefined,
+      (thicknessMm, working) => bendsOn(press, row, layouts, shop, thicknessMm, working),
+    ],
   ];
   return sheetChecks
     .filter(([, wanted]) => wanted)
@@ -86,11 +90,7 @@ function notchesOn(
 function clipsOn(press: Press, row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): Finding[] {
   if (!row.clips) return [];
   const strength = strengthOf(row, shop, thicknessMm, working);
-  return cornerClipFindings(
-    press,
-    { ...row.clips, thicknessMm, shearStrengthMPa: strength },
-    working,
-  );
+  return cornerClipFindings(press, { ...row.clips, thicknessMm, shearStrengthMPa: strength }, working);
 }
 
 function bendsOn(

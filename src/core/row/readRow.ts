@@ -40,7 +40,11 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     ['grade', 'Grade'],
   ] as const) {
     if (!reader.isFilled(fields[field]))
-      reader.problem(fields[field], { about: name, argument: name, problem: 'the cell is blank. Fill it in.' });
+      reader.problem(fields[field], {
+        about: name,
+        argument: name,
+        problem: 'the cell is blank. Fill it in.',
+      });
   }
   const holes = groups.flatMap(
     (columns, index) =>
