@@ -75,8 +75,10 @@ function distancesOf(
             at: clearances.rim.least.at,
           },
         ];
-  const kinds = edgeKindsOf(row, held.group, edge);
-  if (!kinds) return beside;
+  const known = held.edgeKinds.get(edge);
+  const kinds = known === undefined ? edgeKindsOf(row, held.group, edge) : known;
+  if (known === undefined) held.edgeKinds.set(edge, kinds);
+  if (kinds === null) return beside;
   return [...edgeDistances(held, hole, edge, clearances, kinds, code), ...beside];
 }
 

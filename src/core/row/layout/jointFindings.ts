@@ -12,6 +12,8 @@ export function jointFindings(
   { layouts, choices, more }: Layouts,
   findingsOf: (layout: Layout) => readonly RowFinding[],
 ): Finding[] {
+  const [only] = layouts;
+  if (layouts.length === 1 && only && !more) return [...findingsOf(only)];
   const worlds = layouts.map(findingsOf);
   const failing = worlds.map((found) => found.some(isFailed));
   const cells = choices.map(cellOf);
