@@ -31,7 +31,7 @@ export interface Alternatives {
 
 export type RowToPlace = Pick<
   RowJob,
-  'groups' | 'clips' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad'
+  'groups' | 'clips' | 'notches' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad'
 > & {
   section: AnySection;
 };
@@ -71,8 +71,7 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
 function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, unit: LengthUnit): FaceSize[] {
   const group = groups[index];
   const faces = group ? fittingBoth(facesOfLeg(section, group.leg, unit), group, unit) : [];
-  const isMirrored = index === 0 && !row.clips && row.miterLeftRad === 0 && row.miterRightRad === 0;
-  if (!isMirrored) return faces;
+  if (index > 0 || tellsFacesApart(groups, row)) return faces;
   return faces.filter(
     (face, at) =>
       !faces.slice(0, at).some(({ widthMm, heel }) => widthMm === face.widthMm && heel === face.heel),
@@ -84,6 +83,17 @@ function fittingBoth(faces: FaceSize[], { edgeMm, gageMm }: HoleGroup, unit: Len
   if (edgeMm === undefined || gageMm === undefined) return faces;
   const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
   return fitting.length > 0 ? fitting : faces;
+}
+
+/** Whether anything of the row says in which of like faces it is, so that another in either is not the same. */
+function tellsFacesApart(
+  [, ...others]: readonly HoleGroup[],
+  { clips, notches, miterLeftRad, miterRightRad }: Omit<RowToPlace, 'section' | 'groups'>,
+): boolean {
+  if (clips || miterLeftRad > 0 || miterRightRad > 0) return true;
+  return (
+    others.some(({ leg }) => leg !== undefined) || (notches?.at ?? []).some(({ leg }) => leg !== undefined)
+  );
 }
 
 function directionsOf({ hole, slot }: HoleGroup): ('along' | 'across')[] {
