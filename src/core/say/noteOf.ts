@@ -2,6 +2,7 @@ import type { Finding, FindingOf } from '../check/finding.js';
 import { sentenceInCell } from '../inputError.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { PressChoice } from '../row/checksOnPress.js';
+import type { Reading } from '../row/reading.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import { cellNames } from './cellWords.js';
 import { openWords } from './distanceSentence.js';
@@ -12,14 +13,19 @@ import { say } from './say.js';
 /** The note of a row: every failure, worst first; what is open; how the press was chosen; what was read and assumed. */
 export function noteOf(row: CheckedRow, unit: LengthUnit): string {
   const { findings, readings, choice } = row;
-  const echo = readings.map((reading) => readingWords(reading, unit)).filter((words) => words !== '');
   const sentences = [
     ...openSentences(findings, unit),
     ...readings.map(readingSentence),
     ...(choice ? [choiceSentence(choice)] : []),
-    ...(echo.length > 0 ? [`read: ${[...new Set(echo)].join('; ')}`] : []),
+    echoOf(readings, unit),
   ];
   return asSentences(sentences).join(' ');
+}
+
+/** What was read and assumed, as one sentence; empty where nothing was. */
+export function echoOf(readings: readonly Reading[], unit: LengthUnit): string {
+  const echo = readings.map((reading) => readingWords(reading, unit)).filter((words) => words !== '');
+  return echo.length > 0 ? `Read: ${[...new Set(echo)].join('; ')}.` : '';
 }
 
 /** The sentences of findings, those of holes that are not placed taken together. */

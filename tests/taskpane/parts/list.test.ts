@@ -1,4 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { type Finding, refusal } from '../../../src/core/check/finding.js';
+import type { RowResult } from '../../../src/core/row/rowResult.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
@@ -203,7 +205,7 @@ describe('failing rows by reason', () => {
   async function groups(kind: string) {
     const { list, matches, shop } = await open(kind);
     const results = await checkRows(headingsOf(matches), list.rows, shop, {});
-    return { list, matches, shop, groups: failGroups(results ?? []) };
+    return { list, matches, shop, groups: failGroups(results ?? [], shop.unit) };
   }
 
   it('rows with the same reason are one group, with the largest first', async () => {
@@ -220,22 +222,67 @@ describe('failing rows by reason', () => {
     expect(found.find(({ verdict }) => verdict === 'Edge short')?.rows).toEqual([1, 9, 17]);
   });
 
-  it('many reasons that differ in their numbers only are told as one', () => {
-    const result = (number: number) => ({
-      blank: false as const,
-      verdict: 'Too big' as const,
-      governs: 'longest bar',
-      note: '',
-      route: '',
-      findings: [
-        { verdict: 'Too big' as const, governs: 'longest bar', note: `a part ${number} in long is over.` },
+  const failing = (finding: Finding): RowResult => ({
+    blank: false,
+    verdict: finding.verdict,
+    deciding: finding,
+    route: [],
+    findings: [finding],
+    readings: [],
+  });
+
+  it('sizes over one limit of one press are one reason, whatever they are', () => {
+    const tooLong = (given: number, press: string, limit: number) =>
+      failing({
+        rule: 'press limit',
+        outcome: 'failed',
+        verdict: 'Too big',
+        press,
+        item: 'shearLongest',
+        sized: { is: 'part' },
+        given,
+        limit,
+      });
+    const found = failGroups(
+      [
+        tooLong(300, 'Bay A', 250),
+        tooLong(400, 'Bay B', 250),
+        tooLong(275, 'Bay A', 250),
+        tooLong(275, 'Bay A', 260),
       ],
-    });
-    expect(failGroups([1, 2, 3, 4, 5, 6].map(result))).toHaveLength(6);
-    const [joined, ...others] = failGroups([1, 2, 3, 4, 5, 6, 7].map(result));
+      'mm',
+    );
+    expect(found.map(({ rows }) => rows)).toEqual([[0, 2], [1], [3]]);
+    expect(found[0]?.reason).toContain('And 1 reason of the same kind.');
+    expect(found[1]?.reason).not.toContain('of the same kind');
+  });
+
+  it('many cells of one heading that cannot be read are told as one; up to six each by itself', () => {
+    const unread = (received: string) =>
+      failing(
+        refusal(
+          { code: 'invalid', argument: 'Section', received, problem: `'${received}'.`, allowed: '' },
+          'Section',
+        ),
+      );
+    const texts = ['PLX', 'LL', 'Q9', '??', 'x', 'n/a'];
+    expect(failGroups(texts.map(unread), 'in')).toHaveLength(6);
+    const [joined, ...others] = failGroups([...texts, 'tbd', 'PLX'].map(unread), 'in');
     expect(others).toEqual([]);
-    expect(joined?.rows).toEqual([0, 1, 2, 3, 4, 5, 6]);
+    expect(joined?.rows).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
     expect(joined?.reason).toContain('And 6 reasons of the same kind.');
+  });
+
+  it('sizes that turned into dates are one reason, whichever cells they stand in', () => {
+    const dated = (argument: string, received: string) =>
+      failing(
+        refusal(
+          { code: 'invalid', argument, received, problem: '', allowed: '', cause: 'turned into a date' },
+          argument,
+        ),
+      );
+    const found = failGroups([dated('Hole', '45724'), dated('Edge', '42370')], 'in');
+    expect(found.map(({ rows, reason }) => [rows, reason])).toEqual([[[0, 1], 'a size turned into a date']]);
   });
 
   it('runs of neighbours are found', () => {
