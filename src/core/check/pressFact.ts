@@ -9,7 +9,7 @@ type Mm = number;
 export type Sized =
   | { is: 'hole'; hole: Hole }
   | { is: 'gap, thickness and die entry' }
-  | { is: 'cut' }
+  | { is: 'cut' | 'rip' }
   | { is: 'leg' }
   | { is: 'thickness' }
   | { is: 'round' | 'square' }

@@ -108,8 +108,6 @@ export type RowFact =
   | { rule: 'tool on hand'; lacking: 'punch' | 'die'; hole: Hole; openingMm?: number; nearest: readonly NearTool[]; unread: number; over?: ToolOver }
   /** The press does not say which bodies it takes, and the tool has one. */
   | { rule: 'tool body'; hole: Hole }
-  /** A strip cut from sheet that will not stay straight. */
-  | { rule: 'strip'; givenMm: number; limitMm: number }
   /** Nothing of the row needs a press. */
   | { rule: 'off press' };
 

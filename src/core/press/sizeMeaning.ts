@@ -7,6 +7,8 @@ export function sizeMeaning(sized: Sized): string {
       return 'largest dimension of the hole';
     case 'cut':
       return 'width of the cut';
+    case 'rip':
+      return 'length of the rip';
     case 'leg':
       return 'longer leg';
     case 'round':

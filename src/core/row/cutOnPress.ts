@@ -1,7 +1,7 @@
 import type { Finding } from '../check/finding.js';
 import { refusal } from '../check/finding.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
-import { governsOf, limitStep, roundingShare } from '../press/limit.js';
+import { governsOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { type ShearMinimum, shearMinimums } from '../press/shearMinimums.js';
 import { isCutBySaw, shearFindings } from '../press/shearStation.js';
@@ -23,7 +23,15 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
   const shortestMm = shortestSideMm(row);
   const part = shortestMm === undefined ? { section } : { section, lengthMm: shortestMm };
   const minimums = shearMinimums(press, part, working).map((minimum) => minimumFinding(press, minimum, working));
-  return [...findings, ...minimums, ...handFindings(press, row)];
+  return [...findings, ...ripFindings(press, row, working), ...minimums, ...handFindings(press, row)];
+}
+
+/** A plate that is cut from sheet is ripped along its length, which must fit the blade. */
+function ripFindings(press: Press, { stock, lengthMm }: ReadyRow, working?: Working): Finding[] {
+  if (stock !== 'from sheet' || lengthMm === undefined) return [];
+  return [
+    withinLimit(press, { item: 'flatShearBladeLength', sized: { is: 'rip' }, given: lengthMm }, working),
+  ];
 }
 
 /** A mitered piece is held on its shorter side; where its long sides are not known, on the shortest it may have. */

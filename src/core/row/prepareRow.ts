@@ -1,6 +1,7 @@
 import { atMost } from '../atMost.js';
 import type { Finding } from '../check/finding.js';
 import { isCutBySaw } from '../press/shearStation.js';
+import { leastStripWidthMm } from '../rule/leastStrip.js';
 import { flangeThicknessMm } from '../section/flangeThickness.js';
 import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
@@ -31,8 +32,16 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   const { section, grade, lengthMm } = job;
   const checks: Check[] = [];
   const readings: Reading[] = [...job.readings];
+  let stock: ReadRow['stock'];
+  const stockRead = check(asked, 'cut', () => {
+    const answer = setting(shop, 'barStockToWidth');
+    if (answer !== 'ask' && section.kind === 'flat' && section.form === 'plate') stock = answer;
+    return [];
+  });
+  checks.push(stockRead);
   const row: ReadyRow = {
     ...job,
+    ...(stock === undefined ? {} : { stock }),
     ...(lengthMm === undefined
       ? {}
       : { massKg: sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 }) }),
@@ -42,7 +51,9 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
     readings.push({ is: 'cut elsewhere', by: job.cutBy });
   } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });
-  if (row.places.some(({ faces }) => faces.length > 0) && !shop.tools) readings.push({ is: 'no tools' });
+  readings.push(...stripReadings(row));
+  const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
+  if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
   if (job.galvanized && thickestMm(row) >= galvanizedFromMm) readings.push({ is: 'galvanized and thick' });
   let layouts: Layouts | undefined;
   const laidOut = check(asked, 'part', () => {
@@ -52,6 +63,14 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   });
   checks.push(laidOut);
   return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };
+}
+
+/** A narrow strip ripped from sheet twists and bows: a caution, no failure. */
+function stripReadings({ section, stock }: ReadyRow): Reading[] {
+  if (section.kind !== 'flat' || stock !== 'from sheet') return [];
+  const { widthMm: givenMm, thicknessMm } = section;
+  const leastMm = leastStripWidthMm({ thicknessMm });
+  return atMost(leastMm, givenMm) ? [] : [{ is: 'narrow strip', givenMm, leastMm }];
 }
 
 const galvanizedFromMm = (3 / 4) * mmPerInch;

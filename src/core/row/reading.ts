@@ -25,6 +25,7 @@ export type Reading =
   | { is: 'made otherwise'; group: number; how: HoleMaking }
   | { is: 'drilled in the bar'; group: number; designation: string }
   | { is: 'unread columns'; headings: readonly string[] }
+  | { is: 'narrow strip'; givenMm: number; leastMm: number }
   | { is: 'galvanized and thick' };
 
 /** Why holes are not punched to size. */

@@ -7,6 +7,8 @@ import type { HoleGroup, RowJob } from './rowJob.js';
 export interface ReadRow extends RowJob {
   section: AnySection;
   grade: NonNullable<RowJob['grade']>;
+  /** What a plate of the list is cut from, where the shop says so: its long edges are rolled or sheared. */
+  stock?: 'from bar' | 'from sheet';
 }
 
 /** A hole group in a face, and how it is made there. */

@@ -39,8 +39,8 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
   }
   const limit = Number.isFinite(finding.limit.most) ? finding.limit.most : finding.limit.least;
   const under = `${distance} is under ${size(limit, unit)} (${ruleWords(finding)})`;
-  const fill = finding.missing.length === 0 ? '' : `: enough for some, fill in ${cellNames(finding.missing)}`;
-  return `${who}: ${under}${finding.outcome === 'open' ? fill : ''}.`;
+  if (finding.outcome === 'failed' || finding.missing.length === 0) return `${who}: ${under}.`;
+  return `${who}: ${under}. Fill in ${cellNames(finding.missing)} if that is not so.`;
 }
 
 /** Distances that are open, as a sentence names them: `the distances to edges and between holes`. */

@@ -53,6 +53,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `caution: ${size(reading.givenMm, unit)} from bolt to nearest edge is over ${size(reading.greatestMm, unit)}, the greatest by ${reading.code}`;
     case 'unread columns':
       return `${listWords(reading.headings)} ${reading.headings.length > 1 ? 'hold sizes and are' : 'holds sizes and is'} not read`;
+    case 'narrow strip':
+      return `caution: a strip ${size(reading.givenMm, unit)} wide, under ${size(reading.leastMm, unit)}, may twist as it is sheared`;
     case 'made otherwise':
     case 'drilled in the bar':
     case 'galvanized and thick':

@@ -39,8 +39,6 @@ export function rowGoverns(finding: RowFinding): string {
       return finding.lacking;
     case 'tool body':
       return governsOf('punchBody');
-    case 'strip':
-      return 'strip';
     case 'off press':
       return '';
   }

@@ -54,8 +54,6 @@ export function rowSentence(finding: RowFinding, unit: LengthUnit, say: (finding
       return toolSentence(finding, unit);
     case 'tool body':
       return `Punch body of ${finding.press ?? 'the press'} is blank, so the body of punch ${describeHole(finding.hole, unit)} was not checked.`;
-    case 'strip':
-      return `a strip ${size(finding.givenMm, unit)} wide, under ${size(finding.limitMm, unit)}, will twist as it is sheared`;
     case 'off press':
       return '';
   }
@@ -84,6 +82,7 @@ function offThePart(
 function choiceSentence({ cells, failing }: FindingOf<'choice'>, say: (finding: Finding) => string): string {
   const [first] = failing;
   const what = first ? say(first) : '';
-  const fill = cells.length === 1 ? 'fill it in' : 'fill them in';
+  const sided = cells.length === 1 && cells[0]?.cell === 'End';
+  const fill = sided ? 'write left or right before it' : cells.length === 1 ? 'fill it in' : 'fill them in';
   return `${what} It depends on ${cellNames(cells)}: ${fill}.`;
 }

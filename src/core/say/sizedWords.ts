@@ -15,6 +15,8 @@ export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, un
       return `${sized.is}, ${size(given, unit)},`;
     case 'cut':
       return `a cut ${size(given, unit)} wide`;
+    case 'rip':
+      return `a rip ${size(given, unit)} long, since plates are cut from sheet,`;
     case 'bend':
       return `a bend ${size(given, unit)} long`;
     case 'part':

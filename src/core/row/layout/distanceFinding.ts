@@ -43,6 +43,7 @@ function missingOf({ given, basis, between }: DistanceFact, laid: readonly LaidG
   };
   if (given.least !== given.most) {
     for (const { missing, index } of laid) for (const field of missing) add(field, index);
+    return cells;
   }
   if (basis?.boltRead || basis?.unknown === 'no bolt') for (const { index } of laid) add('Bolt', index);
   const edge = between.find((thing) => thing.is === 'edge');

@@ -1,8 +1,8 @@
 import type { Edge } from '../../part/outline.js';
 import { type EdgeKind, edgeKinds } from '../../rule/edgeDistance.js';
-import type { HoleGroup, RowJob } from '../rowJob.js';
+import type { ReadRow } from '../readyRow.js';
+import type { HoleGroup } from '../rowJob.js';
 import { endKindOf, longEdgeKindOf } from './faceOutline.js';
-import type { AnySection } from '../../section/section.js';
 
 /** How an edge may be made: as it is taken, and all that it may be where the row does not say. */
 export interface EdgeKinds {
@@ -10,7 +10,7 @@ export interface EdgeKinds {
   possible: readonly EdgeKind[];
 }
 
-type Row = Pick<RowJob, 'cutBy'> & { section: AnySection };
+type Row = Pick<ReadRow, 'cutBy' | 'section' | 'stock'>;
 
 /**
  * How an edge is made, for the holes of a group. A plate's long edges and every end that a press may have cut are taken
@@ -23,7 +23,7 @@ export function edgeKindsOf(row: Row, { edgeKind, endKind }: HoleGroup, { cause,
     case 'bottom edge':
     case 'top edge':
     case 'toe':
-      return kindsOf(edgeKind, longEdgeKindOf(row));
+      return kindsOf(edgeKind ?? (row.stock && longEdgeKindOf(row)), longEdgeKindOf(row));
     case 'left end':
     case 'right end':
     case 'miter left':

@@ -22,9 +22,9 @@ export function endKindOf({ section, cutBy }: Pick<ReadRow, 'section' | 'cutBy'>
   return by === 'press' || by === 'bought' ? cutKind : 'machine cut';
 }
 
-/** How the long edges are made: a plate's are sheared, those of bars and shapes rolled. */
-export function longEdgeKindOf({ section }: Pick<ReadRow, 'section'>): EdgeKind {
-  return section.kind === 'flat' && section.form === 'plate' ? 'sheared' : 'rolled';
+/** How the long edges are made: a plate's are sheared unless the shop cuts it from bar, those of shapes are rolled. */
+export function longEdgeKindOf({ section, stock }: Pick<ReadRow, 'section' | 'stock'>): EdgeKind {
+  return section.kind === 'flat' && section.form === 'plate' && stock !== 'from bar' ? 'sheared' : 'rolled';
 }
 
 /** What the outline of a face is made of, for one of the choices a row leaves. */
