@@ -246,7 +246,7 @@ describe('other sections on the press', () => {
       miterRightRad: 0,
       miterRad: 0,
       problems: [],
-      understood: [],
+      readings: [],
     };
     expect(partDrawing({ job, findings: [], unit: 'in' })).toEqual({
       problem: 'There is no drawing: the section of this row could not be read.',

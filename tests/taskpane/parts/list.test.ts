@@ -103,8 +103,8 @@ describe('adding checks', () => {
   it('to a table: columns are added, and what stood right of the inputs stays', async () => {
     await fillWorkbook(workbook, 'shop');
     workbook.type('Sheet1', 0, 0, [
-      ['Mark', 'Section', 'Grade', 'Hole', 'Price'],
-      ['C1', 'PL3/8X6', 'A36', '13/16', 12.5],
+      ['Mark', 'Section', 'Grade', 'Length', 'Price'],
+      ['C1', 'PL3/8X6', 'A36', '12', 12.5],
     ]);
     workbook.memory.tables.push({
       name: 'Bars',
@@ -114,14 +114,14 @@ describe('adding checks', () => {
     const { list, matches } = await read();
     const revert = await write(await addChecks(workbook, list, matches));
     expect(workbook.shown('Bars')[0]).toEqual([
-      ...['Mark', 'Section', 'Grade', 'Hole', 'Press', 'Price', 'Verdict', 'Share of rating', 'Note'],
+      ...['Mark', 'Section', 'Grade', 'Length', 'Press', 'Price', 'Verdict', 'Share of rating', 'Note'],
     ]);
     expect(column('Bars', 'Verdict')).toEqual(['OK']);
     expect(column('Bars', 'Price')).toEqual([12.5]);
     await revert.run();
     expect(workbook.shown('Bars')).toEqual([
-      ['Mark', 'Section', 'Grade', 'Hole', 'Price'],
-      ['C1', 'PL3/8X6', 'A36', '13/16', 12.5],
+      ['Mark', 'Section', 'Grade', 'Length', 'Price'],
+      ['C1', 'PL3/8X6', 'A36', '12', 12.5],
     ]);
   });
 
@@ -217,7 +217,7 @@ describe('failing rows by reason', () => {
       ['Check input', 2],
     ]);
     expect(found.find(({ verdict }) => verdict === 'Edge short')?.reason).toContain(
-      'end distance 1 in is under 1-1/4',
+      '7/8 in from the center to the right end is under 1-1/4 in',
     );
     expect(found.find(({ verdict }) => verdict === 'Edge short')?.rows).toEqual([1, 9, 17]);
   });
@@ -238,7 +238,7 @@ describe('failing rows by reason', () => {
         outcome: 'failed',
         verdict: 'Too big',
         press,
-        item: 'shearLongest',
+        item: 'longestBar',
         sized: { is: 'part' },
         given,
         limit,
@@ -348,16 +348,27 @@ describe('failing rows by reason', () => {
   it('each press is compared on the failing rows', async () => {
     await fillWorkbook(workbook, 'shop');
     workbook.type('Sheet1', 0, 0, [
-      ['Section', 'Grade', 'Press'],
-      ['L3X3X1/4', 'A36', 'Bay A'],
-      ['L3X3X1/4', 'A36', 'Bay A'],
-      ['PL3/8X6', 'A36', 'Bay A'],
+      ['Section', 'Grade', 'Length', 'Hole', 'Press'],
+      ['L3X3X1/4', 'A36', '12', null, 'Bay A'],
+      ['L3X3X1/4', 'A36', '12', null, 'Bay A'],
+      ['PL3/8X6', 'A36', '12', null, 'Bay A'],
+      ['PL3/8X6', 'A36', '12', '13/16', 'Bay A'],
+      ['L3X3X1/4', 'A36', null, null, 'Bay A'],
     ]);
     workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
     const { list, matches, shop } = await read();
     expect(await comparePresses(list, matches, [0, 1], shop, {})).toEqual([
       { press: 'Bay A', runs: [], unknown: 0, mostly: 'No station' },
       { press: 'Bay B', runs: [0, 1], unknown: 0, mostly: undefined },
+    ]);
+    // Distances of the drawing are open in the plate with a hole: the press has nothing against it.
+    const [, open] = await checkRows(headingsOf(matches), list.rows.slice(2), shop, {}).then(
+      (all) => all ?? [],
+    );
+    expect(open).toMatchObject({ verdict: 'OK so far' });
+    expect(await comparePresses(list, matches, [3, 4], shop, {})).toEqual([
+      { press: 'Bay A', runs: [3], unknown: 0, mostly: 'No station' },
+      { press: 'Bay B', runs: [3], unknown: 1, mostly: 'Not checked' },
     ]);
   });
 });
