@@ -3,7 +3,7 @@ import type { OutlineProblem } from '../../part/outlineInput.js';
 import { outlineOf } from '../../part/outlineOf.js';
 import type { Face } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { ReadRow } from '../readyRow.js';
+import type { RowWithSection } from '../readyRow.js';
 import { alternativesOf, type Choice, type Picked } from './alternatives.js';
 import { bendLinesOf, type PlacedBend } from './bendLines.js';
 import { faceOutline, shortened } from './faceOutline.js';
@@ -39,7 +39,7 @@ const endlessMm = 100_000;
  * The part of a row as geometry, once for every combination of what the row leaves to choose: the leg, the direction of
  * a slot, the corners that are clipped, the long side of a miter.
  */
-export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layouts {
+export function layoutsOf(row: RowWithSection, unit: LengthUnit, even: boolean): Layouts {
   const { choices, pick } = alternativesOf(row, unit);
   const sizes = choices.map(({ options }) => options);
   const total = sizes.reduce((product, options) => product * options, 1);
@@ -64,7 +64,7 @@ export function optionsOf(number: number, sizes: readonly number[]): number[] {
   });
 }
 
-function layoutFor(row: ReadRow, picked: Picked, even: boolean, unit: LengthUnit): Layout {
+function layoutFor(row: RowWithSection, picked: Picked, even: boolean, unit: LengthUnit): Layout {
   const lengthMm = row.lengthMm ?? endlessMm;
   const part = { lengthMm, endless: row.lengthMm === undefined };
   const faces: Face[] = [];
