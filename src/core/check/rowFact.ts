@@ -78,8 +78,15 @@ export type RowFact =
   | { rule: 'press not known'; name: string; names: readonly string[] }
   /** A hole that its bolt does not go through. */
   | { rule: 'bolt in hole'; holeMm: number; bolt: string }
-  /** Holes that lie beside the part: center or whole. */
-  | { rule: 'hole off the part'; beyondMm: number; cause: CauseKind; sizeMm: number; correct: readonly string[] }
+  /** Holes whose center lies beside the part. */
+  | {
+      rule: 'hole off the part';
+      beyondMm: number;
+      cause: CauseKind;
+      face: FaceId;
+      sizeMm: number;
+      correct: readonly string[];
+    }
   /** The cuts of a part do not leave one piece. */
   | { rule: 'outline'; problem: OutlineProblem }
   /** Work that is larger than the part, whatever its place. */
@@ -93,8 +100,8 @@ export type RowFact =
   | { rule: 'choice'; cells: readonly OpenCell[]; failing: readonly Finding[] }
   /** More combinations of choices than are tried. */
   | { rule: 'too many choices'; cells: readonly OpenCell[] }
-  /** A cell without which something of the part or the press is not checked. */
-  | { rule: 'blank cell'; cell: OpenCell; unchecked: Unchecked; item?: PressItemKey }
+  /** A cell without which something of the part or the press is not checked. `partly`: it is filled, and does not say it all. */
+  | { rule: 'blank cell'; cell: OpenCell; unchecked: Unchecked; item?: PressItemKey; partly?: true }
   /** A limit of the press that holds by some of the places a hole may have, and not by others. */
   | {
       rule: 'reach open';
@@ -105,7 +112,15 @@ export type RowFact =
     }
   /** No station makes the work in such a section. */
   | { rule: 'station for work'; work: 'notch' | 'corner clip' | 'bend'; designation: string }
-  | { rule: 'tool on hand'; lacking: 'punch' | 'die'; hole: Hole; openingMm?: number; nearest: readonly NearTool[]; unread: number; over?: ToolOver }
+  | {
+      rule: 'tool on hand';
+      lacking: 'punch' | 'die';
+      hole: Hole;
+      openingMm?: number;
+      nearest: readonly NearTool[];
+      unread: number;
+      over?: ToolOver;
+    }
   /** The press does not say which bodies it takes, and the tool has one. */
   | { rule: 'tool body'; hole: Hole }
   /** Nothing of the row needs a press. */

@@ -61,7 +61,7 @@ function keyOf(finding: Finding): string | undefined {
     case 'blank item':
       return `${finding.press} ${finding.item}`;
     case 'blank cell':
-      return `${finding.cell.cell} ${finding.cell.group} ${finding.verdict}`;
+      return `${finding.cell.cell} ${finding.cell.group} ${finding.unchecked}`;
     default:
       return undefined;
   }

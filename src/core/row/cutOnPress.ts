@@ -1,5 +1,6 @@
 import type { Finding } from '../check/finding.js';
 import { refusal } from '../check/finding.js';
+import type { Range } from '../check/range.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import { governsOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
@@ -11,6 +12,7 @@ import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { isCutElsewhere } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
+import { shortestSide } from './shortestSide.js';
 
 /** The cut of a row at the shear its section needs; nothing where a saw or something else cuts it. */
 export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
@@ -20,9 +22,12 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
   const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);
   const findings = shearFindings(press, { section, shearStrengthMPa: strength, miterRad }, working);
   if (findings.some(({ verdict }) => verdict === 'No station')) return findings;
-  const shortestMm = shortestSideMm(row);
-  const part = shortestMm === undefined ? { section } : { section, lengthMm: shortestMm };
-  const minimums = shearMinimums(press, part, working).map((minimum) => minimumFinding(press, minimum, working));
+  const shortest = shortestSide(row, shop.unit);
+  const minimums = shearMinimums(press, { section }, working).flatMap((minimum) =>
+    minimum.sizeMm === undefined
+      ? pieceFindings(press, minimum, shortest, row, working)
+      : [minimumFinding(press, minimum, minimum.sizeMm, working)],
+  );
   return [...findings, ...ripFindings(press, row, working), ...minimums, ...handFindings(press, row)];
 }
 
@@ -34,29 +39,62 @@ function ripFindings(press: Press, { stock, lengthMm }: ReadyRow, working?: Work
   ];
 }
 
-/** A mitered piece is held on its shorter side; where its long sides are not known, on the shortest it may have. */
-function shortestSideMm({ lengthMm, section, miterLeftRad, miterRightRad }: ReadyRow): number | undefined {
-  if (lengthMm === undefined) return undefined;
-  const widthMm =
-    section.kind === 'flat' ? section.widthMm : section.kind === 'angle' ? Math.max(section.legAMm, section.legBMm) : 0;
-  return Math.max(0, lengthMm - widthMm * (Math.tan(miterLeftRad) + Math.tan(miterRightRad)));
+/** A mitered piece is held on its shortest side. Miters that meet leave none: that is told of the part. */
+function pieceFindings(
+  press: Press,
+  minimum: ShearMinimum,
+  shortest: Range | undefined,
+  { longSide, miterLeftRad, miterRightRad }: ReadyRow,
+  working?: Working,
+): Finding[] {
+  if (shortest === undefined) {
+    return minimum.limit.state === 'value'
+      ? [openPiece(press, minimum, 'Length')]
+      : [minimumFinding(press, minimum, 0, working)];
+  }
+  if (shortest.most <= 0) return [];
+  const best = minimumFinding(press, minimum, shortest.most);
+  const worst = minimumFinding(press, minimum, shortest.least);
+  if (best.outcome === worst.outcome) return [minimumFinding(press, minimum, shortest.least, working)];
+  const bothEnds = miterLeftRad > 0 && miterRightRad > 0;
+  const sided = longSide?.left !== undefined && longSide.right !== undefined;
+  return [openPiece(press, minimum, bothEnds && !sided ? 'Long side' : 'Miter leg')];
+}
+
+function openPiece(press: Press, { key: item }: ShearMinimum, cell: string): Finding {
+  return {
+    rule: 'blank cell',
+    outcome: 'open',
+    verdict: 'Not checked',
+    press: press.name,
+    cell: { cell },
+    unchecked: 'shortest piece',
+    item,
+  };
 }
 
 /** A shear cannot grip and cut a piece that is shorter, or a section that is smaller, than it can hold. */
 function minimumFinding(
   press: Press,
-  { key: item, sizeMm, limit }: ShearMinimum,
+  { key: item, limit }: ShearMinimum,
+  sizeMm: number,
   working?: Working,
 ): Finding {
   const about = { press: press.name } as const;
   if (limit.state === 'bad') return refusal(limit.failure, governsOf(item), { ...about, ofPressCell: true });
   const sized = item.endsWith('ShortestPiece') ? 'piece' : 'section';
   if (limit.state === 'none') {
-    return { rule: 'shear minimum', outcome: 'held', verdict: 'OK', ...about, item, sized, given: sizeMm ?? 0, limit: 0, from: 'press' };
-  }
-  if (sizeMm === undefined) {
-    const cell = { cell: 'Length' };
-    return { rule: 'blank cell', outcome: 'open', verdict: 'Not checked', ...about, cell, unchecked: 'shortest piece', item };
+    return {
+      rule: 'shear minimum',
+      outcome: 'held',
+      verdict: 'OK',
+      ...about,
+      item,
+      sized,
+      given: sizeMm,
+      limit: 0,
+      from: 'press',
+    };
   }
   const { leastMm, from } = limit;
   const held = sizeMm >= leastMm * (1 - roundingShare);
@@ -66,7 +104,17 @@ function minimumFinding(
     limitStep(working, press, item, { kind: 'length', value: sizeMm, meaning }, '≥', verdict);
   }
   const outcome = held ? 'held' : 'failed';
-  return { rule: 'shear minimum', outcome, verdict, ...about, item, sized, given: sizeMm, limit: leastMm, from };
+  return {
+    rule: 'shear minimum',
+    outcome,
+    verdict,
+    ...about,
+    item,
+    sized,
+    given: sizeMm,
+    limit: leastMm,
+    from,
+  };
 }
 
 /** A shear that miters one leg only cannot be known to make a part whose mitered leg, or both of whose ends, differ. */

@@ -48,7 +48,7 @@ function laidOut(group: HoleGroup, place: HolePlace, lengthMm: number): HoleLayo
   const heel = element === 'leg' || element === 'flange';
   const face = { id: heel ? ('leg A' as const) : ('plate' as const), widthMm, thicknessMm, heel };
   const picked = { face, direction: group.slot ?? 'across', endFrom: group.endFrom ?? 'left' } as const;
-  const laid = layGroup(group, 0, picked, { lengthMm, even: false });
+  const laid = layGroup(group, picked, { lengthMm, even: false });
   return {
     holes: laid.holes.map(({ center, index }) => ({
       group,

@@ -45,7 +45,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
     ...(lengthMm === undefined
       ? {}
       : { massKg: sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 }) }),
-    places: job.groups.map((group, index) => placeGroup(job, group, index, { shop, asked, checks, readings })),
+    places: job.groups.map((group) => placeGroup(job, group, { shop, asked, checks, readings })),
   };
   if (lengthMm === undefined) readings.push({ is: 'no mass' });
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
@@ -91,9 +91,9 @@ interface Context {
 function placeGroup(
   { section, grade }: ReadRow,
   group: HoleGroup,
-  index: number,
   { shop, asked, checks, readings }: Context,
 ): PlacedHoles {
+  const { number: index } = group;
   const faces = facesOfLeg(section, group.leg, shop.unit).map((face): PlacedGroup => {
     const thicknessMm = thicknessOf(section, face, group);
     const placed: PlacedGroup = {
@@ -114,14 +114,20 @@ function placeGroup(
   checks.push({ findings: boltInHole(group, index), steps: [] });
   const why = faces.find(({ process }) => process.why !== undefined)?.process.why;
   if (why) readings.push({ is: 'made otherwise', group: index, how: why });
-  if (faces.length === 0) readings.push({ is: 'drilled in the bar', group: index, designation: section.designation });
+  if (faces.length === 0)
+    readings.push({ is: 'drilled in the bar', group: index, designation: section.designation });
   return { group, index, faces };
 }
 
 /** A flange tapers: at the gage, and where that is not given at the web, where it is thickest. */
-function thicknessOf(section: ReadRow['section'], { id, thicknessMm, widthMm }: FaceSize, group: HoleGroup): number {
+function thicknessOf(
+  section: ReadRow['section'],
+  { id, thicknessMm, widthMm }: FaceSize,
+  group: HoleGroup,
+): number {
   if (section.kind !== 'channel' || id === 'web') return thicknessMm;
-  const gageMm = group.gageMm ?? (group.edgeMm === undefined ? section.webThicknessMm : widthMm - group.edgeMm);
+  const gageMm =
+    group.gageMm ?? (group.edgeMm === undefined ? section.webThicknessMm : widthMm - group.edgeMm);
   return flangeThicknessMm({ section, gageMm });
 }
 
@@ -129,6 +135,13 @@ function boltInHole({ bolt, hole }: HoleGroup, index: number): Finding[] {
   const holeMm = leastDimensionMm(hole);
   if (!bolt || atMost(bolt.diameterMm, holeMm)) return [];
   return [
-    { rule: 'bolt in hole', outcome: 'failed', verdict: 'Check input', group: index, holeMm, bolt: bolt.name },
+    {
+      rule: 'bolt in hole',
+      outcome: 'failed',
+      verdict: 'Check input',
+      group: index,
+      holeMm,
+      bolt: bolt.name,
+    },
   ];
 }

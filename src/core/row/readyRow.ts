@@ -17,7 +17,7 @@ export type RowWithSection = Omit<ReadRow, 'grade'>;
 /** A hole group in a face, and how it is made there. */
 export interface PlacedGroup {
   group: HoleGroup;
-  /** Of the group in the row, from 0. */
+  /** The number of the group in the row. */
   index: number;
   face: FaceSize;
   /** Of the face where the holes are: a flange tapers. */

@@ -31,6 +31,8 @@ export function holeTitle(group: number): string {
 
 /** A set of like holes in a part. Distances are in mm and undefined where the row gives none. */
 export interface HoleGroup {
+  /** The columns it stands in, counted from 0: 1 for `Hole 2`, whether or not there is a `Hole`. */
+  number: number;
   /** `Hole`, or `Hole 2` for a further group. */
   title: string;
   hole: Hole;

@@ -8,5 +8,14 @@ export function cellName({ cell, group = 0 }: OpenCell): string {
 
 /** Several cells, each once: `End, Pitch and Gage 2`. */
 export function cellNames(cells: readonly OpenCell[]): string {
-  return listWords([...new Set(cells.map(cellName))]);
+  return listWords(namesOf(cells));
+}
+
+/** That cells are blank: `End and Pitch are blank`. */
+export function blankWords(cells: readonly OpenCell[]): string {
+  return `${cellNames(cells)} ${namesOf(cells).length > 1 ? 'are' : 'is'} blank`;
+}
+
+function namesOf(cells: readonly OpenCell[]): string[] {
+  return [...new Set(cells.map(cellName))];
 }

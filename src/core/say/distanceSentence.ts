@@ -6,6 +6,7 @@ import type { UnknownRule } from '../rule/leastDistance.js';
 import { cellNames } from './cellWords.js';
 import { edgeWords } from './edgeWords.js';
 import { holeTitle } from './holeTitle.js';
+import { isOpenBolt, isOpenPlace, openBoltSentence, openPlaceSentence } from './openDistances.js';
 import { size } from './sizes.js';
 
 type Distance = FindingOf<'distance'>;
@@ -22,16 +23,14 @@ const practice = 'press practice: the steel left must be at least the thickness 
 /** A distance of the drawing that fails, or that is known and whose limit is not; empty where it is held. */
 export function distanceSentence(finding: Distance, unit: LengthUnit): string {
   if (finding.outcome === 'held') return '';
-  const { given, group, kind } = finding;
-  const who = group === undefined ? 'bend' : holeTitle(group);
-  if (given.least !== given.most && finding.outcome === 'open') {
-    return `${who}: ${cellNames(finding.missing)} ${finding.missing.length > 1 ? 'are' : 'is'} blank, so ${openWords([finding])} is open.`;
-  }
+  if (isOpenPlace(finding)) return openPlaceSentence([finding]);
+  if (isOpenBolt(finding)) return openBoltSentence([finding]);
+  const { given } = finding;
+  const who = whoOf(finding);
   const to = otherWords(finding);
-  const overMm = -given.most;
-  if (overMm > toleranceMm && kind !== 'flange') {
+  if (runsOver(finding)) {
     const [into, what] = overWords(finding, to);
-    return `${who}: ${what} runs ${size(overMm, unit)} ${into}.`;
+    return `${who}: ${what} runs ${size(-given.most, unit)} ${into}.`;
   }
   const distance = `${size(Math.max(0, given.most), unit)} ${starts[finding.from]} to ${to}`;
   if (finding.outcome === 'open' && finding.basis?.unknown) {
@@ -40,21 +39,17 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
   const limit = Number.isFinite(finding.limit.most) ? finding.limit.most : finding.limit.least;
   const under = `${distance} is under ${size(limit, unit)} (${ruleWords(finding)})`;
   if (finding.outcome === 'failed' || finding.missing.length === 0) return `${who}: ${under}.`;
-  return `${who}: ${under}. Fill in ${cellNames(finding.missing)} if that is not so.`;
+  return `${who}: ${under}. Fill in ${cellNames(finding.missing)} to settle it.`;
 }
 
-/** Distances that are open, as a sentence names them: `the distances to edges and between holes`. */
-export function openWords(findings: readonly Distance[]): string {
-  const kinds = new Set(
-    findings.map(({ kind }) =>
-      kind.startsWith('edge') || kind === 'heel' || kind === 'flange'
-        ? 'to the edges'
-        : kind === 'hole to bend'
-          ? 'to the bends'
-          : 'between holes',
-    ),
-  );
-  return `the distance ${[...kinds].join(' and ')}`;
+/** A failure of a hole that lies over what it is held against, wherever it may be. */
+export function runsOver({ outcome, kind, given }: Distance): boolean {
+  return outcome === 'failed' && kind !== 'flange' && given.most < -toleranceMm;
+}
+
+function whoOf({ group, between: [first] }: Distance): string {
+  if (group !== undefined) return holeTitle(group);
+  return first.is === 'bend' && first.index > 0 ? `bend ${first.index + 1}` : 'bend';
 }
 
 function overWords(finding: Distance, to: string): [string, string] {
@@ -68,7 +63,9 @@ function overWords(finding: Distance, to: string): [string, string] {
 
 function otherWords({ between: [first, other] }: Distance): string {
   if (other.is === 'hole') {
-    return first.is === 'hole' && first.group === other.group ? 'the next hole' : `a hole of ${holeTitle(other.group)}`;
+    return first.is === 'hole' && first.group === other.group
+      ? 'the next hole'
+      : `a hole of ${holeTitle(other.group)}`;
   }
   return thingWords(other);
 }
@@ -87,13 +84,13 @@ function thingWords(thing: Thing): string {
 }
 
 /** What a distance was held against: `AISC, sheared edge, bolt 3/4`. */
-export function ruleWords({ kind, basis }: Pick<Distance, 'kind' | 'basis'>): string {
+export function ruleWords({ kind, basis, face }: Pick<Distance, 'kind' | 'basis' | 'face'>): string {
   switch (kind) {
     case 'edge by practice':
     case 'spacing by practice':
       return practice;
     case 'heel':
-      return 'it would be cut into the other side of the section';
+      return `or the hole cuts into ${besideWords(face)}`;
     case 'hole to bend':
       return 'press practice: twice the thickness and the inside radius, or the bend pulls the hole';
     case 'flange':
@@ -101,6 +98,12 @@ export function ruleWords({ kind, basis }: Pick<Distance, 'kind' | 'basis'>): st
     default:
       return basis ? basisWords(kind === 'clear distance by code', basis) : practice;
   }
+}
+
+/** What stands up beside a face. */
+function besideWords(face: Distance['face']): string {
+  if (face === 'web') return 'the flange';
+  return face.startsWith('flange') ? 'the web' : 'the other leg';
 }
 
 function basisWords(isClear: boolean, { code, edge, bolt, boltRead }: CodeBasis): string {

@@ -41,7 +41,7 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'bolt of the hole':
       return `bolt ${reading.bolt} taken from ${reading.group === 0 ? 'the hole' : holeTitle(reading.group)}`;
     case 'bolt not known':
-      return 'no bolt given, so only press practice is certain at edges';
+      return 'no bolt given';
     case 'edges':
       return [
         ...(reading.edge === undefined ? [] : [`edge ${reading.edge}`]),
@@ -102,7 +102,7 @@ export function readingSentence(reading: Reading): string {
       return `${title}: ${make}; ${how.because}.`;
     }
     case 'drilled in the bar':
-      return `${holeTitle(reading.group)}: holes in ${reading.designation} are drilled; no press station punches them.`;
+      return `${holeTitle(reading.group)}: drilled; no press station punches holes in ${reading.designation}.`;
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     default:

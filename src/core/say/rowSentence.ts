@@ -1,11 +1,11 @@
 import type { Finding, FindingOf } from '../check/finding.js';
-import type { RowFinding, Unchecked } from '../check/rowFact.js';
-import { governsOf } from '../press/limit.js';
+import type { RowFinding } from '../check/rowFact.js';
 import { quoted } from '../quantity/cellValue.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
-import { cellName, cellNames } from './cellWords.js';
-import { distanceSentence } from './distanceSentence.js';
+import { blankCellSentence, reachOpenSentence } from './blankCells.js';
+import { cellNames } from './cellWords.js';
+import { distanceSentence, runsOver } from './distanceSentence.js';
 import { edgeWords } from './edgeWords.js';
 import { holeTitle } from './holeTitle.js';
 import { listWords } from './listWords.js';
@@ -14,7 +14,11 @@ import { size } from './sizes.js';
 import { toolSentence } from './toolSentence.js';
 
 /** What a check of the row itself says; empty for what is held. `say` says the findings a choice depends on. */
-export function rowSentence(finding: RowFinding, unit: LengthUnit, say: (finding: Finding) => string): string {
+export function rowSentence(
+  finding: RowFinding,
+  unit: LengthUnit,
+  say: (finding: Finding) => string,
+): string {
   if (finding.outcome === 'held') return '';
   const title = holeTitle(finding.group);
   switch (finding.rule) {
@@ -45,9 +49,9 @@ export function rowSentence(finding: RowFinding, unit: LengthUnit, say: (finding
     case 'too many choices':
       return `${cellNames(finding.cells)} leave more possible parts than are tried. Fill them in.`;
     case 'blank cell':
-      return `${cellName(finding.cell)} is blank, so ${unchecked[finding.unchecked]}. Fill it in.`;
+      return blankCellSentence([finding]);
     case 'reach open':
-      return `${title}: ${cellNames(finding.missing)} ${finding.missing.length > 1 ? 'are' : 'is'} blank, so ${governsOf(finding.item)} of ${finding.press ?? 'the press'} was not checked.`;
+      return reachOpenSentence([finding]);
     case 'station for work':
       return `no press station makes a ${finding.work} in ${finding.designation}.`;
     case 'tool on hand':
@@ -59,29 +63,22 @@ export function rowSentence(finding: RowFinding, unit: LengthUnit, say: (finding
   }
 }
 
-const unchecked: Record<Unchecked, string> = {
-  'far end': 'nothing was held against the far end',
-  'longest bar': 'the length and mass that the press carries were not checked',
-  'shortest piece': 'the shortest piece the press can hold was not checked',
-  'notches against the rest': 'the notches were not held against the rest of the part',
-  'bends against the rest': 'flanges, and holes beside the bends, were not checked',
-  'hand of the miter': 'it is not known whether a press that miters one leg makes it',
-};
-
 function offThePart(
-  { beyondMm, cause, sizeMm, correct }: FindingOf<'hole off the part'>,
+  { beyondMm, cause, face, sizeMm, correct }: FindingOf<'hole off the part'>,
   title: string,
   unit: LengthUnit,
 ): string {
   const along = cause.includes('end') || cause.startsWith('miter');
-  const part = `the part is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
-  return `${title}: a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${part}. Correct ${listWords(correct, 'or')}.`;
+  const what = along || face === 'plate' ? 'part' : (face.split(' ')[0] ?? face);
+  const is = `the ${what} is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
+  return `${title}: the center of a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${is}. Correct ${listWords(correct, 'or')}.`;
 }
 
 /** What fails for some of what the row leaves to choose. */
 function choiceSentence({ cells, failing }: FindingOf<'choice'>, say: (finding: Finding) => string): string {
   const [first] = failing;
-  const what = first ? say(first) : '';
+  const worst = failing.find((each) => each.rule === 'distance' && runsOver(each)) ?? first;
+  const what = worst ? say(worst) : '';
   const sided = cells.length === 1 && cells[0]?.cell === 'End';
   const fill = sided ? 'write left or right before it' : cells.length === 1 ? 'fill it in' : 'fill them in';
   return `${what} It depends on ${cellNames(cells)}: ${fill}.`;

@@ -2,7 +2,7 @@ import type { FindingOf } from '../check/finding.js';
 import { plainText } from '../quantity/cellValue.js';
 import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { describeHole } from '../tooling/hole.js';
+import { describeHole, nameHole } from '../tooling/hole.js';
 import { holeTitle } from './holeTitle.js';
 import { size } from './sizes.js';
 
@@ -10,7 +10,9 @@ import { size } from './sizes.js';
 export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, unit: LengthUnit): string {
   switch (sized.is) {
     case 'hole':
-      return `hole ${describeHole(sized.hole, unit)}`;
+      return sized.hole.shape === 'round'
+        ? `hole ${describeHole(sized.hole, unit)}`
+        : nameHole(sized.hole, unit);
     case 'gap, thickness and die entry':
       return `${sized.is}, ${size(given, unit)},`;
     case 'cut':

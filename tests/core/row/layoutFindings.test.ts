@@ -1,11 +1,7 @@
 // Rows whose distances are right one by one and whose part as a whole is not; beside each the nearest row that is.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { checkedRow, type Row } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
-
-type Row = Record<string, CellValue>;
 
 const shop = shopWith({
   Notcher: 'yes',
@@ -26,10 +22,7 @@ const shop = shopWith({
 });
 
 function checked(row: Row) {
-  const whole: Row = { Grade: 'A36', Press: 'Bay A', ...row };
-  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shop);
-  if (result.blank) throw new Error('the row is blank');
-  return result;
+  return checkedRow({ Grade: 'A36', Press: 'Bay A', ...row }, shop);
 }
 
 const flat: Row = { Section: 'FB 3/8x3', Length: 12, Hole: '13/16', Bolt: '3/4', End: 3 };

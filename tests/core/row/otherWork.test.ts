@@ -1,12 +1,9 @@
 // Notches, corner clips, bends and the route of a row on the sample press: 60 US ton, 50 ksi on the plate, notcher
 // 4 × 4 × 3/8 in, bends to 18 in. A36 has τ = 0.75 · 80 = 60 ksi. Shares worked out by hand in kip and inches.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import type { ShareFinding } from '../../../src/core/check/finding.js';
+import { checkedRow, governsEach, type Row } from '../../support/checkedRow.js';
 import { type PressCells, settingTable, shopWith } from '../../support/sampleShop.js';
-
-type Row = Record<string, CellValue>;
 
 function checked(row: Row, press: PressCells = {}, settings: Row = {}) {
   const whole: Row = {
@@ -18,14 +15,13 @@ function checked(row: Row, press: PressCells = {}, settings: Row = {}) {
     Press: 'Bay A',
     ...row,
   };
-  const shop = shopWith(press, { settings: settingTable(settings) });
-  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shop);
-  if (result.blank) throw new Error('the row is blank');
-  return result;
+  return checkedRow(whole, shopWith(press, { settings: settingTable(settings) }));
 }
 
-const useOf = (row: Row, governs: string) =>
-  checked(row).findings.find((finding) => finding.governs.startsWith(governs))?.use;
+const useOf = (row: Row, operation: ShareFinding['operation']) =>
+  checked(row).findings.flatMap((each) =>
+    each.rule === 'share' && each.operation === operation ? [each.use] : [],
+  )[0];
 
 describe('a notch in a row', () => {
   const notch = { 'Notch width': 2, 'Notch depth': 1, Notches: 2 };
@@ -124,7 +120,7 @@ describe('the route of a row', () => {
     const reamed = checked({ ...holes, Hole: '22 mm' }, {}, { 'Job spec': 'EN 1090-2 EXC3' });
     expect(reamed.route).toBe('shear, punch, ream');
     expect(reamed.hits).toBe(2);
-    expect(reamed.findings.map((finding) => finding.governs)).toContain('punch force, Ø20 mm');
+    expect(governsEach(reamed.findings, shopWith())).toContain('punch force, Ø20 mm');
   });
 
   it('is empty for a row that cannot be read', () => {

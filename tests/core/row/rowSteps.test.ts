@@ -1,13 +1,8 @@
 // What the steps and the notes of a row say.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { formatQuantity } from '../../../src/core/quantity/formatQuantity.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
-import { Working } from '../../../src/core/working/working.js';
+import { checkedRow, type Row, stepsOf } from '../../support/checkedRow.js';
 import { settingTable, shopWith } from '../../support/sampleShop.js';
-
-type Row = Record<string, CellValue>;
 
 const clip: Row = {
   Section: 'FB 3/8x4',
@@ -30,11 +25,8 @@ const rows: Row[] = [
 ];
 
 function checked(row: Row, settings: Row = {}) {
-  const working = new Working();
   const shop = shopWith({}, { settings: settingTable(settings) });
-  const result = checkRow(Object.values(row), readHeadings(Object.keys(row)), shop, working);
-  if (result.blank) throw new Error('the row is blank');
-  return { ...result, steps: working.steps };
+  return { ...checkedRow(row, shop), steps: stepsOf(row, shop) };
 }
 
 describe('the steps of a row', () => {

@@ -248,7 +248,7 @@ describe('other sections on the press', () => {
       problems: [],
       readings: [],
     };
-    expect(partDrawing({ job, findings: [], unit: 'in' })).toEqual({
+    expect(partDrawing({ job, unit: 'in' })).toEqual({
       problem: 'There is no drawing: the section of this row could not be read.',
     });
   });

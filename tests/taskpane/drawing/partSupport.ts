@@ -18,7 +18,7 @@ export function partOf(row: Row, more: { all?: boolean; width?: number; settings
   const result = checkRow(cells, headings, shop);
   if (result.blank) throw new Error('the row is blank');
   const job = readRow(cells, headings, shop);
-  return drawn(partDrawing({ job, findings: result.findings, unit: 'in', shop, ...input }));
+  return drawn(partDrawing({ job, deciding: result.deciding, unit: 'in', shop, ...input }));
 }
 
 /** The corners of the outline of an unbroken part, in inches from the stop and from the fence. */

@@ -44,9 +44,9 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
     return (picked: readonly number[]): Option => options[at < 0 ? 0 : (picked[at] ?? 0)] as Option;
   };
   const groups = row.groups.map((group, index) => ({
-    face: from({ cell: 'Leg', group: index }, facesOfGroup(row, index, unit)),
-    direction: from({ cell: 'Slot', group: index }, directionsOf(group)),
-    endFrom: from({ cell: 'End', group: index }, endsOf(row.groups, index)),
+    face: from({ cell: 'Leg', group: group.number }, facesOfGroup(row, index, unit)),
+    direction: from({ cell: 'Slot', group: group.number }, directionsOf(group)),
+    endFrom: from({ cell: 'End', group: group.number }, endsOf(row.groups, index)),
   }));
   const corners = from({ cell: 'Clip at' }, cornerSets(row, unit));
   const left = from({ cell: 'Long side' }, sidesOf(row, 'left'));

@@ -25,13 +25,13 @@ export function distanceFinding(
     thing.is === 'hole' ? groups.find(({ index }) => index === thing.group) : undefined;
   const laid = fact.between.flatMap((thing) => of(thing) ?? []);
   const [first] = laid;
-  return {
-    ...fact,
+  const verdict = outcome === 'held' ? 'OK' : outcome === 'failed' ? verdictOf[fact.kind] : 'OK so far';
+  return Object.assign(fact, {
     outcome,
-    verdict: outcome === 'held' ? 'OK' : outcome === 'failed' ? verdictOf[fact.kind] : 'OK so far',
+    verdict,
     ...(first ? { group: first.index } : {}),
     missing: outcome === 'open' ? missingOf(fact, laid) : [],
-  };
+  });
 }
 
 function missingOf({ given, basis, between }: DistanceFact, laid: readonly LaidGroup[]): OpenCell[] {

@@ -8,10 +8,10 @@ import type { EdgeCode, EdgeKind } from '../../rule/edgeDistance.js';
 import { leastHoleEdge, type SlotDirection } from '../../rule/holeEdge.js';
 import { leastHoleSpacing } from '../../rule/holeSpacing.js';
 import type { LeastDistance } from '../../rule/leastDistance.js';
-import { pairDirection } from '../../rule/pairDirection.js';
+import { type PairDirection, pairDirection } from '../../rule/pairDirection.js';
 import { punchDiagonalMm } from '../../tooling/hole.js';
 import type { EdgeKinds } from './edgeKindsOf.js';
-import type { HeldGroup } from './heldGroup.js';
+import type { CodeLimit, HeldGroup, SpacingLimit } from './heldGroup.js';
 import type { Measured } from './measured.js';
 
 /** No code asks for more than this many times the hole, to an edge or to another hole. From the tables built in. */
@@ -45,7 +45,10 @@ export function edgeDistances(
     limit: exactly(held.webMm),
     at: rim.least.at,
   };
-  const byCode = edgeByCode(held, slotDirection(hole, edge), kinds, code);
+  const direction = slotDirection(hole, edge);
+  const key = `${direction} ${kinds.taken} ${kinds.possible.length}`;
+  if (!held.edgeLimits.has(key)) held.edgeLimits.set(key, edgeByCode(held, direction, kinds, code));
+  const byCode = held.edgeLimits.get(key);
   if (!byCode) return [byPractice];
   const { fromEnd, limit, basis } = byCode;
   const distance = fromEnd ? clearances.endRadius : clearances.center;
@@ -53,17 +56,16 @@ export function edgeDistances(
   return [{ kind: 'edge by code', from, given: givenOf(distance), limit, at: distance.least.at, basis }, byPractice];
 }
 
-interface ByCode {
-  limit: Range;
-  fromEnd: boolean;
-  basis: CodeBasis;
-}
-
 /**
  * The least edge distance of a code: certain where the row gives the bolt and how the edge is made, else it fails only
  * under what the mildest of them asks, and holds from what is taken. Undefined where no code asks for anything.
  */
-function edgeByCode(held: HeldGroup, direction: SlotDirection, kinds: EdgeKinds, code: EdgeCode): ByCode | undefined {
+function edgeByCode(
+  held: HeldGroup,
+  direction: SlotDirection,
+  kinds: EdgeKinds,
+  code: EdgeCode,
+): CodeLimit | undefined {
   const { bolt } = held;
   if (bolt.is === 'none') return undefined;
   const size = bolt.is === 'not known' ? {} : { bolt: bolt.bolt };
@@ -118,21 +120,12 @@ export function holeDistances(
   const byPractice: Measured = { kind: 'spacing by practice', from: 'rim', given, limit: exactly(webMm), at };
   if (groups.some(({ bolt }) => bolt.is === 'none')) return [byPractice];
   const { placed, between } = centersOf(holes);
-  const [first, second] = groups.map(({ group, bolt }) => ({
-    hole: group.hole,
-    ...(bolt.is === 'given' || bolt.is === 'read' ? { bolt: bolt.bolt } : {}),
-  }));
-  if (!first || !second) return [byPractice];
-  const by = (direction: 'along' | 'across' | 'oblique') =>
-    leastHoleSpacing({ holes: [first, second], direction, code });
   // Of holes that are not placed the direction is not known: the largest distance of the code holds.
-  const least = placed ? by(pairDirection(between)) : by('across');
-  const range = rangeOf(least, groups);
-  const certain = placed && groups.every(({ bolt }) => bolt.is === 'given');
-  const larger = largerBolt(groups);
-  const basis = basisOf(larger, code, least);
-  const fromEnd = least.known && least.measuredFrom === 'end radius center';
-  const limit = { least: certain ? range.least : 0, most: range.most };
+  const direction = placed ? pairDirection(between) : 'across';
+  const key = `${keyOf(groups[1])} ${direction} ${placed}`;
+  const known = groups[0].spacingLimits.get(key) ?? spacingByCode(groups, direction, placed, code);
+  groups[0].spacingLimits.set(key, known);
+  const { fromEnd, limit, clear, basis } = known;
   const byCode: Measured = {
     kind: 'spacing by code',
     from: fromEnd ? 'end radius' : 'center',
@@ -141,16 +134,37 @@ export function holeDistances(
     at: fromEnd ? at : [holes[0].center, holes[1].center],
     basis,
   };
-  if (!least.known || least.clearMm === undefined) return [byCode, byPractice];
-  const clear: Measured = {
-    kind: 'clear distance by code',
-    from: 'rim',
-    given,
-    limit: { least: certain ? least.clearMm : 0, most: least.clearMm },
-    at,
-    basis,
+  if (!clear) return [byCode, byPractice];
+  return [byCode, { kind: 'clear distance by code', from: 'rim', given, limit: clear, at, basis }, byPractice];
+}
+
+/** A hole and its bolt, which are all that a code goes by. */
+function keyOf({ group, bolt }: HeldGroup): string {
+  const name = bolt.is === 'given' || bolt.is === 'read' ? bolt.bolt.name : '';
+  return `${JSON.stringify(group.hole)} ${bolt.is} ${name}`;
+}
+
+/** The least distance of a code between two holes: certain where both are placed and the row gives both bolts. */
+function spacingByCode(
+  groups: readonly [HeldGroup, HeldGroup],
+  direction: PairDirection,
+  placed: boolean,
+  code: EdgeCode,
+): SpacingLimit {
+  const bolted = ({ group, bolt }: HeldGroup) => ({
+    hole: group.hole,
+    ...(bolt.is === 'given' || bolt.is === 'read' ? { bolt: bolt.bolt } : {}),
+  });
+  const least = leastHoleSpacing({ holes: [bolted(groups[0]), bolted(groups[1])], direction, code });
+  const range = rangeOf(least, groups);
+  const certain = placed && groups.every(({ bolt }) => bolt.is === 'given');
+  const between = (mm: Range): Range => (certain ? mm : { least: 0, most: mm.most });
+  return {
+    limit: between(range),
+    fromEnd: least.known && least.measuredFrom === 'end radius center',
+    basis: basisOf(largerBolt(groups), code, least),
+    ...(least.known && least.clearMm !== undefined ? { clear: between(exactly(least.clearMm)) } : {}),
   };
-  return [byCode, clear, byPractice];
 }
 
 function largerBolt([a, b]: readonly [HeldGroup, HeldGroup]): HeldGroup {

@@ -75,8 +75,10 @@ function distancesOf(
             at: clearances.rim.least.at,
           },
         ];
-  const kinds = edgeKindsOf(row, held.group, edge);
-  if (!kinds) return beside;
+  const known = held.edgeKinds.get(edge);
+  const kinds = known === undefined ? edgeKindsOf(row, held.group, edge) : known;
+  if (known === undefined) held.edgeKinds.set(edge, kinds);
+  if (kinds === null) return beside;
   return [...edgeDistances(held, hole, edge, clearances, kinds, code), ...beside];
 }
 
@@ -110,6 +112,7 @@ function offThePart({ faces, groups }: HeldLayout, group: number, { mm, edge, ho
     group,
     beyondMm: mm,
     cause: edge.cause.is,
+    face: hole.face,
     sizeMm: alongLength ? Math.max(...xs) - Math.min(...xs) : (face?.widthMm ?? 0),
     correct: laid ? cellsOf(laid, alongLength) : [],
   };

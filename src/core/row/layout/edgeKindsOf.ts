@@ -15,10 +15,10 @@ type Row = Pick<ReadRow, 'cutBy' | 'section' | 'stock'>;
 /**
  * How an edge is made, for the holes of a group. A plate's long edges and every end that a press may have cut are taken
  * as sheared, which asks for the most, unless the row says otherwise; the long edges of bars and shapes are rolled.
- * Undefined for a heel, which is no free edge.
+ * Null for a heel, which is no free edge.
  */
-export function edgeKindsOf(row: Row, { edgeKind, endKind }: HoleGroup, { cause, kind }: Edge): EdgeKinds | undefined {
-  if (kind === 'none') return undefined;
+export function edgeKindsOf(row: Row, { edgeKind, endKind }: HoleGroup, { cause, kind }: Edge): EdgeKinds | null {
+  if (kind === 'none') return null;
   switch (cause.is) {
     case 'bottom edge':
     case 'top edge':

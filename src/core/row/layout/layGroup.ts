@@ -24,6 +24,7 @@ export type PlaceCell = 'End' | 'Edge' | 'Pitch' | 'Gage' | 'Length';
 /** The holes of a group where they lie, or are read to lie. */
 export interface LaidGroup {
   group: HoleGroup;
+  /** The number of the group in the row. */
   index: number;
   holes: readonly PlacedHole[];
   /** The distances between the holes of the group are given. */
@@ -41,7 +42,8 @@ interface Spot {
 }
 
 /** Lays the holes of a group on the face it is in. A length that is not given is one that no hole knows the end of. */
-export function layGroup(group: HoleGroup, index: number, picked: PickedGroup, bar: Bar): LaidGroup {
+export function layGroup(group: HoleGroup, picked: PickedGroup, bar: Bar): LaidGroup {
+  const { number: index } = group;
   const laid = spotsOf(group, picked, bar);
   const shape = holeShape(group.hole, { x: 0, y: 0 }, picked.direction);
   const holes = laid.spots.map(

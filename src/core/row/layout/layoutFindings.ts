@@ -45,7 +45,8 @@ function clearances(
 ): RowFinding[] {
   const held = new Map(
     layout.groups.flatMap(({ index, holes }) => {
-      const placed = row.places[index]?.faces.find(({ face }) => face.id === holes[0]?.face);
+      const faces = row.places.find((placed) => placed.index === index)?.faces ?? [];
+      const placed = faces.find(({ face }) => face.id === holes[0]?.face);
       return placed ? [[index, heldOf(placed)] as const] : [];
     }),
   );

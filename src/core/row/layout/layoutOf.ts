@@ -7,7 +7,7 @@ import type { RowWithSection } from '../readyRow.js';
 import { alternativesOf, type Choice, type Picked } from './alternatives.js';
 import { bendLinesOf, type PlacedBend } from './bendLines.js';
 import { faceOutline, shortened } from './faceOutline.js';
-import { facesOf } from './faces.js';
+import { type FaceSize, facesOf } from './faces.js';
 import { type LaidGroup, layGroup } from './layGroup.js';
 
 /** A part laid out for one of the choices that its row leaves. */
@@ -30,8 +30,9 @@ export interface Layouts {
   more: boolean;
 }
 
-/** More combinations of choices than these are not tried. */
+/** More combinations of choices than these are not tried; of a part with very many holes fewer. */
 const mostLayouts = 64;
+const mostHolesLaid = 4000;
 /** Longer than any bar. */
 const endlessMm = 100_000;
 
@@ -43,10 +44,13 @@ export function layoutsOf(row: RowWithSection, unit: LengthUnit, even: boolean):
   const { choices, pick } = alternativesOf(row, unit);
   const sizes = choices.map(({ options }) => options);
   const total = sizes.reduce((product, options) => product * options, 1);
-  const layouts = Array.from({ length: Math.min(total, mostLayouts) }, (_, number) =>
-    layoutFor(row, pick(optionsOf(number, sizes)), even, unit),
+  const holes = row.groups.reduce((sum, { count }) => sum + count, 0);
+  const tried = Math.min(total, mostLayouts, Math.max(2, Math.floor(mostHolesLaid / Math.max(1, holes))));
+  const known: FaceKnown[] = [];
+  const layouts = Array.from({ length: tried }, (_, number) =>
+    layoutFor(row, pick(optionsOf(number, sizes)), even, unit, known),
   );
-  return { layouts, choices, more: total > mostLayouts };
+  return { layouts, choices, more: total > tried };
 }
 
 /** A choice as the cell that would settle it. */
@@ -64,25 +68,73 @@ export function optionsOf(number: number, sizes: readonly number[]): number[] {
   });
 }
 
-function layoutFor(row: RowWithSection, picked: Picked, even: boolean, unit: LengthUnit): Layout {
+/** The outline of a face for what was picked of its cuts: many layouts have the same. */
+interface FaceKnown {
+  size: FaceSize;
+  picked: Picked;
+  face: Face | OutlineProblem;
+}
+
+function faceFor(
+  row: RowWithSection,
+  size: FaceSize,
+  picked: Picked,
+  lengthMm: number,
+  unit: LengthUnit,
+  known: FaceKnown[],
+): Face | OutlineProblem {
+  const same = known.find(
+    (each) =>
+      each.size.id === size.id &&
+      each.picked.corners === picked.corners &&
+      each.picked.mitered === picked.mitered &&
+      each.picked.longSide.left === picked.longSide.left &&
+      each.picked.longSide.right === picked.longSide.right,
+  );
+  if (same) return same.face;
+  const face = outlinedFace(row, size, picked, lengthMm, unit);
+  known.push({ size, picked, face });
+  return face;
+}
+
+function outlinedFace(
+  row: RowWithSection,
+  size: FaceSize,
+  picked: Picked,
+  lengthMm: number,
+  unit: LengthUnit,
+): Face | OutlineProblem {
+  const outline = outlineOf(faceOutline(row, size, picked, lengthMm, unit));
+  if ('problem' in outline) return outline;
+  const { id, widthMm, thicknessMm } = size;
+  const offsetMm = shortened(row, size, picked, 'left');
+  if (offsetMm === 0) return { id, widthMm, thicknessMm, outline };
+  const edges = outline.edges.map(({ from, to, ...edge }) => ({
+    ...edge,
+    from: { x: from.x + offsetMm, y: from.y },
+    to: { x: to.x + offsetMm, y: to.y },
+  }));
+  return { id, widthMm, thicknessMm, outline: { edges } };
+}
+
+function layoutFor(
+  row: RowWithSection,
+  picked: Picked,
+  even: boolean,
+  unit: LengthUnit,
+  known: FaceKnown[],
+): Layout {
   const lengthMm = row.lengthMm ?? endlessMm;
   const part = { lengthMm, endless: row.lengthMm === undefined };
   const faces: Face[] = [];
   for (const size of facesOf(row.section)) {
-    const outline = outlineOf(faceOutline(row, size, picked, lengthMm, unit));
-    if ('problem' in outline) return { ...part, faces: [], groups: [], bends: [], problem: outline };
-    const offsetMm = shortened(row, size, picked, 'left');
-    const edges = outline.edges.map(({ from, to, ...edge }) => ({
-      ...edge,
-      from: { x: from.x + offsetMm, y: from.y },
-      to: { x: to.x + offsetMm, y: to.y },
-    }));
-    const { id, widthMm, thicknessMm } = size;
-    faces.push({ id, widthMm, thicknessMm, outline: offsetMm === 0 ? outline : { edges } });
+    const face = faceFor(row, size, picked, lengthMm, unit, known);
+    if ('problem' in face) return { ...part, faces: [], groups: [], bends: [], problem: face };
+    faces.push(face);
   }
   const groups = row.groups.flatMap((group, index) => {
     const own = picked.groups[index];
-    return own?.face ? [layGroup(group, index, own, { lengthMm, even })] : [];
+    return own?.face ? [layGroup(group, own, { lengthMm, even })] : [];
   });
   const [face] = faces;
   const bends = face && row.bends?.at ? bendLinesOf(row.bends.at, { lengthMm, widthMm: face.widthMm }) : [];

@@ -16,7 +16,10 @@ export function pairFindings(layout: HeldLayout): RowFinding[] {
   const worst = new WorstDistances();
   const reachMm = Math.max(
     0,
-    ...[...layout.held.values()].flatMap(({ webMm, group }) => [webMm, mostDiameters * punchDiagonalMm(group.hole)]),
+    ...[...layout.held.values()].flatMap(({ webMm, group }) => [
+      webMm,
+      mostDiameters * punchDiagonalMm(group.hole),
+    ]),
   );
   const meet: VisitPair = (a, b, rim, repeats) => {
     const [first, second] = a.group <= b.group ? [a, b] : [b, a];
@@ -28,7 +31,8 @@ export function pairFindings(layout: HeldLayout): RowFinding[] {
       worst.add(measured, key, () => ({ face: a.face, between }), repeats);
     }
   };
-  const slides = (hole: PlacedHole) => layout.groups.find(({ index }) => index === hole.group)?.rigid && hole.free;
+  const slides = (hole: PlacedHole) =>
+    layout.groups.find(({ index }) => index === hole.group)?.rigid && hole.free;
   for (const { rigid, holes } of layout.groups) {
     // Holes at given distances keep them wherever they lie as a whole.
     if (rigid && holes.some(({ free }) => free)) holePairs(holes.map(fixed), reachMm, meet);
@@ -45,6 +49,6 @@ function thingOf({ group, index }: PlacedHole): Thing {
 }
 
 /** The hole at the place it is read to have. */
-function fixed({ free: _free, ...hole }: PlacedHole): PlacedHole {
-  return hole;
+function fixed({ face, group, index, center, shape }: PlacedHole): PlacedHole {
+  return { face, group, index, center, shape };
 }

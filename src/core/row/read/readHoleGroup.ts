@@ -65,6 +65,7 @@ export function readHoleGroup(
     ...(text || !bolt ? {} : { fitOfBolt: { fit: setting(shop, 'holeFit'), bolt: bolt.name } }),
   });
   return {
+    number: index,
     title,
     hole,
     count: count ?? 1,

@@ -3,7 +3,7 @@ import { hardestOf } from '../../../core/check/severity.js';
 import type { Finding } from '../../../core/check/finding.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { CheckedRow } from '../../../core/row/rowResult.js';
-import { openSentences } from '../../../core/say/noteOf.js';
+import { sentencesOf } from '../../../core/say/noteOf.js';
 import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
@@ -41,7 +41,7 @@ export function PressResult({ press, result, unit, unread }: Props) {
   const hardest = isRead ? hardestOf(findings) : undefined;
   const decidedBy = isRead && deciding ? governs(deciding, unit) : '';
   const shareOf = hardest ? governs(hardest, unit) : '';
-  const reasons = openSentences(
+  const reasons = sentencesOf(
     findings.filter((finding) => !isAmong(unread, finding)),
     unit,
   );

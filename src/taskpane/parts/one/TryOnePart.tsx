@@ -1,6 +1,6 @@
 import { Button, Input, makeStyles, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import { useDeferredValue, useMemo } from 'react';
-import { echoOf, openSentences } from '../../../core/say/noteOf.js';
+import { echoOf, sentencesOf } from '../../../core/say/noteOf.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
@@ -60,7 +60,7 @@ export function TryOnePart({ shop }: { shop: Shop }) {
           </div>
         )}
         {asked && shop.presses.length === 0 && <Text>The shop has no press yet.</Text>}
-        {asked && unread.length > 0 && <Unread sentences={openSentences(unread, shop.unit)} />}
+        {asked && unread.length > 0 && <Unread sentences={sentencesOf(unread, shop.unit)} />}
         {asked && (
           <div className={styles.results}>
             {shown.map(({ press, result }, at) => (
