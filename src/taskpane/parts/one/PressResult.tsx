@@ -3,7 +3,7 @@ import { hardestOf } from '../../../core/check/severity.js';
 import type { Finding } from '../../../core/check/finding.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { CheckedRow } from '../../../core/row/rowResult.js';
-import { sentencesOf } from '../../../core/say/noteOf.js';
+import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';

@@ -1,6 +1,7 @@
 import { Button, Input, makeStyles, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import { useDeferredValue, useMemo } from 'react';
-import { echoOf, sentencesOf } from '../../../core/say/noteOf.js';
+import { echoOf } from '../../../core/say/noteOf.js';
+import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
