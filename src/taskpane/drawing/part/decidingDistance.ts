@@ -47,6 +47,7 @@ function ofTheDrawing(finding: FindingOf<'distance'>, { unit, groups }: Drawn): 
   const least = Number.isFinite(leastMm) && leastMm > 0 ? size(leastMm) : undefined;
   const isOver = given.most < -toleranceMm;
   const is = isOver ? `${size(-given.most)} over` : size(Math.max(0, given.most));
+  const asked = least === undefined ? 'the least is not known' : `must be ${least} ${unit}`;
   const [first, other] = between;
   return {
     from: at[0],
@@ -56,7 +57,7 @@ function ofTheDrawing(finding: FindingOf<'distance'>, { unit, groups }: Drawn): 
       ...(other.is === 'hole' ? ['to' as const] : []),
     ],
     text: least === undefined ? `${is} < ?` : `${is} < ${least}`,
-    words: `${whoseWords(finding, groups)}${governs(finding, unit)} ${is} ${unit}, must be ${least === undefined ? 'more than is known' : `${least} ${unit}`}`,
+    words: `${whoseWords(finding, groups)}${governs(finding, unit)} ${isOver ? `over by ${size(-given.most)}` : is} ${unit}, ${asked}`,
   };
 }
 

@@ -1,6 +1,5 @@
 import type { PlacedHole } from '../../../core/part/part.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import type { Choice } from '../../../core/row/layout/alternatives.js';
 import type { LaidGroup } from '../../../core/row/layout/layGroup.js';
 import { prepareRow } from '../../../core/row/prepareRow.js';
 import type { PlacedHoles } from '../../../core/row/readyRow.js';
@@ -10,7 +9,7 @@ import { readingWords } from '../../../core/say/readingWords.js';
 import type { Section } from '../../../core/section/section.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { DrawnFace } from './drawnFace.js';
-import { isReadHole } from './readWork.js';
+import { choiceWords, isReadHole } from './readWork.js';
 
 /** A hole group as it is drawn. */
 export interface DrawnGroup {
@@ -19,6 +18,8 @@ export interface DrawnGroup {
   isRead: (hole: PlacedHole) => boolean;
   /** How the row is read where it does not give their places; empty where it does. */
   read: string[];
+  /** The cells that would settle which of several ways it is. */
+  choices: string[];
   /** How they are made where they are not punched to size: `drilled`; empty where they are. */
   made: string;
 }
@@ -36,7 +37,8 @@ export function drawnGroups(
     group: laid.group,
     holes: laid.holes,
     isRead: isReadHole(choices),
-    read: readWords(laid, choices, unit),
+    read: readWords(laid, unit),
+    choices: choiceWords(choices.filter(({ group }) => group === laid.index)),
     made: isSolid ? 'drilled' : madeText(places[laid.index], face.id),
   }));
 }
@@ -56,15 +58,9 @@ function madeText(placed: PlacedHoles | undefined, face: PlacedHole['face']): st
       : '';
 }
 
-function readWords(
-  { readings, holes, missing, index }: LaidGroup,
-  choices: readonly Choice[],
-  unit: LengthUnit,
-) {
+function readWords({ readings, holes, missing, index }: LaidGroup, unit: LengthUnit): string[] {
   const mm = holes[0]?.center.y ?? 0;
   const read = readings.map((reading) => readingWords({ is: 'places', group: 0, reading, mm }, unit));
-  const own = choices.filter(({ group }) => group === index).map(({ cell }) => ({ cell, group: index }));
   const blank = holes.some(({ free }) => free) ? missing.map((cell) => ({ cell, group: index })) : [];
-  const cells = [...blank, ...own];
-  return [...read, ...(cells.length > 0 ? [`${cellNames(cells)} would place them`] : [])];
+  return [...read, ...(blank.length > 0 ? [`${cellNames(blank)} would place them`] : [])];
 }

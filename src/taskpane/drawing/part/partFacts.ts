@@ -54,7 +54,7 @@ function pieceText({ section, lengthMm }: PartPlan, unit: LengthUnit): string {
   return `${section.designation}, ${formatLength(lengthMm, unit)} ${unit} long`;
 }
 
-function holeCells({ group, made, read }: DrawnGroup, unit: LengthUnit): [string[], string] {
+function holeCells({ group, made, read, choices }: DrawnGroup, unit: LengthUnit): [string[], string] {
   const sizes = (...mm: (number | undefined)[]) => {
     const given = mm.flatMap((each) => (each === undefined ? [] : formatLength(each, unit)));
     return given.length === 0 ? 'not given' : given.join(', ');
@@ -65,6 +65,6 @@ function holeCells({ group, made, read }: DrawnGroup, unit: LengthUnit): [string
     sizes(group.pitchMm, ...(group.pitchesMm ?? [])),
     sizes(group.gageMm),
   ];
-  const drawnAs = read.length === 0 ? 'given' : read.join('; ');
+  const drawnAs = [...read, ...choices].join('; ') || 'given';
   return [distances, made === '' ? drawnAs : `${drawnAs}; ${made}`];
 }
