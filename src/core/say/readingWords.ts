@@ -13,6 +13,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `${reading.mark} of the section changes nothing here`;
     case 'quantity assumed':
       return 'quantity 1 assumed';
+    case 'hands':
+      return `${reading.right} right-hand and ${reading.left} left-hand`;
     case 'miter':
       return `miter ${formatNumber(reading.rad / radianPerDegree, 1)}° from square`;
     case 'holes': {

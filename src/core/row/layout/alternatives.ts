@@ -3,7 +3,7 @@ import type { AnySection } from '../../section/section.js';
 import type { FaceId } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { type FaceSize, facesOf } from './faces.js';
-import { facesOfLeg } from './facesOfLeg.js';
+import { facesOfLeg, isAsWide } from './facesOfLeg.js';
 
 /** Work whose cells leave several places or directions: the cell that would settle it, and how many there are. */
 export interface Choice {
@@ -70,7 +70,7 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
 /** The faces a group may be in; the first of several that are alike stands for all. */
 function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, unit: LengthUnit): FaceSize[] {
   const group = groups[index];
-  const faces = group ? facesOfLeg(section, group.leg, unit) : [];
+  const faces = group ? fittingBoth(facesOfLeg(section, group.leg, unit), group, unit) : [];
   if (index > 0 || tellsFacesApart(groups, row)) return faces;
   return faces.filter(
     (face, at) =>
@@ -87,6 +87,13 @@ function tellsFacesApart(
   return (
     others.some(({ leg }) => leg !== undefined) || (notches?.at ?? []).some(({ leg }) => leg !== undefined)
   );
+}
+
+/** A distance from the heel and one from the toe fit only a leg that is as wide as both. */
+function fittingBoth(faces: FaceSize[], { edgeMm, gageMm }: HoleGroup, unit: LengthUnit): FaceSize[] {
+  if (edgeMm === undefined || gageMm === undefined) return faces;
+  const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
+  return fitting.length > 0 ? fitting : faces;
 }
 
 function directionsOf({ hole, slot }: HoleGroup): ('along' | 'across')[] {

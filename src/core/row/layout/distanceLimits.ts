@@ -53,7 +53,10 @@ export function edgeDistances(
   const { fromEnd, limit, basis } = byCode;
   const distance = fromEnd ? clearances.endRadius : clearances.center;
   const from = fromEnd ? 'end radius' : 'center';
-  return [{ kind: 'edge by code', from, given: givenOf(distance), limit, at: distance.least.at, basis }, byPractice];
+  return [
+    { kind: 'edge by code', from, given: givenOf(distance), limit, at: distance.least.at, basis },
+    byPractice,
+  ];
 }
 
 /**
@@ -135,7 +138,11 @@ export function holeDistances(
     basis,
   };
   if (!clear) return [byCode, byPractice];
-  return [byCode, { kind: 'clear distance by code', from: 'rim', given, limit: clear, at, basis }, byPractice];
+  return [
+    byCode,
+    { kind: 'clear distance by code', from: 'rim', given, limit: clear, at, basis },
+    byPractice,
+  ];
 }
 
 /** A hole and its bolt, which are all that a code goes by. */
@@ -168,7 +175,8 @@ function spacingByCode(
 }
 
 function largerBolt([a, b]: readonly [HeldGroup, HeldGroup]): HeldGroup {
-  const size = ({ bolt }: HeldGroup) => (bolt.is === 'given' || bolt.is === 'read' ? bolt.bolt.diameterMm : 0);
+  const size = ({ bolt }: HeldGroup) =>
+    bolt.is === 'given' || bolt.is === 'read' ? bolt.bolt.diameterMm : 0;
   return size(a) >= size(b) ? a : b;
 }
 
