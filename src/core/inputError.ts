@@ -12,6 +12,8 @@ export interface Failure {
   allowed: string;
   /** The same for who fills in a cell of a list or of a Shop table, where it is not what a call can do. */
   allowedInCell?: string;
+  /** What happened to the input, where that is known. */
+  cause?: 'turned into a date';
 }
 
 /** The only error the library throws on purpose. Its message is one readable sentence or two. */

@@ -11,6 +11,9 @@ export interface ReadRow extends RowJob {
   stock?: 'from bar' | 'from sheet';
 }
 
+/** A row whose section was read: enough to lay it out. */
+export type RowWithSection = Omit<ReadRow, 'grade'>;
+
 /** A hole group in a face, and how it is made there. */
 export interface PlacedGroup {
   group: HoleGroup;

@@ -1,6 +1,7 @@
 import { sentenceInCell } from '../inputError.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { PressChoice } from '../row/checksOnPress.js';
+import type { Reading } from '../row/reading.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import { readingSentence, readingWords } from './readingWords.js';
 import { asSentences, sentencesOf } from './sentencesOf.js';
@@ -8,14 +9,19 @@ import { asSentences, sentencesOf } from './sentencesOf.js';
 /** The note of a row: every failure, worst first; what is open; how the press was chosen; what was read and assumed. */
 export function noteOf(row: CheckedRow, unit: LengthUnit): string {
   const { findings, readings, choice } = row;
-  const echo = readings.map((reading) => readingWords(reading, unit)).filter((words) => words !== '');
   const sentences = [
     ...sentencesOf(findings, unit),
     ...readings.map(readingSentence),
     ...(choice ? [choiceSentence(choice)] : []),
-    ...(echo.length > 0 ? [`read: ${[...new Set(echo)].join('; ')}`] : []),
+    echoOf(readings, unit),
   ];
   return asSentences(sentences).join(' ');
+}
+
+/** What was read and assumed, as one sentence; empty where nothing was. */
+export function echoOf(readings: readonly Reading[], unit: LengthUnit): string {
+  const echo = readings.map((reading) => readingWords(reading, unit)).filter((words) => words !== '');
+  return echo.length > 0 ? `Read: ${[...new Set(echo)].join('; ')}.` : '';
 }
 
 /** How the press was chosen, where the row names none. */

@@ -1,5 +1,6 @@
 import { InputError, sentenceInCell } from '../../core/inputError.js';
 import { readShop, type Shop, type ShopTables } from '../../core/shop/readShop.js';
+import { unreadToolText } from '../../core/shop/readTools.js';
 import type { ReadShopTables } from './coldStart.js';
 import type { Recalculation } from './recalculateWorkbook.js';
 import { isEditing } from './retry.js';
@@ -100,7 +101,7 @@ function stateOf(shop: Shop): StartUpState {
       ),
     ]),
     ...Object.values(shop.settings.bad),
-    ...(shop.tools?.problems ?? []),
+    ...(shop.tools?.problems ?? []).map(unreadToolText),
     ...shop.ownGrades.flatMap(({ problem }) => problem ?? []),
   ];
   const { stamp } = shop;

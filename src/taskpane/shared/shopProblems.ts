@@ -1,6 +1,7 @@
 import { sentenceInCell } from '../../core/inputError.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { pressItems } from '../../core/press/pressItem.js';
+import { unreadToolText } from '../../core/shop/readTools.js';
 import { settingRows } from '../../core/shop/settings.js';
 import { nameKey } from '../../core/shop/table.js';
 import { type Area, cellOf } from '../../workbook/area.js';
@@ -33,10 +34,9 @@ function settingProblems(shop: Shop, { settings }: ShopTablesRead): ShopProblem[
 }
 
 function listProblems(shop: Shop, { tools, grades }: ShopTablesRead): ShopProblem[] {
-  const ofTools = (shop.tools?.problems ?? []).map((message) => {
-    const row = Number(/^Tools, row (\d+)/.exec(message)?.[1] ?? 0);
-    return placed(message, tools && row > 0 ? cellOf(tools.area, row, 0) : tools?.area);
-  });
+  const ofTools = (shop.tools?.problems ?? []).map((unread) =>
+    placed(unreadToolText(unread), tools && cellOf(tools.area, unread.row, 0)),
+  );
   const ofGrades = shop.ownGrades.flatMap(({ name, problem }) =>
     problem === undefined ? [] : [placed(problem, grades && cellAt(grades, name, 'Grade'))],
   );

@@ -22,7 +22,7 @@ const holes = fc
     End: fc.oneof(near, any('right 1', 'right 2')),
     Pitch: any(1, '1-1/4', '1-1/2', 2, 3, 5),
   })
-  .map(({ Slot, ...row }): Row => ({ ...row, ...(row.Hole.includes('x') ? { Slot } : {}) }));
+  .map(({ Slot, ...row }): Row => ({ ...row, ...(String(row.Hole).includes('x') ? { Slot } : {}) }));
 const more = { 'Hole 2': any('9/16', '13/16'), 'Bolt 2': any('1/2', 'none'), 'End 2': near };
 
 const work = fc.oneof(

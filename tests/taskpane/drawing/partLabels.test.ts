@@ -109,7 +109,19 @@ const rows: [string, Row][] = [
   ],
   [
     'an end too short',
-    { Section: 'L3x3x1/4', Length: 72, ...four, End: 1, Pitch: 20, Gage: '1-3/4', 'Miter left': 45 },
+    {
+      Section: 'L3x3x1/4',
+      Length: 72,
+      ...four,
+      End: 1,
+      Pitch: 20,
+      Gage: '1-3/4',
+      Leg: 'long',
+      'Miter right': 45,
+      'Miter leg': 'both',
+      'Long side': 'heel',
+      'End kind': 'sheared',
+    },
   ],
   [
     'an edge of a leg too short',

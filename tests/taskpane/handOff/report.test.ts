@@ -79,7 +79,7 @@ describe('the report', () => {
         'Parts, 7',
         'Edge short',
         '36 %',
-        'Hole: end distance 1 in is under 1-1/4 in (AISC, sheared edge, bolt 3/4 in).',
+        'Hole: 7/8 in from the center to the left end is under 1-1/4 in (AISC, sheared edge, bolt 3/4 in).',
       ],
     ]);
   });

@@ -61,7 +61,7 @@ describe('the steps of a row', () => {
     expect(text()).toMatch(
       /Decided by end distance · 36 % of the rating for [a-z][^·]*, \d+\.\d+ US ton · Bay A/,
     );
-    expect(text()).toContain('end distance 1 in is under 1-1/4');
+    expect(text()).toContain('7/8 in from the center to the left end is under 1-1/4 in');
   });
 
   it('show the first steps with formula, values, result and source, and all on request', async () => {

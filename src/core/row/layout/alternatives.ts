@@ -78,6 +78,13 @@ function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, un
   );
 }
 
+/** A distance from the heel and one from the toe fit only a leg that is as wide as both. */
+function fittingBoth(faces: FaceSize[], { edgeMm, gageMm }: HoleGroup, unit: LengthUnit): FaceSize[] {
+  if (edgeMm === undefined || gageMm === undefined) return faces;
+  const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
+  return fitting.length > 0 ? fitting : faces;
+}
+
 /** Whether anything of the row says in which of like faces it is, so that another in either is not the same. */
 function tellsFacesApart(
   [, ...others]: readonly HoleGroup[],
@@ -87,13 +94,6 @@ function tellsFacesApart(
   return (
     others.some(({ leg }) => leg !== undefined) || (notches?.at ?? []).some(({ leg }) => leg !== undefined)
   );
-}
-
-/** A distance from the heel and one from the toe fit only a leg that is as wide as both. */
-function fittingBoth(faces: FaceSize[], { edgeMm, gageMm }: HoleGroup, unit: LengthUnit): FaceSize[] {
-  if (edgeMm === undefined || gageMm === undefined) return faces;
-  const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
-  return fitting.length > 0 ? fitting : faces;
 }
 
 function directionsOf({ hole, slot }: HoleGroup): ('along' | 'across')[] {

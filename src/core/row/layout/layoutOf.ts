@@ -3,7 +3,7 @@ import type { OutlineProblem } from '../../part/outlineInput.js';
 import { outlineOf } from '../../part/outlineOf.js';
 import type { Face } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { ReadRow } from '../readyRow.js';
+import type { RowWithSection } from '../readyRow.js';
 import { alternativesOf, type Choice, type Picked } from './alternatives.js';
 import { bendLinesOf, type PlacedBend } from './bendLines.js';
 import { faceOutline, shortened } from './faceOutline.js';
@@ -40,7 +40,7 @@ const endlessMm = 100_000;
  * The part of a row as geometry, once for every combination of what the row leaves to choose: the leg, the direction of
  * a slot, the corners that are clipped, the long side of a miter.
  */
-export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layouts {
+export function layoutsOf(row: RowWithSection, unit: LengthUnit, even: boolean): Layouts {
   const { choices, pick } = alternativesOf(row, unit);
   const sizes = choices.map(({ options }) => options);
   const total = sizes.reduce((product, options) => product * options, 1);
@@ -76,7 +76,7 @@ interface FaceKnown {
 }
 
 function faceFor(
-  row: ReadRow,
+  row: RowWithSection,
   size: FaceSize,
   picked: Picked,
   lengthMm: number,
@@ -98,7 +98,7 @@ function faceFor(
 }
 
 function outlinedFace(
-  row: ReadRow,
+  row: RowWithSection,
   size: FaceSize,
   picked: Picked,
   lengthMm: number,
@@ -118,7 +118,7 @@ function outlinedFace(
 }
 
 function layoutFor(
-  row: ReadRow,
+  row: RowWithSection,
   picked: Picked,
   even: boolean,
   unit: LengthUnit,
