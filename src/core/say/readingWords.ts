@@ -104,7 +104,7 @@ export function readingSentence(reading: Reading): string {
       return `${title}: ${make}; ${how.because}.`;
     }
     case 'drilled in the bar':
-      return `${holeTitle(reading.group)}: drilled; no press station punches holes in ${reading.designation}.`;
+      return `${holeTitle(reading.group)}: drilled; no press station punches holes in ${reading.designation}, and their distances were not checked.`;
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     default:

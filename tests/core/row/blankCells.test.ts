@@ -7,7 +7,7 @@ import { checkedRow, type Row } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
 
 const shop = shopWith({ 'Angle shear legs mitered': 'one' });
-const runs = Number(process.env.RUNS ?? 400);
+const runs = Number(process.env.RUNS ?? 450);
 
 const any = (...values: (number | string)[]) => fc.constantFrom(...values);
 const near = any('1/4', '1/2', '13/16', '7/8', '1', '1-1/16', '1-1/8', '1-1/4', '1-1/2', 2, 3, 4);

@@ -57,10 +57,10 @@ describe('a row with blank cells', () => {
           }
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: 700 },
     );
-    expect(passed).toBeGreaterThan(20);
-    expect(failed).toBeGreaterThan(200);
+    expect(passed).toBeGreaterThan(5);
+    expect(failed).toBeGreaterThan(60);
   });
 });
 

@@ -83,7 +83,7 @@ function edgeByCode(
     fromEnd: taken.known && taken.measuredFrom === 'end radius center',
     basis: {
       ...basisOf(held, code, taken),
-      edge: kinds.taken,
+      ...(code === 'EN' ? {} : { edge: kinds.taken }),
       ...(kinds.possible.length > 1 && code !== 'EN' ? { edgeRead: true as const } : {}),
     },
   };
@@ -92,7 +92,8 @@ function edgeByCode(
 function basisOf({ bolt }: HeldGroup, code: EdgeCode, least: LeastDistance): CodeBasis {
   return {
     code,
-    ...(bolt.is === 'given' || bolt.is === 'read' ? { bolt: bolt.bolt.name } : {}),
+    // EN goes by the hole: a bolt tells only whether it is a bolt hole at all.
+    ...(bolt.is === 'read' || (bolt.is === 'given' && code !== 'EN') ? { bolt: bolt.bolt.name } : {}),
     ...(bolt.is === 'read' ? { boltRead: true as const } : {}),
     ...(least.known ? {} : { unknown: least.why }),
     ...(least.source === undefined ? {} : { source: least.source }),
