@@ -85,7 +85,7 @@ export type RowFact =
       cause: CauseKind;
       face: FaceId;
       sizeMm: number;
-      correct: readonly string[];
+      correct: readonly OpenCell[];
     }
   /** The cuts of a part do not leave one piece. */
   | { rule: 'outline'; problem: OutlineProblem }

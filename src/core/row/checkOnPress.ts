@@ -28,14 +28,14 @@ export function checkOnPress(
 ): Check[] {
   const { problem, name } = press;
   if (problem !== undefined) {
-    return [
-      { findings: [refusal(problem, name, { press: name, ofPressCell: true })], steps: [] },
-    ];
+    return [{ findings: [refusal(problem, name, { press: name, ofPressCell: true })], steps: [] }];
   }
   return [
     check(asked, 'cut', (working) => cutFindings(press, row, shop, working)),
     ...row.places.map((placed) =>
-      check(asked, holeTitle(placed.index), (working) => holeFindings(press, row, placed, layouts, shop, working)),
+      check(asked, holeTitle(placed.index), (working) =>
+        holeFindings(press, row, placed, layouts, shop, working),
+      ),
     ),
     ...otherWorkChecks(press, row, layouts, shop, asked),
     check(asked, 'supports', (working) => supportFindings(press, row, working)),
@@ -89,9 +89,7 @@ function inFace(
   const station = punchFindings(press, job, working);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
   return [
-    ...station.map((finding) =>
-      finding.rule === 'share' ? { ...finding, hole: process.punched } : finding,
-    ),
+    ...station.map((finding) => (finding.rule === 'share' ? { ...finding, hole: process.punched } : finding)),
     ...reachFindings({ press, section, face, laid }, working),
     ...toolFindings(press, process.punched, thicknessMm, grade, shop, working),
   ];

@@ -100,7 +100,8 @@ function chosen(best: Tried, readable: readonly Tried[], unread: readonly Tried[
   const lacking = unread.length === 0 && readable.length > 1 ? lackedByAll(readable) : [];
   const checks = best.checks.map((each) => ({ ...each, findings: each.findings.map(ofAll(lacking)) }));
   const told = best.findings.filter(({ outcome }) => outcome === 'failed' || outcome === 'open');
-  if (told.every(({ station }) => station !== undefined && lacking.includes(station))) return { checks, press };
+  if (told.every(({ station }) => station !== undefined && lacking.includes(station)))
+    return { checks, press };
   return { checks, press, choice: { is: 'nearest', ...choice } };
 }
 
@@ -126,7 +127,11 @@ function waitingFor(next: Tried, best: Tried | undefined, unread: readonly Tried
   const press = next.press.name;
   const notTried = unread.filter((each) => each !== next).map(notTriedOf);
   const nearest = best ? { nearest: { press: best.press.name, verdict: worstVerdict(best.findings) } } : {};
-  return { checks: next.checks, press, choice: { is: 'unread', press, of: unread.length, notTried, ...nearest } };
+  return {
+    checks: next.checks,
+    press,
+    choice: { is: 'unread', press, of: unread.length, notTried, ...nearest },
+  };
 }
 
 function notTriedOf({ press, findings }: Tried): PressChoice['notTried'][number] {

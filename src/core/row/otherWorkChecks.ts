@@ -11,6 +11,7 @@ import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
 import { bendDistances } from './layout/bendDistances.js';
+import { distanceSteps } from './layout/distanceSteps.js';
 import { jointFindings } from './layout/jointFindings.js';
 import type { Layouts } from './layout/layoutOf.js';
 import type { ReadyRow } from './readyRow.js';
@@ -37,7 +38,11 @@ export function otherWorkChecks(
       clips !== undefined,
       (thicknessMm, working) => clipsOn(press, row, shop, thicknessMm, working),
     ],
-    ['bend', bends !== undefined, (thicknessMm, working) => bendsOn(press, row, layouts, shop, thicknessMm, working)],
+    [
+      'bend',
+      bends !== undefined,
+      (thicknessMm, working) => bendsOn(press, row, layouts, shop, thicknessMm, working),
+    ],
   ];
   return sheetChecks
     .filter(([, wanted]) => wanted)
@@ -86,11 +91,7 @@ function notchesOn(
 function clipsOn(press: Press, row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): Finding[] {
   if (!row.clips) return [];
   const strength = strengthOf(row, shop, thicknessMm, working);
-  return cornerClipFindings(
-    press,
-    { ...row.clips, thicknessMm, shearStrengthMPa: strength },
-    working,
-  );
+  return cornerClipFindings(press, { ...row.clips, thicknessMm, shearStrengthMPa: strength }, working);
 }
 
 function bendsOn(
@@ -115,5 +116,7 @@ function bendsOn(
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
   const { veeMm } = bendVee(press, job);
   if (veeMm === undefined) return station;
-  return [...station, ...jointFindings(layouts, (layout) => bendDistances(layout, veeMm))];
+  const distances = jointFindings(layouts, (layout) => bendDistances(layout, veeMm));
+  distanceSteps(distances, working);
+  return [...station, ...distances];
 }

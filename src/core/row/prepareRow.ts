@@ -10,6 +10,7 @@ import { leastDimensionMm } from '../tooling/hole.js';
 import { mmPerInch } from '../quantity/units.js';
 import { check, type Check } from './check.js';
 import { holeProcess } from './holeProcess.js';
+import { distanceSteps } from './layout/distanceSteps.js';
 import type { FaceSize } from './layout/faces.js';
 import { facesOfLeg } from './layout/facesOfLeg.js';
 import { layoutFindings } from './layout/layoutFindings.js';
@@ -56,10 +57,12 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
   if (job.galvanized && thickestMm(row) >= galvanizedFromMm) readings.push({ is: 'galvanized and thick' });
   let layouts: Layouts | undefined;
-  const laidOut = check(asked, 'part', () => {
+  const laidOut = check(asked, 'part', (working) => {
     layouts = layoutsOf(row, shop.unit, setting(shop, 'holesWithoutPitch') === 'even');
     readings.push(...groupReadings(row, layouts, shop));
-    return layoutFindings(row, layouts, shop);
+    const found = layoutFindings(row, layouts, shop);
+    distanceSteps(found, working);
+    return found;
   });
   checks.push(laidOut);
   return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };

@@ -51,7 +51,10 @@ function throat(holes: HolesOnPress, working?: Working): Finding {
     const { widthMm } = holes.face;
     const nearer = (mm: number) => Math.min(mm, Math.abs(widthMm - mm));
     const middle = least <= widthMm / 2 && most >= widthMm / 2 ? widthMm / 2 : 0;
-    return { least: Math.min(nearer(least), nearer(most)), most: Math.max(nearer(least), nearer(most), middle) };
+    return {
+      least: Math.min(nearer(least), nearer(most)),
+      most: Math.max(nearer(least), nearer(most), middle),
+    };
   });
   return heldBetween(holes, 'punchThroat', { is: 'hole to nearer edge' }, given, working);
 }
@@ -92,9 +95,12 @@ function heldBetween(
 ): Finding {
   const limit = limitOf(press, item);
   const isOpen =
-    typeof limit === 'number' && given.least <= limit * (1 + roundingShare) && given.most > limit * (1 + roundingShare);
+    typeof limit === 'number' &&
+    given.least <= limit * (1 + roundingShare) &&
+    given.most > limit * (1 + roundingShare);
   if (!isOpen) {
-    const worst = typeof limit === 'number' && given.least > limit * (1 + roundingShare) ? given.least : given.most;
+    const worst =
+      typeof limit === 'number' && given.least > limit * (1 + roundingShare) ? given.least : given.most;
     return withinLimit(press, { item, sized, given: worst, over: unreachable }, working);
   }
   return openReach(press, laid, item, given, limit);
@@ -108,7 +114,10 @@ function openReach(
   limit: number,
 ): Finding {
   const acrossCells = missing.filter((cell) => cell === 'Edge' || cell === 'Gage');
-  const cells: OpenCell[] = (acrossCells.length > 0 ? acrossCells : missing).map((cell) => ({ cell, group: index }));
+  const cells: OpenCell[] = (acrossCells.length > 0 ? acrossCells : missing).map((cell) => ({
+    cell,
+    group: index,
+  }));
   return {
     rule: 'reach open',
     outcome: 'open',
@@ -146,7 +155,14 @@ function dieHolder(
   const room = roomBeside(holes, beside, takenMm);
   const half = limitOf(press, item);
   if (typeof half !== 'number') {
-    limitStep(working, press, item, { kind: 'length', value: room.most, meaning: meaningOf(beside) }, '≥', half.verdict);
+    limitStep(
+      working,
+      press,
+      item,
+      { kind: 'length', value: room.most, meaning: meaningOf(beside) },
+      '≥',
+      half.verdict,
+    );
     return half;
   }
   const needMm = half * (1 - roundingShare);
@@ -178,7 +194,10 @@ function roomBeside({ laid, face }: HolesOnPress, beside: 'fillet' | 'flange', t
     if (beside === 'fillet') return { least, most };
     const nearer = (mm: number) => Math.min(mm, face.widthMm - mm);
     const middle = least <= face.widthMm / 2 && most >= face.widthMm / 2 ? face.widthMm / 2 : 0;
-    return { least: Math.min(nearer(least), nearer(most)), most: Math.max(nearer(least), nearer(most), middle) };
+    return {
+      least: Math.min(nearer(least), nearer(most)),
+      most: Math.max(nearer(least), nearer(most), middle),
+    };
   });
   return {
     least: Math.min(...ranges.map(({ least }) => least)) - takenMm,

@@ -30,6 +30,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
+  if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const left = reader.read(fields.miterLeft, readMiter);
   const right = reader.read(fields.miterRight, readMiter);
   const [miterLeftRad, miterRightRad] = [left ?? 0, right ?? 0];
@@ -40,7 +41,11 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     ['grade', 'Grade'],
   ] as const) {
     if (!reader.isFilled(fields[field]))
-      reader.problem(fields[field], { about: name, argument: name, problem: 'the cell is blank. Fill it in.' });
+      reader.problem(fields[field], {
+        about: name,
+        argument: name,
+        problem: 'the cell is blank. Fill it in.',
+      });
   }
   const holes = groups.flatMap(
     (columns, index) =>

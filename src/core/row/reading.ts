@@ -7,8 +7,16 @@ import type { EdgeKind, EdgeCode } from '../rule/edgeDistance.js';
 export type Reading =
   | { is: 'ignored mark'; mark: string }
   | { is: 'quantity assumed' }
+  | { is: 'hands'; right: number; left: number }
   | { is: 'miter'; rad: number }
-  | { is: 'holes'; group: number; count: number; hole: Hole; counted: boolean; fitOfBolt?: { fit: string; bolt: string } }
+  | {
+      is: 'holes';
+      group: number;
+      count: number;
+      hole: Hole;
+      counted: boolean;
+      fitOfBolt?: { fit: string; bolt: string };
+    }
   | { is: 'notches'; count: number; counted: boolean; widthMm: number; depthMm: number; placed: boolean }
   | { is: 'corners clipped'; count: number; counted: boolean; alongMm: number; acrossMm: number }
   | { is: 'bends'; count: number; counted: boolean; lengthMm: number }

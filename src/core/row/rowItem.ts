@@ -7,7 +7,11 @@ export const rowItems = [
   { item: 'verdict', heading: 'Verdict', meaning: 'one word for the row' },
   { item: 'use', heading: 'Share of rating', meaning: 'the hardest operation over the rating, 1 is full' },
   { item: 'governs', heading: 'Governs', meaning: 'what decides the verdict' },
-  { item: 'open', heading: 'Open', meaning: 'what is not checked for certain, and the cells that would settle it' },
+  {
+    item: 'open',
+    heading: 'Open',
+    meaning: 'what is not checked for certain, and the cells that would settle it',
+  },
   { item: 'note', heading: 'Note', meaning: 'every failure, worst first, and what was understood' },
   { item: 'force', heading: 'Force', meaning: 'of the hardest operation, US ton or kN' },
   {

@@ -30,7 +30,9 @@ export function toolFindings(
 ): Finding[] {
   if (!shop.tools) return [];
   const { tools, problems } = shop.tools;
-  const onHand = tools.filter((tool) => tool.count > 0 && isFor(tool, press) && tool.size.shape === hole.shape);
+  const onHand = tools.filter(
+    (tool) => tool.count > 0 && isFor(tool, press) && tool.size.shape === hole.shape,
+  );
   const method = setting(shop, 'clearanceMethod');
   const clearanceMm = totalDieClearanceMm(
     { thicknessMm, method, grade, ...greatestClearance(shop) },
@@ -38,7 +40,9 @@ export function toolFindings(
   );
   const punches = onHand.filter(({ kind }) => kind === 'punch');
   const dies = onHand.filter(({ kind }) => kind === 'die');
-  const fits = punches.filter((tool) => sameSize(tool.size, hole)).map((tool) => bodyOf(tool, press, working));
+  const fits = punches
+    .filter((tool) => sameSize(tool.size, hole))
+    .map((tool) => bodyOf(tool, press, working));
   const punch = fits.find((fit) => fit === 'fits') ?? fits.find((fit) => fit === 'not known') ?? fits[0];
   const hasDie = dies.some((tool) => dieSuits({ die: tool.size, punch: hole, clearanceMm }));
   const lacking = punch === undefined || typeof punch === 'object' ? 'punch' : hasDie ? undefined : 'die';

@@ -18,7 +18,10 @@ const unchecked: Record<Unchecked, string> = {
 export function blankCellSentence(findings: readonly FindingOf<'blank cell'>[]): string {
   const [first] = findings;
   if (!first) return '';
-  const left = listWords([...new Set(findings.map((finding) => unchecked[finding.unchecked]))], ', and');
+  const clauses = [...new Set(findings.map((finding) => unchecked[finding.unchecked]))];
+  const left = [clauses.slice(0, -1).join(', '), ...clauses.slice(-1)]
+    .filter((text) => text !== '')
+    .join(', and ');
   const name = cellName(first.cell);
   return first.partly
     ? `${name} does not say how far from the end, so ${left}. Add the distance.`

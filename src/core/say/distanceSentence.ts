@@ -29,6 +29,8 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
   const who = whoOf(finding);
   const to = otherWords(finding);
   if (runsOver(finding)) {
+    // How far it runs over is told once, of its rim.
+    if (finding.from !== 'rim') return '';
     const [into, what] = overWords(finding, to);
     return `${who}: ${what} runs ${size(-given.most, unit)} ${into}.`;
   }

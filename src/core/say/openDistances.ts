@@ -24,7 +24,7 @@ export function openPlaceSentence(findings: readonly Distance[]): string {
 /** What the holes of a group leave open whose bolt is not known. */
 export function openBoltSentence(findings: readonly Distance[]): string {
   const codes = [...new Set(findings.map(({ basis }) => basis?.code ?? 'the code'))].join(' and ');
-  const bolts = findings.flatMap((finding) => finding.missing);
+  const bolts = findings.flatMap(({ missing }) => missing.filter(({ cell }) => cell === 'Bolt'));
   return `${whoOf(findings)}: no bolt is given, and ${codes} goes by the bolt, so ${distancesOf(findings)} are not checked by it. Fill in ${cellNames(bolts)}, or write none where it is no bolt hole.`;
 }
 

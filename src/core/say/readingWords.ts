@@ -13,6 +13,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `${reading.mark} of the section changes nothing here`;
     case 'quantity assumed':
       return 'quantity 1 assumed';
+    case 'hands':
+      return `${reading.right} right-hand and ${reading.left} left-hand`;
     case 'miter':
       return `miter ${formatNumber(reading.rad / radianPerDegree, 1)}° from square`;
     case 'holes': {
@@ -102,7 +104,7 @@ export function readingSentence(reading: Reading): string {
       return `${title}: ${make}; ${how.because}.`;
     }
     case 'drilled in the bar':
-      return `${holeTitle(reading.group)}: drilled; no press station punches holes in ${reading.designation}.`;
+      return `${holeTitle(reading.group)}: drilled; no press station punches holes in ${reading.designation}, and their distances were not checked.`;
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     default:

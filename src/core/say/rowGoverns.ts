@@ -48,7 +48,8 @@ function distanceWords({ kind, between: [, other] }: Extract<RowFinding, { rule:
   switch (kind) {
     case 'edge by code':
     case 'edge by practice': {
-      const isEnd = other.is === 'edge' && (other.cause.is.includes('end') || other.cause.is.startsWith('miter'));
+      const isEnd =
+        other.is === 'edge' && (other.cause.is.includes('end') || other.cause.is.startsWith('miter'));
       return isEnd ? 'end distance' : 'edge distance';
     }
     case 'heel':

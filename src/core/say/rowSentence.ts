@@ -4,7 +4,7 @@ import { quoted } from '../quantity/cellValue.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
 import { blankCellSentence, reachOpenSentence } from './blankCells.js';
-import { cellNames } from './cellWords.js';
+import { cellName, cellNames } from './cellWords.js';
 import { distanceSentence, runsOver } from './distanceSentence.js';
 import { edgeWords } from './edgeWords.js';
 import { holeTitle } from './holeTitle.js';
@@ -71,7 +71,7 @@ function offThePart(
   const along = cause.includes('end') || cause.startsWith('miter');
   const what = along || face === 'plate' ? 'part' : (face.split(' ')[0] ?? face);
   const is = `the ${what} is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
-  return `${title}: the center of a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${is}. Correct ${listWords(correct, 'or')}.`;
+  return `${title}: the center of a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${is}. Correct ${listWords(correct.map(cellName), 'or')}.`;
 }
 
 /** What fails for some of what the row leaves to choose. */

@@ -176,7 +176,7 @@ describe('a section that is sawn', () => {
   it('needs no press where nothing else is made in it', () => {
     for (const presses of [{}, { 'Bay A': bayA, 'Bay B': badThroat }, { 'Bay A': { 'Longest bar': 120 } }]) {
       const { verdict, press, note } = checked(sawn, presses);
-      expect({ verdict, press }).toEqual({ verdict: 'OK', press: undefined });
+      expect({ verdict, press }).toEqual({ verdict: 'Off press', press: undefined });
       expect(note).toContain('cut by saw');
       expect(note).not.toMatch(/No press given|chosen|The shop has no press/);
     }
@@ -188,8 +188,21 @@ describe('a section that is sawn', () => {
     expect(checked(channel, { 'Bay A': bayA }).note).toContain('No press given');
   });
 
-  it('is held to the supports of a press that the row names', () => {
+  it('is held to the supports of a press that the row names only where it is worked on it', () => {
     const presses = { 'Bay A': { ...bayA, 'Longest bar': 120 } };
-    expect(checked({ ...sawn, Press: 'Bay A' }, presses).verdict).toBe('Too big');
+    expect(checked({ ...sawn, Press: 'Bay A' }, presses)).toMatchObject({
+      verdict: 'Off press',
+      press: 'Bay A',
+    });
+    const channel = {
+      Section: 'C8X11.5',
+      Grade: 'A36',
+      Length: 240,
+      Hole: '13/16',
+      Leg: 'web',
+      Edge: 4,
+      End: 2,
+    };
+    expect(checked({ ...channel, Press: 'Bay A' }, presses).verdict).toBe('Too big');
   });
 });

@@ -50,14 +50,12 @@ describe('the steps of a row', () => {
     expect(titles.filter((title) => title === 'Punching force')).toHaveLength(2);
   });
 
-  it('name both sources where the code and press practice are compared', () => {
-    const source = (row: Row) =>
-      checked(row).steps.find(({ title }) => title === 'Hole: edge distance')?.source ?? '';
-    const both = 'AISC, rolled edge, bolt 5/8 in (code); common practice, no source (w + d / 2)';
-    expect(source(clip)).toBe(both);
-    // 3/4 in thick: the steel left decides.
-    expect(source({ ...clip, Section: 'FB 3/4x4', Hole: '11/16' })).toBe(both);
-    expect(source({ ...clip, Hole: '0.7' })).toBe('common practice, no source');
+  it('name the source of the code, and press practice beside it', () => {
+    const source = (row: Row, what: string) =>
+      checked(row).steps.find(({ title }) => title === `Hole: ${what}`)?.source;
+    expect(source(clip, 'edge distance by code')).toMatch(/^AISC 360-/);
+    expect(source(clip, 'steel left at the edge')).toBe('common practice, no source');
+    expect(source({ ...clip, Bolt: 'none' }, 'edge distance by code')).toBeUndefined();
   });
 });
 

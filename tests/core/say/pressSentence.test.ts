@@ -37,6 +37,11 @@ const sizes: Record<Sized['is'], Case> = {
     'flat shear blade length',
     "a cut 15 in wide is over Bay A's flat shear blade length, 1 in.",
   ],
+  rip: [
+    { ...limit({ is: 'rip' }, 15), item: 'flatShearBladeLength' },
+    'flat shear blade length',
+    "a rip 15 in long, since plates are cut from sheet, is over Bay A's flat shear blade length, 1 in.",
+  ],
   leg: [
     { ...limit({ is: 'leg' }, 2), item: 'angleShearLeg45' },
     'angle shear leg at 45°',

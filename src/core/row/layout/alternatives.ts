@@ -3,7 +3,7 @@ import type { AnySection } from '../../section/section.js';
 import type { FaceId } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { type FaceSize, facesOf } from './faces.js';
-import { facesOfLeg } from './facesOfLeg.js';
+import { facesOfLeg, isAsWide } from './facesOfLeg.js';
 
 /** Work whose cells leave several places or directions: the cell that would settle it, and how many there are. */
 export interface Choice {
@@ -31,7 +31,7 @@ export interface Alternatives {
 
 export type RowToPlace = Pick<
   RowJob,
-  'groups' | 'clips' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad'
+  'groups' | 'clips' | 'notches' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad'
 > & {
   section: AnySection;
 };
@@ -70,12 +70,29 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
 /** The faces a group may be in; the first of several that are alike stands for all. */
 function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, unit: LengthUnit): FaceSize[] {
   const group = groups[index];
-  const faces = group ? facesOfLeg(section, group.leg, unit) : [];
-  const isMirrored = index === 0 && !row.clips && row.miterLeftRad === 0 && row.miterRightRad === 0;
-  if (!isMirrored) return faces;
+  const faces = group ? fittingBoth(facesOfLeg(section, group.leg, unit), group, unit) : [];
+  if (index > 0 || tellsFacesApart(groups, row)) return faces;
   return faces.filter(
     (face, at) =>
       !faces.slice(0, at).some(({ widthMm, heel }) => widthMm === face.widthMm && heel === face.heel),
+  );
+}
+
+/** A distance from the heel and one from the toe fit only a leg that is as wide as both. */
+function fittingBoth(faces: FaceSize[], { edgeMm, gageMm }: HoleGroup, unit: LengthUnit): FaceSize[] {
+  if (edgeMm === undefined || gageMm === undefined) return faces;
+  const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
+  return fitting.length > 0 ? fitting : faces;
+}
+
+/** Whether anything of the row says in which of like faces it is, so that another in either is not the same. */
+function tellsFacesApart(
+  [, ...others]: readonly HoleGroup[],
+  { clips, notches, miterLeftRad, miterRightRad }: Omit<RowToPlace, 'section' | 'groups'>,
+): boolean {
+  if (clips || miterLeftRad > 0 || miterRightRad > 0) return true;
+  return (
+    others.some(({ leg }) => leg !== undefined) || (notches?.at ?? []).some(({ leg }) => leg !== undefined)
   );
 }
 

@@ -26,7 +26,12 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
   const bends = layout.bends.map(({ from, to }) => ({ face: face.id, from, to, insideRadiusMm }));
   const holes = layout.groups.flatMap((group) => group.holes);
   bendClearances({ holes, bends }, (hole, bend, { rim }) => {
-    const measured = { kind: 'hole to bend', from: 'rim', given: givenOf(rim), limit: exactly(leastMm) } as const;
+    const measured = {
+      kind: 'hole to bend',
+      from: 'rim',
+      given: givenOf(rim),
+      limit: exactly(leastMm),
+    } as const;
     worst.add({ ...measured, at: rim.least.at }, String(hole.group), () => ({
       face: face.id,
       between: [
@@ -49,7 +54,9 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
 
 interface Flange {
   bend: PlacedBend;
-  from: { is: 'edge'; cause: { is: 'left end' | 'right end' | 'bottom edge' | 'top edge' }; kind: 'none' } | { is: 'bend'; index: number };
+  from:
+    | { is: 'edge'; cause: { is: 'left end' | 'right end' | 'bottom edge' | 'top edge' }; kind: 'none' }
+    | { is: 'bend'; index: number };
   toMm: number;
   mm: number;
 }
@@ -64,7 +71,12 @@ function flangesOf({ bends, lengthMm, endless }: Layout, widthMm: number): Flang
     return lines.flatMap((bend, at): Flange[] => {
       const before = lines[at - 1];
       const start: Flange = before
-        ? { bend, from: { is: 'bend', index: bends.indexOf(before) }, toMm: before.atMm, mm: bend.atMm - before.atMm }
+        ? {
+            bend,
+            from: { is: 'bend', index: bends.indexOf(before) },
+            toMm: before.atMm,
+            mm: bend.atMm - before.atMm,
+          }
         : { bend, from: { is: 'edge', cause: { is: low }, kind: 'none' }, toMm: 0, mm: bend.atMm };
       if (at < lines.length - 1 || (endless && runs === 'across')) return [start];
       const end: Flange = {

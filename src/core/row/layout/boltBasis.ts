@@ -6,10 +6,7 @@ import { leastDimensionMm } from '../../tooling/hole.js';
 import type { HoleGroup } from '../rowJob.js';
 
 /** The bolt that the distances of a hole go by. `read`: the row gives none, and the hole is a standard one for it. */
-export type BoltBasis =
-  | { is: 'given' | 'read'; bolt: BoltSize }
-  | { is: 'none' }
-  | { is: 'not known' };
+export type BoltBasis = { is: 'given' | 'read'; bolt: BoltSize } | { is: 'none' } | { is: 'not known' };
 
 /** The bolt of a group: of the row, none where it says so, else the one whose standard hole it is, round or slot. */
 export function boltBasis({ bolt, noBolt, hole }: HoleGroup, unit: LengthUnit, code: EdgeCode): BoltBasis {

@@ -53,7 +53,10 @@ export function edgeDistances(
   const { fromEnd, limit, basis } = byCode;
   const distance = fromEnd ? clearances.endRadius : clearances.center;
   const from = fromEnd ? 'end radius' : 'center';
-  return [{ kind: 'edge by code', from, given: givenOf(distance), limit, at: distance.least.at, basis }, byPractice];
+  return [
+    { kind: 'edge by code', from, given: givenOf(distance), limit, at: distance.least.at, basis },
+    byPractice,
+  ];
 }
 
 /**
@@ -80,7 +83,7 @@ function edgeByCode(
     fromEnd: taken.known && taken.measuredFrom === 'end radius center',
     basis: {
       ...basisOf(held, code, taken),
-      edge: kinds.taken,
+      ...(code === 'EN' ? {} : { edge: kinds.taken }),
       ...(kinds.possible.length > 1 && code !== 'EN' ? { edgeRead: true as const } : {}),
     },
   };
@@ -89,7 +92,8 @@ function edgeByCode(
 function basisOf({ bolt }: HeldGroup, code: EdgeCode, least: LeastDistance): CodeBasis {
   return {
     code,
-    ...(bolt.is === 'given' || bolt.is === 'read' ? { bolt: bolt.bolt.name } : {}),
+    // EN goes by the hole: a bolt tells only whether it is a bolt hole at all.
+    ...(bolt.is === 'read' || (bolt.is === 'given' && code !== 'EN') ? { bolt: bolt.bolt.name } : {}),
     ...(bolt.is === 'read' ? { boltRead: true as const } : {}),
     ...(least.known ? {} : { unknown: least.why }),
     ...(least.source === undefined ? {} : { source: least.source }),
@@ -135,7 +139,11 @@ export function holeDistances(
     basis,
   };
   if (!clear) return [byCode, byPractice];
-  return [byCode, { kind: 'clear distance by code', from: 'rim', given, limit: clear, at, basis }, byPractice];
+  return [
+    byCode,
+    { kind: 'clear distance by code', from: 'rim', given, limit: clear, at, basis },
+    byPractice,
+  ];
 }
 
 /** A hole and its bolt, which are all that a code goes by. */
@@ -168,7 +176,8 @@ function spacingByCode(
 }
 
 function largerBolt([a, b]: readonly [HeldGroup, HeldGroup]): HeldGroup {
-  const size = ({ bolt }: HeldGroup) => (bolt.is === 'given' || bolt.is === 'read' ? bolt.bolt.diameterMm : 0);
+  const size = ({ bolt }: HeldGroup) =>
+    bolt.is === 'given' || bolt.is === 'read' ? bolt.bolt.diameterMm : 0;
   return size(a) >= size(b) ? a : b;
 }
 

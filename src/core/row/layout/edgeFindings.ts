@@ -1,4 +1,4 @@
-import type { RowFinding } from '../../check/rowFact.js';
+import type { OpenCell, RowFinding } from '../../check/rowFact.js';
 import { exactly } from '../../check/range.js';
 import { edgeClearances, type HoleToEdge } from '../../part/edgeClearances.js';
 import type { Edge } from '../../part/outline.js';
@@ -119,16 +119,15 @@ function offThePart({ faces, groups }: HeldLayout, group: number, { mm, edge, ho
 }
 
 /** The cells that place a group along the part or across it, as the row fills them. */
-function cellsOf({ group }: LaidGroup, alongLength: boolean): string[] {
-  if (group.holesAt) return ['Holes at'];
-  const cells = alongLength
-    ? [
-        'Length',
-        ...(group.endMm === undefined ? [] : ['End']),
-        ...(group.pitchMm === undefined && !group.pitchesMm ? [] : ['Pitch']),
-      ]
-    : [...(group.edgeMm === undefined ? [] : ['Edge']), ...(group.gageMm === undefined ? [] : ['Gage'])];
-  return cells.length > 0 ? cells : ['Hole'];
+function cellsOf({ group }: LaidGroup, alongLength: boolean): OpenCell[] {
+  const { number, holesAt, endMm, pitchMm, pitchesMm, edgeMm, gageMm } = group;
+  const filled = (cell: string, ...values: unknown[]): OpenCell[] =>
+    values.some((value) => value !== undefined) ? [{ cell, group: number }] : [];
+  if (holesAt) return filled('Holes at', holesAt);
+  if (alongLength)
+    return [{ cell: 'Length' }, ...filled('End', endMm), ...filled('Pitch', pitchMm, pitchesMm)];
+  const across = [...filled('Edge', edgeMm), ...filled('Gage', gageMm)];
+  return across.length > 0 ? across : filled('Hole', group.hole);
 }
 
 function isOfHole(thing: { is: string; group?: number }, beyond: ReadonlyMap<number, unknown>): boolean {

@@ -17,7 +17,11 @@ type Row = Pick<ReadRow, 'cutBy' | 'section' | 'stock'>;
  * as sheared, which asks for the most, unless the row says otherwise; the long edges of bars and shapes are rolled.
  * Null for a heel, which is no free edge.
  */
-export function edgeKindsOf(row: Row, { edgeKind, endKind }: HoleGroup, { cause, kind }: Edge): EdgeKinds | null {
+export function edgeKindsOf(
+  row: Row,
+  { edgeKind, endKind }: HoleGroup,
+  { cause, kind }: Edge,
+): EdgeKinds | null {
   if (kind === 'none') return null;
   switch (cause.is) {
     case 'bottom edge':

@@ -50,7 +50,8 @@ function greatestReadings(layout: Layout, laid: LaidGroup, placed: PlacedHoles, 
   const code = setting(shop, 'edgeCode');
   const basis = boltBasis(group, shop.unit, code);
   const face = layout.faces.find(({ id }) => id === laid.holes[0]?.face);
-  if (!face || face.id === 'web' || layout.endless || basis.is === 'none' || basis.is === 'not known') return [];
+  if (!face || face.id === 'web' || layout.endless || basis.is === 'none' || basis.is === 'not known')
+    return [];
   if (laid.holes.some(({ free }) => free)) return [];
   const nearest = new Map<number, number>();
   edgeClearances(face, laid.holes, (hole, edge, { center }) => {

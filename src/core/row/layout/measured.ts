@@ -47,7 +47,9 @@ export class WorstDistances {
   ): void {
     const outcome = outcomeOf(measured);
     const marginMm =
-      outcome === 'failed' ? measured.given.most - measured.limit.least : measured.given.least - measured.limit.most;
+      outcome === 'failed'
+        ? measured.given.most - measured.limit.least
+        : measured.given.least - measured.limit.most;
     const fullKey = `${measured.kind} ${key}`;
     const known = this.worst.get(fullKey);
     if (!known || isWorse({ outcome, marginMm }, known)) {

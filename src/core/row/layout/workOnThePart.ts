@@ -12,7 +12,13 @@ export function workOnThePart({ section, lengthMm, notches, clips, bends }: Read
   if (notches && !notches.at) {
     const { depthMm, widthMm: along } = notches;
     if (depthMm >= widthMm) {
-      refuse({ rule: 'work on the part', cell: 'Notch depth', given: depthMm, limit: widthMm, along: 'wide' });
+      refuse({
+        rule: 'work on the part',
+        cell: 'Notch depth',
+        given: depthMm,
+        limit: widthMm,
+        along: 'wide',
+      });
     }
     if (lengthMm !== undefined && along >= lengthMm) {
       refuse({ rule: 'work on the part', cell: 'Notch width', given: along, limit: lengthMm, along: 'long' });

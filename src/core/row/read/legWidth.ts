@@ -1,11 +1,7 @@
 import { formatLength } from '../../quantity/formatLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import { facesOfLeg } from '../layout/facesOfLeg.js';
-
-/** Drawings round both distances. Common practice, no source. */
-const roundingMm: Record<LengthUnit, number> = { in: 25.4 / 16, mm: 1.5 };
-const sameMm = 1e-6;
+import { facesOfLeg, isAsWide } from '../layout/facesOfLeg.js';
 
 /**
  * The gage from the heel and the distance from the toe add up to the leg or flange; a sentence where they do not, in any
@@ -20,7 +16,7 @@ export function legWidthProblem(
 ): string | undefined {
   const widths = widthsOf(section, leg, unit);
   const sumMm = edgeMm + gageMm;
-  if (widths.length === 0 || widths.some((each) => Math.abs(each - sumMm) <= roundingMm[unit] + sameMm)) {
+  if (widths.length === 0 || widths.some((each) => isAsWide(each, sumMm, unit))) {
     return undefined;
   }
   const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;

@@ -23,7 +23,10 @@ export function readMaking(
   const cutBy = reader.read(fields.cutBy, readCutBy);
   const finish = reader.read(fields.finish, readFinish);
   if (finish === 'unknown') {
-    readings.push({ is: 'finish that changes nothing', typed: plainText(String(reader.cell(fields.finish))) });
+    readings.push({
+      is: 'finish that changes nothing',
+      typed: plainText(String(reader.cell(fields.finish))),
+    });
   }
   return {
     ...(longSide ? { longSide } : {}),
