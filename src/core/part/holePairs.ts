@@ -19,7 +19,7 @@ export interface PairCount {
  * @param holes the holes of the part
  * @param reachMm rim to rim, at least 0: pairs farther apart wherever they lie are only counted
  * @param visit takes each pair that does not overlap with `repeats` 1; of the overlapping pairs of two groups (or
- *   within one) only the deepest of the first 1,000, counted, and where holes are not placed the one with the lowest `most` beside it
+ *   within one) only the deepest of the first 200, counted, and where holes are not placed the one with the lowest `most` beside it
  * @returns the pairs within reach, and all pairs: n(n − 1)/2 of each face
  * Valid where all holes of a group have one shape, direction and freedom. Throws what `visit` throws.
  * @example holePairs(part.holes, 3 * diameterMm, (a, b, { least }) => check(least.distance))
@@ -52,7 +52,7 @@ export function holePairs(holes: readonly PlacedHole[], reachMm: number, visit: 
 }
 
 /** Of the overlapping pairs of two groups, so many are measured; the others are only counted. */
-const mostOverlaps = 1000;
+const mostOverlaps = 200;
 
 /** A hole with the extents of all places it may take. */
 interface Span {

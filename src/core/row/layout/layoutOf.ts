@@ -32,7 +32,7 @@ export interface Layouts {
 
 /** More combinations of choices than these are not tried; of a part with very many holes fewer. */
 const mostLayouts = 64;
-const mostHolesLaid = 4000;
+const mostHolesLaid = 2000;
 /** Longer than any bar. */
 const endlessMm = 100_000;
 
