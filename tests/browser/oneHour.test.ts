@@ -104,7 +104,7 @@ async function addChecks(): Promise<void> {
   expect(preview).toContain('Takeoff!J1: becomes End');
   expect(preview).toContain('6,000 formulas');
   await says('1,000 of 2,000 rows fail');
-  await says('250 could not be checked');
+  await says('250 not fully checked');
 }
 
 async function setPress(): Promise<void> {

@@ -51,7 +51,7 @@ function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; 
           {failing > 0
             ? `${failing.toLocaleString('en')} of ${counted(rows, 'row')} ${fails}`
             : known === 0
-              ? 'No row could be checked'
+              ? 'No row is fully checked'
               : `${counted(known, 'row')} checked, none fails`}
         </Link>
       </span>

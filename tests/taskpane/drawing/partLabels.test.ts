@@ -97,7 +97,16 @@ const rows: [string, Row][] = [
   ],
   [
     'an edge too short in the end of a broken part',
-    { ...four, Length: 60, Edge: '3/4', End: 2, Pitch: 2.5, Bends: 2, 'Bend length': 4 },
+    {
+      ...four,
+      Length: 60,
+      Edge: '3/4',
+      End: 2,
+      Pitch: 2.5,
+      Bends: 2,
+      'Bend length': 4,
+      'Bend at': 'left end 4; right end 3',
+    },
   ],
   [
     'an edge too short at the operator',
@@ -105,7 +114,16 @@ const rows: [string, Row][] = [
   ],
   [
     'holes too close',
-    { ...four, Edge: 2, End: 2, Pitch: 1.5, Bends: 3, 'Bend length': 4, 'Miter right': 20 },
+    {
+      ...four,
+      Edge: 2,
+      End: 2,
+      Pitch: 1.5,
+      Bends: 3,
+      'Bend length': 4,
+      'Bend at': 'left end 6; left end 7; left end 9',
+      'Miter right': 20,
+    },
   ],
   [
     'an end too short',
@@ -194,9 +212,46 @@ const rows: [string, Row][] = [
       'Notch width': 1,
       'Notch depth': 1,
       Notches: 4,
+      'Notch at': 'bottom edge 3; bottom edge 9; top edge 9; top edge 20',
       Bends: 9,
       'Bend length': 4,
+      'Bend at': Array.from({ length: 9 }, (_, at) => `left end ${2 * at + 4}`).join('; '),
     },
+  ],
+  [
+    'a hole too near to a miter',
+    {
+      Section: 'PL3/8X6',
+      Length: 10,
+      ...four,
+      Holes: 1,
+      Edge: 2,
+      End: 5,
+      'Miter left': 45,
+      'Long side': 'top',
+    },
+  ],
+  [
+    'holes aslant of each other',
+    { Section: 'PL3/8X6', Length: 10, ...four, Holes: 3, 'Holes at': 'x2 y2; x3 y3; x7 y4' },
+  ],
+  [
+    'a hole over a notch',
+    {
+      Section: 'PL3/8X6',
+      Length: 10,
+      ...four,
+      Holes: 1,
+      Edge: 2,
+      End: 5,
+      'Notch width': 2,
+      'Notch depth': 2.5,
+      'Notch at': 'bottom edge 5',
+    },
+  ],
+  [
+    'a hole out of reach',
+    { Section: 'PL1/4X28', Length: 14, ...four, Holes: 1, Edge: 13, End: 7, 'Cut by': 'saw' },
   ],
 ];
 

@@ -117,7 +117,7 @@ describe('the report', () => {
     book.type('Quote', 7, 4, [['<script>alert(1)</script>']]);
     const page = pageOf(await made(book));
     expect(page.querySelectorAll('script, img')).toHaveLength(0);
-    const unread = cellsOf(page.querySelector('[aria-label="Rows that could not be checked"]'));
+    const unread = cellsOf(page.querySelector('[aria-label="Rows not fully checked"]'));
     expect(unread.map(([mark, , verdict]) => [mark, verdict])).toEqual([[hostileMark, 'Check input']]);
   });
 
@@ -127,7 +127,7 @@ describe('the report', () => {
 
   it('does not call a row failing that could not be checked', async () => {
     const all = pageOf(await made());
-    expect(all.querySelector('[aria-label="Rows that could not be checked"]')).toBeNull();
+    expect(all.querySelector('[aria-label="Rows not fully checked"]')).toBeNull();
     const book = quoteBook();
     for (const row of [5, 6]) book.type('Quote', row, 2, [['PL nothing']]);
     const data = await made(book);

@@ -68,9 +68,9 @@ describe('the steps of a row', () => {
     await rowShown(2);
     const steps = () => page.querySelectorAll('section[aria-label=Working] li');
     expect(steps()).toHaveLength(6);
-    expect(steps()[4]?.textContent).toContain('e ≥ max(code, w + d / 2)');
-    expect(steps()[4]?.textContent).toContain('Edge short');
-    expect(steps()[4]?.textContent).toContain('Source: AISC, sheared edge, bolt 3/4 in (code)');
+    const area = [...steps()].find(({ textContent }) => textContent.includes('Area of L3X3X1/4'));
+    expect(area?.textContent).toContain('A = t · (a + b − t)');
+    expect(area?.textContent).toContain('Source: plane geometry');
     const all = [...page.querySelectorAll('button')].find(({ textContent }) =>
       textContent?.startsWith('Show all'),
     );

@@ -71,6 +71,8 @@ function drawnLengthMm({ layout }: LaidPart, { section, miterRad }: RowWithSecti
 }
 
 function withoutCuts(row: RowWithSection): RowWithSection {
-  const { clips: _clips, notches: _notches, ...rest } = row;
-  return { ...rest, miterLeftRad: 0, miterRightRad: 0, miterRad: 0 };
+  const bare = { ...row, miterLeftRad: 0, miterRightRad: 0, miterRad: 0 };
+  delete bare.clips;
+  delete bare.notches;
+  return bare;
 }

@@ -17,7 +17,8 @@ export function isReadHole(choices: readonly Choice[]): (hole: PlacedHole) => bo
 export function isReadEdge(choices: readonly Choice[]): (edge: Edge) => boolean {
   const has = (...cells: Choice['cell'][]) => choices.some(({ cell }) => cells.includes(cell));
   const [clips, miters] = [has('Clip at'), has('Long side', 'Miter leg')];
-  return ({ cause }) => (cause.is === 'clip' ? clips : cause.is.startsWith('miter') && miters);
+  return ({ cause: { is } }) =>
+    is === 'clip' ? clips : (is === 'miter left' || is === 'miter right') && miters;
 }
 
 /** What is drawn one of several ways, by the cells that would settle it; empty where nothing is. */

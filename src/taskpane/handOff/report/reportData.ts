@@ -45,7 +45,7 @@ export interface ReportData {
   totals: [label: string, value: string][];
   counts: { verdict: Verdict; rows: number; pieces: number }[];
   failing: ReportedRow[];
-  /** Rows that could not be checked: something is missing or cannot be read. */
+  /** Rows that are not fully checked: something is missing, cannot be read, or is open. */
   unknown: ReportedRow[];
   /** Both by reason, the most frequent first. */
   reasons: Reason[];

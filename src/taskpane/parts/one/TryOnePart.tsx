@@ -48,7 +48,7 @@ export function TryOnePart({ shop }: { shop: Shop }) {
     <>
       <div className={styles.fields}>{first.map(field)}</div>
       <details>
-        <summary className={styles.more}>Pitch, gage, notches, corners, bends</summary>
+        <summary className={styles.more}>Pitch, gage, miters, corners, notches, bends</summary>
         <div className={styles.fields}>{more.map(field)}</div>
       </details>
       <div role="status" style={stack(8)}>
