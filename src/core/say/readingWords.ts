@@ -58,7 +58,6 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'narrow strip':
       return `caution: a strip ${size(reading.givenMm, unit)} wide, under ${size(reading.leastMm, unit)}, may twist as it is sheared`;
     case 'made otherwise':
-    case 'drilled in the bar':
     case 'galvanized and thick':
       return '';
   }
@@ -103,8 +102,6 @@ export function readingSentence(reading: Reading): string {
       const make = how.process === 'drill' ? 'drill it' : 'punch 2 mm under and ream';
       return `${title}: ${make}; ${how.because}.`;
     }
-    case 'drilled in the bar':
-      return `${holeTitle(reading.group)}: drilled; no press station punches holes in ${reading.designation}, and their distances were not checked.`;
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     default:
