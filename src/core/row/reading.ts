@@ -37,5 +37,5 @@ export type Reading =
 
 /** Why holes are not punched to size. */
 export type HoleMaking =
-  | { by: 'row'; process: NonNullable<HoleGroup['by']> }
+  | { by: 'row'; process: NonNullable<HoleGroup['by']> | 'tap' }
   | { by: 'job specification'; process: 'drill' | 'punch 2 mm under and ream'; because: string };

@@ -89,6 +89,8 @@ function placeWords({ group, reading, mm }: Extract<Reading, { is: 'places' }>, 
   }
 }
 
+const madeBy = { drill: 'drilled', burn: 'burned', punch: 'punched', tap: 'drilled and tapped' };
+
 /** What is said of the row as a sentence of its own: holes that are not punched, steel that may crack. */
 export function readingSentence(reading: Reading): string {
   switch (reading.is) {
@@ -96,8 +98,7 @@ export function readingSentence(reading: Reading): string {
       const { how, group } = reading;
       const title = holeTitle(group);
       if (how.by === 'row') {
-        const made = how.process === 'drill' ? 'drilled' : how.process === 'burn' ? 'burned' : 'punched';
-        return `${title}: ${made}, as the row says; not checked on a press.`;
+        return `${title}: ${madeBy[how.process]}, as the row says; not checked on a press.`;
       }
       const make = how.process === 'drill' ? 'drill it' : 'punch 2 mm under and ream';
       return `${title}: ${make}; ${how.because}.`;
