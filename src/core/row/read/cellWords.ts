@@ -10,12 +10,15 @@ export interface CellWords {
 
 const unitWords = new Set(['mm', 'cm', 'm', 'in', 'inch', 'inches', 'ft', 'feet', 'foot']);
 
-/** Parts a text into its words and its sizes; a unit behind digits belongs to the size. */
+/**
+ * Parts a text into its words and its sizes; a unit behind digits belongs to the size. A dash or stroke parts them where
+ * it has a space beside it; right behind a digit (`top 1/`) it stays, for the fraction that was cut short.
+ */
 export function cellWords(text: string): CellWords {
   const order: CellWords['order'] = [];
   let size = '';
   const endSize = () => {
-    const trimmed = size.replace(/^(?:[\s@=:(]|[-/](?=\s))+/, '').replace(/[\s@=:)/-]+$/, '');
+    const trimmed = size.replace(/^(?:[\s@=:()]|[-/](?=\s))+/, '').replace(/(?:[\s@=:()]|(?<=\s)[-/])+$/, '');
     if (/\d/.test(trimmed)) order.push({ size: trimmed });
     size = '';
   };

@@ -32,7 +32,7 @@ export function readPlaces(text: string, context: PlaceContext): PartPlace[] {
   const { argument, count } = context;
   const reader = new PlaceReader(text, context);
   const { items, parted } = listItems(text);
-  if (parted && parted.length === count) {
+  if (parted && (count === undefined || parted.length === count)) {
     const [first = '', second = ''] = parted;
     const problem = `${quoted(text)} may be one place or two.`;
     return refuse(argument, text, problem, `Write a point for the comma, or ${first}; ${second}.`);
@@ -56,7 +56,7 @@ class PlaceReader {
 
   /** The places of one item. A size alone (`bottom edge 6, 18`) is at the edge or end named before it. */
   read(item: string): PartPlace[] {
-    const words = placeWords(item, this.context.argument, this.text, this.allowed());
+    const words = placeWords(this.everyCorner(item), this.context.argument, this.text, this.allowed());
     const alone =
       words.size !== undefined && words.ends.length + words.sides.length + words.nouns.length === 0;
     const before = this.before?.size === undefined || words.leg !== undefined ? undefined : this.before;
@@ -70,6 +70,11 @@ class PlaceReader {
     return this.placesOf(place, item).map((each) => ({ ...each, ...on }));
   }
 
+  /** Corners are all that is clipped, so that `all` alone says all of them. */
+  private everyCorner(item: string): string {
+    return this.context.work === 'clip' && /^all(?: (?:4|four))?$/i.test(item) ? 'all corners' : item;
+  }
+
   private requireSide(side: PartSide, leg: string | undefined): void {
     const { section, argument } = this.context;
     const sides = sidesOf(section, leg);
@@ -81,6 +86,9 @@ class PlaceReader {
   private placesOf(place: PlaceWords, item: string): PartPlace[] {
     const { work } = this.context;
     const [noun, ...otherNouns] = [...new Set(place.nouns)];
+    if (place.from !== undefined && (place.size === undefined || otherNouns.length > 0)) {
+      return this.notAPlace(item);
+    }
     if (place.ends.length > 1 || place.sides.length > 1) return this.notAPlace(item);
     if (work === 'bend')
       return otherNouns.length > 0 ? this.notAPlace(item) : this.alongLine(place, noun, item);
@@ -118,8 +126,10 @@ class PlaceReader {
     const from = place.size === undefined ? {} : { fromMm: this.context.length(place.size) };
     if (noun === undefined && (place.size === undefined || (end && side))) return this.notAPlace(item);
     const atEnd = noun === 'end' || (noun === undefined && end !== undefined);
-    const reference = atEnd ? side : end;
+    const reference = place.from ?? (atEnd ? side : end);
     const named = atEnd ? end : side;
+    // Without a distance there is nothing to take from it: a corner may be meant.
+    if (reference !== undefined && place.size === undefined) return this.notAPlace(item);
     this.requireReference(reference, atEnd, item);
     if (named === undefined) return this.both(place, atEnd, from) ?? this.notAPlace(item);
     if (place.every !== undefined || place.plural) return this.notAPlace(item);
@@ -131,10 +141,9 @@ class PlaceReader {
   /** A distance along an edge is from the left end, one along an end from the bottom edge or the heel. */
   private requireReference(reference: PartEnd | PartSide | undefined, atEnd: boolean, item: string): void {
     if (reference === undefined) return;
-    if (this.context.work !== 'bend' && reference !== 'right' && reference !== 'top' && reference !== 'toe')
-      return;
-    const { argument } = this.context;
-    if (this.context.work === 'bend') this.notAPlace(item);
+    const { argument, work } = this.context;
+    if (work === 'bend') this.notAPlace(item);
+    if (atEnd ? reference === 'bottom' || reference === 'heel' : reference === 'left') return;
     const from = atEnd ? 'the bottom edge or the heel' : 'the left end';
     refuse(argument, this.text, `${quoted(item)} is not from ${from}.`, `Give the distance from ${from}.`);
   }
