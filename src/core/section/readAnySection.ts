@@ -22,7 +22,7 @@ const longestText = 200;
 const gaugeNumber = /\d ?(?:ga|gage|gauge)\b|\b(?:ga|gage|gauge)\.? ?\d|#\d/;
 
 const countedSection =
-  /^(?:\((\d{1,3})\) ?|(\d{1,3})(?: ?(?:pcs?|ea|[x-]))? ?)((?:pl|fb|fl|[lcw]|mc|hss|upn|u|rd|bl|flb|hea|heb|ipe|u[bc]|chs|rhs|shs)\.? ?\d.*)$/;
+  /^(?:\((\d{1,3})\) ?|(\d{1,3})(?: ?(?:pcs?|ea|[x-]))? ?)((?:pl|fb|fl|[lcw]|mc|hss|upn|u|rd|bl|flb|hea|heb|ipe|(?<!\d)u[bc]|chs|rhs|shs)\.? ?\d.*)$/;
 
 /**
  * Reads a section as the trade writes it: `PL1/2X6`, `FB 10x50` or `1/2x4` (flat), `L3X3X1/4`, `L80x80x8`,
