@@ -8,6 +8,8 @@ export interface CellWords {
   order: { word?: string; size?: string }[];
 }
 
+/** No cell of words and sizes is longer; one that is need not be taken apart to be refused. */
+export const longestCell = 500;
 const unitWords = new Set(['mm', 'cm', 'm', 'in', 'inch', 'inches', 'ft', 'feet', 'foot']);
 
 /**

@@ -13,6 +13,8 @@ export interface FinishedHole extends HoleText {
 
 const finishingWord =
   /(?<![a-z])(?:and |& ?|, ?)?(?:(c'?sk|c\/sk|c'?sink|countersunk|countersink|c'?sunk|c\/sunk)|tapped|tap)(?![a-z])\.?/gi;
+/** `1CSK 13/16`, `CSK1 3/16`: what is left would be read as one size. */
+const betweenDigits = /\d ?['"]? ?(?:c\W?sk|tap)[a-z]*\.? ?\d|(?:sk|tap)[a-z]*\d/i;
 /** `1/2-13`, `M12x1.75`, `3/8 UNC`. */
 const thread = /\bm ?\d|\d ?- ?\d+ ?(?:un[cfj]?|unef)?\b(?!\/)|\bun[cf]\b|\bnpt\b/i;
 const marksHole = /[ø⌀∅]|\bdia|\bhole/i;
@@ -37,6 +39,9 @@ export function readFinishedHole(value: CellValue, argument: string, unit: Lengt
     .trim()
     .replace(/\s+/g, ' ')
     .replace(/^(?:and|&|,)\s*|\s*(?:and|&|,)$/gi, '');
+  if (betweenDigits.test(value)) {
+    refuse(argument, value, `${quoted(value)} is not one size.`, 'Write the size together, as 13/16 CSK.');
+  }
   if (finishing.size > 0 && !/\d/.test(size)) {
     return refuse(argument, value, `${quoted(value)} has no size.`, 'Write the size of the hole with it.');
   }

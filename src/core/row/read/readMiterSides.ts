@@ -5,7 +5,7 @@ import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import { legProblem } from '../holePlace.js';
 import type { PartEnd, PartSide, RowJob } from '../rowJob.js';
-import { cellWords } from './cellWords.js';
+import { cellWords, longestCell } from './cellWords.js';
 import { legText } from './legText.js';
 import { sidesOf } from './faces.js';
 import { listItems } from './listItems.js';
@@ -35,11 +35,13 @@ export function readLongSide(value: CellValue, argument: string, { section, ends
   const sides = sidesOf(section, undefined) ?? everySide;
   const sample = sides.at(-1) ?? 'top';
   const allowed = `Write ${sides.join(' or ')}, or left ${sample}, right ${sides[0] ?? 'bottom'}.`;
-  const read = listItems(text).items.map((item) => endAndSide(item));
+  const items = text.length > longestCell ? [''] : listItems(text).items;
   const long: LongSide = {};
-  for (const each of read) {
+  for (const item of items) {
+    const each = endAndSide(item);
     const named = each.end === undefined ? (ends ?? ['left', 'right']) : [each.end];
-    const twice = named.some((end) => long[end] !== undefined) || (each.end === undefined && read.length > 1);
+    const twice =
+      named.some((end) => long[end] !== undefined) || (each.end === undefined && items.length > 1);
     const known = sides.find((side) => side === each.side);
     if (known === undefined || twice) {
       return refuse(argument, text, `${quoted(text)} is not a long side.`, allowed);

@@ -3,6 +3,7 @@ import { quoted } from '../../quantity/cellValue.js';
 import { formatLength } from '../../quantity/formatLength.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import type { LengthUnit } from '../../quantity/units.js';
+import { longestCell } from './cellWords.js';
 import { listItems, withLastUnit } from './listItems.js';
 import type { HoleLines } from './holeLines.js';
 
@@ -39,6 +40,7 @@ const allowed = 'Write 3, or the spaces one by one: 3, 3-1/2, 3 or 2@3, 3-1/2.';
  * for rising numbers that may as well be running dimensions. Source: common practice, no source.
  */
 export function readPitch(text: string, context: PitchContext): Pitch {
+  if (text.length > longestCell) return { pitchMm: context.length(text) };
   const plain = /[a-z]/i.test(text) ? withoutMarks(text) : text;
   if (!/[,;=@&+\n]|\band\b/i.test(plain)) return { pitchMm: context.length(plain) };
   const items = spacesOf(plain, context);

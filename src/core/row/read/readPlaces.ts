@@ -3,6 +3,7 @@ import { quoted } from '../../quantity/cellValue.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import type { PartEnd, PartPlace, PartSide } from '../rowJob.js';
+import { longestCell } from './cellWords.js';
 import { faceProblem, sidesOf } from './faces.js';
 import { listItems } from './listItems.js';
 import { type PlaceNoun, placeWords, type PlaceWords } from './placeWords.js';
@@ -31,6 +32,7 @@ const allEnds: readonly PartEnd[] = ['left', 'right'];
 export function readPlaces(text: string, context: PlaceContext): PartPlace[] {
   const { argument, count } = context;
   const reader = new PlaceReader(text, context);
+  if (text.length > longestCell) return reader.notAPlace(text);
   const { items, parted } = listItems(text);
   if (parted && (count === undefined || parted.length === count)) {
     const [first = '', second = ''] = parted;
@@ -61,6 +63,7 @@ class PlaceReader {
       words.size !== undefined && words.ends.length + words.sides.length + words.nouns.length === 0;
     const before = this.before?.size === undefined || words.leg !== undefined ? undefined : this.before;
     const place = alone && before ? { ...before, size: words.size ?? '' } : words;
+    if (place === words && this.isUnclear(words, item)) return this.notAPlace(item);
     this.before = place;
     const { leg } = place;
     const problem = leg === undefined ? undefined : faceProblem(this.context.section, leg, this.context.unit);
@@ -117,6 +120,18 @@ class PlaceReader {
     const all = !end && !side && (plural ? every === 'all' || size === '4' : every === 'each');
     if (corners.length === 0 || !counted || !(one || several || all)) return this.notAPlace(item);
     return corners;
+  }
+
+  /**
+   * `6 from left end` and `left 6` say how far along a part a notch is, not in which edge; `2 both ends` may be two of
+   * them or the distance.
+   */
+  private isUnclear({ ends, sides, nouns, size, plural, from }: PlaceWords, item: string): boolean {
+    if (this.context.work === 'bend') return false;
+    if (from === undefined && /\bfrom\b/i.test(item)) return true;
+    if (size === undefined || (plural && nouns.includes('corner'))) return false;
+    const saysAlong = nouns.length === 0 && ends.length > 0 && sides.length === 0;
+    return saysAlong || (/^\W*\d/.test(item) && !/\bleg\b/i.test(item));
   }
 
   /** At an end or an edge, with its distance where there is one. */

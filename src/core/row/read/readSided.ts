@@ -1,7 +1,7 @@
 import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
 import type { HoleGroup, PartSide } from '../rowJob.js';
-import { cellWords } from './cellWords.js';
+import { cellWords, longestCell } from './cellWords.js';
 import { endWords, type PlaceReference, sideWords } from './placeWords.js';
 
 const knownWords: Record<string, PlaceReference> = { ...endWords, ...sideWords };
@@ -67,7 +67,7 @@ export function readEdge(
 
 /** The size of a text and the one side it names; a text that names none is all size. */
 function sidedSize(text: string, argument: string, allowed: string): { size: string; side?: PlaceReference } {
-  if (!/[a-z]/i.test(text)) return { size: text };
+  if (text.length > longestCell || !/[a-z]/i.test(text)) return { size: text };
   const { words, sizes } = cellWords(text.replace(/(?<![a-z])typ\./gi, 'typ'));
   if (words.length === 0) return { size: text };
   const [side, ...others] = words.flatMap((word) => knownWords[word] ?? []);

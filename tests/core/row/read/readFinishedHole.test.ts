@@ -55,6 +55,8 @@ describe('a hole with work on it', () => {
   });
 
   it.each([
+    '1CSK 13/16',
+    'CSK1 3/16',
     '13/16 csk 82°',
     '13/16 csk 1-1/2',
     '13/16 cbore',

@@ -58,6 +58,9 @@ describe('centers of holes one by one', () => {
     'x2 y2 / x8 y2',
     'x2 y2; x2 y2',
     'left x2 y2',
+    '(2,2)1,(8,2)',
+    '(2,2,(8,2)',
+    '(2,2),8,2',
   ])('%j is refused', (text) => {
     expect(refusalText(() => readHolesAt(text, 'Holes at', lengthsIn('in')))).toMatch(
       /^(?:Holes at|Cell): .+\. .+\.$/,
