@@ -34,6 +34,7 @@ describe('a finish', () => {
     'powder coat',
     'no galv',
     'not HDG',
+    'no. galv',
     'NO HOT DIP',
     'w/o galv',
     'NON-GALV',
