@@ -92,6 +92,7 @@ export type RowFact =
   /** Work that is larger than the part, whatever its place. */
   | { rule: 'work on the part'; cell: string; given: number; limit: number; along: 'wide' | 'long' }
   | { rule: 'corners'; count: number; designation: string }
+  | { rule: 'bend from edge to edge'; givenMm: number; runMm: number; runs: 'across' | 'along' }
   | { rule: 'bend on the part'; givenMm: number; lengthMm: number; widthMm: number }
   /** Holes that have no room, wherever they are. */
   | { rule: 'room'; count: number; most: number }

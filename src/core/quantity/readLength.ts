@@ -98,12 +98,7 @@ function refuseDate(
   }
   const what = only === undefined ? 'a size that cannot be told' : `any of ${readings.join(', ')}`;
   const problem = `${number} is a date, ${date}: ${what}, turned into a date by the spreadsheet.`;
-  return refuseAsDate(
-    argument,
-    value,
-    problem,
-    `Write the size as text, for example '${only ?? '1-1/16'}.`,
-  );
+  return refuseAsDate(argument, value, problem, `Write the size as text, for example '${only ?? '1-1/16'}.`);
 }
 
 function refuseAsDate(argument: string, value: CellValue, problem: string, allowed: string): never {

@@ -20,6 +20,7 @@ export function rowGoverns(finding: RowFinding): string {
       return 'notch';
     case 'corners':
       return 'corner clip';
+    case 'bend from edge to edge':
     case 'bend on the part':
       return 'bend';
     case 'room':

@@ -38,6 +38,8 @@ export function rowSentence(
       return `${finding.cell} ${size(finding.given, unit)}: the part is ${size(finding.limit, unit)} ${finding.along}. Correct ${finding.cell}.`;
     case 'corners':
       return `Corners ${finding.count}: ${finding.designation} has 4 corners to clip. Correct Corners.`;
+    case 'bend from edge to edge':
+      return `Bend length ${size(finding.givenMm, unit)}: a bend ${finding.runs} the part runs from edge to edge, ${size(finding.runMm, unit)}. Correct Bend length or Bend at.`;
     case 'bend on the part':
       return `Bend length ${size(finding.givenMm, unit)}: the part is ${size(finding.lengthMm, unit)} by ${size(finding.widthMm, unit)}. Correct Bend length.`;
     case 'room':

@@ -25,13 +25,20 @@ export interface CheckedList {
 
 /** The lists of the workbook that are checked on the sheet. */
 export async function readCheckedLists(workbook: Workbook): Promise<CheckedList[]> {
-  const tables = (await workbook.tables()).filter(({ headings }) => columnOf(headings, checkHeadings.verdict) >= 0);
+  const tables = (await workbook.tables()).filter(
+    ({ headings }) => columnOf(headings, checkHeadings.verdict) >= 0,
+  );
   const places = tables.flatMap((table) =>
     [checkHeadings.verdict, checkHeadings.note, openHeading].map((heading) => columnArea(table, heading)),
   );
   const read = places.length > 0 ? await workbook.read(places, ['values']) : [];
   return tables.map((table, at) =>
-    summary(table, read[3 * at]?.values ?? [], read[3 * at + 1]?.values ?? [], read[3 * at + 2]?.values ?? []),
+    summary(
+      table,
+      read[3 * at]?.values ?? [],
+      read[3 * at + 1]?.values ?? [],
+      read[3 * at + 2]?.values ?? [],
+    ),
   );
 }
 
@@ -53,8 +60,9 @@ function summary(
     area,
     rows: kinds.filter((kind) => kind !== undefined).length,
     failing: kinds.filter((kind) => kind === 'fails').length,
-    unknown: kinds.filter((kind, at) => kind === 'open' || kind === 'unknown' || (kind !== undefined && isOpen(at)))
-      .length,
+    unknown: kinds.filter(
+      (kind, at) => kind === 'open' || kind === 'unknown' || (kind !== undefined && isOpen(at)),
+    ).length,
     errors: words.filter(([word]) => typeof word === 'string' && word.startsWith('#')).length,
     notes: texts,
   };

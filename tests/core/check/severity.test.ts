@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bySeverity, hardestOf, worstVerdict } from '../../../src/core/check/severity.js';
+import { bySeverity, hardestOf, mildestOf, worstVerdict } from '../../../src/core/check/severity.js';
 import { blank, share, throat, unreadable } from '../../support/pressFindings.js';
 
 describe('bySeverity', () => {
@@ -20,5 +20,15 @@ describe('worstVerdict', () => {
   it('is OK where nothing is found', () => {
     expect(worstVerdict([])).toBe('OK');
     expect(worstVerdict([share('Near limit', 0.9), blank])).toBe('Not checked');
+  });
+});
+
+describe('mildestOf', () => {
+  it('is the list whose worst word is the mildest, the first of equals', () => {
+    const [big, far] = [[share('OK', 0.1), throat('Too big')], [throat("Can't reach")]];
+    expect(mildestOf([big, far])).toBe(far);
+    expect(mildestOf([far, [throat("Can't reach"), blank]])).toBe(far);
+    expect(mildestOf([far, []])).toEqual([]);
+    expect(mildestOf([])).toBeUndefined();
   });
 });

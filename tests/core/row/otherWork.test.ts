@@ -167,7 +167,7 @@ describe('a tube or tee in a row', () => {
   it('is Off press with its holes, too, which are drilled', () => {
     const post = checked({ Section: 'HSS4X4X1/4', Hole: '13/16' });
     expect(post).toMatchObject({ verdict: 'Off press', route: 'saw, drill', hits: 0 });
-    expect(post.note).toMatch(/^Hole: drilled; no press station punches holes in HSS4X4X1\/4\. /);
+    expect(post.note).toMatch(/^Hole: drilled; no press station punches holes in HSS4X4X1\/4/);
   });
 });
 

@@ -2,6 +2,7 @@ import { atMost } from '../../atMost.js';
 import type { RowFinding } from '../../check/rowFact.js';
 import type { RowFact } from '../../check/rowFact.js';
 import type { ReadyRow } from '../readyRow.js';
+import type { PartPlace } from '../rowJob.js';
 
 /** Work that is larger than the part, whatever its place. Source: geometry. */
 export function workOnThePart({ section, lengthMm, notches, clips, bends }: ReadyRow): RowFinding[] {
@@ -30,7 +31,32 @@ export function workOnThePart({ section, lengthMm, notches, clips, bends }: Read
   if (bends && lengthMm !== undefined && !atMost(bends.lengthMm, Math.max(lengthMm, widthMm))) {
     refuse({ rule: 'bend on the part', givenMm: bends.lengthMm, lengthMm, widthMm });
   }
+  const shortest = bends?.at && !notches && !clips ? runOf(bends.at, lengthMm, widthMm) : undefined;
+  if (bends && shortest && !atMost(shortest.mm - roundingMm, bends.lengthMm)) {
+    refuse({
+      rule: 'bend from edge to edge',
+      givenMm: bends.lengthMm,
+      runMm: shortest.mm,
+      runs: shortest.runs,
+    });
+  }
   return found;
+}
+
+/** Drawings round the length of a bend. Common practice, no source. */
+const roundingMm = 25.4 / 16;
+
+/** The longest way that a bend at one of its places runs, from edge to edge of a part without cuts. */
+function runOf(
+  places: readonly PartPlace[],
+  lengthMm: number | undefined,
+  widthMm: number,
+): { mm: number; runs: 'across' | 'along' } | undefined {
+  const across = places.some(({ at }) => at === 'end');
+  const along = places.some(({ at }) => at === 'edge');
+  if (along && lengthMm !== undefined && (!across || lengthMm > widthMm))
+    return { mm: lengthMm, runs: 'along' };
+  return across ? { mm: widthMm, runs: 'across' } : undefined;
 }
 
 function widestMm(section: ReadyRow['section']): number | undefined {

@@ -55,6 +55,11 @@ export function readHoleGroup(
   const made = readMaking(reader, columns, hole);
   refuseCounts(reader, columns, title, given?.count, text?.count, asksBolt);
   if (!hole) return undefined;
+  refuseLone(reader, columns, {
+    section,
+    placed,
+    count: text?.count ?? given?.count ?? placed.holesAt?.length,
+  });
   const count = text?.count ?? given?.count ?? placed.holesAt?.length;
   readings.push({
     is: 'holes',
@@ -133,4 +138,28 @@ function refuseCounts(
     const problem = `the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
     reader.problem(columns.holes, { about: title, argument: title, problem });
   }
+}
+
+/** A pitch, or a gage between two lines, is between holes: a lone hole has none, and a blank Holes is one hole. */
+function refuseLone(
+  reader: RowReader,
+  columns: Columns,
+  {
+    section,
+    placed,
+    count,
+  }: { section: AnySection | undefined; placed: Partial<HoleGroup>; count: number | undefined },
+): void {
+  if ((count ?? 1) > 1) return;
+  const { pitchMm, gageMm, leg } = placed;
+  const inLines = section?.kind === 'flat' || (section?.kind === 'channel' && leg?.toLowerCase() === 'web');
+  const column =
+    pitchMm !== undefined ? columns.pitch : gageMm !== undefined && inLines ? columns.gage : undefined;
+  if (!column) return;
+  const holes = columns.holes?.heading ?? 'Holes';
+  const problem =
+    count === undefined
+      ? `it lies between holes, and ${holes} is blank. Fill in how many there are.`
+      : `it lies between holes, and there is one. Clear it, or correct ${holes}.`;
+  reader.problem(column, { about: column.heading, argument: column.heading, problem });
 }

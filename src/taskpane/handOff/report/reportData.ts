@@ -93,7 +93,11 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
 }
 
 /** The rows of some kinds, the worst verdict first. */
-function reported(rows: readonly ReportRow[], kinds: readonly VerdictKind[], unit: LengthUnit): ReportedRow[] {
+function reported(
+  rows: readonly ReportRow[],
+  kinds: readonly VerdictKind[],
+  unit: LengthUnit,
+): ReportedRow[] {
   return rows
     .filter(({ result }) => kinds.includes(verdictKind(result.verdict)))
     .sort((a, b) => verdicts.indexOf(a.result.verdict) - verdicts.indexOf(b.result.verdict))

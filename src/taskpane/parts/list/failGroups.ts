@@ -67,7 +67,9 @@ function groupOf(failing: readonly Failing[], unit: LengthUnit): FailGroup {
 }
 
 function sentenceOf(failing: readonly Failing[], unit: LengthUnit): string {
-  const [first = '', ...others] = new Set(failing.map(({ worst }) => say(worst, unit) || governs(worst, unit)));
+  const [first = '', ...others] = new Set(
+    failing.map(({ worst }) => say(worst, unit) || governs(worst, unit)),
+  );
   if (others.length === 0) return first;
   return `${first} And ${others.length} ${others.length === 1 ? 'reason' : 'reasons'} of the same kind.`;
 }
