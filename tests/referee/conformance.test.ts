@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { readSheetValues, type CellValue } from '../../src/xlsx';
 import { conformanceCases, conformanceWorkbook, refereedCases, valuesFile } from '../checks/conformance/data';
+import { oddCases, oddFormulas, oddValuesFile } from '../checks/conformance/oddCalls';
 import { calculatedElsewhere } from './spreadsheet';
 
 const column = (bytes: Uint8Array, count: number): CellValue[] => {
@@ -30,5 +31,17 @@ it('the conformance table holds what a headless desktop spreadsheet computes', (
   const committed = refereedCases().map(({ formula, value, changed }) =>
     [formula, JSON.stringify(value), JSON.stringify(changed)].join('\t'),
   );
+  expect(committed).toEqual(lines);
+});
+
+it('the table of odd arguments holds what a headless desktop spreadsheet computes', () => {
+  const formulas = oddFormulas();
+  const values = column(calculatedElsewhere(conformanceWorkbook(formulas)), formulas.length);
+  const lines = formulas.map((formula, i) => [formula, JSON.stringify(values[i])].join('\t'));
+  if (process.env['REFEREE_UPDATE']) {
+    const head = '# formula, value: computed by a headless desktop spreadsheet';
+    writeFileSync(oddValuesFile, `${[head, ...lines].join('\n')}\n`);
+  }
+  const committed = oddCases().map(({ formula, value }) => [formula, JSON.stringify(value)].join('\t'));
   expect(committed).toEqual(lines);
 });

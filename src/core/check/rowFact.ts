@@ -87,6 +87,10 @@ export type RowFact =
       sizeMm: number;
       correct: readonly OpenCell[];
     }
+  /** Holes in a section without a flat side: they are drilled, and not laid out. */
+  | { rule: 'holes in a bar'; designation: string }
+  /** The row says that the end of a sawn section is sheared. */
+  | { rule: 'sheared end'; designation: string }
   /** The cuts of a part do not leave one piece. */
   | { rule: 'outline'; problem: OutlineProblem }
   /** Work that is larger than the part, whatever its place. */

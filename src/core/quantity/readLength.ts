@@ -26,15 +26,24 @@ export function readLength(
     return notALength(value, argument, unit);
   }
   if (typeof value === 'number') return bareLength(value, value, argument, unit, kind);
-  return remembered(`${unit}|${kind}|${argument}|${value}`, () => {
-    const written = lengthText(value, argument, unit);
-    refuseThousands(written, value, argument, kind);
-    if (written.bare === undefined)
-      return within(written.mm, value, argument, unit, lengthKinds[kind], false);
-    if (written.leadingPoint && unit === 'mm') notALength(value, argument, unit);
-    if (written.isFraction && unit === 'mm') refuseFraction(written.bare, value, argument);
-    return bareLength(written.bare, value, argument, unit, kind);
-  });
+  return remembered(`${unit}|${kind}|${argument}|${value}`, () =>
+    readLengthText(value, argument, unit, kind),
+  );
+}
+
+/** As `readLength` for text, for readers that remember what they read themselves. */
+export function readLengthText(
+  value: string,
+  argument: string,
+  unit: LengthUnit,
+  kind: LengthKindName,
+): number {
+  const written = lengthText(value, argument, unit);
+  refuseThousands(written, value, argument, kind);
+  if (written.bare === undefined) return within(written.mm, value, argument, unit, lengthKinds[kind], false);
+  if (written.leadingPoint && unit === 'mm') notALength(value, argument, unit);
+  if (written.isFraction && unit === 'mm') refuseFraction(written.bare, value, argument);
+  return bareLength(written.bare, value, argument, unit, kind);
 }
 
 function notALength(value: CellValue, argument: string, unit: LengthUnit): never {

@@ -29,10 +29,12 @@ export function holeProcess(
   shop: Shop,
   working?: Working,
 ): HoleProcess {
-  const { hole, bolt, by } = group;
+  const { hole, bolt, by, finishing } = group;
   if (by === 'drill' || by === 'burn') {
     return { made: 'drill', punched: hole, why: { by: 'row', process: by } };
   }
+  // The size of a tapped hole is that of its thread: what is drilled for it is smaller.
+  if (finishing?.includes('tap')) return { made: 'drill', punched: hole, why: { by: 'row', process: 'tap' } };
   const input = {
     spec: setting(shop, 'jobSpec'),
     leastHoleMm: leastDimensionMm(hole),

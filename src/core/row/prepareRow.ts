@@ -16,7 +16,7 @@ import { facesOfLeg } from './layout/facesOfLeg.js';
 import { layoutFindings } from './layout/layoutFindings.js';
 import { type Layouts, layoutsOf } from './layout/layoutOf.js';
 import { groupReadings } from './layout/groupReadings.js';
-import { isCutElsewhere } from './needsPress.js';
+import { isCutElsewhere, needsPress } from './needsPress.js';
 import type { Reading } from './reading.js';
 import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './readyRow.js';
 import type { HoleGroup } from './rowJob.js';
@@ -64,8 +64,28 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
     distanceSteps(found, working);
     return found;
   });
-  checks.push(laidOut);
+  checks.push(laidOut, { findings: [...barHoles(row), ...shearedSawn(row)], steps: [] });
   return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };
+}
+
+/** Holes in bars and tubes are drilled, and their distances are not checked: they have no flat side that is laid out. */
+function barHoles(row: ReadyRow): Finding[] {
+  const { designation } = row.section;
+  const ending = needsPress(row)
+    ? ({ outcome: 'open', verdict: 'OK so far' } as const)
+    : ({ outcome: 'not applicable', verdict: 'OK' } as const);
+  return row.places
+    .filter(({ faces }) => faces.length === 0)
+    .map(({ index }) => ({ rule: 'holes in a bar', ...ending, group: index, designation }));
+}
+
+/** The ends of what is sawn are not sheared: a row that says so contradicts its section. */
+function shearedSawn({ section, cutBy, groups }: ReadyRow): Finding[] {
+  if (!isCutBySaw(section) || cutBy === 'bought') return [];
+  const isSheared = groups.some(({ endKind }) => endKind === 'sheared' || endKind === 'sheared connection end');
+  return isSheared
+    ? [{ rule: 'sheared end', outcome: 'failed', verdict: 'Check input', designation: section.designation }]
+    : [];
 }
 
 /** A narrow strip ripped from sheet twists and bows: a caution, no failure. */
@@ -117,8 +137,6 @@ function placeGroup(
   checks.push({ findings: boltInHole(group, index), steps: [] });
   const why = faces.find(({ process }) => process.why !== undefined)?.process.why;
   if (why) readings.push({ is: 'made otherwise', group: index, how: why });
-  if (faces.length === 0)
-    readings.push({ is: 'drilled in the bar', group: index, designation: section.designation });
   return { group, index, faces };
 }
 

@@ -18,6 +18,8 @@ export interface Headings {
   groups: Partial<Record<GroupField, Column>>[];
   /** Columns that are read as one: thickness and width, feet and inches. */
   joins?: readonly Join[];
+  /** Columns with a heading that none of the inputs has. */
+  unread: Column[];
 }
 
 const longestHeading = 60;
@@ -57,11 +59,14 @@ export function readHeadings(cells: readonly CellValue[]): Headings {
 
 function parse(cells: readonly CellValue[]): Headings {
   const taken = new Map<string, { column: Column; canonical: boolean }>();
-  const headings: Headings = { fields: {}, groups: [] };
+  const headings: Headings = { fields: {}, groups: [], unread: [] };
   const letters = lettersOf(cells.map(headingText));
   cells.forEach((cell, at) => {
     const read = readHeading(cell, at, letters);
-    if (!read) return;
+    if (!read) {
+      if (!isBlank(cell)) headings.unread.push({ at, heading: plainText(String(cell)) });
+      return;
+    }
     const { entry, group, column } = read;
     const slot = `${entry.field} ${group}`;
     const before = taken.get(slot);

@@ -1,4 +1,5 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { looksLikeSize } from '../notation/looksLikeSize.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { readAngle } from '../quantity/readAngle.js';
 import { readAnySection } from '../section/readAnySection.js';
@@ -29,6 +30,10 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
+  const unread = headings.unread.filter((column) => looksLikeSize(reader.cell(column), shop.unit));
+  if (unread.length > 0) {
+    readings.push({ is: 'unread columns', headings: unread.map(({ heading }) => heading) });
+  }
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const left = reader.read(fields.miterLeft, readMiter);
@@ -51,7 +56,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     (columns, index) =>
       readHoleGroup(reader, columns, index, { shop, section: read?.section }, readings) ?? [],
   );
-  const unread = [fields.miterLeft, fields.miterRight].some(
+  const miterUnread = [fields.miterLeft, fields.miterRight].some(
     (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
   );
   const mitered = [
@@ -61,7 +66,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const making = readMaking(
     reader,
     headings,
-    { section: read?.section, ends: unread ? undefined : mitered },
+    { section: read?.section, ends: miterUnread ? undefined : mitered },
     readings,
   );
   const other = readOtherWork(reader, headings, read?.section, readings);

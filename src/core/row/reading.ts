@@ -31,12 +31,11 @@ export type Reading =
   | { is: 'places'; group: number; reading: PlaceReading; mm?: number }
   | { is: 'greatest edge distance'; group: number; givenMm: number; greatestMm: number; code: EdgeCode }
   | { is: 'made otherwise'; group: number; how: HoleMaking }
-  | { is: 'drilled in the bar'; group: number; designation: string }
   | { is: 'unread columns'; headings: readonly string[] }
   | { is: 'narrow strip'; givenMm: number; leastMm: number }
   | { is: 'galvanized and thick' };
 
 /** Why holes are not punched to size. */
 export type HoleMaking =
-  | { by: 'row'; process: NonNullable<HoleGroup['by']> }
+  | { by: 'row'; process: NonNullable<HoleGroup['by']> | 'tap' }
   | { by: 'job specification'; process: 'drill' | 'punch 2 mm under and ream'; because: string };

@@ -3,13 +3,23 @@ import { isCutBySaw } from '../press/shearStation.js';
 import type { PlacedHoles, ReadyRow } from './readyRow.js';
 
 /** The steps a part can take through the shop. */
-export type RouteStep = 'saw' | 'burn' | 'shear' | 'punch' | 'ream' | 'notch' | 'bend' | 'drill';
+export type RouteStep =
+  | 'saw'
+  | 'burn'
+  | 'shear'
+  | 'punch'
+  | 'ream'
+  | 'notch'
+  | 'bend'
+  | 'drill'
+  | 'tap'
+  | 'countersink';
 
 /** A cut piece shorter than this is hard to hold under the punch. Common practice, no source. */
 const easyToHoldMm = 100;
 
 /**
- * The order of work: cut, punch, notch, bend, drill. A piece that is too small to hold is punched before it is
+ * The order of work: cut, punch, notch, bend, drill, tap, countersink. A piece that is too small to hold is punched before it is
  * cut. Holes that may not be punched, or are too small for a punch, are drilled. Common practice, no source.
  */
 export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[] {
@@ -25,6 +35,8 @@ export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[
   if (row.notches || row.clips) route.push('notch');
   if (row.bends) route.push('bend');
   if (punched.length < places.length) route.push('drill');
+  const finishing = places.flatMap(({ group }) => group.finishing ?? []);
+  for (const step of ['tap', 'countersink'] as const) if (finishing.includes(step)) route.push(step);
   return route;
 }
 

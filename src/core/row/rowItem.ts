@@ -17,7 +17,7 @@ export const rowItems = [
   {
     item: 'route',
     heading: 'Route',
-    meaning: 'the order of work: saw, burn, shear, punch, ream, notch, bend, drill',
+    meaning: 'the order of work: saw, burn, shear, punch, ream, notch, bend, drill, tap, countersink',
   },
   {
     item: 'hits',

@@ -58,7 +58,6 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'narrow strip':
       return `caution: a strip ${size(reading.givenMm, unit)} wide, under ${size(reading.leastMm, unit)}, may twist as it is sheared`;
     case 'made otherwise':
-    case 'drilled in the bar':
     case 'galvanized and thick':
       return '';
   }
@@ -90,6 +89,8 @@ function placeWords({ group, reading, mm }: Extract<Reading, { is: 'places' }>, 
   }
 }
 
+const madeBy = { drill: 'drilled', burn: 'burned', punch: 'punched', tap: 'drilled and tapped' };
+
 /** What is said of the row as a sentence of its own: holes that are not punched, steel that may crack. */
 export function readingSentence(reading: Reading): string {
   switch (reading.is) {
@@ -97,14 +98,11 @@ export function readingSentence(reading: Reading): string {
       const { how, group } = reading;
       const title = holeTitle(group);
       if (how.by === 'row') {
-        const made = how.process === 'drill' ? 'drilled' : how.process === 'burn' ? 'burned' : 'punched';
-        return `${title}: ${made}, as the row says; not checked on a press.`;
+        return `${title}: ${madeBy[how.process]}, as the row says; not checked on a press.`;
       }
       const make = how.process === 'drill' ? 'drill it' : 'punch 2 mm under and ream';
       return `${title}: ${make}; ${how.because}.`;
     }
-    case 'drilled in the bar':
-      return `${holeTitle(reading.group)}: drilled; no press station punches holes in ${reading.designation}, and their distances were not checked.`;
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     default:

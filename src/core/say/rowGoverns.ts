@@ -13,7 +13,10 @@ export function rowGoverns(finding: RowFinding): string {
       return 'press';
     case 'bolt in hole':
     case 'hole off the part':
+    case 'holes in a bar':
       return holeTitle(finding.group);
+    case 'sheared end':
+      return 'End kind';
     case 'outline':
       return 'outline';
     case 'work on the part':

@@ -32,6 +32,10 @@ export function rowSentence(
       return `${title}: a hole of ${size(finding.holeMm, unit)} does not take bolt ${finding.bolt}. Correct one of them.`;
     case 'hole off the part':
       return offThePart(finding, title, unit);
+    case 'holes in a bar':
+      return `${title}: drilled; no press station punches holes in ${finding.designation}, and their distances were not checked.`;
+    case 'sheared end':
+      return `End kind: ${finding.designation} is sawn, no press shears it. Write sawn, or bought under Cut by.`;
     case 'outline':
       return problemWords(finding.problem, unit);
     case 'work on the part':

@@ -51,10 +51,6 @@ const words: Record<Reading['is'], [Reading, string]> = {
     { is: 'made otherwise', group: 1, how: { by: 'row', process: 'burn' } },
     'Hole 2: burned, as the row says; not checked on a press.',
   ],
-  'drilled in the bar': [
-    { is: 'drilled in the bar', group: 0, designation: 'RB1' },
-    'Hole: drilled; no press station punches holes in RB1, and their distances were not checked.',
-  ],
   'unread columns': [
     { is: 'unread columns', headings: ['Hole A', 'Drill'] },
     'Hole A and Drill hold sizes and are not read',

@@ -93,6 +93,22 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'corner clip',
     'Corners 9: PL3/8X8 has 4 corners to clip. Correct Corners.',
   ],
+  'bend from edge to edge': [
+    { rule: 'bend from edge to edge', givenMm: 4 * inch, runMm: 6 * inch, runs: 'across' },
+    'bend',
+    'Bend length 4 in: a bend across the part runs from edge to edge, 6 in. Correct Bend length or Bend at.',
+  ],
+  'holes in a bar': [
+    { rule: 'holes in a bar', designation: 'RB1' },
+    'Hole',
+    'Hole: drilled; no press station punches holes in RB1, and their distances were not checked.',
+    { group: 0 },
+  ],
+  'sheared end': [
+    { rule: 'sheared end', designation: 'C6X8.2' },
+    'End kind',
+    'End kind: C6X8.2 is sawn, no press shears it. Write sawn, or bought under Cut by.',
+  ],
   'bend on the part': [
     { rule: 'bend on the part', givenMm: 20 * inch, lengthMm: 12 * inch, widthMm: 6 * inch },
     'bend',

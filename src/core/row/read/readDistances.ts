@@ -10,6 +10,7 @@ import type { HoleGroup } from '../rowJob.js';
 import type { RowReader } from '../rowReader.js';
 import { sidesOf } from './faces.js';
 import { anyLine, holeLines } from './holeLines.js';
+import { legText } from './legText.js';
 import { legWidthProblem } from './legWidth.js';
 import type { HoleCount } from './readHoleCount.js';
 import { readHolesAt } from './readHolesAt.js';
@@ -111,5 +112,5 @@ function readLegOf(reader: RowReader, columns: Columns, section: AnySection | un
 /** The leg as text: which of them, or its size. A number is a size. */
 function readLeg(value: CellValue, argument: string, unit: LengthUnit): string {
   if (typeof value === 'number') readLength(value, argument, unit, 'leg');
-  return plainText(String(value));
+  return legText(plainText(String(value)));
 }

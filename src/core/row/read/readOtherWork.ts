@@ -1,14 +1,12 @@
 import type { Reading } from '../reading.js';
 import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
-import { readLength } from '../../quantity/readLength.js';
 import { readCount } from '../../quantity/readCount.js';
-import { tradeText } from '../../quantity/tradeText.js';
-import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import type { Headings } from '../readHeadings.js';
 import type { Bends, CornerClips, Notches } from '../rowJob.js';
 import type { RowReader } from '../rowReader.js';
+import { readClip } from './readClip.js';
 import { readPlacesOf } from './readPlacesOf.js';
 
 /** The notches, corner clips and bends of a row. */
@@ -108,23 +106,6 @@ function readBends({ reader, fields, section, readings }: Context): OtherWork {
 /** How many there are, one where the row does not say. */
 function counted(count: number | undefined): { count: number; counted: boolean } {
   return { count: count ?? 1, counted: count !== undefined };
-}
-
-/** `1`, both ways alike, or `3/4x1-1/2`, along the length first. */
-function readClip(
-  value: CellValue,
-  argument: string,
-  unit: LengthUnit,
-): { alongMm: number; acrossMm: number } {
-  const sides = typeof value === 'string' ? tradeText(value).split('x') : [value];
-  const [along = null, across = along] = sides;
-  if (sides.length > 2) {
-    refuse(argument, String(value), `${quoted(value)} is not a corner clip.`, 'Write 1 or 3/4x1-1/2.');
-  }
-  return {
-    alongMm: readLength(along, argument, unit, 'width'),
-    acrossMm: readLength(across, argument, unit, 'width'),
-  };
 }
 
 function readWholeNumber(value: CellValue, argument: string): number {
