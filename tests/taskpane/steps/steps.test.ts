@@ -69,7 +69,13 @@ describe('the steps of a row', () => {
     const steps = () => page.querySelectorAll('section[aria-label=Working] li');
     expect(steps()).toHaveLength(6);
     const [first] = [...steps()].map(({ textContent }) => textContent);
-    for (const text of ['Hole: edge distance by code', 'e ≥ least', '7/8 in', 'Edge short', 'Source: AISC 360'])
+    for (const text of [
+      'Hole: edge distance by code',
+      'e ≥ least',
+      '7/8 in',
+      'Edge short',
+      'Source: AISC 360',
+    ])
       expect(first).toContain(text);
     const all = [...page.querySelectorAll('button')].find(({ textContent }) =>
       textContent?.startsWith('Show all'),
