@@ -112,10 +112,7 @@ describe('the sheets that hang on the checks', () => {
     const summary = new Map(
       readSheetValues(quote.bytes, 'Summary').map(([label, value]) => [String(label), value]),
     );
-    const counts = verdicts.map((word) => [
-      word,
-      expected.filter(({ Verdict }) => Verdict === word).length,
-    ]);
+    const counts = verdicts.map((word) => [word, expected.filter(({ Verdict }) => Verdict === word).length]);
     expect(counts.map(([word]) => [word, summary.get(String(word))])).toEqual(counts);
     expect(summary.get('Rows checked')).toBe(expected.filter(({ Verdict }) => Verdict !== '').length);
     const numbers = (column: string) =>

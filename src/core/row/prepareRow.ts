@@ -82,7 +82,9 @@ function barHoles(row: ReadyRow): Finding[] {
 /** The ends of what is sawn are not sheared: a row that says so contradicts its section. */
 function shearedSawn({ section, cutBy, groups }: ReadyRow): Finding[] {
   if (!isCutBySaw(section) || cutBy === 'bought') return [];
-  const isSheared = groups.some(({ endKind }) => endKind === 'sheared' || endKind === 'sheared connection end');
+  const isSheared = groups.some(
+    ({ endKind }) => endKind === 'sheared' || endKind === 'sheared connection end',
+  );
   return isSheared
     ? [{ rule: 'sheared end', outcome: 'failed', verdict: 'Check input', designation: section.designation }]
     : [];

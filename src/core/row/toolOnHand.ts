@@ -30,9 +30,7 @@ export function toolFindings(
 ): Finding[] {
   if (!shop.tools) return [];
   const { tools, problems } = shop.tools;
-  const onHand = tools.filter(
-    (tool) => tool.count > 0 && isFor(tool, press) && tool.size.shape === hole.shape,
-  );
+  const onHand = toolsOf(tools, press).filter(({ size }) => size.shape === hole.shape);
   const method = setting(shop, 'clearanceMethod');
   const clearanceMm = totalDieClearanceMm(
     { thicknessMm, method, grade, ...greatestClearance(shop) },
@@ -83,8 +81,19 @@ export function toolFindings(
     : [{ rule: 'tool body', outcome: 'held', verdict: 'OK', ...about, hole }];
 }
 
-function isFor(tool: Tool, press: Press): boolean {
-  return tool.press === undefined || nameKey(tool.press) === nameKey(press.name);
+const known = new WeakMap<readonly Tool[], Map<string, Tool[]>>();
+
+/** The tools on hand that fit a press: looked up once for all rows of a list. */
+function toolsOf(tools: readonly Tool[], { name }: Press): Tool[] {
+  const byPress = known.get(tools) ?? new Map<string, Tool[]>();
+  known.set(tools, byPress);
+  const own =
+    byPress.get(name) ??
+    tools.filter(
+      ({ count, press }) => count > 0 && (press === undefined || nameKey(press) === nameKey(name)),
+    );
+  byPress.set(name, own);
+  return own;
 }
 
 /** A punch whose body is not stated is taken to fit; one with a body needs a press that says which bodies it takes. */

@@ -68,6 +68,14 @@ export function optionsOf(number: number, sizes: readonly number[]): number[] {
   });
 }
 
+/** Every face of a part with cuts; of one without, those with holes, or the first. */
+function facesToLay(row: RowWithSection, { groups }: Picked): FaceSize[] {
+  const faces = facesOf(row.section);
+  if (row.miterRad > 0 || row.clips || row.notches) return faces;
+  const used = faces.filter(({ id }) => groups.some(({ face }) => face?.id === id));
+  return used.length > 0 ? used : faces.slice(0, 1);
+}
+
 /** The outline of a face for what was picked of its cuts: many layouts have the same. */
 interface FaceKnown {
   size: FaceSize;
@@ -127,7 +135,7 @@ function layoutFor(
   const lengthMm = row.lengthMm ?? endlessMm;
   const part = { lengthMm, endless: row.lengthMm === undefined };
   const faces: Face[] = [];
-  for (const size of facesOf(row.section)) {
+  for (const size of facesToLay(row, picked)) {
     const face = faceFor(row, size, picked, lengthMm, unit, known);
     if ('problem' in face) return { ...part, faces: [], groups: [], bends: [], problem: face };
     faces.push(face);
