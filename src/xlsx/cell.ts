@@ -1,10 +1,10 @@
-import { parseZone } from './address';
-import type { CellValue } from './cellValue';
-import { serialFromIso } from './isoDate';
-import { readStringItem } from './sharedStrings';
-import { addCell, type StoredFormula, type Worksheet } from './worksheet';
-import type { XmlReader } from './xml/reader';
-import { unescapeString } from './xml/text';
+import { parseZone } from './address.js';
+import type { CellValue } from './cellValue.js';
+import { serialFromIso } from './isoDate.js';
+import { readStringItem } from './sharedStrings.js';
+import { addCell, type StoredFormula, type Worksheet } from './worksheet.js';
+import type { XmlReader } from './xml/reader.js';
+import { unescapeString } from './xml/text.js';
 
 /** What a cell's reading needs from the rest of the workbook. */
 export interface CellContext {

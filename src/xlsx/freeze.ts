@@ -1,15 +1,15 @@
-import { cellKey } from './address';
-import { type CellValue, sameStored } from './cellValue';
-import { makeCustomerCopy, shopSheets } from './freeze/customerCopy';
-import { frozenFormulas, type FrozenFormula, neverCalculated } from './freeze/frozenSheet';
-import { callsUs, refersToSpill } from './freeze/ourFormula';
-import { Parts } from './freeze/parts';
-import { makeShopCopy } from './freeze/shopCopy';
-import { stays } from './freeze/stays';
-import { refuseWorkbook } from './refusal';
-import { openWorkbook, type Sheet, type Workbook } from './workbook';
-import { portableCodec, type Codec } from './zip/codec';
-import { editArchive } from './zip/editArchive';
+import { cellKey } from './address.js';
+import { type CellValue, sameStored } from './cellValue.js';
+import { makeCustomerCopy, shopSheets } from './freeze/customerCopy.js';
+import { frozenFormulas, type FrozenFormula, neverCalculated } from './freeze/frozenSheet.js';
+import { callsUs, refersToSpill } from './freeze/ourFormula.js';
+import { Parts } from './freeze/parts.js';
+import { makeShopCopy } from './freeze/shopCopy.js';
+import { stays } from './freeze/stays.js';
+import { refuseWorkbook } from './refusal.js';
+import { openWorkbook, type Sheet, type Workbook } from './workbook.js';
+import { portableCodec, type Codec } from './zip/codec.js';
+import { editArchive } from './zip/editArchive.js';
 
 /** For the shop's own people, whose formulas can come back; or for a customer, who gets values only. */
 export type CopyKind = 'shop' | 'customer';

@@ -1,9 +1,9 @@
-import { limits } from './limits';
-import { refuseWorkbook } from './refusal';
-import { XmlReader } from './xml/reader';
-import type { Codec } from './zip/codec';
-import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive';
-import { unpack } from './zip/unpack';
+import { limits } from './limits.js';
+import { refuseWorkbook } from './refusal.js';
+import { XmlReader } from './xml/reader.js';
+import type { Codec } from './zip/codec.js';
+import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive.js';
+import { unpack } from './zip/unpack.js';
 
 export interface Relationship {
   id: string;

@@ -1,7 +1,7 @@
-import { zoneAddress, type Zone } from './address';
-import { isCellError, storedErrorCode, type CellValue } from './cellValue';
-import { encodeString } from './xml/text';
-import { XmlReader } from './xml/reader';
+import { zoneAddress, type Zone } from './address.js';
+import { isCellError, storedErrorCode, type CellValue } from './cellValue.js';
+import { encodeString } from './xml/text.js';
+import { XmlReader } from './xml/reader.js';
 
 /** A cell's new stored value, and the new range of its formula when that changed. */
 export interface CellChange {

@@ -1,6 +1,6 @@
-import type { CellValue } from './cellValue';
-import { refuseWorkbook } from './refusal';
-import { openWorkbook } from './workbook';
+import type { CellValue } from './cellValue.js';
+import { refuseWorkbook } from './refusal.js';
+import { openWorkbook } from './workbook.js';
 
 /** The stored values of a sheet, row by row from A1; blank cells are null, each row ends at its last cell. */
 export function readSheetValues(bytes: Uint8Array, sheetName: string): CellValue[][] {

@@ -1,5 +1,5 @@
-import type { Zone } from './address';
-import type { Table } from './tables';
+import type { Zone } from './address.js';
+import type { Table } from './tables.js';
 
 /** A structured reference in pieces: `Parts[[#Headers],[Mark]:[Press]]`. */
 export interface StructuredReference {

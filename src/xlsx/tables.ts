@@ -1,6 +1,6 @@
-import { parseZone, type Zone } from './address';
-import { XmlReader } from './xml/reader';
-import { unescapeString } from './xml/text';
+import { parseZone, type Zone } from './address.js';
+import { XmlReader } from './xml/reader.js';
+import { unescapeString } from './xml/text.js';
 
 /** A table of the workbook; its zone includes the header and totals rows. */
 export interface Table {

@@ -1,11 +1,11 @@
-import type { CellContext } from './cell';
-import { Package, type Relationship } from './package';
-import { refuseWorkbook } from './refusal';
-import { readSharedStrings } from './sharedStrings';
-import { readTable, type Table } from './tables';
-import { scanWorksheet, type Worksheet } from './worksheet';
-import { portableCodec, type Codec } from './zip/codec';
-import { XmlReader } from './xml/reader';
+import type { CellContext } from './cell.js';
+import { Package, type Relationship } from './package.js';
+import { refuseWorkbook } from './refusal.js';
+import { readSharedStrings } from './sharedStrings.js';
+import { readTable, type Table } from './tables.js';
+import { scanWorksheet, type Worksheet } from './worksheet.js';
+import { portableCodec, type Codec } from './zip/codec.js';
+import { XmlReader } from './xml/reader.js';
 
 export interface Sheet {
   name: string;

@@ -1,8 +1,8 @@
-import { cellKey, parseCell, parseZone, type Zone } from './address';
-import type { CellValue } from './cellValue';
-import { refuseWorkbook } from './refusal';
-import { readCell, type CellContext } from './cell';
-import { XmlReader } from './xml/reader';
+import { cellKey, parseCell, parseZone, type Zone } from './address.js';
+import type { CellValue } from './cellValue.js';
+import { refuseWorkbook } from './refusal.js';
+import { readCell, type CellContext } from './cell.js';
+import { XmlReader } from './xml/reader.js';
 
 /** A formula as a worksheet stores it. */
 export interface StoredFormula {

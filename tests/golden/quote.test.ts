@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { readSheetValues } from '../../src/headless';
-import { type Quote, recalculatedQuote, shown, source } from './quote';
+import { readSheetValues } from '../../src/headless/index.js';
+import { type Quote, recalculatedQuote, shown, source } from './quote.js';
 
 /** Derived by hand from the rules of the trade; the arithmetic stands in the last column of the source. */
 const expected = source('expected');

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { tokenize } from '../../src/headless/formula/lexer';
-import { parseFormula } from '../../src/headless/formula/parse';
-import { workbookScope } from '../../src/headless/formula/scope';
-import { readCorner, zoneBetween } from '../../src/headless/formula/words';
-import { zoneAddress } from '../../src/xlsx';
+import { tokenize } from '../../src/headless/formula/lexer.js';
+import { parseFormula } from '../../src/headless/formula/parse.js';
+import { workbookScope } from '../../src/headless/formula/scope.js';
+import { readCorner, zoneBetween } from '../../src/headless/formula/words.js';
+import { zoneAddress } from '../../src/xlsx/address.js';
 
 const still = { rows: 0, columns: 0 };
 const scope = workbookScope(

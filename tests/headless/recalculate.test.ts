@@ -1,6 +1,6 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { readSheetValues, recalculateWorkbook, type InputChange } from '../../src/headless';
+import { readSheetValues, recalculateWorkbook, type InputChange } from '../../src/headless/index.js';
 import {
   buildWorkbook,
   formula,
@@ -9,8 +9,8 @@ import {
   workbookParts,
   zipParts,
   type BuiltSheet,
-} from '../xlsx/support/buildWorkbook';
-import { sampleFunctions } from './support/sample';
+} from '../xlsx/support/buildWorkbook.js';
+import { sampleFunctions } from './support/sample.js';
 import { processorMs } from '../support/processorMs.js';
 
 const ours = (name: string, args: string) => `_xldudf_TONROW_${name}(${args})`;

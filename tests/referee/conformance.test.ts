@@ -1,8 +1,14 @@
 import { writeFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { readSheetValues, type CellValue } from '../../src/xlsx';
-import { conformanceCases, conformanceWorkbook, refereedCases, valuesFile } from '../checks/conformance/data';
-import { calculatedElsewhere } from './spreadsheet';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
+import type { CellValue } from '../../src/xlsx/cellValue.js';
+import {
+  conformanceCases,
+  conformanceWorkbook,
+  refereedCases,
+  valuesFile,
+} from '../checks/conformance/data.js';
+import { calculatedElsewhere } from './spreadsheet.js';
 
 const column = (bytes: Uint8Array, count: number): CellValue[] => {
   const rows = readSheetValues(bytes, 'Data');

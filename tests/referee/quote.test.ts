@@ -3,10 +3,11 @@ import ExcelJS from 'exceljs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { quoteWorkbook } from '../../examples/build/workbook.mjs';
 import { root } from '../../scripts/ensure.mjs';
-import { builtFunctions, recalculateWorkbook } from '../../src/headless';
-import { type CellValue, isCellError, readSheetValues } from '../../src/xlsx';
+import { builtFunctions, recalculateWorkbook } from '../../src/headless/index.js';
+import { type CellValue, isCellError } from '../../src/xlsx/cellValue.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import '../contract/support/built.js';
-import { calculatedElsewhere } from './spreadsheet';
+import { calculatedElsewhere } from './spreadsheet.js';
 
 const sheets = ['Quote', 'Shop', 'Summary', 'List check'];
 

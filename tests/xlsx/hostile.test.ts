@@ -1,7 +1,8 @@
 import { deflateSync, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, WorkbookRefused } from '../../src/xlsx';
-import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { WorkbookRefused } from '../../src/xlsx/refusal.js';
+import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook.js';
 import { processorMs } from '../support/processorMs.js';
 
 /** One sentence: it ends with a full stop, and no other sentence starts within. */

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { parseStructured, resolveStructured, zoneAddress, type Table } from '../../src/xlsx';
+import { parseStructured, resolveStructured } from '../../src/xlsx/structured.js';
+import { zoneAddress } from '../../src/xlsx/address.js';
+import type { Table } from '../../src/xlsx/tables.js';
 
 const parts: Table = {
   name: 'Parts',

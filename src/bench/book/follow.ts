@@ -1,18 +1,12 @@
-import { FormulaSyntaxError, tokenize, type Token } from '../../headless/formula/lexer';
-import { readCorner, zoneBetween } from '../../headless/formula/words';
-import { sheetPosition, type Scope } from '../../headless/formula/scope';
-import {
-  parseStructured,
-  resolveStructured,
-  sameZone,
-  zoneHolds,
-  type StructuredReference,
-  type Table,
-  type Zone,
-} from '../../xlsx';
-import { columnReference as escaped } from '../../taskpane/parts/list/structured';
-import { engineText } from '../engine/kept';
-import { engineSheetName } from './translate';
+import { FormulaSyntaxError, tokenize, type Token } from '../../headless/formula/lexer.js';
+import { readCorner, zoneBetween } from '../../headless/formula/words.js';
+import { sheetPosition, type Scope } from '../../headless/formula/scope.js';
+import { parseStructured, resolveStructured, type StructuredReference } from '../../xlsx/structured.js';
+import { sameZone, zoneHolds, type Zone } from '../../xlsx/address.js';
+import type { Table } from '../../xlsx/tables.js';
+import { columnReference as escaped } from '../../taskpane/parts/list/structured.js';
+import { engineText } from '../engine/kept.js';
+import { engineSheetName } from './translate.js';
 
 /** A cell by numbers. */
 export interface FormulaPlace {

@@ -1,19 +1,21 @@
 import { helpers, Model as EngineModel } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition, Model, UID } from '@odoo/o-spreadsheet';
-import type { Scope } from '../../headless/formula/scope';
-import { sheetPrefix, zoneAddress, type CellValue, type DefinedName, type Zone } from '../../xlsx';
-import { isError, plainCode } from '../engine/errors';
-import { isKeptFormula } from '../engine/kept';
-import { prepareEngine } from '../engine/prepare';
-import { showKeptFormulas } from '../engine/shownFormula';
-import { Steps } from '../engine/steps';
-import type { Dispatch } from '../engine/together';
-import type { FormulaKeeper } from '../engine/typed';
-import { constantOf, writtenFormat } from '../open/content';
-import { engineSheetName, NotWritten, rangeOfName, translateFormula } from './translate';
-import { fillHeadings, renewOutgrown } from './renew';
-import { TableNames } from './tableNames';
-import { TypedFormulas, type OutgrownFormula } from './typedFormulas';
+import type { Scope } from '../../headless/formula/scope.js';
+import { sheetPrefix, zoneAddress, type Zone } from '../../xlsx/address.js';
+import type { CellValue } from '../../xlsx/cellValue.js';
+import type { DefinedName } from '../../xlsx/workbook.js';
+import { isError, plainCode } from '../engine/errors.js';
+import { isKeptFormula } from '../engine/kept.js';
+import { prepareEngine } from '../engine/prepare.js';
+import { showKeptFormulas } from '../engine/shownFormula.js';
+import { Steps } from '../engine/steps.js';
+import type { Dispatch } from '../engine/together.js';
+import type { FormulaKeeper } from '../engine/typed.js';
+import { constantOf, writtenFormat } from '../open/content.js';
+import { engineSheetName, NotWritten, rangeOfName, translateFormula } from './translate.js';
+import { fillHeadings, renewOutgrown } from './renew.js';
+import { TableNames } from './tableNames.js';
+import { TypedFormulas, type OutgrownFormula } from './typedFormulas.js';
 
 /** What a book is made from. */
 export interface BookContents {

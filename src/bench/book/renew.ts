@@ -1,6 +1,6 @@
-import type { Dispatch } from '../engine/together';
-import { constantContent, constantOf } from '../open/content';
-import type { GridBook } from './gridBook';
+import type { Dispatch } from '../engine/together.js';
+import { constantContent, constantOf } from '../open/content.js';
+import type { GridBook } from './gridBook.js';
 
 /** The engine knows the cells of a table, not its name: formulas over a table that grew are written again. */
 export function renewOutgrown(book: GridBook, dispatch: Dispatch): void {

@@ -1,7 +1,8 @@
 import type { CellPosition, Model } from '@odoo/o-spreadsheet';
-import type { Table, Zone } from '../../xlsx';
-import { constantOf } from '../open/content';
-import { TableChanges, type Command } from './tableChanges';
+import type { Table } from '../../xlsx/tables.js';
+import type { Zone } from '../../xlsx/address.js';
+import { constantOf } from '../open/content.js';
+import { TableChanges, type Command } from './tableChanges.js';
 
 /** A table of the grid with the name that the engine does not know. */
 export interface NamedTable extends Table {

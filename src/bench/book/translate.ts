@@ -1,20 +1,12 @@
-import { FormulaSyntaxError, tokenize, type Token } from '../../headless/formula/lexer';
-import type { Place } from '../../headless/formula/references';
-import { findName, sheetPosition, type Scope } from '../../headless/formula/scope';
-import { readCorner, type Corner } from '../../headless/formula/words';
-import {
-  columnLetters,
-  displayFunctionName,
-  parseStructured,
-  parseZone,
-  resolveStructured,
-  sheetPrefix,
-  zoneHolds,
-  type StructuredReference,
-  type Table,
-  type Zone,
-} from '../../xlsx';
-import { engineText } from '../engine/kept';
+import { FormulaSyntaxError, tokenize, type Token } from '../../headless/formula/lexer.js';
+import type { Place } from '../../headless/formula/references.js';
+import { findName, sheetPosition, type Scope } from '../../headless/formula/scope.js';
+import { readCorner, type Corner } from '../../headless/formula/words.js';
+import { columnLetters, parseZone, sheetPrefix, zoneHolds, type Zone } from '../../xlsx/address.js';
+import { displayFunctionName } from '../../xlsx/storedNames.js';
+import { parseStructured, resolveStructured, type StructuredReference } from '../../xlsx/structured.js';
+import type { Table } from '../../xlsx/tables.js';
+import { engineText } from '../engine/kept.js';
 
 /** Thrown where the grid's engine has no way to write a formula. */
 export class NotWritten extends Error {}

@@ -1,7 +1,7 @@
 import { CompiledFormula } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Cell, CellPosition, UID } from '@odoo/o-spreadsheet';
-import { followFormula } from './follow';
-import type { GridBook } from './gridBook';
+import { followFormula } from './follow.js';
+import type { GridBook } from './gridBook.js';
 
 type FormulaCell = Extract<Cell, { isFormula: true }>;
 

@@ -1,4 +1,4 @@
-import { isError } from './errors';
+import { isError } from './errors.js';
 
 /** The function that stands for a formula this page does not calculate: its text, and the value it had. */
 export const keptFunction = 'KEPT';

@@ -1,10 +1,10 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
-import { knowManyCells } from './cells';
-import { keptFunction } from './kept';
-import { TidyPlugin } from './tidy';
-import { TogetherPlugin } from './together';
-import { TypedPlugin } from './typed';
+import { knowManyCells } from './cells.js';
+import { keptFunction } from './kept.js';
+import { TidyPlugin } from './tidy.js';
+import { TogetherPlugin } from './together.js';
+import { TypedPlugin } from './typed.js';
 
 const registries = untyped as typeof Engine.registries;
 

@@ -1,6 +1,6 @@
 import { UIPlugin } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
-import { isWrittenTogether, type Dispatch } from './together';
-import type { FormulaKeeper } from './typed';
+import { isWrittenTogether, type Dispatch } from './together.js';
+import type { FormulaKeeper } from './typed.js';
 
 /** After what a person does to tables in the grid, their headings and the formulas over them are put right. */
 export class TidyPlugin extends UIPlugin {

@@ -1,7 +1,7 @@
 import { UIPlugin } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { formatInText, isNumberInText, isTextFormat, resultInText } from '../open/content';
-import { isWrittenTogether, type Dispatch } from './together';
+import { formatInText, isNumberInText, isTextFormat, resultInText } from '../open/content.js';
+import { isWrittenTogether, type Dispatch } from './together.js';
 
 /** What keeps formulas as people write them, while the engine has its own form. */
 export interface FormulaKeeper {

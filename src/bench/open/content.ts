@@ -1,6 +1,6 @@
 import { DEFAULT_LOCALE as untypedLocale, helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Cell, Locale } from '@odoo/o-spreadsheet';
-import { isCellError, type CellValue } from '../../xlsx';
+import { isCellError, type CellValue } from '../../xlsx/cellValue.js';
 
 export const locale = untypedLocale as Locale;
 

@@ -1,5 +1,5 @@
 import type { Border, Style } from '@odoo/o-spreadsheet';
-import { writtenFormat } from './content';
+import { writtenFormat } from './content.js';
 
 export type Side = 'top' | 'bottom' | 'left' | 'right';
 export const sides: readonly Side[] = ['left', 'right', 'top', 'bottom'];

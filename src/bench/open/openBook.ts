@@ -1,14 +1,15 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import { workbookScope } from '../../headless/formula/scope';
-import { openWorkbook, sameStored, type CellValue, type Workbook } from '../../xlsx';
-import { GridBook } from '../book/gridBook';
-import { keptFormula } from '../engine/kept';
-import { doTogether } from '../engine/together';
-import { engineFormat } from './content';
-import { sheetNow, type GivenSheet } from './givenSheet';
-import { followHeaders } from './headerOrigins';
-import { lookOf, type CellLook, type FileStyle } from './look';
-import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData';
+import { workbookScope } from '../../headless/formula/scope.js';
+import { openWorkbook, type Workbook } from '../../xlsx/workbook.js';
+import { sameStored, type CellValue } from '../../xlsx/cellValue.js';
+import { GridBook } from '../book/gridBook.js';
+import { keptFormula } from '../engine/kept.js';
+import { doTogether } from '../engine/together.js';
+import { engineFormat } from './content.js';
+import { sheetNow, type GivenSheet } from './givenSheet.js';
+import { followHeaders } from './headerOrigins.js';
+import { lookOf, type CellLook, type FileStyle } from './look.js';
+import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData.js';
 
 /** The functions a workbook is opened with. */
 export interface KnownFunctions {

@@ -1,12 +1,12 @@
 import { isCoreCommand } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
-import { WorkbookRefused } from '../../xlsx';
-import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook';
-import { GridWorkbook } from '../port/gridWorkbook';
-import { saveBook } from '../save/saveBook';
-import { cellNote } from './cellNote';
-import { offerCopies, type OpenFile } from './copies';
-import { mountGrid } from './grid';
-import type { Speech } from './speech';
+import { WorkbookRefused } from '../../xlsx/refusal.js';
+import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook.js';
+import { GridWorkbook } from '../port/gridWorkbook.js';
+import { saveBook } from '../save/saveBook.js';
+import { cellNote } from './cellNote.js';
+import { offerCopies, type OpenFile } from './copies.js';
+import { mountGrid } from './grid.js';
+import type { Speech } from './speech.js';
 
 const exampleName = 'quote.xlsx';
 
@@ -76,7 +76,7 @@ export class Desk {
     this.clear?.();
     const clearGrid = await mountGrid(grid, opened.book, speech);
     // The pane is loaded on its own: the workbook is there before it.
-    const { mountPane } = await import('../../taskpane/index');
+    const { mountPane } = await import('../../taskpane/index.js');
     offerCopies(() => ({ name, bytes: saveBook(opened).bytes }), give);
     const workbook = new GridWorkbook(opened.book);
     const clearPane = mountPane(pane, workbook);

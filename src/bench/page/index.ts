@@ -1,11 +1,11 @@
-import { registerFunctions } from '../engine/registerFunctions';
-import { enterFirst, goRoundWithF6 } from './areas';
-import { Desk } from './desk';
-import { loadBuiltFunctions } from './functions';
-import { labelGrid } from './gridLabels';
-import { hideWhatIsNotSaved } from './menus';
-import { Speech } from './speech';
-import { makeSplitter } from './splitter';
+import { registerFunctions } from '../engine/registerFunctions.js';
+import { enterFirst, goRoundWithF6 } from './areas.js';
+import { Desk } from './desk.js';
+import { loadBuiltFunctions } from './functions.js';
+import { labelGrid } from './gridLabels.js';
+import { hideWhatIsNotSaved } from './menus.js';
+import { Speech } from './speech.js';
+import { makeSplitter } from './splitter.js';
 import './page.css';
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>

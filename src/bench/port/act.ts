@@ -1,19 +1,19 @@
 import { helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
-import type { Area } from '../../workbook/area';
-import type { Action, CellState } from '../../workbook/write/host';
-import { WorkbookError } from '../../workbook/workbookError';
-import type { GridBook } from '../book/gridBook';
-import type { NamedTable } from '../book/tableNames';
-import { renewOutgrown } from '../book/renew';
-import { doTogether, type Dispatch } from '../engine/together';
-import { engineSheetName } from '../book/translate';
-import { tableConfig } from '../open/workbookData';
-import { check } from './check';
-import { addColumn, dropColumn } from './columns';
-import { sameName, stateOf } from './look';
-import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places';
-import { makeRoom } from './room';
-import { writeCells } from './writeCells';
+import type { Area } from '../../workbook/area.js';
+import type { Action, CellState } from '../../workbook/write/host.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import type { GridBook } from '../book/gridBook.js';
+import type { NamedTable } from '../book/tableNames.js';
+import { renewOutgrown } from '../book/renew.js';
+import { doTogether, type Dispatch } from '../engine/together.js';
+import { engineSheetName } from '../book/translate.js';
+import { tableConfig } from '../open/workbookData.js';
+import { check } from './check.js';
+import { addColumn, dropColumn } from './columns.js';
+import { sameName, stateOf } from './look.js';
+import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places.js';
+import { makeRoom } from './room.js';
+import { writeCells } from './writeCells.js';
 
 /**
  * Does all actions, in order, as one command of the grid; gives the state of written cells right afterwards.

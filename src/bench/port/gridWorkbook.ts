@@ -1,19 +1,19 @@
-import type { Area } from '../../workbook/area';
-import type { Change } from '../../workbook/change';
-import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork';
-import type { Stop, Workbook } from '../../workbook/port';
-import type { Aspect, Cells, CellsRead, DefinedName, Place, Sheet, Table } from '../../workbook/reading';
-import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/write/step';
-import { WorkbookError } from '../../workbook/workbookError';
-import { Writer } from '../../workbook/write/writer';
-import type { GridBook } from '../book/gridBook';
-import { plainCode } from '../engine/errors';
-import { pauseEvaluation } from '../engine/evaluation';
-import { doTogether } from '../engine/together';
-import { act } from './act';
-import { lookAt, namesOf, sheetsOf, tableOf } from './look';
-import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places';
-import { Teller } from './watch';
+import type { Area } from '../../workbook/area.js';
+import type { Change } from '../../workbook/change.js';
+import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork.js';
+import type { Stop, Workbook } from '../../workbook/port.js';
+import type { Aspect, Cells, CellsRead, DefinedName, Place, Sheet, Table } from '../../workbook/reading.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/write/step.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import { Writer } from '../../workbook/write/writer.js';
+import type { GridBook } from '../book/gridBook.js';
+import { plainCode } from '../engine/errors.js';
+import { pauseEvaluation } from '../engine/evaluation.js';
+import { doTogether } from '../engine/together.js';
+import { act } from './act.js';
+import { lookAt, namesOf, sheetsOf, tableOf } from './look.js';
+import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places.js';
+import { Teller } from './watch.js';
 
 /** So much is written at a time that the page can show how far it is, and be stopped. */
 const sliceBytes = 1_000_000;

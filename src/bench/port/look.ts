@@ -1,10 +1,10 @@
-import { isFormula, type Content } from '../../workbook/content';
-import type { DefinedName, Sheet, Table } from '../../workbook/reading';
-import type { AllSeen, CellState, Look } from '../../workbook/write/host';
-import type { GridBook } from '../book/gridBook';
-import type { NamedTable } from '../book/tableNames';
-import { areaOf, areaOfPlace, eachCell, tableFor } from './places';
-import type { Area } from '../../workbook/area';
+import { isFormula, type Content } from '../../workbook/content.js';
+import type { DefinedName, Sheet, Table } from '../../workbook/reading.js';
+import type { AllSeen, CellState, Look } from '../../workbook/write/host.js';
+import type { GridBook } from '../book/gridBook.js';
+import type { NamedTable } from '../book/tableNames.js';
+import { areaOf, areaOfPlace, eachCell, tableFor } from './places.js';
+import type { Area } from '../../workbook/area.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
 
 /** Answers questions about the grid. */

@@ -1,10 +1,10 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import type { Zone } from '../../xlsx';
-import { type Area, cellAddress } from '../../workbook/area';
-import type { Place } from '../../workbook/reading';
-import { WorkbookError } from '../../workbook/workbookError';
-import type { GridBook } from '../book/gridBook';
-import { rangeOfName } from '../book/translate';
+import type { Zone } from '../../xlsx/address.js';
+import { type Area, cellAddress } from '../../workbook/area.js';
+import type { Place } from '../../workbook/reading.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import type { GridBook } from '../book/gridBook.js';
+import { rangeOfName } from '../book/translate.js';
 
 /** The grid's id of a sheet that must be there. */
 export function sheetIdFor(book: GridBook, sheet: string): UID {

@@ -1,7 +1,7 @@
-import type { Area } from '../../workbook/area';
-import type { GridBook } from '../book/gridBook';
-import type { Dispatch } from '../engine/together';
-import { sheetIdFor } from './places';
+import type { Area } from '../../workbook/area.js';
+import type { GridBook } from '../book/gridBook.js';
+import type { Dispatch } from '../engine/together.js';
+import { sheetIdFor } from './places.js';
 
 /** Rows left free below what is written. */
 const spareRows = 100;

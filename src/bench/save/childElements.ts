@@ -1,4 +1,4 @@
-import { XmlReader } from '../../xlsx/xml/reader';
+import { XmlReader } from '../../xlsx/xml/reader.js';
 
 export interface ChildElement {
   name: string;

@@ -1,7 +1,7 @@
-import { cellKey, zoneAddress, type Zone } from '../../xlsx';
-import { encodeString } from '../../xlsx/xml/text';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { scanWorksheet } from '../../xlsx/worksheet';
+import { cellKey, zoneAddress, type Zone } from '../../xlsx/address.js';
+import { encodeString } from '../../xlsx/xml/text.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { scanWorksheet } from '../../xlsx/worksheet.js';
 
 /** What a cell gets besides its value. */
 export interface CellFinish {

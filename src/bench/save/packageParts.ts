@@ -1,7 +1,7 @@
-import type { Package, Relationship } from '../../xlsx/package';
-import { decodeText, encodeString } from '../../xlsx/xml/text';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { editArchive } from '../../xlsx/zip/editArchive';
+import type { Package, Relationship } from '../../xlsx/package.js';
+import { decodeText, encodeString } from '../../xlsx/xml/text.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { editArchive } from '../../xlsx/zip/editArchive.js';
 
 const relationshipTypes = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';

@@ -1,8 +1,9 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { cellAddress, sheetPrefix, WorkbookRefused } from '../../xlsx';
-import type { NamedTable } from '../book/tableNames';
-import type { OpenBook } from '../open/openBook';
-import { storedFormula } from './storedFormula';
+import { cellAddress, sheetPrefix } from '../../xlsx/address.js';
+import { WorkbookRefused } from '../../xlsx/refusal.js';
+import type { NamedTable } from '../book/tableNames.js';
+import type { OpenBook } from '../open/openBook.js';
+import { storedFormula } from './storedFormula.js';
 
 const longestSheetName = 31;
 const longestText = 32_767;

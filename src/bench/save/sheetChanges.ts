@@ -1,11 +1,13 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import { cellKey, MAX_COLUMNS, sameZone, type CellChange, type Worksheet, type Zone } from '../../xlsx';
-import type { GridBook } from '../book/gridBook';
-import { same, sameResult } from '../open/openBook';
-import type { OpenedFormula } from '../open/workbookData';
-import type { CellFinish } from './finishCells';
-import { storedFormula } from './storedFormula';
-import type { CellStyles } from './styles/cellStyles';
+import { cellKey, MAX_COLUMNS, sameZone, type Zone } from '../../xlsx/address.js';
+import type { CellChange } from '../../xlsx/patchCell.js';
+import type { Worksheet } from '../../xlsx/worksheet.js';
+import type { GridBook } from '../book/gridBook.js';
+import { same, sameResult } from '../open/openBook.js';
+import type { OpenedFormula } from '../open/workbookData.js';
+import type { CellFinish } from './finishCells.js';
+import { storedFormula } from './storedFormula.js';
+import type { CellStyles } from './styles/cellStyles.js';
 
 /** What a sheet's part needs, pass by pass. */
 export interface SheetChanges {

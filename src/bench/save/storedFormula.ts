@@ -1,4 +1,4 @@
-import { tokenize } from '../../headless/formula/lexer';
+import { tokenize } from '../../headless/formula/lexer.js';
 
 /** Functions that files name with a prefix, because they came after the format. */
 const later = new Set(

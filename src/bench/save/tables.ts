@@ -1,13 +1,13 @@
 import type { TableConfig } from '@odoo/o-spreadsheet';
-import { sameZone, zoneAddress, type Table } from '../../xlsx';
-import { readTable } from '../../xlsx/tables';
-import { XmlReader } from '../../xlsx/xml/reader';
-import type { NamedTable } from '../book/tableNames';
-import { tableConfig } from '../open/workbookData';
-import { childElements } from './childElements';
-import { withAttribute } from './finishCells';
-import { attributeText, insertBefore, withoutElement, type PackageParts } from './packageParts';
-import { withTableSettings } from './tableSettings';
+import { sameZone, zoneAddress } from '../../xlsx/address.js';
+import { type Table, readTable } from '../../xlsx/tables.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import type { NamedTable } from '../book/tableNames.js';
+import { tableConfig } from '../open/workbookData.js';
+import { childElements } from './childElements.js';
+import { withAttribute } from './finishCells.js';
+import { attributeText, insertBefore, withoutElement, type PackageParts } from './packageParts.js';
+import { withTableSettings } from './tableSettings.js';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml';

@@ -1,7 +1,7 @@
-import type { DefinedName } from '../../xlsx';
-import { encodeString } from '../../xlsx/xml/text';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { attributeText, insertBefore, withoutElement } from './packageParts';
+import type { DefinedName } from '../../xlsx/workbook.js';
+import { encodeString } from '../../xlsx/xml/text.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { attributeText, insertBefore, withoutElement } from './packageParts.js';
 
 const relationships = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 

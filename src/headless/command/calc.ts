@@ -1,10 +1,11 @@
 import { parseArgs } from 'node:util';
-import { openWorkbook, WorkbookRefused } from '../../xlsx';
-import { nodeCodec } from '../files/nodeCodec';
-import { readWorkbookFile } from '../files/readFile';
-import { builtFunctions } from '../functions/builtFunctions';
-import { FormulaDesk, type FormulaResult } from '../recalculate/formulaDesk';
-import { standard, wrongCall, type CommandSetting } from './output';
+import { openWorkbook } from '../../xlsx/workbook.js';
+import { WorkbookRefused } from '../../xlsx/refusal.js';
+import { nodeCodec } from '../files/nodeCodec.js';
+import { readWorkbookFile } from '../files/readFile.js';
+import { builtFunctions } from '../functions/builtFunctions.js';
+import { FormulaDesk, type FormulaResult } from '../recalculate/formulaDesk.js';
+import { standard, wrongCall, type CommandSetting } from './output.js';
 
 const usage =
   "Usage: npm run --silent calc -- [--json] [--workbook FILE] ['=TONROW.…' …]\n" +

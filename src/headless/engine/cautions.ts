@@ -1,4 +1,4 @@
-import { CannotCompute, isErrorCode, isMatrix, type Operand, type Scalar, single } from './values';
+import { CannotCompute, isErrorCode, isMatrix, type Operand, type Scalar, single } from './values.js';
 
 /*
  * Where the engine is known to differ from the host: such a call is not evaluated, and its cell keeps its value. Found

@@ -1,4 +1,4 @@
-import { bracketEnd } from '../../xlsx';
+import { bracketEnd } from '../../xlsx/structured.js';
 
 export type TokenKind =
   | 'number'

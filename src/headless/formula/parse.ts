@@ -1,10 +1,10 @@
-import { displayFunctionName } from '../../xlsx';
-import { FormulaSyntaxError, tokenize, type Token } from './lexer';
-import type { Formula, Node } from './nodes';
-import { ReferenceReader, type Place } from './references';
-import type { Scope } from './scope';
+import { displayFunctionName } from '../../xlsx/storedNames.js';
+import { FormulaSyntaxError, tokenize, type Token } from './lexer.js';
+import type { Formula, Node } from './nodes.js';
+import { ReferenceReader, type Place } from './references.js';
+import type { Scope } from './scope.js';
 
-export type { Place } from './references';
+export type { Place } from './references.js';
 
 const precedence: Record<string, number> = {
   '=': 1,

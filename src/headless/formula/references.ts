@@ -1,8 +1,10 @@
-import { parseStructured, resolveStructured, type Table, type Zone, zoneHolds } from '../../xlsx';
-import { FormulaSyntaxError, type Token } from './lexer';
-import type { Formula, Node } from './nodes';
-import { findName, sheetPosition, type Scope } from './scope';
-import { readCorner, zoneBetween, type Corner, type Shift } from './words';
+import { parseStructured, resolveStructured } from '../../xlsx/structured.js';
+import type { Table } from '../../xlsx/tables.js';
+import { type Zone, zoneHolds } from '../../xlsx/address.js';
+import { FormulaSyntaxError, type Token } from './lexer.js';
+import type { Formula, Node } from './nodes.js';
+import { findName, sheetPosition, type Scope } from './scope.js';
+import { readCorner, zoneBetween, type Corner, type Shift } from './words.js';
 
 /** Where a formula stands. */
 export interface Place {

@@ -1,4 +1,5 @@
-import type { DefinedName, Sheet, Table, Workbook } from '../../xlsx';
+import type { DefinedName, Sheet, Workbook } from '../../xlsx/workbook.js';
+import type { Table } from '../../xlsx/tables.js';
 
 /** Where names, tables and sheets are looked up. */
 export interface Scope {

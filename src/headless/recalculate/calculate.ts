@@ -1,20 +1,21 @@
-import { cellKey, MAX_COLUMNS, sheetPrefix, WorkbookRefused, zoneHolds, type Zone } from '../../xlsx';
-import { loadEngine, type Engine } from '../engine/engine';
-import { Evaluator } from '../engine/evaluate';
-import { OurFunctions } from '../engine/ourFunctions';
-import { supportedFunctions } from '../engine/supportedFunctions';
-import { workbookScope, type Scope } from '../formula/scope';
-import type { LoadedFunctions } from '../functions/loadFunctions';
-import { Calculation } from './calculation';
-import { applyChanges, type PlacedChange } from './changes';
-import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells';
-import { Graph } from './graph';
-import { openGrids, type Grids } from './grid';
-import { Layer, type FormulaFacts } from './layer';
-import { calculationOrder } from './order';
-import { Owners } from './owners';
-import type { CalculatedWorkbook, Outcome } from './report';
-import { zoneOfCell } from './spill';
+import { cellKey, MAX_COLUMNS, sheetPrefix, zoneHolds, type Zone } from '../../xlsx/address.js';
+import { WorkbookRefused } from '../../xlsx/refusal.js';
+import { loadEngine, type Engine } from '../engine/engine.js';
+import { Evaluator } from '../engine/evaluate.js';
+import { OurFunctions } from '../engine/ourFunctions.js';
+import { supportedFunctions } from '../engine/supportedFunctions.js';
+import { workbookScope, type Scope } from '../formula/scope.js';
+import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import { Calculation } from './calculation.js';
+import { applyChanges, type PlacedChange } from './changes.js';
+import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells.js';
+import { Graph } from './graph.js';
+import { openGrids, type Grids } from './grid.js';
+import { Layer, type FormulaFacts } from './layer.js';
+import { calculationOrder } from './order.js';
+import { Owners } from './owners.js';
+import type { CalculatedWorkbook, Outcome } from './report.js';
+import { zoneOfCell } from './spill.js';
 
 /** A calculated workbook, ready to report on, to write, or to evaluate more formulas over. */
 export interface Calculated extends Outcome {

@@ -1,5 +1,8 @@
-import { cellAddress, cellKey, parseZone, WorkbookRefused, type CellValue, type Workbook } from '../../xlsx';
-import type { Grids } from './grid';
+import { cellAddress, cellKey, parseZone } from '../../xlsx/address.js';
+import { WorkbookRefused } from '../../xlsx/refusal.js';
+import type { CellValue } from '../../xlsx/cellValue.js';
+import type { Workbook } from '../../xlsx/workbook.js';
+import type { Grids } from './grid.js';
 
 /** A cell the caller changes before the recalculation. */
 export interface InputChange {

@@ -1,6 +1,6 @@
-import { isCellError, storedErrorCode, type CellValue } from '../../xlsx';
-import type { Placement } from './spill';
-import type { SheetGrid } from './grid';
+import { isCellError, storedErrorCode, type CellValue } from '../../xlsx/cellValue.js';
+import type { Placement } from './spill.js';
+import type { SheetGrid } from './grid.js';
 
 const tolerance = 1e-9;
 

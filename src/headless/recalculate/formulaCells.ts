@@ -1,9 +1,10 @@
-import { cellKey, type StoredFormula } from '../../xlsx';
-import type { Formula } from '../formula/nodes';
-import { parseFormula } from '../formula/parse';
-import type { Scope } from '../formula/scope';
-import { whyPinned } from './pins';
-import type { CalculatedWorkbook } from './report';
+import { cellKey } from '../../xlsx/address.js';
+import type { StoredFormula } from '../../xlsx/worksheet.js';
+import type { Formula } from '../formula/nodes.js';
+import { parseFormula } from '../formula/parse.js';
+import type { Scope } from '../formula/scope.js';
+import { whyPinned } from './pins.js';
+import type { CalculatedWorkbook } from './report.js';
 
 /** A cell with a formula, or one whose content the caller replaced. */
 export interface FormulaCell {

@@ -1,11 +1,12 @@
-import { isCellError, type CellValue, type Workbook } from '../../xlsx';
-import { CannotCompute, isMatrix, Waiting, type Operand } from '../engine/values';
-import { supportedFunctions } from '../engine/supportedFunctions';
-import type { Formula } from '../formula/nodes';
-import { parseFormula } from '../formula/parse';
-import type { LoadedFunctions } from '../functions/loadFunctions';
-import { calculateWorkbook, type Calculated } from './calculate';
-import { toCellValue } from './spill';
+import { isCellError, type CellValue } from '../../xlsx/cellValue.js';
+import type { Workbook } from '../../xlsx/workbook.js';
+import { CannotCompute, isMatrix, Waiting, type Operand } from '../engine/values.js';
+import { supportedFunctions } from '../engine/supportedFunctions.js';
+import type { Formula } from '../formula/nodes.js';
+import { parseFormula } from '../formula/parse.js';
+import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import { calculateWorkbook, type Calculated } from './calculate.js';
+import { toCellValue } from './spill.js';
 
 interface FormulaError {
   code: string;

@@ -1,6 +1,6 @@
-import { zoneSize, type Zone } from '../../xlsx';
-import type { FormulaCell } from './formulaCells';
-import type { Owners } from './owners';
+import { zoneSize, type Zone } from '../../xlsx/address.js';
+import type { FormulaCell } from './formulaCells.js';
+import type { Owners } from './owners.js';
 
 /** References of at most this many cells are followed cell by cell, larger ones are shared. */
 const small = 24;

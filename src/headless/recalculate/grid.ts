@@ -1,4 +1,7 @@
-import { cellKey, MAX_COLUMNS, type CellValue, type Sheet, type Worksheet } from '../../xlsx';
+import { cellKey, MAX_COLUMNS } from '../../xlsx/address.js';
+import type { CellValue } from '../../xlsx/cellValue.js';
+import type { Sheet } from '../../xlsx/workbook.js';
+import type { Worksheet } from '../../xlsx/worksheet.js';
 
 /** The cells of a sheet: what the file holds, and what they hold now. */
 export class SheetGrid {

@@ -1,4 +1,5 @@
-import { MAX_COLUMNS, MAX_ROWS, isCellError, type CellValue, type Zone } from '../../xlsx';
+import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../xlsx/address.js';
+import { isCellError, type CellValue } from '../../xlsx/cellValue.js';
 import {
   checkArraySize,
   isErrorCode,
@@ -7,8 +8,8 @@ import {
   type Matrix,
   type Scalar,
   type Values,
-} from '../engine/values';
-import type { Grids, SheetGrid } from './grid';
+} from '../engine/values.js';
+import type { Grids, SheetGrid } from './grid.js';
 
 /** What a layer asks of the formulas. */
 export type FormulaFacts = Pick<Values, 'spillZone' | 'isSubtotal'>;

@@ -1,5 +1,5 @@
-import { cellKey, zoneSize, zonesMeet, type Zone } from '../../xlsx';
-import type { FormulaCell } from './formulaCells';
+import { cellKey, zoneSize, zonesMeet, type Zone } from '../../xlsx/address.js';
+import type { FormulaCell } from './formulaCells.js';
 
 const widest = 1_000_000;
 const mostCovered = 4_000_000;

@@ -1,5 +1,6 @@
-import { zoneSize, type StoredFormula } from '../../xlsx';
-import type { Formula } from '../formula/nodes';
+import { zoneSize } from '../../xlsx/address.js';
+import type { StoredFormula } from '../../xlsx/worksheet.js';
+import type { Formula } from '../formula/nodes.js';
 
 const mostFilled = 1_000_000;
 const volatile = new Set(['NOW', 'TODAY', 'RAND', 'RANDBETWEEN', 'RANDARRAY']);

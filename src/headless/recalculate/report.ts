@@ -1,6 +1,8 @@
-import { cellAddress, isCellError, sameStored, sheetPrefix, type Workbook } from '../../xlsx';
-import type { FormulaCell } from './formulaCells';
-import type { Grids, SheetGrid } from './grid';
+import { cellAddress, sheetPrefix } from '../../xlsx/address.js';
+import { isCellError, sameStored } from '../../xlsx/cellValue.js';
+import type { Workbook } from '../../xlsx/workbook.js';
+import type { FormulaCell } from './formulaCells.js';
+import type { Grids, SheetGrid } from './grid.js';
 
 export interface CellNote {
   /** `Quote!B4`. */

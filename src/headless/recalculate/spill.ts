@@ -2,16 +2,15 @@ import {
   cellKey,
   MAX_COLUMNS,
   MAX_ROWS,
-  sameStored,
   zoneAddress,
   zoneHolds,
   zonesMeet,
-  type CellValue,
   type Zone,
-} from '../../xlsx';
-import { isErrorCode, isMatrix, topLeft, type Operand, type Scalar } from '../engine/values';
-import type { FormulaCell } from './formulaCells';
-import type { Grids, SheetGrid } from './grid';
+} from '../../xlsx/address.js';
+import { sameStored, type CellValue } from '../../xlsx/cellValue.js';
+import { isErrorCode, isMatrix, topLeft, type Operand, type Scalar } from '../engine/values.js';
+import type { FormulaCell } from './formulaCells.js';
+import type { Grids, SheetGrid } from './grid.js';
 
 /** A scalar as a cell keeps it; a formula that gives blank shows 0. */
 export function toCellValue({ value, message }: Scalar): CellValue {

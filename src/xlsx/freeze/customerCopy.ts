@@ -1,14 +1,14 @@
-import { sheetPrefix } from '../address';
-import { refuseWorkbook } from '../refusal';
-import type { Sheet, Workbook } from '../workbook';
-import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
-import { isFormulaList } from './formulaList';
-import { formulaCuts } from './frozenSheet';
-import { callsAny, callsUs } from './ourFormula';
-import { type Parts } from './parts';
-import { removeSheets, withoutNames } from './removeSheets';
-import { usedStrings, withoutUnusedStrings } from './sharedStrings';
+import { sheetPrefix } from '../address.js';
+import { refuseWorkbook } from '../refusal.js';
+import type { Sheet, Workbook } from '../workbook.js';
+import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
+import { isFormulaList } from './formulaList.js';
+import { formulaCuts } from './frozenSheet.js';
+import { callsAny, callsUs } from './ourFormula.js';
+import type { Parts } from './parts.js';
+import { removeSheets, withoutNames } from './removeSheets.js';
+import { usedStrings, withoutUnusedStrings } from './sharedStrings.js';
 
 const checks = ['ROWCHECK', 'LISTCHECK'];
 

@@ -1,10 +1,10 @@
-import { cellAddress } from '../address';
-import { type CellValue, isCellError } from '../cellValue';
-import type { Sheet } from '../workbook';
-import { encodeString } from '../xml/text';
+import { cellAddress } from '../address.js';
+import { type CellValue, isCellError } from '../cellValue.js';
+import type { Sheet } from '../workbook.js';
+import { encodeString } from '../xml/text.js';
 import type { Anchor } from '../../sheet/anchor.js';
-import type { FrozenFormula } from './frozenSheet';
-import { shownFormula, storedFormula } from './ourFormula';
+import type { FrozenFormula } from './frozenSheet.js';
+import { shownFormula, storedFormula } from './ourFormula.js';
 
 /** The sheet that keeps the formulas of a values copy; a number follows where the name is taken. */
 export const listSheetName = 'Tonrow formulas';

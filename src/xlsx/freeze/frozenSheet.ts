@@ -1,11 +1,11 @@
 import type { FilledCells } from '../../sheet/sheetCells.js';
-import { cellAddress, parseCell, parseZone } from '../address';
-import type { CellValue } from '../cellValue';
-import type { Sheet } from '../workbook';
-import type { Worksheet } from '../worksheet';
-import { applyEdits, attributeCut, type TextEdit } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
-import { moveFormula } from './moveFormula';
+import { cellAddress, parseCell, parseZone } from '../address.js';
+import type { CellValue } from '../cellValue.js';
+import type { Sheet } from '../workbook.js';
+import type { Worksheet } from '../worksheet.js';
+import { applyEdits, attributeCut, type TextEdit } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
+import { moveFormula } from './moveFormula.js';
 
 /** A formula that became a value, and what is needed to bring it back. */
 export interface FrozenFormula {

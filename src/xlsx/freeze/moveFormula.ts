@@ -1,5 +1,5 @@
-import { bracketEnd } from '../structured';
-import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../address';
+import { bracketEnd } from '../structured.js';
+import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../address.js';
 
 const cell = /(\$?)([A-Z]{1,3})(\$?)(\d{1,7})(?![\w.(!])/iy;
 const columns = /(\$?)([A-Z]{1,3}):(\$?)([A-Z]{1,3})(?![\w.(!$])/iy;

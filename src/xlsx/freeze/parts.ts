@@ -1,7 +1,7 @@
-import { refuseWorkbook } from '../refusal';
-import type { Package, Relationship } from '../package';
-import { cutElements } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
+import { refuseWorkbook } from '../refusal.js';
+import type { Package, Relationship } from '../package.js';
+import { cutElements } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
 
 export const contentTypes = '[Content_Types].xml';
 

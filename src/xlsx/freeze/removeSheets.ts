@@ -1,7 +1,7 @@
-import type { Sheet, Workbook } from '../workbook';
-import { applyEdits, cutElements, type TextEdit } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
-import { type Parts } from './parts';
+import type { Sheet, Workbook } from '../workbook.js';
+import { applyEdits, cutElements, type TextEdit } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
+import type { Parts } from './parts.js';
 
 /** Takes sheets out of the list of sheets, with the relationships that lead to them. */
 export function removeSheets(parts: Parts, workbook: Workbook, removed: readonly Sheet[]): void {

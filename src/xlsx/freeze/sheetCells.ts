@@ -1,8 +1,8 @@
 import type { CellContent, SheetCells } from '../../sheet/sheetCells.js';
-import { cellKey } from '../address';
-import { type CellValue, isCellError } from '../cellValue';
-import type { Workbook } from '../workbook';
-import { isFormulaList } from './formulaList';
+import { cellKey } from '../address.js';
+import { type CellValue, isCellError } from '../cellValue.js';
+import type { Workbook } from '../workbook.js';
+import { isFormulaList } from './formulaList.js';
 
 /** The sheets of a file as the placing of formulas sees them, without a list of formulas. */
 export function sheetCellsOf({ sheets, tables }: Workbook): SheetCells[] {

@@ -1,13 +1,13 @@
-import { refuseWorkbook } from '../refusal';
-import type { Workbook } from '../workbook';
-import { applyEdits } from '../xml/cutElements';
-import { encodeString } from '../xml/text';
-import { XmlReader } from '../xml/reader';
+import { refuseWorkbook } from '../refusal.js';
+import type { Workbook } from '../workbook.js';
+import { applyEdits } from '../xml/cutElements.js';
+import { encodeString } from '../xml/text.js';
+import { XmlReader } from '../xml/reader.js';
 import { anchorsOf } from '../../sheet/anchor.js';
-import { type ListedFormula, listSheetName, listSheetXml } from './formulaList';
-import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet';
-import { appendedTo, contentTypes, type Parts, relationshipsPart } from './parts';
-import { sheetCellsOf } from './sheetCells';
+import { type ListedFormula, listSheetName, listSheetXml } from './formulaList.js';
+import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet.js';
+import { appendedTo, contentTypes, type Parts, relationshipsPart } from './parts.js';
+import { sheetCellsOf } from './sheetCells.js';
 
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
 const linkType = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openBook } from '../../../src/bench/open/openBook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
-import { readSheetValues } from '../../../src/xlsx/index.js';
+import { readSheetValues } from '../../../src/xlsx/readSheetValues.js';
 import { buildWorkbook, formula, spilled, spilling } from '../../xlsx/support/buildWorkbook.js';
 import { cell, functions } from '../support/openExample.js';
 

@@ -7,7 +7,8 @@ import { cellLook, openBook, type OpenBook } from '../../../src/bench/open/openB
 import type { CellLook } from '../../../src/bench/open/look.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { styleNumbers } from '../../../src/bench/open/workbookData.js';
-import { openWorkbook, parseZone } from '../../../src/xlsx/index.js';
+import { openWorkbook } from '../../../src/xlsx/workbook.js';
+import { parseZone } from '../../../src/xlsx/address.js';
 import { buildWorkbook } from '../../xlsx/support/buildWorkbook.js';
 import { cell, functions, openExample } from '../support/openExample.js';
 import { otherWritersWorkbook, partOf } from '../support/styledWorkbook.js';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import type { CellValue } from '../../../src/xlsx';
-import { buildWorkbook, formula, type BuiltSheet, type RawCell } from '../../xlsx/support/buildWorkbook';
+import type { CellValue } from '../../../src/xlsx/cellValue.js';
+import { buildWorkbook, formula, type BuiltSheet, type RawCell } from '../../xlsx/support/buildWorkbook.js';
 
 /*
  * The sheet under the conformance table, the formulas over it, and the values that a headless desktop

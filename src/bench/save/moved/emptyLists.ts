@@ -1,6 +1,6 @@
-import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { childElements } from '../childElements';
+import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { childElements } from '../childElements.js';
 
 const lists = [
   'mergeCells',

@@ -1,4 +1,4 @@
-import type { Origins } from '../../open/headerOrigins';
+import type { Origins } from '../../open/headerOrigins.js';
 
 /** Where the rows, or the columns, of a sheet of the file are now. */
 export class HeaderMap {

@@ -1,9 +1,9 @@
-import type { Sheet } from '../../../xlsx';
-import type { PackageParts } from '../packageParts';
-import { movedComments, movedDrawing, movedNoteShapes } from './movedNotes';
-import { withTexts } from './movedTexts';
-import { movedFormula } from './movedFormula';
-import { hasMoved, type SheetMove } from './sheetMoves';
+import type { Sheet } from '../../../xlsx/workbook.js';
+import type { PackageParts } from '../packageParts.js';
+import { movedComments, movedDrawing, movedNoteShapes } from './movedNotes.js';
+import { withTexts } from './movedTexts.js';
+import { movedFormula } from './movedFormula.js';
+import { hasMoved, type SheetMove } from './sheetMoves.js';
 
 const rules = ['formula', 'formula1', 'formula2', 'f'];
 const columnFormulas = ['calculatedColumnFormula', 'totalsRowFormula'];

@@ -1,9 +1,9 @@
-import { cellKey, MAX_COLUMNS, type Worksheet } from '../../../xlsx';
-import { scanWorksheet } from '../../../xlsx/worksheet';
-import type { GivenLook } from '../../open/openBook';
-import type { OpenedFormula } from '../../open/workbookData';
-import { movedSheet } from './movedSheet';
-import { hasMoved, movedZone, type SheetMove } from './sheetMoves';
+import { cellKey, MAX_COLUMNS } from '../../../xlsx/address.js';
+import { type Worksheet, scanWorksheet } from '../../../xlsx/worksheet.js';
+import type { GivenLook } from '../../open/openBook.js';
+import type { OpenedFormula } from '../../open/workbookData.js';
+import { movedSheet } from './movedSheet.js';
+import { hasMoved, movedZone, type SheetMove } from './sheetMoves.js';
 
 /** The cells of a sheet of the file, and what the grid was given for them. */
 export interface FileCells {

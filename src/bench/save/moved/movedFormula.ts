@@ -1,7 +1,7 @@
-import { FormulaSyntaxError, tokenize, type Token } from '../../../headless/formula/lexer';
-import { columnLetters, columnNumber, sheetPrefix } from '../../../xlsx';
-import type { HeaderMap } from './headerMap';
-import type { SheetMove } from './sheetMoves';
+import { FormulaSyntaxError, tokenize, type Token } from '../../../headless/formula/lexer.js';
+import { columnLetters, columnNumber, sheetPrefix } from '../../../xlsx/address.js';
+import type { HeaderMap } from './headerMap.js';
+import type { SheetMove } from './sheetMoves.js';
 
 const lost = '#REF!';
 const cornerForm = /^(\$?)([A-Z]{1,3})?(\$?)(\d{1,7})?$/i;

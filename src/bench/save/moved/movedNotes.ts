@@ -1,8 +1,8 @@
-import { cellAddress, parseCell } from '../../../xlsx';
-import { applyEdits, elementCuts, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import type { HeaderMap } from './headerMap';
-import type { SheetMove } from './sheetMoves';
+import { cellAddress, parseCell } from '../../../xlsx/address.js';
+import { applyEdits, elementCuts, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import type { HeaderMap } from './headerMap.js';
+import type { SheetMove } from './sheetMoves.js';
 
 /** Notes and comments on the cells where they are now. */
 export function movedComments(xml: string, move: SheetMove): string {

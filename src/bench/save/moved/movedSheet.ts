@@ -1,12 +1,12 @@
-import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../xlsx';
-import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { encodeString } from '../../../xlsx/xml/text';
-import { withAttribute } from '../finishCells';
-import { movedColumns } from '../headers/columns';
-import { attributeText } from '../packageParts';
-import { withoutEmptyLists } from './emptyLists';
-import { movedZone, type SheetMove } from './sheetMoves';
+import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../xlsx/address.js';
+import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { encodeString } from '../../../xlsx/xml/text.js';
+import { withAttribute } from '../finishCells.js';
+import { movedColumns } from '../headers/columns.js';
+import { attributeText } from '../packageParts.js';
+import { withoutEmptyLists } from './emptyLists.js';
+import { movedZone, type SheetMove } from './sheetMoves.js';
 
 /** Elements that go when nothing is left of the cells they are about. */
 const about = [

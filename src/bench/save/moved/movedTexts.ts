@@ -1,6 +1,6 @@
-import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { encodeString } from '../../../xlsx/xml/text';
+import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { encodeString } from '../../../xlsx/xml/text.js';
 
 /** A part with the texts of some elements changed; cells are passed over. */
 export function withTexts(

@@ -1,8 +1,8 @@
-import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../../xlsx';
-import { headerOrigins } from '../../open/headerOrigins';
-import type { OpenBook } from '../../open/openBook';
-import { sheetId } from '../../open/workbookData';
-import { HeaderMap } from './headerMap';
+import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../../xlsx/address.js';
+import { headerOrigins } from '../../open/headerOrigins.js';
+import type { OpenBook } from '../../open/openBook.js';
+import { sheetId } from '../../open/workbookData.js';
+import { HeaderMap } from './headerMap.js';
 
 /** What became of a sheet of the file. */
 export interface SheetMove {

@@ -1,10 +1,10 @@
-import { cellAddress } from '../../../xlsx';
-import type { GivenSheet } from '../../open/givenSheet';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { applyEdits, attributeCut, cutElements, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { childElements, withChild } from '../childElements';
-import { withAttribute } from '../finishCells';
-import { sheetOrder } from './sheetOrder';
+import { cellAddress } from '../../../xlsx/address.js';
+import type { GivenSheet } from '../../open/givenSheet.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { applyEdits, attributeCut, cutElements, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { childElements, withChild } from '../childElements.js';
+import { withAttribute } from '../finishCells.js';
+import { sheetOrder } from './sheetOrder.js';
 
 type View = Pick<GivenSheet, 'frozen' | 'gridLines'>;
 

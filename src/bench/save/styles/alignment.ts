@@ -1,6 +1,6 @@
-import type { CellLook } from '../../open/look';
-import { childElements, withChild, withPrefix } from '../childElements';
-import { withAttribute } from '../finishCells';
+import type { CellLook } from '../../open/look.js';
+import { childElements, withChild, withPrefix } from '../childElements.js';
+import { withAttribute } from '../finishCells.js';
 
 /** A cell's style with the alignment that differs between two looks. */
 export function withAlignment(xf: string, from: CellLook, to: CellLook, prefix: string): string {
