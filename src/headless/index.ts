@@ -11,4 +11,4 @@ export { recalculateWorkbook, type RecalculateOptions } from './recalculate/reca
 export type { RecalcReport } from './recalculate/report.js';
 export { readSheetValues } from '../xlsx/readSheetValues.js';
 export { WorkbookRefused } from '../xlsx/refusal.js';
-export { type CellError, type CellValue } from '../xlsx/cellValue.js';
+export { type CellError, type StoredValue as CellValue } from '../sheet/cellValue.js';

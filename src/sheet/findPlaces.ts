@@ -2,7 +2,8 @@ import { markOf, rowText, sizeOf, takenColumns } from './anchor.js';
 import { type ListedPlace, PlaceNotFound, quotedRow } from './listedPlace.js';
 import { rowsOfTable } from './matchRows.js';
 import { movedWithRow, namedHeadings, namesOnlyItsRow } from './references.js';
-import { sameName, type SheetCells } from './sheetCells.js';
+import { sameName } from './names.js';
+import type { SheetCells } from './sheetCells.js';
 
 /** Where a formula goes now, and as what; undefined where its row was deleted. */
 export type FoundPlace = { row: number; column: number; formula: string } | undefined;

@@ -1,11 +1,12 @@
 import type { Anchor } from './anchor.js';
-import type { CellContent, FilledCells } from './sheetCells.js';
+import type { CellValue } from './cellValue.js';
+import type { FilledCells } from './sheetCells.js';
 
 /** A formula of a list: where it stood, and by what its place is found again. */
 export interface ListedPlace extends FilledCells {
   sheet: string;
   formula: string;
-  value: CellContent;
+  value: CellValue;
   anchor: Anchor;
 }
 

@@ -1,6 +1,7 @@
 import { markOf, rowText } from './anchor.js';
 import { type ListedPlace, PlaceNotFound, quotedRow } from './listedPlace.js';
-import { sameName, type SheetCells, type TablePlace } from './sheetCells.js';
+import { sameName } from './names.js';
+import type { SheetCells, TablePlace } from './sheetCells.js';
 
 interface Places {
   rows: Map<ListedPlace, number | undefined>;

@@ -1,4 +1,4 @@
-export type CellContent = string | number | boolean | null;
+import type { CellValue } from './cellValue.js';
 
 /** A table: where its cells stand, zero-based, and its headings. */
 export interface TablePlace {
@@ -17,7 +17,7 @@ export interface SheetCells {
   rows: number;
   columns: number;
   /** What stands in a cell; null for a blank cell. */
-  value(row: number, column: number): CellContent;
+  value(row: number, column: number): CellValue;
   hasFormula(row: number, column: number): boolean;
   tables: readonly TablePlace[];
 }
@@ -28,10 +28,6 @@ export interface FilledCells {
   column: number;
   rows: number;
   columns: number;
-}
-
-export function sameName(a: string, b: string): boolean {
-  return a.toLowerCase() === b.toLowerCase();
 }
 
 export function tableAt(sheet: SheetCells, row: number, column: number): TablePlace | undefined {

@@ -1,6 +1,6 @@
-import { parseZone } from './address.js';
-import type { CellValue } from './cellValue.js';
-import { serialFromIso } from './isoDate.js';
+import { parseZone } from '../sheet/address.js';
+import type { StoredValue } from '../sheet/cellValue.js';
+import { serialFromIso } from '../sheet/isoDate.js';
 import { readStringItem } from './sharedStrings.js';
 import { addCell, type StoredFormula, type Worksheet } from './worksheet.js';
 import type { XmlReader } from './xml/reader.js';
@@ -31,7 +31,7 @@ export function readCell(
   }
   const metadata = reader.attributeBounds('cm') ? (reader.attribute('cm') as string) : '';
   let formula: StoredFormula | undefined;
-  let value: CellValue = null;
+  let value: StoredValue = null;
   while (reader.next() && !(reader.closing && reader.name === 'c')) {
     if (reader.closing) continue;
     if (reader.name === 'v') value = readValue(reader, type, context);
@@ -45,7 +45,7 @@ export function readCell(
   addCell(sheet, row, column, start, reader.tagEnd, value, formula);
 }
 
-function readValue(reader: XmlReader, type: string, context: CellContext): CellValue {
+function readValue(reader: XmlReader, type: string, context: CellContext): StoredValue {
   const text = reader.text();
   switch (type) {
     case 's':

@@ -1,8 +1,8 @@
-import { cellKey } from './address.js';
-import { type CellValue, sameStored } from './cellValue.js';
+import { cellKey } from '../sheet/address.js';
+import { type StoredValue, sameStored } from '../sheet/cellValue.js';
 import { makeCustomerCopy, shopSheets } from './freeze/customerCopy.js';
 import { frozenFormulas, type FrozenFormula, neverCalculated } from './freeze/frozenSheet.js';
-import { callsUs, refersToSpill } from './freeze/ourFormula.js';
+import { callsUs, refersToSpill } from '../sheet/formula/ourCalls.js';
 import { Parts } from './freeze/parts.js';
 import { makeShopCopy } from './freeze/shopCopy.js';
 import { stays } from './freeze/stays.js';
@@ -80,7 +80,7 @@ function refuseDifferent(
 ): void {
   for (const sheet of kept) {
     const { cells } = copy.sheets.find(({ name }) => name === sheet.name) ?? {};
-    const values = (at: number): CellValue => {
+    const values = (at: number): StoredValue => {
       const key = cellKey(sheet.cells?.rows[at] ?? 0, sheet.cells?.columns[at] ?? 0);
       return cells?.values[cells.index.get(key) ?? -1] ?? null;
     };

@@ -1,4 +1,4 @@
-import { cellAddress, cellKey, parseZone, zoneAddress } from './address.js';
+import { cellAddress, cellKey, parseZone, zoneAddress } from '../sheet/address.js';
 import { changedCell, newCell, type CellChange } from './patchCell.js';
 import type { Worksheet } from './worksheet.js';
 import { XmlReader } from './xml/reader.js';

@@ -1,8 +1,8 @@
 import { findPlaces } from '../sheet/findPlaces.js';
 import { PlaceNotFound } from '../sheet/listedPlace.js';
-import { sameName } from '../sheet/sheetCells.js';
-import { cellAddress, cellKey, parseZone, zoneAddress } from './address.js';
-import { sameStored } from './cellValue.js';
+import { sameName } from '../sheet/names.js';
+import { cellAddress, cellKey, parseZone, zoneAddress } from '../sheet/address.js';
+import { sameStored } from '../sheet/cellValue.js';
 import { isFormulaList, type ListedFormula, readFormulaList } from './freeze/formulaList.js';
 import { filledCells, type FrozenFormula } from './freeze/frozenSheet.js';
 import { withFullCalculation } from './fullCalculation.js';

@@ -1,5 +1,5 @@
-import { cellKey, parseCell, parseZone, type Zone } from './address.js';
-import type { CellValue } from './cellValue.js';
+import { cellKey, parseCell, parseZone, type Zone } from '../sheet/address.js';
+import type { StoredValue } from '../sheet/cellValue.js';
 import { refuseWorkbook } from './refusal.js';
 import { readCell, type CellContext } from './cell.js';
 import { XmlReader } from './xml/reader.js';
@@ -31,7 +31,7 @@ export interface Worksheet {
   columns: number[];
   starts: number[];
   ends: number[];
-  values: CellValue[];
+  values: StoredValue[];
   formulas: (StoredFormula | undefined)[];
   /** Cell key to position in the arrays. */
   index: Map<number, number>;
@@ -112,7 +112,7 @@ export function addCell(
   column: number,
   start: number,
   end: number,
-  value: CellValue,
+  value: StoredValue,
   formula: StoredFormula | undefined,
 ): void {
   const key = cellKey(row, column);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { cellAddress } from '../../src/xlsx/address.js';
+import { cellAddress } from '../../src/sheet/address.js';
 import { openWorkbook } from '../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import { bringFormulasBack } from '../../src/xlsx/thaw.js';

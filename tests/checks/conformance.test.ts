@@ -6,7 +6,7 @@ import {
   type RecalcReport,
 } from '../../src/headless/index.js';
 import { supportedFunctions } from '../../src/headless/engine/supportedFunctions.js';
-import { isCellError } from '../../src/xlsx/cellValue.js';
+import { isCellError } from '../../src/sheet/cellValue.js';
 import { sampleFunctions } from '../headless/support/sample.js';
 import { changes, conformanceCases, conformanceWorkbook, refereedCases } from './conformance/data.js';
 

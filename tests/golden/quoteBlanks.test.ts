@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type CellValue, type InputChange, readSheetValues } from '../../src/headless/index.js';
-import { cellAddress } from '../../src/xlsx/address.js';
+import { cellAddress } from '../../src/sheet/address.js';
 import { openWorkbook } from '../../src/xlsx/workbook.js';
 import { type Quote, recalculatedQuote, workbookFile } from './quote.js';
 

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
-import type { CellValue } from '../../src/xlsx/cellValue.js';
+import type { StoredValue } from '../../src/sheet/cellValue.js';
 import {
   conformanceCases,
   conformanceWorkbook,
@@ -10,7 +10,7 @@ import {
 } from '../checks/conformance/data.js';
 import { calculatedElsewhere } from './spreadsheet.js';
 
-const column = (bytes: Uint8Array, count: number): CellValue[] => {
+const column = (bytes: Uint8Array, count: number): StoredValue[] => {
   const rows = readSheetValues(bytes, 'Data');
   return Array.from({ length: count }, (_, i) => rows[i]?.[13] ?? null);
 };

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { quoteWorkbook } from '../../examples/build/workbook.mjs';
 import { root } from '../../scripts/ensure.mjs';
 import { builtFunctions, recalculateWorkbook } from '../../src/headless/index.js';
-import { type CellValue, isCellError } from '../../src/xlsx/cellValue.js';
+import { type StoredValue, isCellError } from '../../src/sheet/cellValue.js';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import '../contract/support/built.js';
 import { calculatedElsewhere } from './spreadsheet.js';
@@ -16,8 +16,8 @@ interface Compared {
   /** Whether a formula of ours stands in the cell, or it holds what one spilled. */
   ours: boolean;
   hasFormula: boolean;
-  before: CellValue;
-  after: CellValue;
+  before: StoredValue;
+  after: StoredValue;
 }
 
 /** The example before anything calculated it. */

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { anchorsOf } from '../../src/sheet/anchor.js';
 import { findPlaces } from '../../src/sheet/findPlaces.js';
 import type { ListedPlace } from '../../src/sheet/listedPlace.js';
-import type { CellContent, SheetCells } from '../../src/sheet/sheetCells.js';
+import type { CellValue } from '../../src/sheet/cellValue.js';
+import type { SheetCells } from '../../src/sheet/sheetCells.js';
 
 const top = 2;
 const headings = ['Mark', 'Section', 'Qty', 'Verdict', 'Use'];
@@ -12,10 +13,10 @@ const rowFormula =
 
 /** A sheet with a title, then the table Parts of these rows, then what stands below it. */
 function sheetOf(
-  rows: readonly (readonly CellContent[])[],
-  { titles = headings, below = [] as CellContent[][], name = 'Parts' } = {},
+  rows: readonly (readonly CellValue[])[],
+  { titles = headings, below = [] as CellValue[][], name = 'Parts' } = {},
 ): SheetCells {
-  const cells: CellContent[][] = [['Quote'], [], ...rows.map((row) => [...row]), ...below];
+  const cells: CellValue[][] = [['Quote'], [], ...rows.map((row) => [...row]), ...below];
   cells.splice(1, 1, [...titles]);
   return {
     name: 'Quote',
@@ -53,7 +54,7 @@ const inTable = (rows: readonly unknown[]) =>
 describe('the places of formulas in a table', () => {
   const listed = listOf(sheetOf(parts), inTable(parts));
   const [a, b, c] = parts as [Part, Part, Part];
-  const rowsFound = (rows: readonly (readonly CellContent[])[], more = {}) =>
+  const rowsFound = (rows: readonly (readonly CellValue[])[], more = {}) =>
     findPlaces(listed, [sheetOf(rows, more)]).map((place) => place && [place.row - top, place.column]);
 
   it('are where they were while nothing moved', () => {
@@ -111,12 +112,12 @@ describe('the places of formulas in a table', () => {
       'the row of Parts that held "A1 FB 3/8x4 2" is not found',
     ],
   ])('are refused by name for %s', (_, rows, more, sentence) => {
-    expect(() => rowsFound(rows as CellContent[][], more)).toThrow(sentence);
+    expect(() => rowsFound(rows as CellValue[][], more)).toThrow(sentence);
   });
 });
 
 describe('the places of formulas beside tables', () => {
-  const below: CellContent[][] = [[], ['Plate', 0.5, 28.7], ['Bar', 0.75, 30.1]];
+  const below: CellValue[][] = [[], ['Plate', 0.5, 28.7], ['Bar', 0.75, 30.1]];
   const own = (row: number) => ({ row, column: 2, formula: `=TONROW.HOLEMIN(B${row + 1},"A36")` });
   const sheet = sheetOf(parts, { below });
   const first = top + parts.length + 1;
@@ -168,12 +169,12 @@ describe('whatever happens to the rows of a table', () => {
         edit,
         (before, { kept, added, retyped }) => {
           const chosen = [...new Set(kept.map((at) => at % before.length))];
-          const rows: CellContent[][] = [
+          const rows: CellValue[][] = [
             ...chosen.map((at) => [...(before[at] as Part)]),
             ...added.map((row) => [...row]),
           ];
           if (rows.length === 0) return;
-          if (retyped) (rows[retyped[0] % rows.length] as CellContent[])[1] = `FB 1x${retyped[1]}`;
+          if (retyped) (rows[retyped[0] % rows.length] as CellValue[])[1] = `FB 1x${retyped[1]}`;
           const listed = listOf(sheetOf(before), inTable(before));
           const now = sheetOf(rows);
           let places;

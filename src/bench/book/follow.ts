@@ -1,9 +1,13 @@
-import { FormulaSyntaxError, tokenize, type Token } from '../../headless/formula/lexer.js';
-import { readCorner, zoneBetween } from '../../headless/formula/words.js';
-import { sheetPosition, type Scope } from '../../headless/formula/scope.js';
-import { parseStructured, resolveStructured, type StructuredReference } from '../../xlsx/structured.js';
-import { sameZone, zoneHolds, type Zone } from '../../xlsx/address.js';
-import type { Table } from '../../xlsx/tables.js';
+import { FormulaSyntaxError, tokenize, type Token } from '../../sheet/formula/tokens.js';
+import { readCorner, zoneBetween } from '../../sheet/formula/corner.js';
+import { sheetPosition, type Scope } from '../../sheet/formula/scope.js';
+import {
+  parseStructured,
+  resolveStructured,
+  type StructuredReference,
+} from '../../sheet/formula/tableReference.js';
+import { sameZone, zoneHolds, type Zone } from '../../sheet/address.js';
+import type { Table } from '../../sheet/table.js';
 import { columnReference as escaped } from '../../taskpane/parts/list/structured.js';
 import { engineText } from '../engine/kept.js';
 import { engineSheetName } from './translate.js';

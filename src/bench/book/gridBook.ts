@@ -1,9 +1,9 @@
 import { helpers, Model as EngineModel } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition, Model, UID } from '@odoo/o-spreadsheet';
-import type { Scope } from '../../headless/formula/scope.js';
-import { sheetPrefix, zoneAddress, type Zone } from '../../xlsx/address.js';
-import type { CellValue } from '../../xlsx/cellValue.js';
-import type { DefinedName } from '../../xlsx/workbook.js';
+import type { Scope, DefinedName } from '../../sheet/formula/scope.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { zoneAddress, type Zone } from '../../sheet/address.js';
+import type { StoredValue } from '../../sheet/cellValue.js';
 import { isError, plainCode } from '../engine/errors.js';
 import { isKeptFormula } from '../engine/kept.js';
 import { prepareEngine } from '../engine/prepare.js';
@@ -198,15 +198,15 @@ export class GridBook implements FormulaKeeper {
   }
 
   /** The constant or result in a cell; an error as its code. */
-  value(position: CellPosition): Exclude<CellValue, object> | null {
+  value(position: CellPosition): Exclude<StoredValue, object> | null {
     const cell = this.getters.getCell(position);
     if (cell && !cell.isFormula && cell.content !== '') return constantOf(cell);
     const { value } = this.getters.getEvaluatedCell(position);
-    return plainCode(value) as Exclude<CellValue, object> | null;
+    return plainCode(value) as Exclude<StoredValue, object> | null;
   }
 
   /** The same as files hold it: errors told from text that looks like one, headings of tables as text. */
-  storedValue(position: CellPosition): CellValue {
+  storedValue(position: CellPosition): StoredValue {
     const heading = this.tables.heading(position);
     if (heading !== undefined) return heading;
     const value = this.value(position);

@@ -1,6 +1,6 @@
 import type { CellPosition, Model } from '@odoo/o-spreadsheet';
-import type { Table } from '../../xlsx/tables.js';
-import type { Zone } from '../../xlsx/address.js';
+import type { Table } from '../../sheet/table.js';
+import type { Zone } from '../../sheet/address.js';
 import { constantOf } from '../open/content.js';
 import { TableChanges, type Command } from './tableChanges.js';
 

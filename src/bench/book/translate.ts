@@ -1,11 +1,16 @@
-import { FormulaSyntaxError, tokenize, type Token } from '../../headless/formula/lexer.js';
-import type { Place } from '../../headless/formula/references.js';
-import { findName, sheetPosition, type Scope } from '../../headless/formula/scope.js';
-import { readCorner, type Corner } from '../../headless/formula/words.js';
-import { columnLetters, parseZone, sheetPrefix, zoneHolds, type Zone } from '../../xlsx/address.js';
-import { displayFunctionName } from '../../xlsx/storedNames.js';
-import { parseStructured, resolveStructured, type StructuredReference } from '../../xlsx/structured.js';
-import type { Table } from '../../xlsx/tables.js';
+import { FormulaSyntaxError, tokenize, type Token } from '../../sheet/formula/tokens.js';
+import type { Place } from '../../sheet/formula/referenceReader.js';
+import { findName, sheetPosition, type Scope } from '../../sheet/formula/scope.js';
+import { readCorner, type Corner } from '../../sheet/formula/corner.js';
+import { columnLetters, parseZone, zoneHolds, type Zone } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { displayFunctionName } from '../../sheet/formula/functionNames.js';
+import {
+  parseStructured,
+  resolveStructured,
+  type StructuredReference,
+} from '../../sheet/formula/tableReference.js';
+import type { Table } from '../../sheet/table.js';
 import { engineText } from '../engine/kept.js';
 
 /** Thrown where the grid's engine has no way to write a formula. */

@@ -1,6 +1,6 @@
 import { DEFAULT_LOCALE as untypedLocale, helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Cell, Locale } from '@odoo/o-spreadsheet';
-import { isCellError, type CellValue } from '../../xlsx/cellValue.js';
+import { isCellError, type StoredValue } from '../../sheet/cellValue.js';
 
 export const locale = untypedLocale as Locale;
 
@@ -24,7 +24,7 @@ export const isNumberInText = (format: string | undefined): boolean =>
   format === resultInText || format === wholeInText;
 
 /** The engine's format for a constant in a text cell. */
-export const formatInText = (value: CellValue): string =>
+export const formatInText = (value: StoredValue): string =>
   typeof value === 'number' && Number.isSafeInteger(value) ? wholeInText : resultInText;
 
 /** The number format of a cell as spreadsheets write it. */
@@ -33,7 +33,7 @@ export function writtenFormat(format: string | undefined): string {
 }
 
 /** Text stays the text it is: what looks like a number, a date or a formula is written with an apostrophe. */
-export function constantContent(value: CellValue, format: string | undefined): EngineContent {
+export function constantContent(value: StoredValue, format: string | undefined): EngineContent {
   if (value === null || value === '') return { content: '', format };
   // In a text cell the engine takes text as it stands, except formulas.
   if (isTextFormat(format)) {
@@ -43,7 +43,7 @@ export function constantContent(value: CellValue, format: string | undefined): E
   return { content: plainContent(value), format };
 }
 
-function plainContent(value: Exclude<CellValue, null>): string {
+function plainContent(value: Exclude<StoredValue, null>): string {
   if (typeof value === 'number') return String(value);
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   if (isCellError(value)) return value.error;
@@ -71,7 +71,7 @@ export function engineFormat(format: string | undefined): string | undefined {
 }
 
 /** The constant in a cell of the grid. */
-export function constantOf(cell: Extract<Cell, { isFormula: false }>): Exclude<CellValue, object> | null {
+export function constantOf(cell: Extract<Cell, { isFormula: false }>): Exclude<StoredValue, object> | null {
   if (isTextFormat(cell.format)) return cell.content;
   if (cell.content.startsWith("'")) return cell.content.slice(1);
   return cell.parsedValue;

@@ -1,4 +1,4 @@
-import { parseZone } from '../../xlsx/address.js';
+import { parseZone } from '../../sheet/address.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import { rgbOf } from './color.js';
 

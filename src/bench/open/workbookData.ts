@@ -1,12 +1,13 @@
-import type { Place } from '../../headless/formula/references.js';
-import { parseFormula } from '../../headless/formula/parse.js';
-import type { Scope } from '../../headless/formula/scope.js';
+import type { Place } from '../../sheet/formula/referenceReader.js';
+import { parseFormula } from '../../sheet/formula/parse.js';
+import type { Scope } from '../../sheet/formula/scope.js';
 import { supportedFunctions } from '../../headless/engine/supportedFunctions.js';
 import { whyPinned } from '../../headless/recalculate/pins.js';
-import { cellAddress, cellKey, sheetPrefix, zoneAddress, type Zone } from '../../xlsx/address.js';
+import { cellAddress, cellKey, zoneAddress, type Zone } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
 import type { Sheet, Workbook } from '../../xlsx/workbook.js';
 import type { StoredFormula, Worksheet } from '../../xlsx/worksheet.js';
-import type { Table } from '../../xlsx/tables.js';
+import type { Table } from '../../sheet/table.js';
 import type { Package } from '../../xlsx/package.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import {

@@ -1,7 +1,7 @@
 import type { GridBook } from '../book/gridBook.js';
 import type { OpenBook } from '../open/openBook.js';
 import { sheetId } from '../open/workbookData.js';
-import { cellAddress } from '../../xlsx/address.js';
+import { cellAddress } from '../../sheet/address.js';
 import { pageWords } from './gridTexts.js';
 
 /** What is to be known of the selected cell, in a sentence: its error, or why it keeps its value. */

@@ -1,5 +1,5 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import type { Zone } from '../../xlsx/address.js';
+import type { Zone } from '../../sheet/address.js';
 import { type Area, cellAddress } from '../../workbook/area.js';
 import type { Place } from '../../workbook/reading.js';
 import { WorkbookError } from '../../workbook/workbookError.js';

@@ -1,4 +1,4 @@
-import { parseFormula } from '../../headless/formula/parse.js';
+import { parseFormula } from '../../sheet/formula/parse.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 
 const scope = { sheets: [], tables: new Map(), names: new Map(), namespace: '', ours: new Set<string>() };

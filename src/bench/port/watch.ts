@@ -1,5 +1,5 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import type { Zone } from '../../xlsx/address.js';
+import type { Zone } from '../../sheet/address.js';
 import type { Area } from '../../workbook/area.js';
 import type { Author, Change } from '../../workbook/change.js';
 import type { GridBook } from '../book/gridBook.js';

@@ -1,4 +1,4 @@
-import { cellKey, zoneAddress, type Zone } from '../../xlsx/address.js';
+import { cellKey, zoneAddress, type Zone } from '../../sheet/address.js';
 import { encodeString } from '../../xlsx/xml/text.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import { scanWorksheet } from '../../xlsx/worksheet.js';

@@ -1,5 +1,6 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { cellAddress, sheetPrefix } from '../../xlsx/address.js';
+import { cellAddress } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
 import { WorkbookRefused } from '../../xlsx/refusal.js';
 import type { NamedTable } from '../book/tableNames.js';
 import type { OpenBook } from '../open/openBook.js';

@@ -1,5 +1,5 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import { cellKey, MAX_COLUMNS, sameZone, type Zone } from '../../xlsx/address.js';
+import { cellKey, MAX_COLUMNS, sameZone, type Zone } from '../../sheet/address.js';
 import type { CellChange } from '../../xlsx/patchCell.js';
 import type { Worksheet } from '../../xlsx/worksheet.js';
 import type { GridBook } from '../book/gridBook.js';

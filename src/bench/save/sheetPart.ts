@@ -1,5 +1,5 @@
 import type { UID } from '@odoo/o-spreadsheet';
-import { cellKey } from '../../xlsx/address.js';
+import { cellKey } from '../../sheet/address.js';
 import { type Worksheet, scanWorksheet } from '../../xlsx/worksheet.js';
 import { patchSheet } from '../../xlsx/patchSheet.js';
 import { sheetNow, type GivenSheet } from '../open/givenSheet.js';

@@ -1,4 +1,4 @@
-import { cellKey } from '../../xlsx/address.js';
+import { cellKey } from '../../sheet/address.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import type { OpenBook } from '../open/openBook.js';
 

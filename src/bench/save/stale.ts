@@ -1,5 +1,6 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { cellAddress, sheetPrefix } from '../../xlsx/address.js';
+import { cellAddress } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
 import { same, type OpenBook } from '../open/openBook.js';
 import { sheetId } from '../open/workbookData.js';
 import type { SheetMove } from './moved/sheetMoves.js';

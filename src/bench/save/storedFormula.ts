@@ -1,4 +1,4 @@
-import { tokenize } from '../../headless/formula/lexer.js';
+import { tokenize } from '../../sheet/formula/tokens.js';
 
 /** Functions that files name with a prefix, because they came after the format. */
 const later = new Set(

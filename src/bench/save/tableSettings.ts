@@ -1,5 +1,5 @@
 import type { TableConfig } from '@odoo/o-spreadsheet';
-import { zoneAddress, type Zone } from '../../xlsx/address.js';
+import { zoneAddress, type Zone } from '../../sheet/address.js';
 import { applyEdits } from '../../xlsx/xml/cutElements.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import { childElements, withChild } from './childElements.js';

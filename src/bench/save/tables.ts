@@ -1,6 +1,7 @@
 import type { TableConfig } from '@odoo/o-spreadsheet';
-import { sameZone, zoneAddress } from '../../xlsx/address.js';
-import { type Table, readTable } from '../../xlsx/tables.js';
+import { sameZone, zoneAddress } from '../../sheet/address.js';
+import type { Table } from '../../sheet/table.js';
+import { readTable } from '../../xlsx/tables.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import type { NamedTable } from '../book/tableNames.js';
 import { tableConfig } from '../open/workbookData.js';

@@ -1,4 +1,4 @@
-import type { DefinedName } from '../../xlsx/workbook.js';
+import type { DefinedName } from '../../sheet/formula/scope.js';
 import { encodeString } from '../../xlsx/xml/text.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import { attributeText, insertBefore, withoutElement } from './packageParts.js';

@@ -1,5 +1,5 @@
 import { refuse } from '../inputError.js';
-import { splitArguments } from './splitArguments.js';
+import { splitArguments } from '../../sheet/formula/splitArguments.js';
 
 /** A range named in the formula of the shop cell: a table, a defined name, or cells of a sheet. */
 export type ShopRange =

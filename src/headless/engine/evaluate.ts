@@ -1,5 +1,5 @@
-import type { Zone } from '../../xlsx/address.js';
-import type { Node } from '../formula/nodes.js';
+import type { Zone } from '../../sheet/address.js';
+import type { Node } from '../../sheet/formula/nodes.js';
 import { argumentAt, takesRange } from './arguments.js';
 import { newSearchCaches, type Engine, type SearchCaches } from './engine.js';
 import { applyOperator, applySign, broadcast } from './operators.js';

@@ -1,4 +1,4 @@
-import type { Node } from '../formula/nodes.js';
+import type { Node } from '../../sheet/formula/nodes.js';
 import type { Setting } from './evaluate.js';
 import type { Matrix, Operand } from './values.js';
 

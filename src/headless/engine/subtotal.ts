@@ -1,4 +1,4 @@
-import type { Node } from '../formula/nodes.js';
+import type { Node } from '../../sheet/formula/nodes.js';
 import { CannotCompute, isErrorCode, type Matrix, type Scalar, type Values } from './values.js';
 
 const summaries = [

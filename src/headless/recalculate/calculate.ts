@@ -1,10 +1,11 @@
-import { cellKey, MAX_COLUMNS, sheetPrefix, zoneHolds, type Zone } from '../../xlsx/address.js';
+import { cellKey, MAX_COLUMNS, zoneHolds, type Zone } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
 import { WorkbookRefused } from '../../xlsx/refusal.js';
 import { loadEngine, type Engine } from '../engine/engine.js';
 import { Evaluator } from '../engine/evaluate.js';
 import { OurFunctions } from '../engine/ourFunctions.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
-import { workbookScope, type Scope } from '../formula/scope.js';
+import { workbookScope, type Scope } from '../../sheet/formula/scope.js';
 import type { LoadedFunctions } from '../functions/loadFunctions.js';
 import { Calculation } from './calculation.js';
 import { applyChanges, type PlacedChange } from './changes.js';

@@ -1,5 +1,5 @@
-import { cellAddress, sameZone, zoneAddress, type Zone } from '../../xlsx/address.js';
-import { sameStored } from '../../xlsx/cellValue.js';
+import { cellAddress, sameZone, zoneAddress, type Zone } from '../../sheet/address.js';
+import { sameStored } from '../../sheet/cellValue.js';
 import type { Evaluator, Setting } from '../engine/evaluate.js';
 import { CannotCompute, Waiting } from '../engine/values.js';
 import { difference } from './compare.js';

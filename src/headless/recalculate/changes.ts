@@ -1,6 +1,6 @@
-import { cellAddress, cellKey, parseZone } from '../../xlsx/address.js';
+import { cellAddress, cellKey, parseZone } from '../../sheet/address.js';
 import { WorkbookRefused } from '../../xlsx/refusal.js';
-import type { CellValue } from '../../xlsx/cellValue.js';
+import type { StoredValue } from '../../sheet/cellValue.js';
 import type { Workbook } from '../../xlsx/workbook.js';
 import type { Grids } from './grid.js';
 
@@ -9,14 +9,14 @@ export interface InputChange {
   sheet: string;
   /** `B4`. */
   cell: string;
-  value: CellValue;
+  value: StoredValue;
 }
 
 export interface PlacedChange {
   sheet: number;
   row: number;
   column: number;
-  value: CellValue;
+  value: StoredValue;
 }
 
 /** Finds the cells to change, or refuses in one sentence. */

@@ -1,8 +1,8 @@
-import { cellKey } from '../../xlsx/address.js';
+import { cellKey } from '../../sheet/address.js';
 import type { StoredFormula } from '../../xlsx/worksheet.js';
-import type { Formula } from '../formula/nodes.js';
-import { parseFormula } from '../formula/parse.js';
-import type { Scope } from '../formula/scope.js';
+import type { Formula } from '../../sheet/formula/nodes.js';
+import { parseFormula } from '../../sheet/formula/parse.js';
+import type { Scope } from '../../sheet/formula/scope.js';
 import { whyPinned } from './pins.js';
 import type { CalculatedWorkbook } from './report.js';
 

@@ -1,9 +1,9 @@
-import { isCellError, type CellValue } from '../../xlsx/cellValue.js';
+import { isCellError, type StoredValue } from '../../sheet/cellValue.js';
 import type { Workbook } from '../../xlsx/workbook.js';
 import { CannotCompute, isMatrix, Waiting, type Operand } from '../engine/values.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
-import type { Formula } from '../formula/nodes.js';
-import { parseFormula } from '../formula/parse.js';
+import type { Formula } from '../../sheet/formula/nodes.js';
+import { parseFormula } from '../../sheet/formula/parse.js';
 import type { LoadedFunctions } from '../functions/loadFunctions.js';
 import { calculateWorkbook, type Calculated } from './calculate.js';
 import { toCellValue } from './spill.js';
@@ -92,7 +92,7 @@ function toResult(operand: Operand): FormulaResult {
   return typeof value === 'object' ? { error: value } : { value };
 }
 
-function plain(value: CellValue): Plain | FormulaError {
+function plain(value: StoredValue): Plain | FormulaError {
   if (value === null) return 0;
   if (!isCellError(value)) return value;
   const message = value.message ?? meanings[value.error] ?? 'A value in it is of the wrong kind.';

@@ -1,4 +1,4 @@
-import { zoneSize, type Zone } from '../../xlsx/address.js';
+import { zoneSize, type Zone } from '../../sheet/address.js';
 import type { FormulaCell } from './formulaCells.js';
 import type { Owners } from './owners.js';
 

@@ -1,5 +1,5 @@
-import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../xlsx/address.js';
-import { isCellError, type CellValue } from '../../xlsx/cellValue.js';
+import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../sheet/address.js';
+import { isCellError, type StoredValue } from '../../sheet/cellValue.js';
 import {
   checkArraySize,
   isErrorCode,
@@ -105,7 +105,7 @@ function usedPart(grid: SheetGrid, zone: Zone): { bottom: number; right: number 
   };
 }
 
-function toScalar(value: CellValue): Scalar {
+function toScalar(value: StoredValue): Scalar {
   if (value === null) return blank;
   if (isCellError(value)) {
     if (!isErrorCode(value.error)) return { value: '#VALUE!' };

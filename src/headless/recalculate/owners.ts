@@ -1,4 +1,4 @@
-import { cellKey, zoneSize, zonesMeet, type Zone } from '../../xlsx/address.js';
+import { cellKey, zoneSize, zonesMeet, type Zone } from '../../sheet/address.js';
 import type { FormulaCell } from './formulaCells.js';
 
 const widest = 1_000_000;

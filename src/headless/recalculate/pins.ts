@@ -1,6 +1,6 @@
-import { zoneSize } from '../../xlsx/address.js';
+import { zoneSize } from '../../sheet/address.js';
 import type { StoredFormula } from '../../xlsx/worksheet.js';
-import type { Formula } from '../formula/nodes.js';
+import type { Formula } from '../../sheet/formula/nodes.js';
 
 const mostFilled = 1_000_000;
 const volatile = new Set(['NOW', 'TODAY', 'RAND', 'RANDBETWEEN', 'RANDARRAY']);

@@ -1,6 +1,6 @@
 import { openWorkbook, type Sheet } from '../../xlsx/workbook.js';
-import { sameStored } from '../../xlsx/cellValue.js';
-import { sameZone } from '../../xlsx/address.js';
+import { sameStored } from '../../sheet/cellValue.js';
+import { sameZone } from '../../sheet/address.js';
 import { writeWorkbook } from '../../xlsx/writeWorkbook.js';
 import type { CellChange } from '../../xlsx/patchCell.js';
 import { nodeCodec } from '../files/nodeCodec.js';

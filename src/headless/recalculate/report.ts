@@ -1,5 +1,6 @@
-import { cellAddress, sheetPrefix } from '../../xlsx/address.js';
-import { isCellError, sameStored } from '../../xlsx/cellValue.js';
+import { cellAddress } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { isCellError, sameStored } from '../../sheet/cellValue.js';
 import type { Workbook } from '../../xlsx/workbook.js';
 import type { FormulaCell } from './formulaCells.js';
 import type { Grids, SheetGrid } from './grid.js';

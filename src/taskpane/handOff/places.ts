@@ -1,7 +1,8 @@
 import { type Anchor, anchorsOf } from '../../sheet/anchor.js';
 import { findPlaces } from '../../sheet/findPlaces.js';
 import { PlaceNotFound } from '../../sheet/listedPlace.js';
-import { sameName, type SheetCells } from '../../sheet/sheetCells.js';
+import { sameName } from '../../sheet/names.js';
+import type { SheetCells } from '../../sheet/sheetCells.js';
 import { cellAddress, cellOf } from '../../workbook/area.js';
 import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';

@@ -1,4 +1,4 @@
-import { splitArguments } from '../../core/shop/splitArguments.js';
+import { splitArguments } from '../../sheet/formula/splitArguments.js';
 
 /** A call of one of our functions: its name and its arguments as written. */
 export interface FormulaCall {

@@ -1,11 +1,11 @@
-import { sheetPrefix } from '../address.js';
+import { sheetPrefix } from '../../sheet/names.js';
 import { refuseWorkbook } from '../refusal.js';
 import type { Sheet, Workbook } from '../workbook.js';
 import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements.js';
 import { XmlReader } from '../xml/reader.js';
 import { isFormulaList } from './formulaList.js';
 import { formulaCuts } from './frozenSheet.js';
-import { callsAny, callsUs } from './ourFormula.js';
+import { callsAny, callsUs } from '../../sheet/formula/ourCalls.js';
 import type { Parts } from './parts.js';
 import { removeSheets, withoutNames } from './removeSheets.js';
 import { usedStrings, withoutUnusedStrings } from './sharedStrings.js';

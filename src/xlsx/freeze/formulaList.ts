@@ -1,10 +1,10 @@
-import { cellAddress } from '../address.js';
-import { type CellValue, isCellError } from '../cellValue.js';
+import { cellAddress } from '../../sheet/address.js';
+import { type StoredValue, isCellError } from '../../sheet/cellValue.js';
 import type { Sheet } from '../workbook.js';
 import { encodeString } from '../xml/text.js';
 import type { Anchor } from '../../sheet/anchor.js';
 import type { FrozenFormula } from './frozenSheet.js';
-import { shownFormula, storedFormula } from './ourFormula.js';
+import { shownFormula, storedFormula } from '../../sheet/formula/ourCalls.js';
 
 /** The sheet that keeps the formulas of a values copy; a number follows where the name is taken. */
 export const listSheetName = 'Tonrow formulas';
@@ -40,7 +40,7 @@ export type ListedFormula = FrozenFormula & { anchor: Anchor };
  * its place is found again.
  */
 export function listSheetXml(formulas: readonly ListedFormula[]): string {
-  const rows: CellValue[][] = formulas.map(({ sheet, cell, text, value, anchor, ...stored }) => [
+  const rows: StoredValue[][] = formulas.map(({ sheet, cell, text, value, anchor, ...stored }) => [
     sheet,
     cell,
     `=${isReversible(text) ? shownFormula(text) : text}`,
@@ -65,12 +65,12 @@ function storedText(
   return `${isReversible(text) ? '' : verbatim}${mark}${own}`.trim();
 }
 
-function rowXml(cells: readonly CellValue[], row: number): string {
+function rowXml(cells: readonly StoredValue[], row: number): string {
   const inner = cells.map((value, column) => cellXml(value, cellAddress(row, column))).join('');
   return `<row r="${row + 1}">${inner}</row>`;
 }
 
-function cellXml(value: CellValue, address: string): string {
+function cellXml(value: StoredValue, address: string): string {
   if (value === null || value === '') return '';
   if (typeof value === 'number') return `<c r="${address}"><v>${value}</v></c>`;
   if (typeof value === 'boolean') return `<c r="${address}" t="b"><v>${Number(value)}</v></c>`;
@@ -84,7 +84,7 @@ export function readFormulaList({ cells }: Sheet): { formulas: ListedFormula[]; 
   const formulas: ListedFormula[] = [];
   const problems: string[] = [];
   for (let row = 1; row < (cells?.height ?? 0); row++) {
-    const at = (column: number): CellValue => {
+    const at = (column: number): StoredValue => {
       const place = cells?.index.get(row * 16_384 + column);
       return place === undefined ? null : (cells?.values[place] ?? null);
     };
@@ -95,7 +95,7 @@ export function readFormulaList({ cells }: Sheet): { formulas: ListedFormula[]; 
   return { formulas, problems };
 }
 
-function readRow([sheet, cell, formula, how, value, table, heading, row, sizes]: CellValue[]):
+function readRow([sheet, cell, formula, how, value, table, heading, row, sizes]: StoredValue[]):
   | ListedFormula
   | undefined {
   if (typeof sheet !== 'string' || typeof cell !== 'string' || typeof formula !== 'string') return undefined;
@@ -123,7 +123,7 @@ function readRow([sheet, cell, formula, how, value, table, heading, row, sizes]:
 }
 
 /** A text of the list that the host has turned into a number or a truth value is still the text. */
-function textOf(value: CellValue | undefined): string {
+function textOf(value: StoredValue | undefined): string {
   if (typeof value === 'boolean') return String(value);
   return typeof value === 'number' || typeof value === 'string' ? String(value) : '';
 }

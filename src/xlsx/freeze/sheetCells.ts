@@ -1,6 +1,6 @@
-import type { CellContent, SheetCells } from '../../sheet/sheetCells.js';
-import { cellKey } from '../address.js';
-import { type CellValue, isCellError } from '../cellValue.js';
+import { type CellValue, isCellError, type StoredValue } from '../../sheet/cellValue.js';
+import type { SheetCells } from '../../sheet/sheetCells.js';
+import { cellKey } from '../../sheet/address.js';
 import type { Workbook } from '../workbook.js';
 import { isFormulaList } from './formulaList.js';
 
@@ -37,5 +37,5 @@ export function sheetCellsOf({ sheets, tables }: Workbook): SheetCells[] {
   });
 }
 
-export const plain = (value: CellValue | undefined): CellContent =>
+export const plain = (value: StoredValue | undefined): CellValue =>
   isCellError(value) ? value.error : (value ?? null);

@@ -1,6 +1,6 @@
 import type { Workbook } from '../workbook.js';
 import { XmlReader } from '../xml/reader.js';
-import { callsUs } from './ourFormula.js';
+import { callsUs } from '../../sheet/formula/ourCalls.js';
 
 /** What a reader of a workbook may find besides the cells that are shown, one sentence each. */
 export function stays(workbook: Workbook): string[] {

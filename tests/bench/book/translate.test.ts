@@ -6,7 +6,7 @@ import {
   translateFormula,
 } from '../../../src/bench/book/translate.js';
 import { storedFormula } from '../../../src/bench/save/storedFormula.js';
-import { workbookScope } from '../../../src/headless/formula/scope.js';
+import { workbookScope } from '../../../src/sheet/formula/scope.js';
 
 const scope = workbookScope(
   {

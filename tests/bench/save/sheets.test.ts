@@ -8,7 +8,7 @@ import type { Content } from '../../../src/workbook/content.js';
 import type { Step } from '../../../src/workbook/write/step.js';
 import { sheetNow } from '../../../src/bench/open/givenSheet.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
-import { parseZone } from '../../../src/xlsx/address.js';
+import { parseZone } from '../../../src/sheet/address.js';
 import { readSheetValues } from '../../../src/xlsx/readSheetValues.js';
 import { buildWorkbook, formula } from '../../xlsx/support/buildWorkbook.js';
 import { cell, functions, openExample } from '../support/openExample.js';

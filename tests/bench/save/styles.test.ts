@@ -8,7 +8,7 @@ import type { CellLook } from '../../../src/bench/open/look.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { styleNumbers } from '../../../src/bench/open/workbookData.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
-import { parseZone } from '../../../src/xlsx/address.js';
+import { parseZone } from '../../../src/sheet/address.js';
 import { buildWorkbook } from '../../xlsx/support/buildWorkbook.js';
 import { cell, functions, openExample } from '../support/openExample.js';
 import { otherWritersWorkbook, partOf } from '../support/styledWorkbook.js';

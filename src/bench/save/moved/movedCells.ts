@@ -1,4 +1,4 @@
-import { cellKey, MAX_COLUMNS } from '../../../xlsx/address.js';
+import { cellKey, MAX_COLUMNS } from '../../../sheet/address.js';
 import { type Worksheet, scanWorksheet } from '../../../xlsx/worksheet.js';
 import type { GivenLook } from '../../open/openBook.js';
 import type { OpenedFormula } from '../../open/workbookData.js';

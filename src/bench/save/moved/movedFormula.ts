@@ -1,5 +1,6 @@
-import { FormulaSyntaxError, tokenize, type Token } from '../../../headless/formula/lexer.js';
-import { columnLetters, columnNumber, sheetPrefix } from '../../../xlsx/address.js';
+import { FormulaSyntaxError, tokenize, type Token } from '../../../sheet/formula/tokens.js';
+import { columnLetters, columnNumber } from '../../../sheet/address.js';
+import { sheetPrefix } from '../../../sheet/names.js';
 import type { HeaderMap } from './headerMap.js';
 import type { SheetMove } from './sheetMoves.js';
 

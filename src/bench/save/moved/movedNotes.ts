@@ -1,4 +1,4 @@
-import { cellAddress, parseCell } from '../../../xlsx/address.js';
+import { cellAddress, parseCell } from '../../../sheet/address.js';
 import { applyEdits, elementCuts, type TextEdit } from '../../../xlsx/xml/cutElements.js';
 import { XmlReader } from '../../../xlsx/xml/reader.js';
 import type { HeaderMap } from './headerMap.js';

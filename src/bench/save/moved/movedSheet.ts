@@ -1,4 +1,4 @@
-import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../xlsx/address.js';
+import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../sheet/address.js';
 import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
 import { XmlReader } from '../../../xlsx/xml/reader.js';
 import { encodeString } from '../../../xlsx/xml/text.js';

@@ -1,4 +1,4 @@
-import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../../xlsx/address.js';
+import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../../sheet/address.js';
 import { headerOrigins } from '../../open/headerOrigins.js';
 import type { OpenBook } from '../../open/openBook.js';
 import { sheetId } from '../../open/workbookData.js';

@@ -1,4 +1,4 @@
-import { zoneAddress, type Zone } from '../../../xlsx/address.js';
+import { zoneAddress, type Zone } from '../../../sheet/address.js';
 import { withChild } from '../childElements.js';
 import { sheetOrder } from './sheetOrder.js';
 

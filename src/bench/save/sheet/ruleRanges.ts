@@ -1,4 +1,4 @@
-import { parseZone, zoneAddress, type Zone } from '../../../xlsx/address.js';
+import { parseZone, zoneAddress, type Zone } from '../../../sheet/address.js';
 import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
 import { XmlReader } from '../../../xlsx/xml/reader.js';
 import { ruleId, type RuleRanges } from '../../open/ruleRanges.js';

@@ -1,4 +1,4 @@
-import { cellAddress } from '../../../xlsx/address.js';
+import { cellAddress } from '../../../sheet/address.js';
 import type { GivenSheet } from '../../open/givenSheet.js';
 import { XmlReader } from '../../../xlsx/xml/reader.js';
 import { applyEdits, attributeCut, cutElements, type TextEdit } from '../../../xlsx/xml/cutElements.js';

@@ -1,4 +1,4 @@
-import { serialDate } from '../../../core/quantity/serialDate.js';
+import { serialDate } from '../../../sheet/serialDate.js';
 import { type Area, cellAddress } from '../../../workbook/area.js';
 import { type Content, isErrorConstant, isFormula } from '../../../workbook/content.js';
 import type { Step } from '../../../workbook/write/step.js';

@@ -1,4 +1,4 @@
-import { bracketEnd } from '../../xlsx/structured.js';
+import { bracketEnd } from './tableReference.js';
 
 export type TokenKind =
   | 'number'

@@ -81,10 +81,5 @@ export const zonesMeet = (a: Zone, b: Zone) =>
 /** How many cells a zone holds. */
 export const zoneSize = (zone: Zone) => (zone.bottom - zone.top + 1) * (zone.right - zone.left + 1);
 
-const plainName = /^[\p{L}_][\p{L}\p{N}_]*$/u;
-
-/** A sheet's name as formulas write it: `Quote`, `'Parts list'`. */
-export const sheetPrefix = (name: string) => (plainName.test(name) ? name : `'${name.replace(/'/g, "''")}'`);
-
 export const sameZone = (a: Zone, b: Zone) =>
   a.top === b.top && a.left === b.left && a.bottom === b.bottom && a.right === b.right;

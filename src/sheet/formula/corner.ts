@@ -1,4 +1,4 @@
-import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../xlsx/address.js';
+import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../address.js';
 
 /** How far a formula stands from the cell its text was written for. */
 export interface Shift {

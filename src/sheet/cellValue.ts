@@ -1,11 +1,14 @@
+/** What is typed in a cell, or what its formula gives where that is no error; null is blank. */
+export type CellValue = string | number | boolean | null;
+
 /** An error in a cell: its code as the host shows it, and the sentence that goes with it if any. */
 export interface CellError {
   error: string;
   message?: string;
 }
 
-/** What a cell holds; null is blank. */
-export type CellValue = number | string | boolean | CellError | null;
+/** What a file keeps of a cell: its value, or the error in it. */
+export type StoredValue = CellValue | CellError;
 
 export const isCellError = (value: unknown): value is CellError =>
   typeof value === 'object' && value !== null && 'error' in value;
@@ -26,7 +29,7 @@ const storedCodes = new Set([
 export const storedErrorCode = (code: string) => (storedCodes.has(code) ? code : '#VALUE!');
 
 /** Whether two values are stored in a file the same way. */
-export function sameStored(a: CellValue, b: CellValue): boolean {
+export function sameStored(a: StoredValue, b: StoredValue): boolean {
   if (isCellError(a)) return isCellError(b) && storedErrorCode(a.error) === storedErrorCode(b.error);
   return a === b;
 }

@@ -1,4 +1,4 @@
-import { bracketEnd } from '../structured.js';
+import { bracketEnd } from './tableReference.js';
 import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../address.js';
 
 const cell = /(\$?)([A-Z]{1,3})(\$?)(\d{1,7})(?![\w.(!])/iy;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { serialDate } from '../../../src/core/quantity/serialDate.js';
+import { serialDate } from '../../src/sheet/serialDate.js';
 
 describe('serialDate', () => {
   // Days by the calendar: 1 January 2000 is day 36,526 of both numberings of the file format's standard, ECMA-376 (from memory).

@@ -1,10 +1,10 @@
-import { parseStructured, resolveStructured } from '../../xlsx/structured.js';
-import type { Table } from '../../xlsx/tables.js';
-import { type Zone, zoneHolds } from '../../xlsx/address.js';
-import { FormulaSyntaxError, type Token } from './lexer.js';
+import { parseStructured, resolveStructured } from './tableReference.js';
+import type { Table } from '../table.js';
+import { type Zone, zoneHolds } from '../address.js';
+import { FormulaSyntaxError, type Token } from './tokens.js';
 import type { Formula, Node } from './nodes.js';
 import { findName, sheetPosition, type Scope } from './scope.js';
-import { readCorner, zoneBetween, type Corner, type Shift } from './words.js';
+import { readCorner, zoneBetween, type Corner, type Shift } from './corner.js';
 
 /** Where a formula stands. */
 export interface Place {

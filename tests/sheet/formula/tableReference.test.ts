@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { parseStructured, resolveStructured } from '../../src/xlsx/structured.js';
-import { zoneAddress } from '../../src/xlsx/address.js';
-import type { Table } from '../../src/xlsx/tables.js';
+import { parseStructured, resolveStructured } from '../../../src/sheet/formula/tableReference.js';
+import { zoneAddress } from '../../../src/sheet/address.js';
+import type { Table } from '../../../src/sheet/table.js';
 
 const parts: Table = {
   name: 'Parts',

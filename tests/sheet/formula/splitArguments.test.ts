@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { splitArguments } from '../../../src/core/shop/splitArguments.js';
+import { splitArguments } from '../../../src/sheet/formula/splitArguments.js';
 
 describe('splitArguments', () => {
   it.each([

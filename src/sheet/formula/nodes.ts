@@ -1,4 +1,4 @@
-import type { Zone } from '../../xlsx/address.js';
+import type { Zone } from '../address.js';
 
 /** A formula as a tree. References are resolved: sheet by position, rows and columns absolute. */
 export type Node =

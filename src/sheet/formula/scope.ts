@@ -1,5 +1,13 @@
-import type { DefinedName, Sheet, Workbook } from '../../xlsx/workbook.js';
-import type { Table } from '../../xlsx/tables.js';
+import { sameName } from '../names.js';
+import type { Table } from '../table.js';
+
+export interface DefinedName {
+  name: string;
+  /** What it stands for, without the equals sign. */
+  text: string;
+  /** Position of the only sheet it is known on, if it is not known everywhere. */
+  sheet: number | undefined;
+}
 
 /** Where names, tables and sheets are looked up. */
 export interface Scope {
@@ -14,7 +22,7 @@ export interface Scope {
 
 /** The scope of a workbook's formulas. */
 export function workbookScope(
-  workbook: Pick<Workbook, 'tables' | 'names'> & { sheets: Pick<Sheet, 'name'>[] },
+  workbook: { sheets: { name: string }[]; tables: readonly Table[]; names: readonly DefinedName[] },
   namespace: string,
   ours: ReadonlySet<string>,
 ): Scope {
@@ -29,8 +37,7 @@ export function workbookScope(
 
 /** The position of a sheet by name, -1 when there is none. */
 export function sheetPosition(scope: Scope, name: string): number {
-  const wanted = name.toLowerCase();
-  return scope.sheets.findIndex((sheet) => sheet.name.toLowerCase() === wanted);
+  return scope.sheets.findIndex((sheet) => sameName(sheet.name, name));
 }
 
 /** A defined name as a formula on the given sheet sees it: the sheet's own before the workbook's. */
@@ -39,7 +46,7 @@ export function findName(scope: Scope, name: string, sheet: number): DefinedName
   return known.find((one) => one.sheet === sheet) ?? known.find((one) => one.sheet === undefined);
 }
 
-function grouped(names: DefinedName[]): Map<string, DefinedName[]> {
+function grouped(names: readonly DefinedName[]): Map<string, DefinedName[]> {
   const groups = new Map<string, DefinedName[]>();
   for (const name of names) {
     const key = name.name.toLowerCase();

@@ -1,10 +1,10 @@
-import { displayFunctionName } from '../../xlsx/storedNames.js';
-import { FormulaSyntaxError, tokenize, type Token } from './lexer.js';
+import { displayFunctionName } from './functionNames.js';
+import { FormulaSyntaxError, tokenize, type Token } from './tokens.js';
 import type { Formula, Node } from './nodes.js';
-import { ReferenceReader, type Place } from './references.js';
+import { ReferenceReader, type Place } from './referenceReader.js';
 import type { Scope } from './scope.js';
 
-export type { Place } from './references.js';
+export type { Place } from './referenceReader.js';
 
 const precedence: Record<string, number> = {
   '=': 1,

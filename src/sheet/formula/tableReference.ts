@@ -1,5 +1,5 @@
-import type { Zone } from './address.js';
-import type { Table } from './tables.js';
+import type { Zone } from '../address.js';
+import type { Table } from '../table.js';
 
 /** A structured reference in pieces: `Parts[[#Headers],[Mark]:[Press]]`. */
 export interface StructuredReference {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { tokenize } from '../../src/headless/formula/lexer.js';
-import { parseFormula } from '../../src/headless/formula/parse.js';
-import { workbookScope } from '../../src/headless/formula/scope.js';
-import { readCorner, zoneBetween } from '../../src/headless/formula/words.js';
-import { zoneAddress } from '../../src/xlsx/address.js';
+import { tokenize } from '../../../src/sheet/formula/tokens.js';
+import { parseFormula } from '../../../src/sheet/formula/parse.js';
+import { workbookScope } from '../../../src/sheet/formula/scope.js';
+import { readCorner, zoneBetween } from '../../../src/sheet/formula/corner.js';
+import { zoneAddress } from '../../../src/sheet/address.js';
 
 const still = { rows: 0, columns: 0 };
 const scope = workbookScope(

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { moveFormula } from '../../src/xlsx/freeze/moveFormula.js';
+import { moveFormula } from '../../../src/sheet/formula/moveFormula.js';
 
 describe('a formula read from another cell', () => {
   it.each([
