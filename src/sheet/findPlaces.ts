@@ -1,7 +1,9 @@
 import { markOf, rowText, sizeOf, takenColumns } from './anchor.js';
 import { type ListedPlace, PlaceNotFound, quotedRow } from './listedPlace.js';
 import { rowsOfTable } from './matchRows.js';
-import { movedWithRow, namedHeadings, namesOnlyItsRow } from './references.js';
+import { cellAddress } from './address.js';
+import { moveFormula } from './formula/moveFormula.js';
+import { namedHeadings, namesOnlyItsRow } from './references.js';
 import { sameName } from './names.js';
 import type { SheetCells } from './sheetCells.js';
 
@@ -58,7 +60,7 @@ function freeRow(
   const [found] = same.length > 0 ? same : marked;
   if (found === undefined || (same.length > 0 ? same : marked).length > 1)
     throw new PlaceNotFound(
-      `the row of ${sheet.name}!${addressText(row, column)} is not found: it held ${quotedRow(anchor.row)}.`,
+      `the row of ${sheet.name}!${cellAddress(row, column)} is not found: it held ${quotedRow(anchor.row)}.`,
     );
   return found;
 }
@@ -83,14 +85,14 @@ function formulaThere(
 ): string {
   refuseLostHeadings(formula, anchor.table, sheets);
   if (anchor.sizes === '') return formula;
-  if (namesOnlyItsRow(formula, row) && toColumn === column) return movedWithRow(formula, toRow - row);
+  if (namesOnlyItsRow(formula, row) && toColumn === column) return moveFormula(formula, toRow - row, 0);
   const still = anchor.sizes.split('; ').every((size) => {
     const name = size.slice(0, size.lastIndexOf(' ')).toLowerCase();
     return !moved.has(name) && sheets.some((each) => sizeOf(each) === size);
   });
   if (still && toRow === row && toColumn === column) return formula;
   throw new PlaceNotFound(
-    `the formula of ${sheet}!${addressText(row, column)} names cells by address, and rows or columns were inserted or deleted there since.`,
+    `the formula of ${sheet}!${cellAddress(row, column)} names cells by address, and rows or columns were inserted or deleted there since.`,
   );
 }
 
@@ -104,11 +106,4 @@ function refuseLostHeadings(formula: string, own: string | undefined, sheets: re
       `the formulas name the column "${heading}" of the table ${found.name}, which has none: give it its heading back.`,
     );
   }
-}
-
-export function addressText(row: number, column: number): string {
-  let letters = '';
-  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26))
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  return `${letters}${row + 1}`;
 }

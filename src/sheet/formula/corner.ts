@@ -1,4 +1,4 @@
-import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../address.js';
+import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS, type Zone } from '../address.js';
 
 /** How far a formula stands from the cell its text was written for. */
 export interface Shift {
@@ -62,4 +62,32 @@ export function zoneBetween(a: Corner, b: Corner): Zone | undefined {
   };
   const inside = zone.top >= 0 && zone.left >= 0 && zone.bottom < MAX_ROWS && zone.right < MAX_COLUMNS;
   return inside ? zone : undefined;
+}
+
+/** A corner as it is written, its column and row counted from 0. */
+export interface WrittenCorner {
+  /** A dollar sign, or nothing. */
+  fixedColumn: string;
+  column: number | undefined;
+  fixedRow: string;
+  row: number | undefined;
+}
+
+const cornerForm = /^(\$?)([A-Z]{1,3})?(\$?)(\d{1,7})?$/i;
+
+/** Reads what `readCorner` knows as a corner. */
+export function writtenCorner(text: string): WrittenCorner {
+  const [, first = '', letters, second = '', digits] = cornerForm.exec(text) ?? [];
+  return {
+    // Of a row alone, the only dollar sign is that of the row.
+    fixedColumn: letters === undefined ? '' : first,
+    column: letters === undefined ? undefined : columnNumber(letters),
+    fixedRow: letters === undefined ? first || second : second,
+    row: digits === undefined ? undefined : Number(digits) - 1,
+  };
+}
+
+export function cornerText({ fixedColumn, column, fixedRow, row }: WrittenCorner): string {
+  const letters = column === undefined ? '' : fixedColumn + columnLetters(column);
+  return letters + (row === undefined ? '' : `${fixedRow}${row + 1}`);
 }

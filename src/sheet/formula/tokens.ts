@@ -15,6 +15,7 @@ export type TokenKind =
   | 'sheet'
   | 'bracket'
   | 'word'
+  | 'unreadable'
   | 'end';
 
 export interface Token {
@@ -46,9 +47,14 @@ const single: Record<string, TokenKind> = {
 /** A formula that is not written as formulas are. */
 export class FormulaSyntaxError extends Error {}
 
-/** Splits a stored formula (commas, US form) into tokens, in one pass. */
+/** Splits a stored formula (commas, US form) into tokens, in one pass. Throws where one cannot be read. */
 export function tokenize(formula: string): Token[] {
-  return new Lexer(formula).tokens();
+  return new Lexer(formula, false).tokens();
+}
+
+/** Splits a formula into tokens; what cannot be read is a token, too. */
+export function tokenizeAll(formula: string): Token[] {
+  return new Lexer(formula, true).tokens();
 }
 
 class Lexer {
@@ -56,7 +62,10 @@ class Lexer {
   /** The next exclamation mark: without one ahead, no sheet is named. */
   private bang: number;
 
-  constructor(private readonly formula: string) {
+  constructor(
+    private readonly formula: string,
+    private readonly keepsUnreadable: boolean,
+  ) {
     this.bang = formula.indexOf('!');
   }
 
@@ -97,7 +106,7 @@ class Lexer {
       (c === '[' ? this.bracket() : undefined) ??
       this.take('number', number) ??
       this.word() ??
-      this.refuse()
+      this.unreadable(c)
     );
   }
 
@@ -125,10 +134,18 @@ class Lexer {
 
   private bracket(): { kind: TokenKind; text: string } {
     const end = bracketEnd(this.formula, this.at);
-    if (end < 0) this.refuse();
+    if (end < 0) return this.unreadable('[');
     const found = this.formula.slice(this.at, end + 1);
     this.at = end + 1;
     return { kind: 'bracket', text: found };
+  }
+
+  /** What is opened and never closed goes on to the end. */
+  private unreadable(first: string): { kind: TokenKind; text: string } {
+    if (!this.keepsUnreadable) this.refuse();
+    const start = this.at;
+    this.at = `"'[`.includes(first) ? this.formula.length : start + 1;
+    return { kind: 'unreadable', text: this.formula.slice(start, this.at) };
   }
 
   private refuse(): never {
