@@ -16,10 +16,23 @@ export function unquotedSheet(written: string): string {
   return written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
 }
 
+interface FreeNameOptions {
+  /** What stands between the name and its number. */
+  joint?: string;
+  /** How many letters a name may have. */
+  longest?: number;
+}
+
 /** A name that is not taken: the wanted one, or the first of those with 2, 3 … behind it. */
-export function freeName(wanted: string, taken: Iterable<string>, joint = ''): string {
-  const known = new Set([...taken].map((name) => name.toLowerCase()));
-  let name = wanted;
-  for (let number = 2; known.has(name.toLowerCase()); number += 1) name = `${wanted}${joint}${number}`;
-  return name;
+export function freeName(
+  wanted: string,
+  taken: readonly string[],
+  { joint = '', longest = Infinity }: FreeNameOptions = {},
+): string {
+  const known = new Set(taken.map((name) => name.toLowerCase()));
+  for (let number = 1; ; number += 1) {
+    const end = number === 1 ? '' : `${joint}${number}`;
+    const name = wanted.slice(0, longest - end.length) + end;
+    if (!known.has(name.toLowerCase())) return name;
+  }
 }

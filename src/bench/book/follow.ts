@@ -1,3 +1,4 @@
+import { unquotedSheet } from '../../sheet/names.js';
 import { FormulaSyntaxError, tokenize, type Token } from '../../sheet/formula/tokens.js';
 import { readCorner, zoneBetween } from '../../sheet/formula/corner.js';
 import { sheetPosition, type Scope } from '../../sheet/formula/scope.js';
@@ -8,7 +9,7 @@ import {
 } from '../../sheet/formula/tableReference.js';
 import { sameZone, zoneHolds, type Zone } from '../../sheet/address.js';
 import type { Table } from '../../sheet/table.js';
-import { columnReference as escaped } from '../../taskpane/parts/list/structured.js';
+import { columnReference as escaped } from '../../sheet/formula/columnReference.js';
 import { engineText } from '../engine/kept.js';
 import { engineSheetName } from './translate.js';
 
@@ -178,7 +179,7 @@ class Follower {
   }
 
   private sheetNumber(prefix: string): number {
-    const name = prefix.startsWith("'") ? prefix.slice(1, -2).replaceAll("''", "'") : prefix.slice(0, -1);
+    const name = unquotedSheet(prefix.slice(0, -1));
     const known = sheetPosition(this.scope, name);
     return known >= 0 ? known : this.scope.sheets.findIndex((sheet) => engineSheetName(sheet.name) === name);
   }

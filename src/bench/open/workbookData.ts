@@ -10,13 +10,8 @@ import type { StoredFormula, Worksheet } from '../../xlsx/worksheet.js';
 import type { Table } from '../../sheet/table.js';
 import type { Package } from '../../xlsx/package.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
-import {
-  displayFormula,
-  engineSheetName,
-  NotWritten,
-  rangeOfName,
-  translateFormula,
-} from '../book/translate.js';
+import { displayFormula, engineSheetName, NotWritten, translateFormula } from '../book/translate.js';
+import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
 import { keptFormula } from '../engine/kept.js';
 import { constantContent, engineFormat, isTextFormat, resultInText } from './content.js';
 import { layoutData } from './layoutData.js';

@@ -5,7 +5,7 @@ import type { NamedTable } from '../book/tableNames.js';
 import type { Dispatch } from '../engine/together.js';
 import { constantContent } from '../open/content.js';
 import { check } from './check.js';
-import { sameName } from './look.js';
+import { sameName } from '../../sheet/names.js';
 import { tableFor } from './places.js';
 
 type AddColumn = Extract<Action, { kind: 'column' }>;

@@ -1,3 +1,4 @@
+import { sameName } from '../../sheet/names.js';
 import { isFormula, type Content } from '../../workbook/content.js';
 import type { DefinedName, Sheet, Table } from '../../workbook/reading.js';
 import type { AllSeen, CellState, Look } from '../../workbook/write/host.js';
@@ -61,7 +62,5 @@ export function tableOf({ sheetId, zone, name, columns, totalsRows }: NamedTable
 
 export const namesOf = (book: GridBook): DefinedName[] =>
   book.names().map(({ name, text }) => ({ name, refersTo: `=${text.replace(/^=/, '')}` }));
-
-export const sameName = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
 export const formulaOf = (content: Content): string | null => (isFormula(content) ? content.formula : null);

@@ -3,7 +3,7 @@ import type { Sheet } from '../../xlsx/workbook.js';
 import { withFullCalculation } from '../../xlsx/fullCalculation.js';
 import { scanWorksheet } from '../../xlsx/worksheet.js';
 import type { OpenBook } from '../open/openBook.js';
-import { rangeOfName } from '../book/translate.js';
+import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
 import { sheetId, stylesPart } from '../open/workbookData.js';
 import { moveOthers } from './moved/moveOthers.js';
 import { movedFormula } from './moved/movedFormula.js';

@@ -1,3 +1,4 @@
+import { sameName } from '../../sheet/names.js';
 import type { DefinedName } from '../../sheet/formula/scope.js';
 import { encodeString } from '../../xlsx/xml/text.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
@@ -37,7 +38,7 @@ export function withSheetName(xml: string, position: number, name: string): stri
 /** The same with the names of the whole workbook as they are now. */
 export function withNames(xml: string, before: readonly DefinedName[], now: readonly DefinedName[]): string {
   const was = before.filter(({ sheet }) => sheet === undefined);
-  const same = (a: DefinedName, b: DefinedName) => a.name.toLowerCase() === b.name.toLowerCase();
+  const same = (a: DefinedName, b: DefinedName) => sameName(a.name, b.name);
   const bare = (text: string) => text.replace(/^=/, '').replaceAll("'", '');
   const gone = was.filter((old) => !now.some((one) => same(one, old) && bare(one.text) === bare(old.text)));
   const come = now.filter((one) => !was.some((old) => same(one, old) && bare(one.text) === bare(old.text)));

@@ -1,3 +1,4 @@
+import { sameName } from '../../sheet/names.js';
 import { cellAddress, cellKey, parseZone } from '../../sheet/address.js';
 import { WorkbookRefused } from '../../xlsx/refusal.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
@@ -22,7 +23,7 @@ export interface PlacedChange {
 /** Finds the cells to change, or refuses in one sentence. */
 export function placeChanges(workbook: Workbook, changes: InputChange[]): PlacedChange[] {
   return changes.map(({ sheet: name, cell, value }) => {
-    const sheet = workbook.sheets.findIndex((one) => one.name.toLowerCase() === name.toLowerCase());
+    const sheet = workbook.sheets.findIndex((one) => sameName(one.name, name));
     const cells = workbook.sheets[sheet]?.cells;
     const zone = parseZone(cell);
     if (!cells)

@@ -16,3 +16,25 @@ export function displayFunctionName(stored: string, namespace: string): string {
   }
   return name;
 }
+
+/** Functions that files name with a prefix, because they came after the format. */
+const later = new Set(
+  `
+    ACOT ACOTH ARABIC BASE CEILING.MATH COMBINA CONCAT COT COTH CSC CSCH DAYS DECIMAL FLOOR.MATH FORECAST.LINEAR
+    HSTACK IFNA IFS ISFORMULA ISOWEEKNUM MAXIFS MINIFS MUNIT NUMBERVALUE PERCENTILE.EXC PERCENTILE.INC
+    QUARTILE.EXC QUARTILE.INC RANDARRAY RANK.AVG RANK.EQ SEC SECH SEQUENCE SHEET SHEETS STDEV.P STDEV.S SWITCH
+    TEXTAFTER TEXTBEFORE TEXTJOIN TEXTSPLIT TOCOL TOROW UNICHAR UNICODE UNIQUE VAR.P VAR.S VSTACK WRAPCOLS
+    WRAPROWS XLOOKUP XMATCH XOR CHOOSECOLS CHOOSEROWS EXPAND TAKE DROP LET LAMBDA
+  `
+    .trim()
+    .split(/\s+/),
+);
+const ofWorksheets = new Set(['FILTER', 'SORT', 'SORTBY']);
+
+/** A function's name as files store it, from the way people write it. */
+export function storedFunctionName(name: string, namespace: string): string {
+  const upper = name.toUpperCase();
+  if (upper.startsWith(`${namespace}.`)) return `_xldudf_${namespace}_${upper.slice(namespace.length + 1)}`;
+  if (ofWorksheets.has(upper)) return `_xlfn._xlws.${upper}`;
+  return later.has(upper) ? `_xlfn.${upper}` : name;
+}

@@ -34,9 +34,9 @@ export interface NamePiece {
   name: string;
 }
 
-/** A function's name before its arguments, a text in quotes, or anything else. */
+/** A function's name before its arguments, a text in quotes, what no formula has, or anything else. */
 export interface PlainPiece {
-  kind: 'call' | 'text' | 'other';
+  kind: 'call' | 'text' | 'unreadable' | 'other';
   text: string;
 }
 
@@ -88,7 +88,8 @@ class PieceReader {
       case 'function':
         return { kind: 'call', text: token.text };
       case 'text':
-        return { kind: 'text', text: token.text };
+      case 'unreadable':
+        return { kind: token.kind, text: token.text };
       case 'bracket':
         return { kind: 'table', text: token.text, name: '', bracket: token.text };
       case 'sheet':

@@ -1,3 +1,4 @@
+import { unquotedSheet } from '../names.js';
 import { parseStructured, resolveStructured } from './tableReference.js';
 import type { Table } from '../table.js';
 import { type Zone, zoneHolds } from '../address.js';
@@ -53,8 +54,7 @@ export class ReferenceReader {
   }
 
   private onSheets(prefix: string, take: () => Token, peek: () => Token): Node {
-    const quoted = prefix.startsWith("'");
-    const name = quoted ? prefix.slice(1, -2).replace(/''/g, "'") : prefix.slice(0, -1);
+    const name = unquotedSheet(prefix.slice(0, -1));
     if (name.includes('[')) {
       this.skipReference(take, peek);
       return this.cannot('It reads another workbook.');

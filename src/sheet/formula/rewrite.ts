@@ -1,29 +1,48 @@
-import { readPieces, type CellsPiece, type NamePiece, type PlainPiece, type TablePiece } from './pieces.js';
+import { cannotBeRead } from './tokens.js';
+import {
+  type CellsPiece,
+  type NamePiece,
+  type Piece,
+  type PlainPiece,
+  readPieces,
+  type TablePiece,
+} from './pieces.js';
 
-/** What becomes of the pieces of a formula; what is not named stays as it is written. */
+/** What becomes of the pieces of a formula; a kind that is not named stays as it is written. */
 export interface FormulaVisitor {
   cells?(piece: CellsPiece): string;
   table?(piece: TablePiece): string;
   name?(piece: NamePiece): string;
   call?(piece: PlainPiece): string;
+  text?(piece: PlainPiece): string;
+  unreadable?(piece: PlainPiece): string;
+  other?(piece: PlainPiece): string;
 }
 
-/** A formula with some of its pieces written anew. Texts, operators, numbers and white space always stay. */
+/** For visitors that refuse what no formula has. */
+export const refuseUnreadable = ({ text }: PlainPiece): never => {
+  throw cannotBeRead(text);
+};
+
+/** A formula with some of its pieces written anew. */
 export function rewriteFormula(formula: string, visitor: FormulaVisitor): string {
-  return readPieces(formula)
-    .map((piece) => {
-      switch (piece.kind) {
-        case 'cells':
-          return visitor.cells?.(piece) ?? piece.text;
-        case 'table':
-          return visitor.table?.(piece) ?? piece.text;
-        case 'name':
-          return visitor.name?.(piece) ?? piece.text;
-        case 'call':
-          return visitor.call?.(piece) ?? piece.text;
-        default:
-          return piece.text;
-      }
-    })
-    .join('');
+  return rewritePieces(readPieces(formula), visitor);
+}
+
+/** The same for a formula that is in pieces already. */
+export function rewritePieces(pieces: readonly Piece[], visitor: FormulaVisitor): string {
+  return pieces.map((piece) => visited(piece, visitor) ?? piece.text).join('');
+}
+
+function visited(piece: Piece, visitor: FormulaVisitor): string | undefined {
+  switch (piece.kind) {
+    case 'cells':
+      return visitor.cells?.(piece);
+    case 'table':
+      return visitor.table?.(piece);
+    case 'name':
+      return visitor.name?.(piece);
+    default:
+      return visitor[piece.kind]?.(piece);
+  }
 }

@@ -1,5 +1,9 @@
+import { sameName } from '../names.js';
 import type { Zone } from '../address.js';
 import type { Table } from '../table.js';
+
+/** What counts of a table here. */
+type TableShape = Pick<Table, 'zone' | 'headerRows' | 'totalsRows' | 'columns'>;
 
 /** A structured reference in pieces: `Parts[[#Headers],[Mark]:[Press]]`. */
 export interface StructuredReference {
@@ -60,7 +64,7 @@ function parsePieces(text: string, reference: StructuredReference): StructuredRe
 
 /** The columns and rows a structured reference names; undefined when the table has no such column or row. */
 export function resolveStructured(
-  table: Table,
+  table: TableShape,
   reference: StructuredReference,
   row: number,
 ): Zone | undefined {
@@ -70,7 +74,7 @@ export function resolveStructured(
 }
 
 function columnsOf(
-  table: Table,
+  table: TableShape,
   { first, last }: StructuredReference,
 ): { left: number; right: number } | undefined {
   if (first === undefined) return { left: table.zone.left, right: table.zone.right };
@@ -80,12 +84,15 @@ function columnsOf(
   return { left: table.zone.left + Math.min(a, b), right: table.zone.left + Math.max(a, b) };
 }
 
-function columnIndex(table: Table, name: string): number {
-  const wanted = name.toLowerCase();
-  return table.columns.findIndex((column) => column.toLowerCase() === wanted);
+function columnIndex(table: TableShape, name: string): number {
+  return table.columns.findIndex((column) => sameName(column, name));
 }
 
-function rowsOf(table: Table, items: string[], row: number): { top: number; bottom: number } | undefined {
+function rowsOf(
+  table: TableShape,
+  items: string[],
+  row: number,
+): { top: number; bottom: number } | undefined {
   const { zone } = table;
   const firstData = zone.top + table.headerRows;
   const lastData = zone.bottom - table.totalsRows;

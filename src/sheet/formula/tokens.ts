@@ -47,6 +47,9 @@ const single: Record<string, TokenKind> = {
 /** A formula that is not written as formulas are. */
 export class FormulaSyntaxError extends Error {}
 
+export const cannotBeRead = (rest: string) =>
+  new FormulaSyntaxError(`The formula cannot be read from "${rest.slice(0, 12)}" on.`);
+
 /** Splits a stored formula (commas, US form) into tokens, in one pass. Throws where one cannot be read. */
 export function tokenize(formula: string): Token[] {
   return new Lexer(formula, false).tokens();
@@ -149,8 +152,6 @@ class Lexer {
   }
 
   private refuse(): never {
-    throw new FormulaSyntaxError(
-      `The formula cannot be read from "${this.formula.slice(this.at, this.at + 12)}" on.`,
-    );
+    throw cannotBeRead(this.formula.slice(this.at));
   }
 }

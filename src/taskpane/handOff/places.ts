@@ -7,7 +7,8 @@ import { cellAddress, cellOf } from '../../workbook/area.js';
 import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
-import { type FoundFormula, isListName, type ListedFormula } from '../shared/formulaList.js';
+import type { FoundFormula, ListedFormula } from '../shared/formulaList.js';
+import { isListName } from '../../sheet/formulaList.js';
 
 /** By what the places of formulas are found again, in their order. */
 export async function anchorsFor(

@@ -1,3 +1,4 @@
+import { sameName } from '../../sheet/names.js';
 import type { Area } from '../area.js';
 import type { Content } from '../content.js';
 import type { Table } from '../reading.js';
@@ -103,10 +104,6 @@ function refuseMoved(area: Area, tables: Widened): void {
 
 function refuseTaken(what: string, name: string): never {
   throw new WorkbookError('exists', `There is ${what} "${name}" already: choose another name.`);
-}
-
-function sameName(a: string, b: string): boolean {
-  return a.toLowerCase() === b.toLowerCase();
 }
 
 function matrix<Value>({ rows, columns }: Area, value: Value): Value[][] {

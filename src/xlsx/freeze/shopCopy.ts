@@ -1,17 +1,18 @@
+import { freeName } from '../../sheet/names.js';
 import { refuseWorkbook } from '../refusal.js';
 import type { Workbook } from '../workbook.js';
 import { applyEdits } from '../xml/cutElements.js';
 import { encodeString } from '../xml/text.js';
 import { XmlReader } from '../xml/reader.js';
 import { anchorsOf } from '../../sheet/anchor.js';
-import { type ListedFormula, listSheetName, listSheetXml } from './formulaList.js';
+import { type ListedFormula, listSheetXml } from './formulaList.js';
+import { listSheetName } from '../../sheet/formulaList.js';
 import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet.js';
 import { appendedTo, contentTypes, type Parts, relationshipsPart } from './parts.js';
 import { sheetCellsOf } from './sheetCells.js';
 
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
 const linkType = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet';
-const longestSheetName = 31;
 
 /** Turns our formulas into values and keeps them on a sheet of their own. */
 export function makeShopCopy(
@@ -44,19 +45,14 @@ function anchored(workbook: Workbook, formulas: readonly FrozenFormula[]): Liste
 function addListSheet(parts: Parts, workbook: Workbook, xml: string): void {
   const workbookPart = parts.workbookPart();
   const folder = workbookPart.slice(0, workbookPart.lastIndexOf('/') + 1);
-  const file = freeName(
-    (number) => `worksheets/tonrowFormulas${number}.xml`,
-    (name) => parts.named(folder + name) !== undefined,
-  );
-  const ids = new Set(parts.relationships(workbookPart).map(({ id }) => id));
+  const file = freePart(parts, folder);
   const id = freeName(
-    (number) => `rIdTonrow${number}`,
-    (name) => ids.has(name),
+    'rIdTonrow',
+    parts.relationships(workbookPart).map((relationship) => relationship.id),
   );
-  const taken = new Set(workbook.sheets.map(({ name }) => name.toLowerCase()));
   const name = freeName(
-    (number) => `${listSheetName}${number}`.slice(0, longestSheetName),
-    (each) => taken.has(each.toLowerCase()),
+    listSheetName,
+    workbook.sheets.map((sheet) => sheet.name),
   );
   const list = parts.needed(workbookPart);
   parts.put(folder + file, xml);
@@ -87,11 +83,11 @@ function addListSheet(parts: Parts, workbook: Workbook, xml: string): void {
   );
 }
 
-/** The first of a row of names, without a number, then with 2, 3 …, that is not taken. */
-function freeName(name: (number: string) => string, taken: (name: string) => boolean): string {
-  let number = 1;
-  while (taken(name(number === 1 ? '' : String(number)))) number += 1;
-  return name(number === 1 ? '' : String(number));
+function freePart(parts: Parts, folder: string): string {
+  for (let number = 1; ; number += 1) {
+    const file = `worksheets/tonrowFormulas${number === 1 ? '' : number}.xml`;
+    if (parts.named(folder + file) === undefined) return file;
+  }
 }
 
 function freeSheetId(xml: string): number {

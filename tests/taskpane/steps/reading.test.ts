@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { callArgument } from '../../../src/taskpane/steps/callArgument.js';
-import { callsUs, formulaCall } from '../../../src/taskpane/steps/formulaCall.js';
+import { callsUs } from '../../../src/sheet/formula/ourCalls.js';
+import { formulaCall } from '../../../src/sheet/formula/formulaCall.js';
 import { readSubject } from '../../../src/taskpane/steps/readSubject.js';
 import { structuredArea } from '../../../src/taskpane/steps/structuredReference.js';
 import type { Table } from '../../../src/workbook/reading.js';

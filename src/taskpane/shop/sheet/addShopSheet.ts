@@ -1,3 +1,4 @@
+import { sameName } from '../../../sheet/names.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { Area } from '../../../workbook/area.js';
@@ -23,7 +24,7 @@ export async function addShopSheet(workbook: Workbook, unit: LengthUnit): Promis
     'Shop data',
     'Tonrow shop',
     ...Array.from({ length: 50 }, (_, at) => `Shop ${at + 2}`),
-  ].find((name) => !sheets.some((each) => each.name.toLowerCase() === name.toLowerCase()));
+  ].find((name) => !sheets.some((each) => sameName(each.name, name)));
   const placed = placeTables(sheet ?? 'Shop', unit).map((table) => ({
     ...table,
     name: freeName(table.name, taken),
