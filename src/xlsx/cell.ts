@@ -2,7 +2,7 @@ import { parseZone } from '../sheet/address.js';
 import type { StoredValue } from '../sheet/cellValue.js';
 import { serialFromIso } from '../sheet/isoDate.js';
 import { readStringItem } from './sharedStrings.js';
-import { addCell, type StoredFormula, type Worksheet } from './worksheet.js';
+import { addCell, type StoredFormula, type Worksheet } from './storedCells.js';
 import type { XmlReader } from './xml/reader.js';
 import { unescapeString } from './xml/text.js';
 

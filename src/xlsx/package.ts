@@ -1,5 +1,5 @@
-import { limits } from './limits.js';
-import { refuseWorkbook } from './refusal.js';
+import { limits } from './refusal/limits.js';
+import { refuseWorkbook } from './refusal/refusal.js';
 import { XmlReader } from './xml/reader.js';
 import type { Codec } from './zip/codec.js';
 import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive.js';

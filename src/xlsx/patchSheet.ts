@@ -1,6 +1,6 @@
 import { cellAddress, cellKey, parseZone, zoneAddress } from '../sheet/address.js';
 import { changedCell, newCell, type CellChange } from './patchCell.js';
-import type { Worksheet } from './worksheet.js';
+import type { Worksheet } from './storedCells.js';
 import { XmlReader } from './xml/reader.js';
 
 interface Edit {

@@ -1,6 +1,6 @@
 import { sameName } from '../sheet/names.js';
 import type { StoredValue } from '../sheet/cellValue.js';
-import { refuseWorkbook } from './refusal.js';
+import { refuseWorkbook } from './refusal/refusal.js';
 import { openWorkbook } from './workbook.js';
 
 /** The stored values of a sheet, row by row from A1; blank cells are null, each row ends at its last cell. */

@@ -2,10 +2,11 @@ import type { DefinedName } from '../sheet/formula/scope.js';
 import type { Table } from '../sheet/table.js';
 import type { CellContext } from './cell.js';
 import { Package, type Relationship } from './package.js';
-import { refuseWorkbook } from './refusal.js';
+import { refuseWorkbook } from './refusal/refusal.js';
 import { readSharedStrings } from './sharedStrings.js';
 import { readTable } from './tables.js';
-import { scanWorksheet, type Worksheet } from './worksheet.js';
+import { scanWorksheet } from './worksheet.js';
+import type { Worksheet } from './storedCells.js';
 import { portableCodec, type Codec } from './zip/codec.js';
 import { XmlReader } from './xml/reader.js';
 

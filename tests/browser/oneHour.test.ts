@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { cellAddress } from '../../src/sheet/address.js';
 import { openWorkbook } from '../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
-import { bringFormulasBack } from '../../src/xlsx/thaw.js';
+import { bringFormulasBack } from '../../src/xlsx/freeze/bringFormulasBack.js';
 import {
   type Bench,
   goTo,

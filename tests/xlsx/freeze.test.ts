@@ -3,8 +3,8 @@ import { strFromU8, unzipSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openWorkbook, type Workbook } from '../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
-import { type CopyKind, valuesCopy } from '../../src/xlsx/freeze.js';
-import { bringFormulasBack } from '../../src/xlsx/thaw.js';
+import { type CopyKind, valuesCopy } from '../../src/xlsx/freeze/valuesCopy.js';
+import { bringFormulasBack } from '../../src/xlsx/freeze/bringFormulasBack.js';
 import { recalculatedQuoteFile } from './support/recalculatedQuote.js';
 import {
   type BuiltSheet,

@@ -1,7 +1,7 @@
 import { deflateSync, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { openWorkbook } from '../../src/xlsx/workbook.js';
-import { WorkbookRefused } from '../../src/xlsx/refusal.js';
+import { WorkbookRefused } from '../../src/xlsx/refusal/refusal.js';
 import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook.js';
 import { processorMs } from '../support/processorMs.js';
 

@@ -5,16 +5,16 @@ import { sheetPrefix } from '../../sheet/names.js';
 import { zoneAddress, type Zone } from '../../sheet/address.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import { isError, plainCode } from '../engine/errors.js';
-import { isKeptFormula } from '../engine/kept.js';
+import { isKeptFormula } from '../engine/keptFormula.js';
 import { prepareEngine } from '../engine/prepare.js';
 import { showKeptFormulas } from '../engine/shownFormula.js';
-import { Steps } from '../engine/steps.js';
-import type { Dispatch } from '../engine/together.js';
-import type { FormulaKeeper } from '../engine/typed.js';
-import { constantOf, writtenFormat } from '../open/content.js';
+import { UndoSteps } from '../engine/undoSteps.js';
+import type { Dispatch } from '../engine/oneCommand.js';
+import type { FormulaKeeper } from '../engine/typedFormulaPlugin.js';
+import { constantOf, writtenFormat } from '../engine/cellContent.js';
 import { engineSheetName, NotWritten, translateFormula } from './translate.js';
 import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
-import { fillHeadings, renewOutgrown } from './renew.js';
+import { fillHeadings, rewriteOutgrown } from './repairTables.js';
 import { TableNames } from './tableNames.js';
 import { TypedFormulas, type OutgrownFormula } from './typedFormulas.js';
 
@@ -45,7 +45,7 @@ const needsTranslation = /[[@#\\_']|""/;
 export class GridBook implements FormulaKeeper {
   readonly model: Model;
   readonly tables: TableNames;
-  readonly steps: Steps;
+  readonly steps: UndoSteps;
   private readonly typedFormulas = new TypedFormulas(this);
   private readonly sheetNames = new Map<UID, string>();
   private readonly otherNames: readonly DefinedName[];
@@ -64,7 +64,7 @@ export class GridBook implements FormulaKeeper {
       { mode: 'normal', custom: { keeper: this }, ...(transport && { transportService: transport }) },
     );
     this.tables = new TableNames(this.model);
-    this.steps = new Steps(this.model);
+    this.steps = new UndoSteps(this.model);
     showKeptFormulas(this.model, this);
     for (const { sheetId, name } of contents.sheets) this.nameSheet(sheetId, name);
     for (const { sheetId, zone, name } of contents.tables) this.tables.give(sheetId, zone, name);
@@ -163,7 +163,7 @@ export class GridBook implements FormulaKeeper {
     const sizes = this.tables.sizes();
     if (dispatch) {
       fillHeadings(this, dispatch);
-      if (sizes !== this.sizes) renewOutgrown(this, dispatch);
+      if (sizes !== this.sizes) rewriteOutgrown(this, dispatch);
     }
     this.sizes = sizes;
     this.tidied = this.tables.revision;

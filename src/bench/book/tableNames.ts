@@ -2,7 +2,7 @@ import { sameName } from '../../sheet/names.js';
 import type { CellPosition, Model } from '@odoo/o-spreadsheet';
 import type { Table } from '../../sheet/table.js';
 import type { Zone } from '../../sheet/address.js';
-import { constantOf } from '../open/content.js';
+import { constantOf } from '../engine/cellContent.js';
 import { TableChanges, type Command } from './tableChanges.js';
 
 /** A table of the grid with the name that the engine does not know. */

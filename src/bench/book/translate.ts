@@ -14,7 +14,7 @@ import {
 } from '../../sheet/formula/tableReference.js';
 import { sameName, sheetPrefix } from '../../sheet/names.js';
 import type { Table } from '../../sheet/table.js';
-import { engineText } from '../engine/kept.js';
+import { engineText } from '../engine/keptFormula.js';
 
 /** Thrown where the grid's engine has no way to write a formula. */
 export class NotWritten extends Error {}

@@ -15,7 +15,7 @@ import {
 import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/loadFunctions.js';
 import type { FunctionMetadata, ParameterMetadata } from '../../headless/functions/metadata.js';
 import { plainCode } from './errors.js';
-import { keptDescription, keptFunction } from './kept.js';
+import { keptDescription, keptFunction } from './keptFormula.js';
 import { RememberedCalls } from './rememberedCalls.js';
 
 const registries = untyped as typeof Engine.registries;

@@ -1,4 +1,4 @@
-import type { Worksheet } from '../../xlsx/worksheet.js';
+import type { Worksheet } from '../../xlsx/storedCells.js';
 import { readLayout } from './layout.js';
 import { ruleId } from './ruleRanges.js';
 import type { Styles } from './styles.js';

@@ -3,12 +3,12 @@ import { workbookScope } from '../../sheet/formula/scope.js';
 import { openWorkbook, type Workbook } from '../../xlsx/workbook.js';
 import { sameStored, type StoredValue } from '../../sheet/cellValue.js';
 import { GridBook } from '../book/gridBook.js';
-import { keptFormula } from '../engine/kept.js';
-import { doTogether } from '../engine/together.js';
-import { engineFormat } from './content.js';
+import { keptFormula } from '../engine/keptFormula.js';
+import { asOneCommand } from '../engine/oneCommand.js';
+import { engineFormat } from '../engine/cellContent.js';
 import { sheetNow, type GivenSheet } from './givenSheet.js';
 import { followHeaders } from './headerOrigins.js';
-import { lookOf, type CellLook, type FileStyle } from './look.js';
+import { lookOf, type CellLook, type FileStyle } from './cellLook.js';
 import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData.js';
 
 /** The functions a workbook is opened with. */
@@ -133,7 +133,7 @@ function keepWhatComesOutOtherwise(book: GridBook, workbook: Workbook, formulas:
       }),
   );
   if (others.length === 0) return;
-  doTogether(book.model, (dispatch) => {
+  asOneCommand(book.model, (dispatch) => {
     for (const formula of others) {
       const { sheet, row, column, display } = formula;
       const value = fileValue(sheet, row, column);

@@ -2,7 +2,7 @@ import type { Package } from '../../xlsx/package.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import { builtInFormats } from './builtInFormats.js';
 import { rgbOf } from './color.js';
-import { usualSize, type CellLook, type Line, type Side } from './look.js';
+import { usualSize, type CellLook, type Line, type Side } from './cellLook.js';
 
 export interface Styles {
   /** By the number that cells carry. */

@@ -3,15 +3,15 @@ import type { Change } from '../../workbook/change.js';
 import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork.js';
 import type { Stop, Workbook } from '../../workbook/port.js';
 import type { Aspect, Cells, CellsRead, DefinedName, Place, Sheet, Table } from '../../workbook/reading.js';
-import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/write/step.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/step.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import { Writer } from '../../workbook/write/writer.js';
 import type { GridBook } from '../book/gridBook.js';
 import { plainCode } from '../engine/errors.js';
 import { pauseEvaluation } from '../engine/evaluation.js';
-import { doTogether } from '../engine/together.js';
-import { act } from './act.js';
-import { lookAt, namesOf, sheetsOf, tableOf } from './look.js';
+import { asOneCommand } from '../engine/oneCommand.js';
+import { performActions } from './performActions.js';
+import { lookAt, namesOf, sheetsOf, tableOf } from './lookAt.js';
 import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places.js';
 import { Teller } from './watch.js';
 
@@ -37,14 +37,14 @@ export class GridWorkbook implements Workbook {
     this.writer = new Writer(
       {
         look: async (looks) => lookAt(looks, book),
-        act: async (actions) => {
+        perform: async (actions) => {
           if (this.steps.length > 0) {
             this.goOn ??= pauseEvaluation(book.model);
             await nextPaint();
           }
           this.teller.ours = true;
           try {
-            return act(actions, book, this.planned);
+            return performActions(actions, book, this.planned);
           } finally {
             this.teller.ours = false;
             if (book.steps.last !== undefined) this.steps.push(book.steps.last);
@@ -133,7 +133,7 @@ export class GridWorkbook implements Workbook {
     this.goOn();
     this.goOn = undefined;
     this.teller.evaluated();
-    doTogether(this.book.model, () => undefined);
+    asOneCommand(this.book.model, () => undefined);
   }
 
   async selection(): Promise<Area[]> {

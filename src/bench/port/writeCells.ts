@@ -5,19 +5,19 @@ import type { CellsAction } from '../../workbook/write/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import { updateCells, type CellUpdate } from '../engine/cells.js';
-import type { Dispatch } from '../engine/together.js';
-import { constantContent, isTextFormat, resultInText } from '../open/content.js';
+import type { Dispatch } from '../engine/oneCommand.js';
+import { constantContent, isTextFormat, resultInText } from '../engine/cellContent.js';
 import { columnPixels } from '../open/layoutData.js';
 import { check } from './check.js';
 import { sheetIdFor, where } from './places.js';
 import { refuseUnreadable } from './readable.js';
-import { makeRoom } from './room.js';
+import { growSheet } from './growSheet.js';
 
 /** Writes contents, number formats and widths into cells of the grid. */
 export function writeCells(action: CellsAction, book: GridBook, dispatch: Dispatch): void {
   const { area, contents, formats } = action;
   const sheetId = sheetIdFor(book, area.sheet);
-  makeRoom(area, book, dispatch);
+  growSheet(area, book, dispatch);
   widen(action, sheetId, dispatch);
   const cells: CellUpdate[] = [];
   const typed: { formula: string; position: CellPosition }[] = [];

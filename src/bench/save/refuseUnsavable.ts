@@ -1,7 +1,7 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
-import { WorkbookRefused } from '../../xlsx/refusal.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import type { NamedTable } from '../book/tableNames.js';
 import type { OpenBook } from '../open/openBook.js';
 import { storedFormula } from './storedFormula.js';

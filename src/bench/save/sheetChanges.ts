@@ -1,11 +1,11 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
 import { cellKey, MAX_COLUMNS, sameZone, type Zone } from '../../sheet/address.js';
 import type { CellChange } from '../../xlsx/patchCell.js';
-import type { Worksheet } from '../../xlsx/worksheet.js';
+import type { Worksheet } from '../../xlsx/storedCells.js';
 import type { GridBook } from '../book/gridBook.js';
 import { same, sameResult } from '../open/openBook.js';
 import type { OpenedFormula } from '../open/workbookData.js';
-import type { CellFinish } from './finishCells.js';
+import type { CellMark } from './parts/cellMarks.js';
 import { storedFormula } from './storedFormula.js';
 import type { CellStyles } from './styles/cellStyles.js';
 
@@ -15,7 +15,7 @@ export interface SheetChanges {
   removed: CellChange[];
   values: CellChange[];
   /** By cell. */
-  finishes: Map<number, CellFinish>;
+  finishes: Map<number, CellMark>;
 }
 
 /** A sheet in the grid and in the file. */
@@ -156,7 +156,7 @@ function newFormula(
 
 function finish(
   { row, col: column }: CellPosition,
-  more: Omit<CellFinish, 'row' | 'column'>,
+  more: Omit<CellMark, 'row' | 'column'>,
   { finishes }: SheetChanges,
 ): void {
   const key = cellKey(row, column);

@@ -1,13 +1,14 @@
 import type { UID } from '@odoo/o-spreadsheet';
 import { cellKey } from '../../sheet/address.js';
-import { type Worksheet, scanWorksheet } from '../../xlsx/worksheet.js';
+import type { Worksheet } from '../../xlsx/storedCells.js';
+import { scanWorksheet } from '../../xlsx/worksheet.js';
 import { patchSheet } from '../../xlsx/patchSheet.js';
 import { sheetNow, type GivenSheet } from '../open/givenSheet.js';
 import type { OpenBook } from '../open/openBook.js';
-import { finishCells } from './finishCells.js';
+import { markCells } from './parts/cellMarks.js';
 import { withHeaders } from './headers/headerChanges.js';
-import { movedCells, type FileCells } from './moved/movedCells.js';
-import type { SheetMove } from './moved/sheetMoves.js';
+import { movedCells, type FileCells } from './references/movedCells.js';
+import type { SheetMove } from './headers/sheetMoves.js';
 import { withRuleRanges } from './sheet/ruleRanges.js';
 import { withMerges } from './sheet/merges.js';
 import { withTabColor } from './sheet/tabColor.js';
@@ -73,5 +74,5 @@ function withChanges(
   mark: string | undefined,
 ): string {
   const cleared = removed.length > 0 ? scanWorksheet(patchSheet(file, removed), nothing) : file;
-  return finishCells(patchSheet(cleared, values), [...finishes.values()], mark);
+  return markCells(patchSheet(cleared, values), [...finishes.values()], mark);
 }

@@ -5,9 +5,9 @@ import { readTable } from '../../xlsx/tables.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
 import type { NamedTable } from '../book/tableNames.js';
 import { tableConfig } from '../open/workbookData.js';
-import { childElements } from './childElements.js';
-import { withAttribute } from './finishCells.js';
-import { attributeText, insertBefore, withoutElement, type PackageParts } from './packageParts.js';
+import { childElements } from './parts/childElements.js';
+import { withAttribute } from './parts/cellMarks.js';
+import { attributeText, insertBefore, withoutElement, type PackageParts } from './parts/packageParts.js';
 import { withTableSettings } from './tableSettings.js';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';

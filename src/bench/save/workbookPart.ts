@@ -2,7 +2,7 @@ import { sameName } from '../../sheet/names.js';
 import type { DefinedName } from '../../sheet/formula/scope.js';
 import { encodeString } from '../../xlsx/xml/text.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
-import { attributeText, insertBefore, withoutElement } from './packageParts.js';
+import { attributeText, insertBefore, withoutElement } from './parts/packageParts.js';
 
 const relationships = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 

@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
-import { WorkbookRefused } from '../../xlsx/refusal.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import { isSameFile, writeFileWhole } from '../files/writeFile.js';
 import { readWorkbookFile, typedPath } from '../files/readFile.js';
 import { builtFunctions } from '../functions/builtFunctions.js';

@@ -1,6 +1,6 @@
 import { cellKey, MAX_COLUMNS, zoneHolds, type Zone } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
-import { WorkbookRefused } from '../../xlsx/refusal.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import { loadEngine, type Engine } from '../engine/engine.js';
 import { Evaluator } from '../engine/evaluate.js';
 import { OurFunctions } from '../engine/ourFunctions.js';
@@ -12,9 +12,9 @@ import { applyChanges, type PlacedChange } from './changes.js';
 import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells.js';
 import { Graph } from './graph.js';
 import { openGrids, type Grids } from './grid.js';
-import { Layer, type FormulaFacts } from './layer.js';
+import { CellReader, type FormulaFacts } from './cellReader.js';
 import { calculationOrder } from './order.js';
-import { Owners } from './owners.js';
+import { FormulaIndex } from './formulaIndex.js';
 import type { CalculatedWorkbook, Outcome } from './report.js';
 import { zoneOfCell } from './spill.js';
 
@@ -85,19 +85,19 @@ async function calculateOnce(
   const { workbook, cells, engine, functions, scope } = shared;
   const grids = openGrids(workbook);
   applyChanges(grids, shared.changes);
-  const owners = new Owners(workbook.sheets.length, cells, covers);
-  const graph = new Graph(cells, owners);
+  const formulaIndex = new FormulaIndex(workbook.sheets.length, cells, covers);
+  const graph = new Graph(cells, formulaIndex);
   const zones = cells.map(({ stored }) => stored.ref);
   const evaluator = new Evaluator(
     engine,
     functions,
-    new Layer(grids, 'now', formulaFacts(cells, owners, zones)),
+    new CellReader(grids, 'now', formulaFacts(cells, formulaIndex, zones)),
   );
   const fileZones = cells.map(({ stored }) => stored.ref);
   const file = new Evaluator(
     engine,
     functions,
-    new Layer(grids, 'file', formulaFacts(cells, owners, fileZones)),
+    new CellReader(grids, 'file', formulaFacts(cells, formulaIndex, fileZones)),
   );
   const calculation = new Calculation({
     cells,
@@ -109,7 +109,7 @@ async function calculateOnce(
     file,
     zones,
     covers,
-    owns: ownership(cells, owners),
+    owns: ownership(cells, formulaIndex),
     anythingChanged,
   });
   calculation.run(false);
@@ -120,25 +120,31 @@ async function calculateOnce(
 }
 
 /** Whether the file's value in a cell belongs to the spill of a formula. */
-function ownership(cells: FormulaCell[], owners: Owners): (id: number, key: number) => boolean {
+function ownership(cells: FormulaCell[], formulaIndex: FormulaIndex): (id: number, key: number) => boolean {
   return (id, key) => {
     const { sheet, stored } = cells[id] as FormulaCell;
     const [row, column] = [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS];
     return (
-      stored.ref !== undefined && zoneHolds(stored.ref, row, column) && owners.of(sheet, row, column) === id
+      stored.ref !== undefined &&
+      zoneHolds(stored.ref, row, column) &&
+      formulaIndex.of(sheet, row, column) === id
     );
   };
 }
 
-function formulaFacts(cells: FormulaCell[], owners: Owners, zones: (Zone | undefined)[]): FormulaFacts {
+function formulaFacts(
+  cells: FormulaCell[],
+  formulaIndex: FormulaIndex,
+  zones: (Zone | undefined)[],
+): FormulaFacts {
   return {
     spillZone(sheet, row, column) {
-      const id = owners.of(sheet, row, column);
+      const id = formulaIndex.of(sheet, row, column);
       const cell = { top: row, bottom: row, left: column, right: column };
       return id === undefined ? cell : (zones[id] ?? zoneOfCell(cells[id] as FormulaCell));
     },
     isSubtotal(sheet, row, column) {
-      const functions = cells[owners.of(sheet, row, column) ?? -1]?.formula.functions;
+      const functions = cells[formulaIndex.of(sheet, row, column) ?? -1]?.formula.functions;
       return functions !== undefined && (functions.has('SUBTOTAL') || functions.has('AGGREGATE'));
     },
   };

@@ -1,6 +1,6 @@
 import { sameName } from '../../sheet/names.js';
 import { cellAddress, cellKey, parseZone } from '../../sheet/address.js';
-import { WorkbookRefused } from '../../xlsx/refusal.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import type { Workbook } from '../../xlsx/workbook.js';
 import type { Grids } from './grid.js';

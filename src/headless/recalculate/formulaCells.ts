@@ -1,5 +1,5 @@
 import { cellKey } from '../../sheet/address.js';
-import type { StoredFormula } from '../../xlsx/worksheet.js';
+import type { StoredFormula } from '../../xlsx/storedCells.js';
 import type { Formula } from '../../sheet/formula/nodes.js';
 import { parseFormula } from '../../sheet/formula/parse.js';
 import type { Scope } from '../../sheet/formula/scope.js';

@@ -1,7 +1,7 @@
 import { cellKey, MAX_COLUMNS } from '../../sheet/address.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import type { Sheet } from '../../xlsx/workbook.js';
-import type { Worksheet } from '../../xlsx/worksheet.js';
+import type { Worksheet } from '../../xlsx/storedCells.js';
 
 /** The cells of a sheet: what the file holds, and what they hold now. */
 export class SheetGrid {

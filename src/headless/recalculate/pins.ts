@@ -1,5 +1,5 @@
 import { zoneSize } from '../../sheet/address.js';
-import type { StoredFormula } from '../../xlsx/worksheet.js';
+import type { StoredFormula } from '../../xlsx/storedCells.js';
 import type { Formula } from '../../sheet/formula/nodes.js';
 
 const mostFilled = 1_000_000;

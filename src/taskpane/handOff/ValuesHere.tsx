@@ -6,7 +6,7 @@ import type { ShopState } from '../shared/shopState.js';
 import type { CopyKind } from './copyMaker.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import type { FoundFormula } from '../shared/formulaList.js';
-import { isListName } from '../../sheet/formulaList.js';
+import { isListName } from '../../sheet/keptFormulas/formulaList.js';
 import { foundFormulas, goesForShop } from './ourFormulas.js';
 import { Progress } from './Progress.js';
 import { sentenceOf, useTask } from './useTask.js';

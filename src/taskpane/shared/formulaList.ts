@@ -5,10 +5,10 @@ import {
   listHeadings,
   listSheetName,
   readListRow,
-} from '../../sheet/formulaList.js';
+} from '../../sheet/keptFormulas/formulaList.js';
 import { freeName } from '../../sheet/names.js';
 import { hostFormula } from '../../sheet/formula/hostFormula.js';
-import type { Anchor } from '../../sheet/anchor.js';
+import type { Anchor } from '../../sheet/keptFormulas/anchor.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { type Area, cellAddress, cellOf, readAddresses } from '../../workbook/area.js';
 import type { Content } from '../../workbook/content.js';

@@ -4,7 +4,7 @@ import type { Content } from '../content.js';
 import type { Table } from '../reading.js';
 import { WorkbookError } from '../workbookError.js';
 import type { Action, CellState } from './host.js';
-import type { Step } from './step.js';
+import type { Step } from '../step.js';
 
 /** The actions that steps come to, given what was seen for each. Refuses what the host would refuse halfway. */
 export function actionsFor(steps: readonly Step[], seen: readonly unknown[]): Action[] {

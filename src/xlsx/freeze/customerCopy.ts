@@ -1,5 +1,5 @@
 import { sheetPrefix } from '../../sheet/names.js';
-import { refuseWorkbook } from '../refusal.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Sheet, Workbook } from '../workbook.js';
 import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements.js';
 import { XmlReader } from '../xml/reader.js';

@@ -4,12 +4,12 @@ import {
   listCells,
   listHeadings,
   readListRow,
-} from '../../sheet/formulaList.js';
+} from '../../sheet/keptFormulas/formulaList.js';
 import { cellAddress } from '../../sheet/address.js';
 import { type StoredValue, isCellError } from '../../sheet/cellValue.js';
 import type { Sheet } from '../workbook.js';
 import { encodeString } from '../xml/text.js';
-import type { Anchor } from '../../sheet/anchor.js';
+import type { Anchor } from '../../sheet/keptFormulas/anchor.js';
 import type { FrozenFormula } from './frozenSheet.js';
 import { shownFormula, storedFormula } from '../../sheet/formula/ourCalls.js';
 

@@ -1,8 +1,8 @@
-import type { FilledCells } from '../../sheet/sheetCells.js';
+import type { FilledCells } from '../../sheet/keptFormulas/sheetCells.js';
 import { cellAddress, parseCell, parseZone } from '../../sheet/address.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import type { Sheet } from '../workbook.js';
-import type { Worksheet } from '../worksheet.js';
+import type { Worksheet } from '../storedCells.js';
 import { applyEdits, attributeCut, type TextEdit } from '../xml/cutElements.js';
 import { XmlReader } from '../xml/reader.js';
 import { moveFormula } from '../../sheet/formula/moveFormula.js';

@@ -1,4 +1,4 @@
-import { refuseWorkbook } from '../refusal.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Package, Relationship } from '../package.js';
 import { cutElements } from '../xml/cutElements.js';
 import { XmlReader } from '../xml/reader.js';

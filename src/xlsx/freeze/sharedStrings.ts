@@ -1,4 +1,4 @@
-import type { Worksheet } from '../worksheet.js';
+import type { Worksheet } from '../storedCells.js';
 import { applyEdits, type TextEdit } from '../xml/cutElements.js';
 import { XmlReader } from '../xml/reader.js';
 

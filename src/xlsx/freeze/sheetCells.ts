@@ -1,5 +1,5 @@
 import { type CellValue, isCellError, type StoredValue } from '../../sheet/cellValue.js';
-import type { SheetCells } from '../../sheet/sheetCells.js';
+import type { SheetCells } from '../../sheet/keptFormulas/sheetCells.js';
 import { cellKey } from '../../sheet/address.js';
 import type { Workbook } from '../workbook.js';
 import { isFormulaList } from './formulaList.js';

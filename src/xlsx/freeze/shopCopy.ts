@@ -1,12 +1,12 @@
 import { freeName } from '../../sheet/names.js';
-import { refuseWorkbook } from '../refusal.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Workbook } from '../workbook.js';
 import { applyEdits } from '../xml/cutElements.js';
 import { encodeString } from '../xml/text.js';
 import { XmlReader } from '../xml/reader.js';
-import { anchorsOf } from '../../sheet/anchor.js';
+import { anchorsOf } from '../../sheet/keptFormulas/anchor.js';
 import { type ListedFormula, listSheetXml } from './formulaList.js';
-import { listSheetName } from '../../sheet/formulaList.js';
+import { listSheetName } from '../../sheet/keptFormulas/formulaList.js';
 import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet.js';
 import { appendedTo, contentTypes, type Parts, relationshipsPart } from './parts.js';
 import { sheetCellsOf } from './sheetCells.js';

@@ -1,4 +1,4 @@
-import { refuseWorkbook } from '../refusal.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
 import { decodeText } from './text.js';
 
 const LESS = 60;

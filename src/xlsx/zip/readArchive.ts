@@ -1,5 +1,5 @@
-import { limits } from '../limits.js';
-import { refuseWorkbook } from '../refusal.js';
+import { limits } from '../refusal/limits.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
 import { findDirectory } from './directory.js';
 
 /** One entry of a zip archive; the offsets point into the archive's bytes. */

@@ -1,5 +1,5 @@
-import { limits } from '../limits.js';
-import { refuseWorkbook } from '../refusal.js';
+import { limits } from '../refusal/limits.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Codec } from './codec.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 

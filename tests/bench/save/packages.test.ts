@@ -6,7 +6,7 @@ import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { violations } from '../../support/packageReferee.js';
 import { formula, workbookParts, zipParts } from '../../xlsx/support/buildWorkbook.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
-import { WorkbookRefused } from '../../../src/xlsx/refusal.js';
+import { WorkbookRefused } from '../../../src/xlsx/refusal/refusal.js';
 import { functions, openExample } from '../support/openExample.js';
 import { partOf } from '../support/styledWorkbook.js';
 

@@ -5,7 +5,7 @@ import { openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
 import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
 import type { Content } from '../../../src/workbook/content.js';
-import type { Step } from '../../../src/workbook/write/step.js';
+import type { Step } from '../../../src/workbook/step.js';
 import { sheetNow } from '../../../src/bench/open/givenSheet.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
 import { parseZone } from '../../../src/sheet/address.js';

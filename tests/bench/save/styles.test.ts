@@ -4,7 +4,7 @@ import ExcelJS from 'exceljs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cellLook, openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
-import type { CellLook } from '../../../src/bench/open/look.js';
+import type { CellLook } from '../../../src/bench/open/cellLook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { styleNumbers } from '../../../src/bench/open/workbookData.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { freeListName, listIn, readList } from '../../../src/taskpane/shared/formulaList.js';
-import { listHeadings } from '../../../src/sheet/formulaList.js';
+import { listHeadings } from '../../../src/sheet/keptFormulas/formulaList.js';
 import { hostFormula, sameFormula } from '../../../src/sheet/formula/hostFormula.js';
 import { foundFormulas, goesForShop } from '../../../src/taskpane/handOff/ourFormulas.js';
 import { bringBack, changedValues, stepsToValues } from '../../../src/taskpane/handOff/ownValues.js';

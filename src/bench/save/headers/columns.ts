@@ -1,8 +1,8 @@
 import { XmlReader } from '../../../xlsx/xml/reader.js';
-import { childElements, withChild, withPrefix } from '../childElements.js';
-import { withAttribute } from '../finishCells.js';
-import type { HeaderMap } from '../moved/headerMap.js';
-import { sheetOrder } from '../sheet/sheetOrder.js';
+import { childElements, withChild, withPrefix } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
+import type { HeaderMap } from './headerMap.js';
+import { sheetOrder } from '../parts/sheetOrder.js';
 
 interface ColumnSpan {
   first: number;

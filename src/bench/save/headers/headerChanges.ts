@@ -1,6 +1,6 @@
 import { usualColumn, type GivenHeader, type GivenSheet } from '../../open/givenSheet.js';
 import { columnCharacters, rowPoints } from '../../open/layoutData.js';
-import type { SheetMove } from '../moved/sheetMoves.js';
+import type { SheetMove } from './sheetMoves.js';
 import { withColumns, type ColumnChange } from './columns.js';
 import { withRows, type RowChange } from './rows.js';
 

@@ -2,9 +2,9 @@ import { cellAddress } from '../../../sheet/address.js';
 import type { GivenSheet } from '../../open/givenSheet.js';
 import { XmlReader } from '../../../xlsx/xml/reader.js';
 import { applyEdits, attributeCut, cutElements, type TextEdit } from '../../../xlsx/xml/cutElements.js';
-import { childElements, withChild } from '../childElements.js';
-import { withAttribute } from '../finishCells.js';
-import { sheetOrder } from './sheetOrder.js';
+import { childElements, withChild } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
+import { sheetOrder } from '../parts/sheetOrder.js';
 
 type View = Pick<GivenSheet, 'frozen' | 'gridLines'>;
 

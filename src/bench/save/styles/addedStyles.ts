@@ -1,8 +1,8 @@
 import { builtInFormats } from '../../open/builtInFormats.js';
-import { sides, type CellLook } from '../../open/look.js';
-import { withPrefix } from '../childElements.js';
-import { withAttribute } from '../finishCells.js';
-import { attributeText, type PackageParts } from '../packageParts.js';
+import { sides, type CellLook } from '../../open/cellLook.js';
+import { withPrefix } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
+import { attributeText, type PackageParts } from '../parts/packageParts.js';
 import { XmlReader } from '../../../xlsx/xml/reader.js';
 import { withAlignment } from './alignment.js';
 import { changedBorder, sameLine } from './border.js';

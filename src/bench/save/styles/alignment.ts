@@ -1,6 +1,6 @@
-import type { CellLook } from '../../open/look.js';
-import { childElements, withChild, withPrefix } from '../childElements.js';
-import { withAttribute } from '../finishCells.js';
+import type { CellLook } from '../../open/cellLook.js';
+import { childElements, withChild, withPrefix } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
 
 /** A cell's style with the alignment that differs between two looks. */
 export function withAlignment(xf: string, from: CellLook, to: CellLook, prefix: string): string {

@@ -1,5 +1,5 @@
-import { sides, type CellLook, type Line } from '../../open/look.js';
-import { childElements, withChild } from '../childElements.js';
+import { sides, type CellLook, type Line } from '../../open/cellLook.js';
+import { childElements, withChild } from '../parts/childElements.js';
 import { colorElement } from './font.js';
 
 const order = ['start', 'left', 'end', 'right', 'top', 'bottom', 'diagonal', 'vertical', 'horizontal'];

@@ -1,6 +1,6 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellLook, type GivenLook, type OpenBook } from '../../open/openBook.js';
-import { withUsual } from '../../open/look.js';
+import { withUsual } from '../../open/cellLook.js';
 import { usualStyles } from '../headers/usualStyles.js';
 import type { AddedStyles } from './addedStyles.js';
 

@@ -1,4 +1,4 @@
-import { withPrefix } from '../childElements.js';
+import { withPrefix } from '../parts/childElements.js';
 import { colorElement } from './font.js';
 
 /** A plain fill of a colour, or none. */

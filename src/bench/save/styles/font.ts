@@ -1,5 +1,5 @@
-import { type CellLook, usualSize } from '../../open/look.js';
-import { withChild } from '../childElements.js';
+import { type CellLook, usualSize } from '../../open/cellLook.js';
+import { withChild } from '../parts/childElements.js';
 
 /** The order in which desktop programs write what a font has. */
 const order = [

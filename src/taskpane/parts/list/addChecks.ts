@@ -5,7 +5,7 @@ import { columnLetters } from '../../../sheet/address.js';
 import type { Content } from '../../../workbook/content.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { Table } from '../../../workbook/reading.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
 import { textFormats } from './textFormats.js';

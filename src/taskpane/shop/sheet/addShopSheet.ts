@@ -3,7 +3,7 @@ import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { stampName } from '../../shared/readShopState.js';
 import { gradeHeadings, starterNotice, starterPresses, starterSettings } from './starter.js';

@@ -3,7 +3,7 @@ import { nameKey } from '../../../core/shop/table.js';
 import { cellOf, overlap } from '../../../workbook/area.js';
 import { MAX_ROWS } from '../../../sheet/address.js';
 import type { Workbook } from '../../../workbook/port.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { ShopTable } from '../../shared/shopState.js';
 
 /** The column under a heading, or -1. */
