@@ -8,7 +8,7 @@ import { sheetId, stylesPart } from '../open/workbookData.js';
 import { moveOthers } from './references/moveOthers.js';
 import { movedFormula } from './references/movedFormula.js';
 import { hasMoved, sheetMoves, type SheetMove } from './headers/sheetMoves.js';
-import { PackageParts } from './parts/packageParts.js';
+import { PackageParts } from '../../xlsx/packageParts.js';
 import { refuseUnsavable } from './refuseUnsavable.js';
 import { saveTables } from './saveTables.js';
 import { withNameTexts, withoutEmptyNames, withSheetList, type ListedSheet } from './sheetList.js';
@@ -16,7 +16,8 @@ import { sheetPart, type FileSheet } from './sheetPart.js';
 import { spillMark } from './spillMark.js';
 import { staleSentence } from './stale.js';
 import { AddedStyles } from './styles/addedStyles.js';
-import { withNames, withSheet, withSheetName } from './workbookPart.js';
+import { withNames, withSheetName } from './workbookPart.js';
+import { withSheet } from '../../xlsx/withSheet.js';
 
 export interface SavedBook {
   bytes: Uint8Array;

@@ -6,7 +6,7 @@ import { sheetId, tableConfig } from '../open/workbookData.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { NamedTable } from '../book/tableNames.js';
 import { calculatedColumns } from './calculatedColumns.js';
-import type { PackageParts } from './parts/packageParts.js';
+import type { PackageParts } from '../../xlsx/packageParts.js';
 import { addTable, changedTable, withoutTablePart } from './tables.js';
 import { withTableSettings } from './tableSettings.js';
 

@@ -7,7 +7,10 @@ import type { NamedTable } from '../book/tableNames.js';
 import { tableConfig } from '../open/workbookData.js';
 import { childElements } from './parts/childElements.js';
 import { withAttribute } from './parts/cellMarks.js';
-import { attributeText, insertBefore, withoutElement, type PackageParts } from './parts/packageParts.js';
+import { attributeText } from '../../xlsx/xml/text.js';
+import { appendedTo } from '../../xlsx/xml/appendedTo.js';
+import { withoutElement } from '../../xlsx/xml/withoutElement.js';
+import type { PackageParts } from '../../xlsx/packageParts.js';
 import { withTableSettings } from './tableSettings.js';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
@@ -116,7 +119,7 @@ function withTablePart(xml: string, link: string): string {
     if (reader.name === 'tableParts' && !reader.closing) {
       const count = Number(reader.attribute('count') ?? 0) + 1;
       const grown = withAttribute(xml.slice(reader.tagStart), 'count', String(count));
-      return insertBefore(xml.slice(0, reader.tagStart) + grown, 'tableParts', entry);
+      return appendedTo(xml.slice(0, reader.tagStart) + grown, 'tableParts', () => entry);
     }
     const last = reader.name === 'worksheet' && reader.closing;
     if (reader.name === 'extLst' && !reader.closing && before < 0) before = reader.tagStart;

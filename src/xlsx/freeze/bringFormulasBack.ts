@@ -6,7 +6,7 @@ import { sameStored } from '../../sheet/cellValue.js';
 import { isFormulaList, type ListedFormula, readFormulaList } from './formulaList.js';
 import { filledCells, type FrozenFormula } from './frozenSheet.js';
 import { withFullCalculation } from '../fullCalculation.js';
-import { Parts } from './parts.js';
+import { PackageParts } from '../packageParts.js';
 import { removeSheets } from './removeSheets.js';
 import { plain, sheetCellsOf } from './sheetCells.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
@@ -17,7 +17,6 @@ import { applyEdits, type TextEdit } from '../xml/cutElements.js';
 import { XmlReader } from '../xml/reader.js';
 import { encodeString } from '../xml/text.js';
 import { portableCodec, type Codec } from '../zip/codec.js';
-import { editArchive } from '../zip/editArchive.js';
 
 export interface FormulasBack {
   bytes: Uint8Array;
@@ -50,19 +49,18 @@ export function bringFormulasBack(bytes: Uint8Array, codec: Codec = portableCode
   const [problem] = problems;
   if (problem !== undefined) refuseWorkbook(`The formulas were not brought back. ${problem}`);
   const { placed, gone } = placedFormulas(formulas, workbook);
-  const parts = new Parts(workbook.package);
+  const parts = new PackageParts(workbook.package);
   const changed: string[] = [];
   for (const sheet of workbook.sheets) {
     const own = placed.filter(({ sheet: name }) => sameName(name, sheet.name));
-    if (own.length > 0) parts.put(sheet.part, withFormulas(sheet, own, changed));
+    if (own.length > 0) parts.set(sheet.part, withFormulas(sheet, own, changed));
   }
   removeSheets(parts, workbook, [list]);
   const moved = placed.filter(({ cell, row, column }) => cell !== cellAddress(row, column)).length;
   if (changed.length + moved + gone.length > 0)
-    parts.put(workbook.part, withFullCalculation(parts.needed(workbook.part)));
+    parts.set(workbook.part, withFullCalculation(parts.needed(workbook.part)));
   parts.remove(list.part);
-  parts.removeContentTypes();
-  const back = editArchive(workbook.package.archive, parts.edits(), codec);
+  const back = parts.toBytes();
   refuseDifferent(openWorkbook(back, codec), placed);
   return { bytes: back, restored: placed.length, moved, gone, changed };
 }

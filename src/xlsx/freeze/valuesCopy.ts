@@ -3,13 +3,12 @@ import { type StoredValue, sameStored } from '../../sheet/cellValue.js';
 import { makeCustomerCopy, shopSheets } from './customerCopy.js';
 import { frozenFormulas, type FrozenFormula, neverCalculated } from './frozenSheet.js';
 import { callsUs, refersToSpill } from '../../sheet/formula/ourCalls.js';
-import { Parts } from './parts.js';
+import { PackageParts } from '../packageParts.js';
 import { makeShopCopy } from './shopCopy.js';
 import { stillInCopy } from './stillInCopy.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import { openWorkbook, type Sheet, type Workbook } from '../workbook.js';
 import { portableCodec, type Codec } from '../zip/codec.js';
-import { editArchive } from '../zip/editArchive.js';
 
 /** For the shop's own people, whose formulas can come back; or for a customer, who gets values only. */
 export type CopyKind = 'shop' | 'customer';
@@ -33,7 +32,7 @@ export interface ValuesCopy {
  * their own, from which `bringFormulasBack` restores them. `customer`: every formula becomes its value; the sheets the
  * SHOP formula reads, defined names, table formulas, links to other files, the add-in's pane and texts that only the
  * removed sheets used are not in the copy.
- * Parts that need no change keep their bytes. Refuses a workbook with a formula that holds no value yet, and checks the
+ * PackageParts that need no change keep their bytes. Refuses a workbook with a formula that holds no value yet, and checks the
  * copy cell by cell before giving it.
  */
 export function valuesCopy(
@@ -47,10 +46,10 @@ export function valuesCopy(
     kind === 'customer' ? () => true : (formula: string) => callsUs(formula) || refersToSpill(formula);
   refuseUncalculated(kept, goes);
   const formulas = kept.flatMap((sheet) => frozenFormulas(sheet, goes));
-  const parts = new Parts(workbook.package);
+  const parts = new PackageParts(workbook.package);
   const names = kind === 'customer' ? makeCustomerCopy(parts, workbook, removed) : [];
   if (kind === 'shop') makeShopCopy(parts, workbook, formulas, goes);
-  const copy = editArchive(workbook.package.archive, parts.edits(), codec);
+  const copy = parts.toBytes();
   const reopened = openWorkbook(copy, codec);
   refuseDifferent(kept, reopened, formulas, goes);
   return {

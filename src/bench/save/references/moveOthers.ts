@@ -1,5 +1,5 @@
 import type { Sheet } from '../../../xlsx/workbook.js';
-import type { PackageParts } from '../parts/packageParts.js';
+import type { PackageParts } from '../../../xlsx/packageParts.js';
 import { movedComments, movedDrawing, movedNoteShapes } from './movedNotes.js';
 import { withTexts } from './movedTexts.js';
 import { movedFormula } from './movedFormula.js';

@@ -1,10 +1,9 @@
 import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../sheet/address.js';
 import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
 import { XmlReader } from '../../../xlsx/xml/reader.js';
-import { encodeString } from '../../../xlsx/xml/text.js';
+import { encodeString, attributeText } from '../../../xlsx/xml/text.js';
 import { withAttribute } from '../parts/cellMarks.js';
 import { movedColumns } from '../headers/columns.js';
-import { attributeText } from '../parts/packageParts.js';
 import { withoutEmptyLists } from './withoutEmptyLists.js';
 import { movedZone, type SheetMove } from '../headers/sheetMoves.js';
 
