@@ -1,3 +1,4 @@
+import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
@@ -51,10 +52,9 @@ function refuseFormula(
   namespace: string,
   place: () => string,
 ): void {
-  if (
-    table === undefined &&
-    /(?:^|[^\p{L}\p{N}_.\\\]])\[@/u.test(formula.replaceAll(/"(?:[^"]|"")*"/g, '""'))
-  )
+  const saysThisRow = (piece: Piece) =>
+    piece.kind === 'table' && piece.name === '' && piece.bracket.startsWith('[@');
+  if (table === undefined && formula.includes('[@') && readPieces(formula).some(saysThisRow))
     refuse(`the formula of ${place()} says [@…] outside a table. Write the cell's address.`);
   const mayBeLong = formula.length > longestFormula / 2;
   if (mayBeLong && storedFormula(formula, namespace, table).length > longestFormula)

@@ -1,4 +1,5 @@
-import { sheetPrefix } from '../../sheet/names.js';
+import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
+import { sameName } from '../../sheet/names.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Sheet, Workbook } from '../workbook.js';
 import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements.js';
@@ -13,40 +14,38 @@ import { usedStrings, withoutUnusedStrings } from './sharedStrings.js';
 const checks = ['ROWCHECK', 'LISTCHECK'];
 
 /** The sheets a customer does not get: those the SHOP formula reads, with all that stands on them, and lists of formulas. */
-export function shopSheets(workbook: Workbook): Sheet[] {
-  const calls = workbook.sheets.flatMap(({ cells }, at) =>
+export function shopSheets({ sheets, tables, names }: Workbook): Sheet[] {
+  const calls = sheets.flatMap(({ cells }, at) =>
     (cells?.formulas ?? []).flatMap((formula) =>
-      formula && callsAny(formula.text, ['SHOP']) ? { text: formula.text.toLowerCase(), at } : [],
+      formula && callsAny(formula.text, ['SHOP']) ? { pieces: readPieces(formula.text), at } : [],
     ),
   );
-  return workbook.sheets.filter((sheet, at) => {
+  return sheets.filter((sheet, at) => {
     if (isFormulaList(sheet)) return true;
-    const tables = workbook.tables.filter((table) => table.sheet === at);
-    return calls.some(({ text, at: from }) => {
-      const named = tables.some(({ name }) => text.includes(`${name.toLowerCase()}[`));
-      const bySheet = text.includes(`${sheetPrefix(sheet.name).toLowerCase()}!`);
-      const byName = workbook.names.some(
-        (each) => namesSheet(each.text, sheet.name) && hasWord(text, each.name.toLowerCase()),
+    const own = tables.filter((table) => table.sheet === at).map(({ name }) => name);
+    const namesOfSheet = names.filter(({ text }) => namesSheet(readPieces(text), sheet.name));
+    const known = [...own, ...namesOfSheet.map(({ name }) => name)];
+    return calls.some(({ pieces, at: from }) => {
+      const byName = pieces.some(
+        (piece) =>
+          (piece.kind === 'table' || piece.kind === 'name') &&
+          known.some((name) => sameName(name, piece.name)),
       );
-      return (
-        named ||
-        bySheet ||
-        byName ||
-        (from === at && tables.length === 0 && !text.includes('[') && !text.includes('!'))
+      const isOnlyLocal = pieces.every(
+        (piece) => piece.kind !== 'table' && (!('sheet' in piece) || piece.sheet === undefined),
       );
+      return byName || namesSheet(pieces, sheet.name) || (from === at && own.length === 0 && isOnlyLocal);
     });
   });
 }
 
-function hasWord(text: string, word: string): boolean {
-  return text.split(/[^\p{L}\p{N}_.\\]+/u).includes(word);
+/** Whether a formula names a sheet. */
+function namesSheet(pieces: readonly Piece[], name: string): boolean {
+  return pieces.some((piece) => 'sheet' in piece && piece.sheet !== undefined && sameName(piece.sheet, name));
 }
 
-function namesSheet(text: string, sheet: string): boolean {
-  return (
-    text.toLowerCase().includes(`${sheetPrefix(sheet).toLowerCase()}!`) ||
-    text.includes(`'${sheet.replace(/'/g, "''")}'!`)
-  );
+function hasWord(text: string, word: string): boolean {
+  return text.split(/[^\p{L}\p{N}_.\\]+/u).includes(word);
 }
 
 /** Turns a package into a customer's copy; gives the names that were taken out. */
