@@ -16,7 +16,12 @@ const ownWorld = files.filter(
 /** All others share the modules they import: importing takes longer than testing. */
 const shared = files.filter((file) => !ownWorld.includes(file));
 
-const options = { testTimeout: 60_000, hookTimeout: 120_000, pool: 'forks' as const };
+const options = {
+  testTimeout: 60_000,
+  hookTimeout: 120_000,
+  pool: 'forks' as const,
+  setupFiles: ['tests/support/refereeAll.ts'],
+};
 
 export default defineConfig({
   test: {

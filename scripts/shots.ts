@@ -92,6 +92,16 @@ const scenes: readonly Scene[] = [
     },
   },
   {
+    name: 'drawing',
+    ready: 'GP3 on the press',
+    show: async (hand) => {
+      await goTo(hand.page, 'Quote', 'D14');
+      await hand.tab('Steps');
+      const figure = hand.pane.getByRole('figure').first();
+      await figure.getByText('Arrow keys').scrollIntoViewIfNeeded();
+    },
+  },
+  {
     name: 'hand-off',
     ready: 'Not in the copy',
     show: async (hand) => {

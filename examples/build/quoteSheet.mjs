@@ -74,7 +74,8 @@ function layout(inputs, count) {
   const rules = [
     [`${at}="OK"`, verdictColours.good],
     [`${at}="Near limit"`, verdictColours.near],
-    [`OR(${at}="Not checked",${at}="Check input")`, verdictColours.notChecked],
+    [`OR(${at}="Not checked",${at}="Check input",${at}="OK so far")`, verdictColours.notChecked],
+    [`${at}="Off press"`, verdictColours.offPress],
     [`LEN(${at})>0`, verdictColours.bad],
   ].map(
     ([formula, colour], index) =>

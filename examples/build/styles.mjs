@@ -34,6 +34,7 @@ export const verdictColours = {
   near: 1,
   notChecked: 2,
   bad: 3,
+  offPress: 4,
 };
 
 const font = (more, size = 10) =>
@@ -66,6 +67,7 @@ export function stylesPart() {
     rule('FF7A4A00', 'FFFFE8B8'),
     rule('FF24415F', 'FFDCE8F5'),
     rule('FF8A1C1C', 'FFF9D9D6'),
+    rule('FF3F4650', 'FFE6E8EB'),
   ];
   const counted = (tag, items) => `<${tag} count="${items.length}">${items.join('')}</${tag}>`;
   return part(

@@ -9,12 +9,14 @@ export const verdictWords = [
   'Too big',
   "Can't reach",
   'Hole too small',
+  'Over capacity',
   'Holes too close',
   'Edge short',
-  'Over capacity',
   'No tool',
   'Not checked',
+  'OK so far',
   'Near limit',
+  'Off press',
   'OK',
 ];
 

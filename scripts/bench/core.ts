@@ -1,16 +1,27 @@
-// What a row check costs over the bare checks of rows already read, and over reading alone: ratios within one run.
+// What a row check costs: rows of a varied list against the same rows in another commit, and many holes against few.
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { checkOnPress } from '../../src/core/row/checkOnPress.js';
-import { checkRow } from '../../src/core/row/checkRow.js';
-import { prepareRow } from '../../src/core/row/prepareRow.js';
-import { readHeadings } from '../../src/core/row/readHeadings.js';
-import { readRow } from '../../src/core/row/readRow.js';
+import { pathToFileURL } from 'node:url';
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
-import { readShop } from '../../src/core/shop/readShop.js';
+import type { checkRow } from '../../src/core/row/checkRow.js';
+import type { readHeadings } from '../../src/core/row/readHeadings.js';
+import type { readShop } from '../../src/core/shop/readShop.js';
+
+interface RowCheck {
+  checkRow: typeof checkRow;
+  readHeadings: typeof readHeadings;
+  readShop: typeof readShop;
+}
+
+const own = await load('own');
+const against = process.env.BENCH_AGAINST;
+const old = against === undefined ? undefined : await load('old');
+
+async function load(name: string): Promise<RowCheck> {
+  return (await import(pathToFileURL(path.resolve(`out/bench/${name}.mjs`)).href)) as RowCheck;
+}
 
 const sources = path.resolve('examples/quote');
-const rounds = 200;
 
 function table(name: string): CellValue[][] {
   const lines = readFileSync(path.join(sources, `${name}.tsv`), 'utf8')
@@ -21,42 +32,95 @@ function table(name: string): CellValue[][] {
   return lines.map((line) => line.split('\t').map(cell));
 }
 
-const shop = readShop({
+const tables = {
   presses: table('presses'),
   tools: table('tools'),
   grades: table('grades'),
   settings: table('settings'),
-});
-const [titles = [], ...rows] = table('parts');
-const headings = readHeadings(titles);
-const [press] = shop.presses;
-if (!press) throw new Error('the example has no press');
+};
+const [titles = [], ...example] = table('parts');
+const lengthAt = titles.indexOf('Length');
 
-const prepared = rows.flatMap((cells) => {
-  const { section, grade, ...job } = readRow(cells, headings, shop);
-  return section && grade ? [prepareRow({ ...job, section, grade }, shop, false).row] : [];
-});
+/** The example over and over, every row of another length, so that nothing is remembered of it. */
+const varied = Array.from({ length: 40 }, (_, round) =>
+  example.map((cells) =>
+    cells.map((cell, at) => (at === lengthAt && typeof cell === 'number' ? cell + round / 16 : cell)),
+  ),
+).flat();
 
-/** Microseconds a row, the best of five; the machine is noisy. */
-function microsecondsPerRow(count: number, run: () => void): number {
-  const times = Array.from({ length: 5 }, () => {
+/** Microseconds a row, the best of several; the machine is noisy. */
+function microseconds(
+  module: RowCheck,
+  heads: readonly CellValue[],
+  rows: readonly CellValue[][],
+): () => number {
+  const shop = module.readShop(tables);
+  const headings = module.readHeadings(heads);
+  return () => {
     const started = performance.now();
-    for (let round = 0; round < rounds; round++) run();
-    return ((performance.now() - started) * 1000) / (rounds * count);
-  });
-  return Math.min(...times);
+    for (const cells of rows) module.checkRow(cells, headings, shop);
+    return ((performance.now() - started) * 1000) / rows.length;
+  };
 }
 
-const whole = microsecondsPerRow(rows.length, () => rows.forEach((cells) => checkRow(cells, headings, shop)));
-const reading = microsecondsPerRow(rows.length, () =>
-  rows.forEach((cells) => readRow(cells, headings, shop)),
-);
-const bare = microsecondsPerRow(prepared.length, () =>
-  prepared.forEach((row) => checkOnPress(press, row, shop, false)),
+/** The least of several turns each, taken in turns, so that both see the same machine. */
+function together(runs: readonly (() => number)[], turns: number): number[] {
+  const least = runs.map(() => Infinity);
+  for (let turn = 0; turn < turns; turn += 1) {
+    runs.forEach((run, at) => {
+      least[at] = Math.min(least[at] ?? Infinity, run());
+    });
+  }
+  return least;
+}
+
+const runs = [microseconds(own, titles, varied), ...(old ? [microseconds(old, titles, varied)] : [])];
+const [ownUs = 0, oldUs] = together(runs, 15);
+console.log(`a row of the example, ${varied.length} unlike rows: ${ownUs.toFixed(1)} µs`);
+if (oldUs !== undefined) {
+  console.log(`  in ${against}: ${oldUs.toFixed(1)} µs; now to then ${(ownUs / oldUs).toFixed(2)}`);
+}
+
+const barHeads = ['Section', 'Grade', 'Length', 'Hole', 'Holes', 'Bolt', 'Edge', 'End', 'Pitch', 'Press'];
+const bar = (holes: number): CellValue[] => [
+  'FB 3/8x4',
+  'A36',
+  holes * 3 + 6,
+  '13/16',
+  holes,
+  '3/4',
+  2,
+  3,
+  3,
+  tables.presses[0]?.[2] ?? null,
+];
+const bars = (holes: number) =>
+  microseconds(
+    own,
+    barHeads,
+    Array.from({ length: 50 }, () => bar(holes)),
+  );
+const [few = 1, many = 0] = together([bars(20), bars(400)], 15);
+console.log(
+  `a bar with 400 holes: ${many.toFixed(0)} µs; to one with 20 (${few.toFixed(0)} µs) ${(many / few).toFixed(1)}`,
 );
 
-console.log(`a row check from its cells: ${whole.toFixed(1)} µs`);
+const groups = Array.from({ length: 9 }, (_, at) => (at === 0 ? '' : ` ${at + 1}`));
+const heapHeads = [
+  'Section',
+  'Grade',
+  'Length',
+  ...groups.flatMap((n) => ['Hole', 'Holes', 'Bolt', 'Edge', 'End', 'Pitch'].map((head) => head + n)),
+];
+const heap: CellValue[] = [
+  'PL 3/8x12',
+  'A36',
+  48,
+  ...groups.flatMap(() => ['13/16', 111, '3/4', 6, 6, 0.0001]),
+];
+const before = process.memoryUsage().heapUsed;
+const [heapUs = 0] = together([microseconds(own, heapHeads, [heap])], 3);
+const megabytes = (process.memoryUsage().heapUsed - before) / 1e6;
 console.log(
-  `  to the checks of one press on rows already read (${bare.toFixed(1)} µs): ${(whole / bare).toFixed(2)}`,
+  `999 holes on one place in 9 groups: ${(heapUs / 1000).toFixed(1)} ms, ${megabytes.toFixed(0)} MB more`,
 );
-console.log(`  to reading the cells alone (${reading.toFixed(1)} µs): ${(whole / reading).toFixed(2)}`);

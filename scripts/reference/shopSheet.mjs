@@ -5,7 +5,7 @@ import { code, generated, table, textOf } from './markdown.mjs';
 const kinds = {
   station: 'yes or no',
   legs: 'one, both or no',
-  force: 'a force in its unit: US ton, tonne or kN',
+  force: 'a force in its unit: US ton, tonne or kN; `t` is the tonne (1000 kgf) in a shop in mm',
   length: 'a length',
   lengths: 'sizes with a comma and a space between: `1, 1-1/2, 2`',
   stress: 'a stress: ksi or MPa',

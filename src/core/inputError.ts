@@ -12,6 +12,8 @@ export interface Failure {
   allowed: string;
   /** The same for who fills in a cell of a list or of a Shop table, where it is not what a call can do. */
   allowedInCell?: string;
+  /** What happened to the input, where that is known. */
+  cause?: 'turned into a date';
 }
 
 /** The only error the library throws on purpose. Its message is one readable sentence or two. */
@@ -24,8 +26,13 @@ export class InputError extends Error {
     super(sentence(failure, failure.allowed));
     this.name = 'InputError';
     this.failure = failure;
-    this.messageInCell = sentence(failure, failure.allowedInCell ?? failure.allowed);
+    this.messageInCell = sentenceInCell(failure);
   }
+}
+
+/** The sentence for who fills in a cell of a list or of a Shop table. */
+export function sentenceInCell(failure: Failure): string {
+  return sentence(failure, failure.allowedInCell ?? failure.allowed);
 }
 
 function sentence({ argument, problem }: Failure, allowed: string): string {

@@ -1,4 +1,5 @@
 import { createRoot } from 'react-dom/client';
+import { TellingOwnWrites } from '../workbook/ownWrites.js';
 import type { Workbook } from '../workbook/port.js';
 import { App } from './app/App.js';
 
@@ -8,6 +9,6 @@ import { App } from './app/App.js';
  */
 export function mountPane(element: HTMLElement, workbook: Workbook): () => void {
   const root = createRoot(element);
-  root.render(<App workbook={workbook} />);
+  root.render(<App workbook={new TellingOwnWrites(workbook)} />);
   return () => root.unmount();
 }

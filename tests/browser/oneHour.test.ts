@@ -106,7 +106,7 @@ async function addChecks(): Promise<void> {
   expect(preview).toContain('Takeoff!J1: becomes End');
   expect(preview).toContain('6,000 formulas');
   await says('1,000 of 2,000 rows fail');
-  await says('250 could not be checked');
+  await says('250 not fully checked');
 }
 
 async function setPress(): Promise<void> {
@@ -119,7 +119,7 @@ async function setPress(): Promise<void> {
   await says('750 of 2,000 rows fail');
   await pane.getByRole('list', { name: 'Rows by verdict' }).filter({ hasText: '1,000' }).waitFor();
   expect(await counted()).toBe(
-    'OK 1,000 Over capacity 250 Edge short 250 Hole too small 250 Check input 250',
+    'OK 1,000 Edge short 250 Over capacity 250 Hole too small 250 Check input 250',
   );
 }
 

@@ -124,7 +124,7 @@ describe('by keyboard alone', () => {
     await open.keys('Add check columns', 'Enter');
     await open.keys('Write', 'Enter');
     await open.says('4 of 16 rows fail');
-    await open.says('4 could not be checked');
+    await open.says('4 not fully checked');
     await open.says('11 of 15 columns are read');
     await open.says('2 rows · Edge short');
     await open.keys(/2 rows · Edge short/, 'Enter');
@@ -137,7 +137,7 @@ describe('by keyboard alone', () => {
     await open.button('Fix 2 dates').waitFor();
     await open.keys('Fix 2 dates', 'Enter');
     await open.keys('Write', 'Enter');
-    await open.says('2 could not be checked');
+    await open.says('2 not fully checked');
     await open.keys('Parts', 'ArrowLeft', 'Enter');
     await open.says('55 US ton');
     expect(open.errors).toEqual([]);

@@ -53,7 +53,7 @@ describe('by keyboard alone', () => {
     const drawing = page.getByRole('application', { name: 'A1 on the press' });
     await drawing.focus();
     await page.keyboard.press('ArrowRight');
-    await open.says('Hole, 1 of 6, Ø13/16: 1 in from the stop, 1-3/4 in from the heel at the fence.');
+    await open.says('Hole, 1 of 6, Ø13/16: 7/8 in from the stop, 1-3/4 in from the heel at the fence.');
     await page.keyboard.press('ArrowRight');
     await open.says('Hole, 2 of 6');
     await page.keyboard.press('Tab');

@@ -71,6 +71,35 @@ describe('AISC Manual Part 1, beams, channels and pipes (from memory)', () => {
   });
 });
 
+describe('Universal beams and columns of BS 4-1 (from memory): kg/m, cm²', () => {
+  it.each([
+    ['UB 203x133x25', '25.1', '32.0'],
+    ['UB 305x165x40', '40.3', '51.3'],
+    ['UB 457x191x67', '67.1', '85.5'],
+    ['UC 152x152x23', '23.0', '29.2'],
+    ['UC 254x254x73', '73.1', '93.1'],
+    ['UC 305x305x97', '96.9', '123'],
+  ])('%s: %s, %s', (text, mass, area) => {
+    expectPrinted(kgPerMetre(text), mass);
+    expectPrinted(sectionAreaMm2(section(text)) / 100, area);
+  });
+
+  // BS 4-1 names a size by its mass in whole kg/m; the heaviest columns are rounded by up to 2 kg/m more.
+  const universal = beams.filter(({ name }) => /^U[BC]/.test(name));
+
+  it.each(universal.map((beam) => [beam.name, beam] as const))(
+    '%s weighs what its name says',
+    (name, beam) => {
+      const named = Number(name.split('X')[2]);
+      expect(Math.abs(beam.massKgPerM - named)).toBeLessThan(Math.max(0.55, 0.004 * named));
+    },
+  );
+
+  it('are all of them', () => {
+    expect(universal).toHaveLength(107 + 46);
+  });
+});
+
 describe('Every beam of the tables against plane geometry and the density of steel', () => {
   it.each(beams.map((beam) => [beam.name, beam] as const))('%s', (_name, beam) => {
     const { depthMm: h, flangeWidthMm: b, webThicknessMm: tw, flangeThicknessMm: tf } = beam;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { InputError } from '../../src/core/inputError.js';
+import { InputError, sentenceInCell } from '../../src/core/inputError.js';
 
 const failure = { code: 'invalid', argument: 'Hole', received: 'x', problem: 'is wrong.' } as const;
 
@@ -20,5 +20,6 @@ describe('InputError', () => {
     });
     expect(error.message).toBe('Hole: is wrong. Give the shop cell.');
     expect(error.messageInCell).toBe('Hole: is wrong. Write 1 in.');
+    expect(sentenceInCell(error.failure)).toBe(error.messageInCell);
   });
 });

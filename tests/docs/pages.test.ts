@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { root } from '../../scripts/ensure.mjs';
-import { verdicts } from '../../src/core/press/finding.js';
+import { verdicts } from '../../src/core/check/verdict.js';
 
 const docs = path.join(root, 'docs');
 const names = readdirSync(docs).filter((name) => name.endsWith('.md'));

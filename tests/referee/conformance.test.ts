@@ -9,6 +9,7 @@ import {
   valuesFile,
 } from '../checks/conformance/data.js';
 import { calculatedElsewhere } from './spreadsheet.js';
+import { oddCases, oddFormulas, oddValuesFile } from '../checks/conformance/oddCalls.js';
 
 const column = (bytes: Uint8Array, count: number): StoredValue[] => {
   const rows = readSheetValues(bytes, 'Data');
@@ -36,5 +37,17 @@ it('the conformance table holds what a headless desktop spreadsheet computes', (
   const committed = refereedCases().map(({ formula, value, changed }) =>
     [formula, JSON.stringify(value), JSON.stringify(changed)].join('\t'),
   );
+  expect(committed).toEqual(lines);
+});
+
+it('the table of odd arguments holds what a headless desktop spreadsheet computes', () => {
+  const formulas = oddFormulas();
+  const values = column(calculatedElsewhere(conformanceWorkbook(formulas)), formulas.length);
+  const lines = formulas.map((formula, i) => [formula, JSON.stringify(values[i])].join('\t'));
+  if (process.env['REFEREE_UPDATE']) {
+    const head = '# formula, value: computed by a headless desktop spreadsheet';
+    writeFileSync(oddValuesFile, `${[head, ...lines].join('\n')}\n`);
+  }
+  const committed = oddCases().map(({ formula, value }) => [formula, JSON.stringify(value)].join('\t'));
   expect(committed).toEqual(lines);
 });

@@ -55,6 +55,16 @@ export const bayA: PressCells = {
   'Heaviest bar': 600,
 };
 
+const isNoSize = /force|share|strength|rake|allowance|heaviest|mitered|V openings/i;
+
+/** Bay A for a shop that works in millimetres: every size with its inch mark. */
+export const bayAInMillimeters: PressCells = Object.fromEntries(
+  Object.entries(bayA).map(([item, value]): [string, CellValue] => {
+    const isSize = !isNoSize.test(item) && /^\d/.test(String(value));
+    return [item, isSize ? `${value} in` : value];
+  }),
+);
+
 /** A smaller press without a bar shear. Invented. */
 export const bayB: PressCells = {
   ...bayA,

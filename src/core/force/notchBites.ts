@@ -56,8 +56,7 @@ export function notchBites(
   }
   const biteWidthMm = widthMm / across;
   const biteDepthMm = depthMm / deep;
-  requireThickEnough(across > 1 ? biteWidthMm : Infinity, thicknessMm);
-  requireThickEnough(deep > 1 ? biteDepthMm : Infinity, thicknessMm);
+  requireThickEnough(Math.min(biteWidthMm, biteDepthMm), thicknessMm);
   if (count > 1) {
     working?.step({
       title: 'Bites of the notch',

@@ -19,7 +19,7 @@ export interface PairCount {
  * @param holes the holes of the part
  * @param reachMm rim to rim, at least 0: pairs farther apart wherever they lie are only counted
  * @param visit takes each pair that does not overlap with `repeats` 1; of the overlapping pairs of two groups (or
- *   within one) only the deepest, counted, and where holes are not placed the one with the lowest `most` beside it
+ *   within one) only the deepest of the first 200, counted, and where holes are not placed the one with the lowest `most` beside it
  * @returns the pairs within reach, and all pairs: n(n − 1)/2 of each face
  * Valid where all holes of a group have one shape, direction and freedom. Throws what `visit` throws.
  * @example holePairs(part.holes, 3 * diameterMm, (a, b, { least }) => check(least.distance))
@@ -35,7 +35,7 @@ export function holePairs(holes: readonly PlacedHole[], reachMm: number, visit: 
     sweepAlong(spans, reachMm, (a, b) => {
       const key = Math.min(a.hole.group, b.hole.group) * groups + Math.max(a.hole.group, b.hole.group);
       const known = overlaps.get(key);
-      if (known?.coincident && coincide(a, b)) {
+      if (known && (known.count >= mostOverlaps || (known.coincident && coincide(a, b)))) {
         known.count++;
         within++;
         return;
@@ -50,6 +50,9 @@ export function holePairs(holes: readonly PlacedHole[], reachMm: number, visit: 
   }
   return { within, pairs };
 }
+
+/** Of the overlapping pairs of two groups, so many are measured; the others are only counted. */
+const mostOverlaps = 200;
 
 /** A hole with the extents of all places it may take. */
 interface Span {
@@ -105,11 +108,17 @@ interface Overlap {
 function withPair(known: Overlap | undefined, pair: Pair): Overlap {
   const coincident = coincide(pair.a, pair.b);
   if (!known) return { deepest: pair, lowest: pair, count: 1, coincident };
-  if (pair.range.least.distance < known.deepest.range.least.distance) known.deepest = pair;
+  if (isDeeper(pair.range, known.deepest.range)) known.deepest = pair;
   if (pair.range.most < known.lowest.range.most) known.lowest = pair;
   known.count++;
   known.coincident ||= coincident;
   return known;
+}
+
+/** Of pairs as deep, the one that can come less far apart: so the order of the holes changes nothing. */
+function isDeeper(a: ClearanceRange, b: ClearanceRange): boolean {
+  const deeper = b.least.distance - a.least.distance;
+  return Math.abs(deeper) > toleranceMm ? deeper > 0 : a.most < b.most;
 }
 
 /** True where two holes have the same middle of all their places: holes are symmetric, so no overlap is deeper. */

@@ -1,15 +1,15 @@
+import type { PressFinding } from '../check/finding.js';
 import { sectionShearForceN } from '../force/sectionShear.js';
-import { formatLength } from '../quantity/formatLength.js';
 import { radianPerDegree } from '../quantity/units.js';
 import { sectionAreaMm2 } from '../section/area.js';
 import type { Section } from '../section/section.js';
 import type { Working } from '../working/working.js';
-import type { Finding } from './finding.js';
-import { limitOf, limitStep, roundingShare, stationOf, valueOr, withinLimit } from './limit.js';
+import { limitOf, limitStep, referenceShearMPa, roundingShare, withinLimit } from './limit.js';
 import { plateShareFinding } from './plateShare.js';
 import type { Press } from './press.js';
-import { defaultReferenceShearMPa } from './punchStation.js';
+import { unratedShare } from './share.js';
 import type { ShearJob } from './shearStation.js';
+import { stationOf } from './stationOf.js';
 
 type Angle = Extract<Section, { kind: 'angle' }>;
 
@@ -18,13 +18,13 @@ const squareCut = {
   leg: 'angleShearLegSquare',
   thickness: 'angleShearThicknessSquare',
   miterRad: 0,
-  name: 'square',
+  cut: 'square',
 } as const;
 const miterCut = {
   leg: 'angleShearLeg45',
   thickness: 'angleShearThickness45',
   miterRad: greatestMiterRad,
-  name: 'at 45°',
+  cut: 'at 45°',
 } as const;
 
 /**
@@ -33,75 +33,83 @@ const miterCut = {
  * plate's angle has the part's root radius, so that the plate's size reads exactly 100 %.
  * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
  */
-export function angleShearFindings(press: Press, job: ShearJob<Angle>, working?: Working): Finding[] {
+export function angleShearFindings(press: Press, job: ShearJob<Angle>, working?: Working): PressFinding[] {
   const station = stationOf(press, 'angleShear', working);
   if (station.missing) return station.findings;
-  const { section, unit } = job;
-  const miters = job.miterRad > 0 ? miterFindings(press, working) : [];
-  if (miters.some((finding) => finding.verdict === 'No station')) return [...station.findings, ...miters];
-  if (job.miterRad > greatestMiterRad * (1 + roundingShare)) {
-    return [
-      {
-        verdict: 'Too big',
-        governs: 'miter',
-        note: `a miter over 45° is beyond the angle shear of ${press.name}.`,
-      },
-    ];
-  }
-  const plate = job.miterRad > 0 ? miterCut : squareCut;
-  const legMm = Math.max(section.legAMm, section.legBMm);
+  const { section, miterRad } = job;
+  const mitered = miterRad > 0;
+  const legs = mitered ? [legsFinding(press, working)] : [];
+  if (legs.some((finding) => finding.outcome === 'failed')) return [...station.findings, ...legs];
+  const angle = mitered ? [miterAngleFinding(press, miterRad)] : [];
+  if (angle.some((finding) => finding.outcome === 'failed')) return angle;
+  const plate = mitered ? miterCut : squareCut;
   const leg = {
-    key: plate.leg,
-    sizeMm: legMm,
-    what: `leg ${formatLength(legMm, unit)} ${unit}`,
-    meaning: 'longer leg',
-    unit,
-  };
+    item: plate.leg,
+    sized: { is: 'leg' },
+    given: Math.max(section.legAMm, section.legBMm),
+  } as const;
   const thickness = {
-    key: plate.thickness,
-    sizeMm: section.thicknessMm,
-    what: `thickness ${formatLength(section.thicknessMm, unit)} ${unit}`,
-    meaning: 'thickness',
-    unit,
-  };
-  const sizes = [...withinLimit(press, leg, working), ...withinLimit(press, thickness, working)];
-  return [...station.findings, ...miters, ...sizes, ...shareFindings(press, job, plate, working)];
+    item: plate.thickness,
+    sized: { is: 'thickness' },
+    given: section.thicknessMm,
+  } as const;
+  return [
+    ...station.findings,
+    ...legs,
+    ...angle,
+    withinLimit(press, leg, working),
+    withinLimit(press, thickness, working),
+    ...shareFindings(press, job, plate, working),
+  ];
 }
 
 /** Whether the angle shear miters at all: one leg, both, or neither. */
-function miterFindings(press: Press, working?: Working): Finding[] {
+function legsFinding(press: Press, working?: Working): PressFinding {
   const legs = limitOf(press, 'angleShearLegsMitered');
-  if (typeof legs !== 'number') return [legs];
+  if (typeof legs !== 'number') return legs;
+  const verdict = legs === 0 ? 'No station' : 'OK';
   limitStep(
     working,
     press,
     'angleShearLegsMitered',
     { kind: 'count', value: 1, meaning: 'legs to miter' },
     '≤',
-    legs === 0 ? 'No station' : 'OK',
+    verdict,
   );
-  const note = `the angle shear of ${press.name} cuts square only; saw the miter.`;
-  return legs === 0 ? [{ verdict: 'No station', governs: 'miter', note }] : [];
+  const outcome = legs === 0 ? 'failed' : 'held';
+  return { rule: 'miter', outcome, verdict, press: press.name, on: 'angle shear', why: 'square only' };
+}
+
+function miterAngleFinding(press: Press, miterRad: number): PressFinding {
+  const held = miterRad <= greatestMiterRad * (1 + roundingShare);
+  return {
+    rule: 'miter',
+    outcome: held ? 'held' : 'failed',
+    verdict: held ? 'OK' : 'Too big',
+    press: press.name,
+    on: 'angle shear',
+    why: 'over 45°',
+  };
 }
 
 function shareFindings(
   press: Press,
   job: ShearJob<Angle>,
-  plate: typeof squareCut | typeof miterCut,
+  { leg, thickness, miterRad, cut }: typeof squareCut | typeof miterCut,
   working?: Working,
-): Finding[] {
+): PressFinding[] {
   const forceN = sectionShearForceN({ ...job, areaMm2: sectionAreaMm2(job.section, working) }, working);
-  const legMm = limitOf(press, plate.leg);
-  const thicknessMm = limitOf(press, plate.thickness);
-  const reference = valueOr(press, 'referenceShear', defaultReferenceShearMPa);
+  const legMm = limitOf(press, leg);
+  const thicknessMm = limitOf(press, thickness);
+  const reference = referenceShearMPa(press);
   if (typeof reference !== 'number') return [reference];
   // A blank size has its own finding already; without a size there is nothing to hold a force against.
   if (typeof legMm !== 'number' || typeof thicknessMm !== 'number') return [];
   if (!Number.isFinite(legMm) || !Number.isFinite(thicknessMm)) {
-    return [{ verdict: 'OK', governs: 'angle shear', note: '', use: 0, forceN }];
+    return [unratedShare(press, 'angle shear', forceN)];
   }
   const areaMm2 = sectionAreaMm2({ ...job.section, legAMm: legMm, legBMm: legMm, thicknessMm });
-  const plateForceN = sectionShearForceN({ areaMm2, shearStrengthMPa: reference, miterRad: plate.miterRad });
-  const plateSize = `${formatLength(legMm, job.unit)} × ${formatLength(thicknessMm, job.unit)} ${job.unit} ${plate.name}`;
-  return [plateShareFinding(press, { forceN, plateForceN, station: 'angle shear', plateSize }, working)];
+  const plateForceN = sectionShearForceN({ areaMm2, shearStrengthMPa: reference, miterRad });
+  const plate = { sizesMm: [legMm, thicknessMm], cut, strengthMPa: reference };
+  return [plateShareFinding(press, { operation: 'angle shear', forceN, plateForceN, plate }, working)];
 }

@@ -1,18 +1,18 @@
+import type { PressFinding } from '../check/finding.js';
 import { flatBarShearForceN } from '../force/flatBarShear.js';
-import { formatLength } from '../quantity/formatLength.js';
 import type { Section } from '../section/section.js';
 import type { Working } from '../working/working.js';
-import type { Finding } from './finding.js';
-import { limitOf, roundingShare, shareFinding, stationOf, valueOr, withinLimit } from './limit.js';
+import { limitOf, referenceShearMPa, roundingShare, valueOr, withinLimit } from './limit.js';
 import { plateShareFinding } from './plateShare.js';
 import type { Press } from './press.js';
 import type { PressItemKey } from './pressItem.js';
-import { defaultReferenceShearMPa } from './punchStation.js';
+import { shareFinding } from './share.js';
 import type { ShearJob } from './shearStation.js';
+import { stationOf } from './stationOf.js';
 
 type FlatJob = ShearJob<Extract<Section, { kind: 'flat' }>>;
 
-const defaultDullBlade = 1.2;
+const usualDullBlade = 1.2;
 
 interface PlatePoint {
   widthMm: number;
@@ -26,65 +26,71 @@ interface PlatePoint {
  * Where the plate gives no sizes, the force with the dull-blade allowance is held against Shear force.
  * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
  */
-export function flatShearFindings(press: Press, job: FlatJob, working?: Working): Finding[] {
+export function flatShearFindings(press: Press, job: FlatJob, working?: Working): PressFinding[] {
   const station = stationOf(press, 'flatShear', working);
   if (station.missing) return station.findings;
   const widthMm = job.section.widthMm / Math.cos(job.miterRad);
-  const what = `a cut ${formatLength(widthMm, job.unit)} ${job.unit} wide`;
+  const blade = { item: 'flatShearBladeLength', sized: { is: 'cut' }, given: widthMm } as const;
   return [
     ...station.findings,
-    ...withinLimit(
-      press,
-      { key: 'flatShearBladeLength', sizeMm: widthMm, what, meaning: 'width of the cut', unit: job.unit },
-      working,
-    ),
-    ...capacityFindings(press, job, widthMm, what, working),
+    withinLimit(press, blade, working),
+    ...capacityFindings(press, job, widthMm, working),
   ];
 }
 
-function capacityFindings(
-  press: Press,
-  job: FlatJob,
-  widthMm: number,
-  what: string,
-  working?: Working,
-): Finding[] {
+function capacityFindings(press: Press, job: FlatJob, widthMm: number, working?: Working): PressFinding[] {
   const rakeRad = limitOf(press, 'flatShearRake');
   if (typeof rakeRad !== 'number') return [rakeRad];
   const points = platePoints(press);
   if (!Array.isArray(points)) return [points];
-  const reference = valueOr(press, 'referenceShear', defaultReferenceShearMPa);
+  const reference = referenceShearMPa(press);
   if (typeof reference !== 'number') return [reference];
   const { thicknessMm } = job.section;
   const rake = Number.isFinite(rakeRad) ? rakeRad : 0;
   const part = { widthMm, thicknessMm, shearStrengthMPa: job.shearStrengthMPa, rakeRad: rake };
-  if (points.length === 0) return ratedForceFindings(press, flatBarShearForceN(part, working));
-  const wideEnough = points.filter((point) => widthMm <= point.widthMm * (1 + roundingShare));
-  const point = wideEnough.sort((a, b) => b.thicknessMm - a.thicknessMm)[0];
-  if (!point) {
-    const widest = Math.max(...points.map((each) => each.widthMm));
-    return [
-      tooBig(
-        press,
-        `${what} is over ${press.name}'s widest bar, ${formatLength(widest, job.unit)} ${job.unit}.`,
-      ),
-    ];
-  }
-  const plateSize = `${formatLength(point.widthMm, job.unit)} × ${formatLength(point.thicknessMm, job.unit)} ${job.unit}`;
+  if (points.length === 0) return [ratedForceFinding(press, flatBarShearForceN(part, working))];
+  const point = pointFor(points, widthMm);
+  const width = widthFinding(press, widthMm, points, point !== undefined);
+  if (!point) return [width];
   const plateForceN = flatBarShearForceN({ ...point, shearStrengthMPa: reference, rakeRad: rake });
   const forceN = flatBarShearForceN(part, working);
-  const share = plateShareFinding(press, { forceN, plateForceN, station: 'flat shear', plateSize }, working);
-  if (thicknessMm <= point.thicknessMm * (1 + roundingShare)) return [share];
-  const note = `${formatLength(thicknessMm, job.unit)} ${job.unit} thick is over ${press.name}'s plate size ${plateSize}.`;
-  return [tooBig(press, note), share];
+  const plate = { sizesMm: [point.widthMm, point.thicknessMm], strengthMPa: reference };
+  return [
+    width,
+    thicknessFinding(press, thicknessMm, point),
+    plateShareFinding(press, { operation: 'flat shear', forceN, plateForceN, plate }, working),
+  ];
 }
 
-function tooBig(press: Press, note: string): Finding {
-  return { verdict: 'Too big', governs: `flat shear size of ${press.name}`, note };
+/** The thickest size on the plate that is wide enough. */
+function pointFor(points: readonly PlatePoint[], widthMm: number): PlatePoint | undefined {
+  const wideEnough = points.filter((point) => widthMm <= point.widthMm * (1 + roundingShare));
+  return wideEnough.sort((a, b) => b.thicknessMm - a.thicknessMm)[0];
+}
+
+function widthFinding(
+  press: Press,
+  given: number,
+  points: readonly PlatePoint[],
+  held: boolean,
+): PressFinding {
+  const limit = Math.max(...points.map((each) => each.widthMm));
+  return { rule: 'widest bar', press: press.name, given, limit, ...ended(held) };
+}
+
+function thicknessFinding(press: Press, given: number, plate: PlatePoint): PressFinding {
+  const held = given <= plate.thicknessMm * (1 + roundingShare);
+  return { rule: 'plate thickness', press: press.name, given, plate, ...ended(held) };
+}
+
+function ended(held: boolean) {
+  return held
+    ? ({ outcome: 'held', verdict: 'OK' } as const)
+    : ({ outcome: 'failed', verdict: 'Too big' } as const);
 }
 
 /** The sizes on the plate; none where all are `none`; a finding where one is blank or unreadable. */
-function platePoints(press: Press): PlatePoint[] | Finding {
+function platePoints(press: Press): PlatePoint[] | PressFinding {
   const pairs: [PressItemKey, PressItemKey][] = [
     ['flatShearWidestBar', 'flatShearWidestBarThickness'],
     ['flatShearThickestBarWidth', 'flatShearThickestBar'],
@@ -101,13 +107,20 @@ function platePoints(press: Press): PlatePoint[] | Finding {
 }
 
 /** Without sizes on the plate, the force with the dull-blade allowance against the rated force. */
-function ratedForceFindings(press: Press, forceN: number): Finding[] {
-  const rated = limitOf(press, 'shearForce');
-  if (typeof rated !== 'number') return [rated];
-  const dull = valueOr(press, 'flatShearDullBlade', defaultDullBlade);
-  if (typeof dull !== 'number') return [dull];
-  if (Number.isFinite(rated))
-    return [shareFinding(press, (forceN * dull) / rated, forceN * dull, 'shear force')];
-  const note = `${press.name} states neither sizes nor a force for its flat shear, so the cut was not checked.`;
-  return [{ verdict: 'Not checked', governs: 'flat shear', note }];
+function ratedForceFinding(press: Press, bladeForceN: number): PressFinding {
+  const ratingN = limitOf(press, 'shearForce');
+  if (typeof ratingN !== 'number') return ratingN;
+  const dull = valueOr(press, 'flatShearDullBlade', usualDullBlade);
+  if (typeof dull !== 'number') return dull;
+  const forceN = bladeForceN * dull;
+  if (Number.isFinite(ratingN)) {
+    return shareFinding(press, { operation: 'shear force', use: forceN / ratingN, forceN, ratingN });
+  }
+  return {
+    rule: 'nothing stated',
+    outcome: 'open',
+    verdict: 'Not checked',
+    press: press.name,
+    of: 'flat shear',
+  };
 }

@@ -1,21 +1,16 @@
-import { notchForceN } from '../force/notch.js';
+import type { PressFinding } from '../check/finding.js';
 import { type NotchBites, notchBites } from '../force/notchBites.js';
 import type { Notch } from '../force/notchCutLength.js';
 import { InputError } from '../inputError.js';
-import { formatLength } from '../quantity/formatLength.js';
-import type { LengthUnit } from '../quantity/units.js';
 import type { Working } from '../working/working.js';
-import type { Finding } from './finding.js';
-import { limitOf, stationOf, valueOr, withinLimit } from './limit.js';
-import { plateShareFinding } from './plateShare.js';
+import { limitOf, withinLimit } from './limit.js';
+import { notcherShareFindings } from './notcherShare.js';
 import type { Press } from './press.js';
-import { defaultReferenceShearMPa } from './punchStation.js';
+import { stationOf } from './stationOf.js';
 
 export interface NotchJob extends Notch {
   thicknessMm: number;
   shearStrengthMPa: number;
-  /** For the lengths in notes. */
-  unit: LengthUnit;
 }
 
 /**
@@ -28,27 +23,26 @@ export interface NotchJob extends Notch {
  * @returns findings; `use` is a share, 1 is full
  * Source: common practice, no source.
  */
-export function notchFindings(press: Press, job: NotchJob, working?: Working): Finding[] {
+export function notchFindings(press: Press, job: NotchJob, working?: Working): PressFinding[] {
   const station = stationOf(press, 'notcher', working);
   if (station.missing) return station.findings;
-  const { thicknessMm, unit } = job;
-  const what = `thickness ${formatLength(thicknessMm, unit)} ${unit}`;
   const thickness = {
-    key: 'notcherThickness',
-    sizeMm: thicknessMm,
-    what,
-    meaning: 'thickness',
-    unit,
+    item: 'notcherThickness',
+    sized: { is: 'thickness' },
+    given: job.thicknessMm,
   } as const;
-  return [
-    ...station.findings,
-    ...withinLimit(press, thickness, working),
-    ...forceFindings(press, job, working),
-  ];
+  const within = withinLimit(press, thickness, working);
+  const bites = notchBitesOnPress(press, job, working);
+  const forced = Array.isArray(bites) ? bites : notcherShareFindings(press, 'notcher', bites.forceN, working);
+  return [...station.findings, within, ...forced];
 }
 
 /** The bites of a notch with the press's own tool; findings where its size is not known, or bites cannot be made. */
-export function notchBitesOnPress(press: Press, job: NotchJob, working?: Working): NotchBites | Finding[] {
+export function notchBitesOnPress(
+  press: Press,
+  job: NotchJob,
+  working?: Working,
+): NotchBites | PressFinding[] {
   const toolWidthMm = limitOf(press, 'notcherWidth');
   const toolDepthMm = limitOf(press, 'notcherDepth');
   if (typeof toolWidthMm !== 'number' || typeof toolDepthMm !== 'number') {
@@ -58,31 +52,7 @@ export function notchBitesOnPress(press: Press, job: NotchJob, working?: Working
     return notchBites({ ...job, toolWidthMm, toolDepthMm }, working);
   } catch (error) {
     if (!(error instanceof InputError) || error.failure.argument !== 'Notch') throw error;
-    const { problem, allowed } = error.failure;
-    return [
-      { verdict: 'Too big', governs: 'notch', note: `The notch on ${press.name}: ${problem} ${allowed}` },
-    ];
+    const { failure } = error;
+    return [{ rule: 'notch bites', outcome: 'failed', verdict: 'Too big', press: press.name, failure }];
   }
-}
-
-function forceFindings(press: Press, job: NotchJob, working?: Working): Finding[] {
-  const bites = notchBitesOnPress(press, job, working);
-  if (Array.isArray(bites)) return bites;
-  const { forceN } = bites;
-  const reference = valueOr(press, 'referenceShear', defaultReferenceShearMPa);
-  if (typeof reference !== 'number') return [reference];
-  const [widthMm, depthMm, thicknessMm] = [
-    limitOf(press, 'notcherWidth'),
-    limitOf(press, 'notcherDepth'),
-    limitOf(press, 'notcherThickness'),
-  ];
-  // A blank size has its own finding already.
-  if (typeof widthMm !== 'number' || typeof depthMm !== 'number' || typeof thicknessMm !== 'number')
-    return [];
-  const sizes = [widthMm, depthMm, thicknessMm];
-  if (!sizes.every(Number.isFinite)) return [{ verdict: 'OK', governs: 'notcher', note: '', use: 0, forceN }];
-  const plate = { widthMm, depthMm, thicknessMm, where: 'edge', shearStrengthMPa: reference } as const;
-  const plateSize = `${sizes.map((mm) => formatLength(mm, job.unit)).join(' × ')} ${job.unit}`;
-  const share = { forceN, plateForceN: notchForceN(plate), station: 'notcher', plateSize };
-  return [plateShareFinding(press, share, working)];
 }

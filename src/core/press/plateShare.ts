@@ -1,39 +1,37 @@
+import type { PressFinding } from '../check/finding.js';
+import type { Operation, PlateSize } from '../check/pressFact.js';
+import { forceValue, lengthValue, ratioValue, stressValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
-import type { Finding } from './finding.js';
-import { pressSource, shareFinding } from './limit.js';
+import { pressSource } from './limit.js';
 import type { Press } from './press.js';
+import { shareFinding } from './share.js';
 
 interface PlateShare {
+  operation: Operation;
   forceN: number;
   /** The force the plate's own size takes at the plate's reference strength. */
   plateForceN: number;
-  /** `flat shear`. */
-  station: string;
-  /** `14 × 1/2 in`. */
-  plateSize: string;
+  plate: PlateSize;
 }
 
 /**
  * The share of a shear station: the force of the part over the force of the plate's own size, so that the
  * plate's size in mild steel reads exactly 100 %. Source: common practice, no source.
  */
-export function plateShareFinding(press: Press, share: PlateShare, working?: Working): Finding {
-  const { forceN, plateForceN, station, plateSize } = share;
+export function plateShareFinding(press: Press, share: PlateShare, working?: Working): PressFinding {
+  const { operation, forceN, plateForceN, plate } = share;
   const use = forceN / plateForceN;
   working?.step({
     title: 'Share of rating',
     formula: 'use = F / R',
     values: [
-      { symbol: 'F', meaning: 'force of the cut', kind: 'force', value: forceN },
-      {
-        symbol: 'R',
-        meaning: `force of the plate's ${plateSize} at the plate's strength`,
-        kind: 'force',
-        value: plateForceN,
-      },
+      forceValue('F', 'force of the cut', forceN),
+      forceValue('R', "force of the plate's own size at the plate's strength", plateForceN),
+      ...plate.sizesMm.map((sizeMm, at) => lengthValue(`s${at + 1}`, 'size on the plate', sizeMm)),
+      stressValue('τ', "the plate's strength", plate.strengthMPa),
     ],
-    result: { symbol: 'use', meaning: 'share of rating', kind: 'ratio', value: use },
+    result: ratioValue('use', 'share of rating', use),
     source: pressSource,
   });
-  return shareFinding(press, use, forceN, station);
+  return shareFinding(press, { operation, use, forceN, ratingN: plateForceN, plate });
 }

@@ -1,3 +1,4 @@
+import type { Failure } from '../inputError.js';
 import type { PressItemKey } from './pressItem.js';
 
 /** A press value: a limit in the core's unit, several sizes, no limit, not known, or a cell that could not be read. */
@@ -6,13 +7,13 @@ export type PressValue =
   | { state: 'list'; values: readonly number[] }
   | { state: 'none' }
   | { state: 'unknown' }
-  | { state: 'bad'; message: string };
+  | { state: 'bad'; failure: Failure };
 
 export interface Press {
   name: string;
   values: Readonly<Partial<Record<PressItemKey, PressValue>>>;
   /** Why the whole press cannot be used: two presses of one name. */
-  problem?: string;
+  problem?: Failure;
 }
 
 const unknown: PressValue = { state: 'unknown' };

@@ -1,22 +1,15 @@
-import { megapascalPerKsi } from '../quantity/units.js';
-import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
-import type { LengthUnit } from '../quantity/units.js';
+import type { PressFinding } from '../check/finding.js';
+import type { PlateSize } from '../check/pressFact.js';
 import { punchForceN } from '../force/punch.js';
 import { cutPerimeterMm } from '../tooling/cutPerimeter.js';
-import { describeHole, type Hole, leastDimensionMm, nameHole, punchDiagonalMm } from '../tooling/hole.js';
+import { type Hole, leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
 import { leastHoleMm } from '../tooling/leastHole.js';
+import { forceValue, ratioValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
-import type { Finding } from './finding.js';
-import {
-  limitOf,
-  pressSource,
-  roundingShare,
-  shareFinding,
-  stationOf,
-  valueOr,
-  withinLimit,
-} from './limit.js';
+import { limitOf, pressSource, referenceShearMPa, roundingShare, valueOr, withinLimit } from './limit.js';
 import type { Press } from './press.js';
+import { shareFinding, unratedShare } from './share.js';
+import { stationOf } from './stationOf.js';
 
 export interface PunchJob {
   hole: Hole;
@@ -24,13 +17,9 @@ export interface PunchJob {
   shearStrengthMPa: number;
   holeToThickness: number;
   punchAllowanceMPa: number;
-  /** For the lengths in notes. */
-  unit: LengthUnit;
 }
 
-/** Plate sizes stand for this shear strength where the press says nothing. Common practice, no source. */
-export const defaultReferenceShearMPa = 50 * megapascalPerKsi;
-const defaultWorkingGapMm = 6;
+const usualWorkingGapMm = 6;
 const dieEntryMm = 2;
 
 /**
@@ -44,88 +33,97 @@ const dieEntryMm = 2;
  * @returns findings, at least one; `use` is a share, 1 is full
  * Source: common practice, no source; force and least hole name their own.
  */
-export function punchFindings(press: Press, job: PunchJob, working?: Working): Finding[] {
+export function punchFindings(press: Press, job: PunchJob, working?: Working): PressFinding[] {
   const station = stationOf(press, 'punch', working);
   if (station.missing) return station.findings;
-  const hole = `hole ${describeHole(job.hole, job.unit)}`;
+  const { hole } = job;
   const largest = {
-    key: 'punchLargestHole',
-    sizeMm: punchDiagonalMm(job.hole),
-    what: hole,
-    meaning: 'largest dimension of the hole',
-    unit: job.unit,
+    item: 'punchLargestHole',
+    sized: { is: 'hole', hole },
+    given: punchDiagonalMm(hole),
   } as const;
   return [
     ...station.findings,
-    ...withinLimit(press, largest, working),
-    ...strokeFindings(press, job, working),
-    ...leastHoleFindings(job, working),
+    withinLimit(press, largest, working),
+    strokeFinding(press, job, working),
+    leastHoleFinding(press, job, working),
     ...forceFindings(press, job, working),
   ];
 }
 
 /** The stroke must pass the working gap and the work, and enter the die. */
-function strokeFindings(press: Press, { thicknessMm, unit }: PunchJob, working?: Working): Finding[] {
-  const gapMm = valueOr(press, 'punchWorkingGap', defaultWorkingGapMm);
-  if (typeof gapMm !== 'number') return [gapMm];
-  const sizeMm = gapMm + thicknessMm + dieEntryMm;
-  const stroke = {
-    key: 'punchStroke',
-    sizeMm,
-    what: `gap, thickness and die entry, ${formatLength(sizeMm, unit)} ${unit},`,
-    meaning: 'gap, thickness and die entry',
-    unit,
-  } as const;
-  return withinLimit(press, stroke, working);
+function strokeFinding(press: Press, { thicknessMm }: PunchJob, working?: Working): PressFinding {
+  const gapMm = valueOr(press, 'punchWorkingGap', usualWorkingGapMm);
+  if (typeof gapMm !== 'number') return gapMm;
+  const given = gapMm + thicknessMm + dieEntryMm;
+  const sized = { is: 'gap, thickness and die entry' } as const;
+  return withinLimit(press, { item: 'punchStroke', sized, given }, working);
 }
 
-function leastHoleFindings(job: PunchJob, working?: Working): Finding[] {
-  const leastMm = leastHoleMm(job, working);
-  if (leastDimensionMm(job.hole) >= leastMm * (1 - roundingShare)) return [];
-  const { unit } = job;
-  const thickness = `${formatLength(job.thicknessMm, unit)} ${unit}`;
-  const least = `${formatLength(nextSizeMm(leastMm, unit), unit)} ${unit}`;
-  const note = `a ${nameHole(job.hole, unit)} in metal ${thickness} thick may burst the punch; the least is ${least}; drill it.`;
-  return [{ verdict: 'Hole too small', governs: 'least hole', note }];
+function leastHoleFinding(press: Press, job: PunchJob, working?: Working): PressFinding {
+  const limit = leastHoleMm(job, working);
+  const held = leastDimensionMm(job.hole) >= limit * (1 - roundingShare);
+  return {
+    rule: 'least hole',
+    outcome: held ? 'held' : 'failed',
+    verdict: held ? 'OK' : 'Hole too small',
+    press: press.name,
+    hole: job.hole,
+    thicknessMm: job.thicknessMm,
+    limit,
+  };
 }
 
-function forceFindings(press: Press, job: PunchJob, working?: Working): Finding[] {
+/** What 100 % of the punch is; Infinity where the press states no limit. */
+interface Rating {
+  ratingN: number;
+  plate?: PlateSize;
+}
+
+function forceFindings(press: Press, job: PunchJob, working?: Working): PressFinding[] {
   const forceN = punchForceN({ ...job, cutPerimeterMm: cutPerimeterMm(job.hole, working) }, working);
-  const rated = limitOf(press, 'punchForce');
-  const plate = plateForceN(press);
-  const unknown = [rated, plate].filter((rating) => typeof rating !== 'number');
-  const known = [rated, plate].filter((rating) => typeof rating === 'number');
-  if (known.length === 0) return unknown;
-  const ratingN = Math.min(...known);
-  if (ratingN === Number.POSITIVE_INFINITY) {
-    return [...unknown, { verdict: 'OK', governs: 'punch force', note: '', use: 0, forceN }];
-  }
+  const rated = ratedForce(press);
+  const plate = plateRating(press);
+  const unknown = [rated, plate].filter((rating) => 'rule' in rating);
+  const [first, second] = [rated, plate].filter((rating): rating is Rating => !('rule' in rating));
+  if (!first) return unknown;
+  const rating = second && second.ratingN < first.ratingN ? second : first;
+  const { ratingN } = rating;
+  if (ratingN === Number.POSITIVE_INFINITY) return [...unknown, unratedShare(press, 'punch force', forceN)];
   const use = forceN / ratingN;
   working?.step({
     title: 'Share of rating',
     formula: 'use = F / R',
     values: [
-      { symbol: 'F', meaning: 'punching force', kind: 'force', value: forceN },
-      { symbol: 'R', meaning: `rating of ${press.name}, punch`, kind: 'force', value: ratingN },
+      forceValue('F', 'punching force', forceN),
+      forceValue('R', `rating of ${press.name}, punch`, ratingN),
     ],
-    result: { symbol: 'use', meaning: 'share of rating', kind: 'ratio', value: use },
+    result: ratioValue('use', 'share of rating', use),
     source: pressSource,
   });
-  return [...unknown, shareFinding(press, use, forceN, 'punch force')];
+  return [...unknown, shareFinding(press, { operation: 'punch force', use, forceN, ...rating })];
+}
+
+function ratedForce(press: Press): Rating | PressFinding {
+  const ratingN = limitOf(press, 'punchForce');
+  return typeof ratingN === 'number' ? { ratingN } : ratingN;
 }
 
 /** The force of the plate's own hole at its reference strength; no limit where the plate states none. */
-function plateForceN(press: Press): number | Finding {
+function plateRating(press: Press): Rating | PressFinding {
   const diameterMm = limitOf(press, 'punchLargestHole');
   const thicknessMm = limitOf(press, 'punchLargestHoleThickness');
-  const reference = valueOr(press, 'referenceShear', defaultReferenceShearMPa);
-  if (typeof reference !== 'number') return reference;
+  const strengthMPa = referenceShearMPa(press);
+  if (typeof strengthMPa !== 'number') return strengthMPa;
   if (typeof thicknessMm !== 'number') return thicknessMm;
   if (typeof diameterMm !== 'number') return diameterMm;
-  if (!Number.isFinite(diameterMm) || !Number.isFinite(thicknessMm)) return Number.POSITIVE_INFINITY;
-  return punchForceN({
+  if (!Number.isFinite(diameterMm) || !Number.isFinite(thicknessMm)) {
+    return { ratingN: Number.POSITIVE_INFINITY };
+  }
+  const ratingN = punchForceN({
     cutPerimeterMm: cutPerimeterMm({ shape: 'round', diameterMm }),
     thicknessMm,
-    shearStrengthMPa: reference,
+    shearStrengthMPa: strengthMPa,
   });
+  return { ratingN, plate: { sizesMm: [diameterMm, thicknessMm], strengthMPa } };
 }

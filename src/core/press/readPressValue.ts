@@ -30,7 +30,7 @@ export function readPressValue(
     if (kind === 'lengths') return { state: 'list', values: readLengths(cell, unitCell, argument, unit) };
     return { state: 'value', value: readValue(cell, unitCell, kind, argument, unit) };
   } catch (error) {
-    if (error instanceof InputError) return { state: 'bad', message: error.messageInCell };
+    if (error instanceof InputError) return { state: 'bad', failure: error.failure };
     throw error;
   }
 }

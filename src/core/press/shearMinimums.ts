@@ -1,3 +1,4 @@
+import type { Failure } from '../inputError.js';
 import { leastPieceMm } from '../rule/leastPiece.js';
 import type { Section } from '../section/section.js';
 import type { Working } from '../working/working.js';
@@ -14,7 +15,7 @@ export interface ShearMinimum {
   limit:
     | { state: 'value'; leastMm: number; from: 'press' | 'practice' }
     | { state: 'none' }
-    | { state: 'bad'; message: string };
+    | { state: 'bad'; failure: Failure };
 }
 
 /** Practice for shears of plate and bars where the press says nothing, mm. Common practice, no source. */
@@ -79,7 +80,7 @@ function limits(press: Press) {
     const value = pressValue(press, key);
     if (value.state === 'value') return { state: 'value', leastMm: value.value, from: 'press' };
     if (value.state === 'none') return { state: 'none' };
-    if (value.state === 'bad') return { state: 'bad', message: value.message };
+    if (value.state === 'bad') return { state: 'bad', failure: value.failure };
     return { state: 'value', leastMm: practice(), from: 'practice' };
   };
 }

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../quantity/units.js';
+import type { PressFinding } from '../check/finding.js';
 import {
   type AnySection,
   type ChannelSection,
@@ -9,7 +9,6 @@ import {
 import type { Working } from '../working/working.js';
 import { angleShearFindings } from './angleShearStation.js';
 import { barShearFindings } from './barShearStation.js';
-import type { Finding } from './finding.js';
 import { flatShearFindings } from './flatShearStation.js';
 import type { Press } from './press.js';
 
@@ -18,7 +17,6 @@ export interface ShearJob<Shape extends Section = Section> {
   shearStrengthMPa: number;
   /** Angle of the cut from square, in rad. */
   miterRad: number;
-  unit: LengthUnit;
 }
 
 /** Whether no press station cuts the section: it is sawn. Common practice, no source. */
@@ -32,7 +30,7 @@ export function isCutBySaw(section: AnySection): section is ChannelSection | Saw
  * @returns findings; `use` is a share of the plate's capacity, 1 is full
  * Source: common practice, no source.
  */
-export function shearFindings(press: Press, job: ShearJob, working?: Working): Finding[] {
+export function shearFindings(press: Press, job: ShearJob, working?: Working): PressFinding[] {
   const { section } = job;
   switch (section.kind) {
     case 'flat':

@@ -1,26 +1,27 @@
-import { InputError } from '../inputError.js';
+import type { PressFinding } from '../check/finding.js';
+import { bySeverity, hardestOf } from '../check/severity.js';
+import type { Verdict } from '../check/verdict.js';
+import { InputError, sentenceInCell } from '../inputError.js';
 import type { Working } from '../working/working.js';
-import { bySeverity, type Finding, type Verdict } from './finding.js';
 import { pressSource } from './limit.js';
 
 /**
  * What a share-of-rating function shows for a station's findings: the share, or the verdict word where a
- * size limit, a missing station or a blank limit stops the work. A press cell that cannot be read refuses.
+ * size limit, a missing station or a blank limit stops the work. Work that is not for a press has no findings: Off
+ * press. A press cell that cannot be read refuses.
  */
-export function stationUse(findings: readonly Finding[], working?: Working): number | Verdict {
+export function stationUse(findings: readonly PressFinding[], working?: Working): number | Verdict {
   const [worst] = [...findings].sort(bySeverity);
-  if (worst?.verdict === 'Check input') {
+  if (worst?.rule === 'refusal') {
     throw new InputError({
       code: 'invalid',
       argument: 'Press',
       received: '',
-      problem: worst.note,
+      problem: sentenceInCell(worst.failure),
       allowed: '',
     });
   }
-  const shares = findings.flatMap((finding) => finding.use ?? []);
-  const stopped = worst !== undefined && worst.use === undefined;
-  const shown = stopped || shares.length === 0 ? (worst?.verdict ?? 'Not checked') : Math.max(...shares);
+  const shown = shownFor(findings, worst);
   working?.step({
     title: 'Shown',
     formula: 'the share, or the word of the limit that stops the work',
@@ -34,4 +35,11 @@ export function stationUse(findings: readonly Finding[], working?: Working): num
     source: pressSource,
   });
   return shown;
+}
+
+function shownFor(findings: readonly PressFinding[], worst: PressFinding | undefined): number | Verdict {
+  if (worst === undefined) return 'Off press';
+  const stops = worst.rule !== 'share' && worst.outcome !== 'held';
+  const hardest = hardestOf(findings);
+  return stops || hardest === undefined ? worst.verdict : hardest.use;
 }

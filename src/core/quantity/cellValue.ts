@@ -34,9 +34,14 @@ export function quoted(value: CellValue | undefined): string {
   return `'${text.length > longestQuote ? `${text.slice(0, longestQuote)}…` : text}'`;
 }
 
+const longestPlain = 500;
+const isPrintable = /^[\x20-\x7E]*$/;
+
 /** Text on one line, without control characters, so that a message stays one readable sentence. */
 export function plainText(value: string): string {
-  return visibleText(value.slice(0, 500))
+  const text = value.length > longestPlain ? value.slice(0, longestPlain) : value;
+  if (isPrintable.test(text)) return text.trim();
+  return visibleText(text)
     .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
     .trim();
 }

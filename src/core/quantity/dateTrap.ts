@@ -14,9 +14,6 @@ const partsOfYears = new Map(
 /** Parts that are no day, so that `3/32` is read as a month and a year. */
 const leastYearAlone = 32;
 
-/** What the refusal of a size that became a date says, so that lists can tell such rows from others. */
-export const turnedIntoDate = 'turned into a date';
-
 /** A number that is a date, and every size in inches that a spreadsheet turns into that date. */
 export interface TurnedDate {
   /** `1 January 2016`. */

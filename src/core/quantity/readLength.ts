@@ -1,10 +1,10 @@
 import { type CellValue, isBlank, plainText, quoted } from './cellValue.js';
-import { mayBeDate, type TurnedDate, turnedDate, turnedIntoDate } from './dateTrap.js';
+import { mayBeDate, type TurnedDate, turnedDate } from './dateTrap.js';
 import { formatLength } from './formatLength.js';
 import { type LengthKind, type LengthKindName, lengthKinds } from './lengthKind.js';
 import { allowedRange } from './allowedRange.js';
 import { lengthExamples, lengthText, type WrittenLength } from './lengthText.js';
-import { refuse } from '../inputError.js';
+import { InputError, refuse } from '../inputError.js';
 import { memo } from './memo.js';
 import { type LengthUnit, mmPer } from './units.js';
 
@@ -26,15 +26,24 @@ export function readLength(
     return notALength(value, argument, unit);
   }
   if (typeof value === 'number') return bareLength(value, value, argument, unit, kind);
-  return remembered(`${unit}|${kind}|${argument}|${value}`, () => {
-    const written = lengthText(value, argument, unit);
-    refuseThousands(written, value, argument, kind);
-    if (written.bare === undefined)
-      return within(written.mm, value, argument, unit, lengthKinds[kind], false);
-    if (written.leadingPoint && unit === 'mm') notALength(value, argument, unit);
-    if (written.isFraction && unit === 'mm') refuseFraction(written.bare, value, argument);
-    return bareLength(written.bare, value, argument, unit, kind);
-  });
+  return remembered(`${unit}|${kind}|${argument}|${value}`, () =>
+    readLengthText(value, argument, unit, kind),
+  );
+}
+
+/** As `readLength` for text, for readers that remember what they read themselves. */
+export function readLengthText(
+  value: string,
+  argument: string,
+  unit: LengthUnit,
+  kind: LengthKindName,
+): number {
+  const written = lengthText(value, argument, unit);
+  refuseThousands(written, value, argument, kind);
+  if (written.bare === undefined) return within(written.mm, value, argument, unit, lengthKinds[kind], false);
+  if (written.leadingPoint && unit === 'mm') notALength(value, argument, unit);
+  if (written.isFraction && unit === 'mm') refuseFraction(written.bare, value, argument);
+  return bareLength(written.bare, value, argument, unit, kind);
 }
 
 function notALength(value: CellValue, argument: string, unit: LengthUnit): never {
@@ -93,17 +102,17 @@ function refuseDate(
 ): never {
   const [only, ...others] = readings;
   if (only !== undefined && others.length === 0) {
-    const problem = `${number} looks like ${only} that the spreadsheet ${turnedIntoDate}.`;
-    return refuse(argument, String(value), problem, `Format the cell as text and type ${only} again.`);
+    const problem = `${number} looks like ${only} that the spreadsheet turned into a date.`;
+    return refuseAsDate(argument, value, problem, `Format the cell as text and type ${only} again.`);
   }
   const what = only === undefined ? 'a size that cannot be told' : `any of ${readings.join(', ')}`;
-  const problem = `${number} is a date, ${date}: ${what}, ${turnedIntoDate} by the spreadsheet.`;
-  return refuse(
-    argument,
-    String(value),
-    problem,
-    `Write the size as text, for example '${only ?? '1-1/16'}.`,
-  );
+  const problem = `${number} is a date, ${date}: ${what}, turned into a date by the spreadsheet.`;
+  return refuseAsDate(argument, value, problem, `Write the size as text, for example '${only ?? '1-1/16'}.`);
+}
+
+function refuseAsDate(argument: string, value: CellValue, problem: string, allowed: string): never {
+  const cause = 'turned into a date';
+  throw new InputError({ code: 'invalid', argument, received: String(value), problem, allowed, cause });
 }
 
 function within(

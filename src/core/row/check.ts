@@ -1,5 +1,5 @@
+import { type Finding, refusal } from '../check/finding.js';
 import { InputError } from '../inputError.js';
-import type { Finding } from '../press/finding.js';
 import { type Step, Working } from '../working/working.js';
 
 /** One check of a row: what it found, and its steps where they were asked for. */
@@ -9,16 +9,16 @@ export interface Check {
 }
 
 /** Runs a check; what it refuses, such as a setting that cannot be read, becomes a finding of the row. */
-export function check(asked: boolean, governs: string, run: (working?: Working) => Finding[]): Check {
+export function check(asked: boolean, about: string, run: (working?: Working) => Finding[]): Check {
   const working = asked ? new Working() : undefined;
-  return { findings: found(governs, () => run(working)), steps: working?.steps ?? [] };
+  return { findings: found(about, () => run(working)), steps: working?.steps ?? [] };
 }
 
-function found(governs: string, run: () => Finding[]): Finding[] {
+function found(about: string, run: () => Finding[]): Finding[] {
   try {
     return run();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return [{ verdict: 'Check input', governs, note: error.messageInCell }];
+    return [refusal(error.failure, about)];
   }
 }

@@ -1,124 +1,81 @@
+import type { Finding } from '../check/finding.js';
+import { refusal } from '../check/finding.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
-import type { Finding } from '../press/finding.js';
-import { governsOf, limitOf, limitStep, roundingShare, unreadable, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { punchFindings } from '../press/punchStation.js';
-import { type ShearMinimum, shearMinimums } from '../press/shearMinimums.js';
-import { isCutBySaw, shearFindings } from '../press/shearStation.js';
-import { formatLength } from '../quantity/formatLength.js';
-import { formatMass } from '../quantity/formatMass.js';
-import { leastThicknessMm } from '../section/leastThickness.js';
-import type { AnySection } from '../section/section.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
-import { describeHole } from '../tooling/hole.js';
 import { check, type Check } from './check.js';
-import type { HolePlace } from './holePlace.js';
-import type { HoleProcess } from './holeProcess.js';
+import { cutFindings } from './cutOnPress.js';
+import { inAnyFace } from './inAnyFace.js';
+import type { Layouts } from './layout/layoutOf.js';
+import type { LaidGroup } from './layout/layGroup.js';
 import { otherWorkChecks } from './otherWorkChecks.js';
 import { reachFindings } from './reach.js';
-import type { CutBy, HoleGroup, RowJob } from './rowJob.js';
+import type { PlacedGroup, PlacedHoles, ReadyRow } from './readyRow.js';
+import { supportFindings } from './supports.js';
+import { holeTitle } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
 
-/** A row whose section and grade were read, with the place of each of its hole groups. */
-export interface ReadyRow extends RowJob {
-  section: AnySection;
-  grade: NonNullable<RowJob['grade']>;
-  massKg?: number;
-  places: PlacedHoles[];
-  /** Holes in a solid bar, which no press punches. */
-  drilledInBar: boolean;
-}
-
-/** A hole group with where it lies and how it is made. */
-export interface PlacedHoles {
-  group: HoleGroup;
-  place: HolePlace;
-  process: HoleProcess;
-}
-
-/** Whether there is anything in the row for a press: what a saw cuts and a drill drills needs none. */
-export function needsPress({ section, places, notches, clips, bends, cutBy }: ReadyRow): boolean {
-  const punched = places.some(({ process }) => process.made !== 'drill');
-  const cut = !isCutBySaw(section) && !isCutElsewhere({ cutBy });
-  return punched || cut || [notches, clips, bends].some((work) => work !== undefined);
-}
-
-/** The row says that something else than a press cuts the part. */
-export function isCutElsewhere({ cutBy }: { cutBy?: CutBy | undefined }): boolean {
-  return cutBy !== undefined && cutBy !== 'press';
-}
-
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
-export function checkOnPress(press: Press, row: ReadyRow, shop: Shop, asked: boolean): Check[] {
-  const { problem } = press;
+export function checkOnPress(
+  press: Press,
+  row: ReadyRow,
+  layouts: Layouts,
+  shop: Shop,
+  asked: boolean,
+): Check[] {
+  const { problem, name } = press;
   if (problem !== undefined) {
-    return [check(asked, press.name, () => [unreadable(press.name, problem)])];
+    return [{ findings: [refusal(problem, name, { press: name, ofPressCell: true })], steps: [] }];
   }
   return [
     check(asked, 'cut', (working) => cutFindings(press, row, shop, working)),
-    ...row.places
-      .filter(({ process }) => process.made !== 'drill')
-      .map((placed) =>
-        check(asked, placed.group.title, (working) => holeFindings(press, row, placed, shop, working)),
+    ...row.places.map((placed) =>
+      check(asked, holeTitle(placed.index), (working) =>
+        holeFindings(press, row, placed, layouts, shop, working),
       ),
-    ...otherWorkChecks(press, row, shop, asked),
-    check(asked, 'supports', (working) => supportFindings(press, row, shop, working)),
+    ),
+    ...otherWorkChecks(press, row, layouts, shop, asked),
+    check(asked, 'supports', (working) => supportFindings(press, row, working)),
   ];
 }
 
-function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
-  const { section, grade, miterRad, lengthMm } = row;
-  if (isCutBySaw(section) || isCutElsewhere(row)) return [];
-  const { unit } = shop;
-  const thicknessMm = leastThicknessMm(section);
-  const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);
-  const findings = shearFindings(press, { section, shearStrengthMPa: strength, miterRad, unit }, working);
-  const stationMissing = findings.some((finding) => finding.verdict === 'No station');
-  if (stationMissing) return findings;
-  const part = lengthMm === undefined ? { section } : { section, lengthMm };
-  const minimums = shearMinimums(press, part, working).flatMap((minimum) =>
-    minimumFinding(press, minimum, unit, working),
-  );
-  return [...findings, ...minimums];
-}
-
-/** A shear cannot grip and cut a piece that is shorter, or a section that is smaller, than it can hold. */
-function minimumFinding(
-  press: Press,
-  { key, sizeMm, limit }: ShearMinimum,
-  unit: Shop['unit'],
-  working?: Working,
-): Finding[] {
-  if (limit.state === 'bad') return [unreadable(governsOf(key), limit.message)];
-  if (limit.state === 'none' || sizeMm === undefined) return [];
-  const { leastMm, from } = limit;
-  const held = sizeMm >= leastMm * (1 - roundingShare);
-  const isPiece = key.endsWith('ShortestPiece');
-  const meaning = isPiece ? 'length of the piece' : 'size of the section';
-  if (from === 'press') {
-    const size = { kind: 'length', value: sizeMm, meaning } as const;
-    limitStep(working, press, key, size, '≥', held ? 'OK' : "Can't reach");
-  }
-  if (held) return [];
-  const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
-  const limitWords = `${size(leastMm)}${from === 'practice' ? ' by common practice' : ''}`;
-  const note = isPiece
-    ? `a piece ${size(sizeMm)} long is shorter than ${press.name} can hold, ${limitWords}.`
-    : `${size(sizeMm)} is smaller than ${press.name} can hold and cut, ${limitWords}.`;
-  return [{ verdict: "Can't reach", governs: governsOf(key), note }];
-}
-
+/** The holes of a group on a press, in whichever face they may be. */
 function holeFindings(
   press: Press,
   row: ReadyRow,
-  { group, place, process }: PlacedHoles,
+  placed: PlacedHoles,
+  layouts: Layouts,
   shop: Shop,
   working?: Working,
 ): Finding[] {
-  const { thicknessMm } = place;
-  const { grade } = row;
+  const { index } = placed;
+  const faces = placed.faces.flatMap((own) => {
+    const laid = laidIn(layouts, own);
+    return laid && own.process.made !== 'drill' ? [{ own, laid }] : [];
+  });
+  if (faces.length === 0) return [];
+  const found = faces.map(({ own, laid }) => inFace(press, row, own, laid, shop, working));
+  return inAnyFace(found, index).map((finding) => ({ ...finding, group: index }));
+}
+
+/** The group as it lies in a face, in the first layout that has it there: across a face every layout is alike. */
+function laidIn({ layouts }: Layouts, { index, face }: PlacedGroup): LaidGroup | undefined {
+  return layouts
+    .flatMap(({ groups }) => groups)
+    .find((laid) => laid.index === index && laid.holes[0]?.face === face.id);
+}
+
+function inFace(
+  press: Press,
+  { section, grade }: ReadyRow,
+  { process, thicknessMm, face }: PlacedGroup,
+  laid: LaidGroup,
+  shop: Shop,
+  working?: Working,
+): Finding[] {
   const job = {
     hole: process.punched,
     thicknessMm,
@@ -128,51 +85,12 @@ function holeFindings(
     ),
     holeToThickness: setting(shop, 'holeToThickness'),
     punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
-    unit: shop.unit,
   };
   const station = punchFindings(press, job, working);
-  if (station.some((finding) => finding.verdict === 'No station')) return station;
-  const named = station.map((finding) => ({
-    ...finding,
-    governs: `${finding.governs}, ${describeHole(process.punched, shop.unit)}`,
-    holeGroup: group.title,
-  }));
+  if (station.some(({ verdict }) => verdict === 'No station')) return station;
   return [
-    ...named,
-    ...reachFindings({ press, section: row.section, group, place, unit: shop.unit }, working),
+    ...station.map((finding) => (finding.rule === 'share' ? { ...finding, hole: process.punched } : finding)),
+    ...reachFindings({ press, section, face, laid }, working),
     ...toolFindings(press, process.punched, thicknessMm, grade, shop, working),
   ];
-}
-
-function supportFindings(
-  press: Press,
-  { lengthMm, massKg }: ReadyRow,
-  { unit }: Shop,
-  working?: Working,
-): Finding[] {
-  if (lengthMm === undefined) return [];
-  const what = `a part ${formatLength(lengthMm, unit)} ${unit} long`;
-  const length = withinLimit(
-    press,
-    { key: 'longestBar', sizeMm: lengthMm, what, meaning: 'length of the part', unit },
-    working,
-  );
-  return massKg === undefined ? length : [...length, ...heaviestFindings(press, massKg, unit, working)];
-}
-
-function heaviestFindings(press: Press, massKg: number, unit: Shop['unit'], working?: Working): Finding[] {
-  const limit = limitOf(press, 'heaviestBar');
-  const outcome = typeof limit !== 'number' ? limit.verdict : massKg <= limit ? 'OK' : 'Too big';
-  limitStep(
-    working,
-    press,
-    'heaviestBar',
-    { kind: 'mass', value: massKg, meaning: 'mass of the part' },
-    '≤',
-    outcome,
-  );
-  if (typeof limit !== 'number') return [limit];
-  if (massKg <= limit) return [];
-  const note = `a part of ${formatMass(massKg, unit)} is over ${press.name}'s heaviest bar, ${formatMass(limit, unit)}.`;
-  return [{ verdict: 'Too big', governs: 'heaviest bar', note }];
 }

@@ -1,11 +1,16 @@
-import { bySeverity, type Finding, type Verdict, verdicts } from '../press/finding.js';
+import type { Finding } from '../check/finding.js';
+import { hardestOf, worstVerdict } from '../check/severity.js';
+import { type Verdict, type VerdictKind, verdictKind, verdicts } from '../check/verdict.js';
+import type { Failure } from '../inputError.js';
 import type { Press } from '../press/press.js';
-import { verdictKind } from '../press/verdictKind.js';
-import { quoted } from '../quantity/cellValue.js';
+import type { Station } from '../press/pressItem.js';
 import type { Shop } from '../shop/readShop.js';
 import { nameKey } from '../shop/table.js';
 import type { Check } from './check.js';
-import { checkOnPress, needsPress, type ReadyRow } from './checkOnPress.js';
+import { checkOnPress } from './checkOnPress.js';
+import { needsPress } from './needsPress.js';
+import type { PreparedRow } from './prepareRow.js';
+import type { RowFact } from '../check/rowFact.js';
 import type { RowJob } from './rowJob.js';
 
 export interface OnPress {
@@ -13,28 +18,54 @@ export interface OnPress {
   /** The press the checks stand for; undefined where none could be tried. */
   press?: string;
   /** How the press was chosen, where the row names none. */
-  choice?: string;
+  choice?: PressChoice;
+}
+
+/** How a press was chosen where the row names none. */
+export interface PressChoice {
+  /** `sure`: it runs the row. `nearest`: none is sure to. `unread`: it has a cell that the row needs and that cannot be read. */
+  is: 'sure' | 'nearest' | 'unread';
+  press: string;
+  /** How many presses could be tried. */
+  of: number;
+  /** Presses that could not be tried, since a cell of them cannot be read. */
+  notTried: readonly { press: string; failures: readonly Failure[] }[];
+  /** Of those that can be read, the one that comes nearest. */
+  nearest?: { press: string; verdict: Verdict };
 }
 
 /**
  * The checks on the press of the row; where the row names none, on the best of all presses.
  * A row that could not be read has nothing to hold against a press.
  */
-export function checksOnPress(job: RowJob, row: ReadyRow | undefined, shop: Shop, asked: boolean): OnPress {
-  if (job.press === undefined && row && !needsPress(row)) return { checks: [] };
-  if (shop.presses.length === 0) return noPress('The shop has no press. Add one on the Shop sheet.');
+export function checksOnPress(
+  job: RowJob,
+  prepared: PreparedRow | undefined,
+  shop: Shop,
+  asked: boolean,
+): OnPress {
+  if (prepared && !needsPress(prepared.row)) return offPress(job);
+  if (shop.presses.length === 0) return noPress({ rule: 'no press in the shop' });
   const { press: name } = job;
-  if (name === undefined) return row ? bestPress(row, shop, asked) : { checks: [] };
+  if (name === undefined) return prepared ? bestPress(prepared, shop, asked) : { checks: [] };
   const press = shop.presses.find((each) => nameKey(each.name) === nameKey(name));
   if (!press) {
-    const names = shop.presses.map((each) => each.name).join(', ');
-    return noPress(`${quoted(name)} is not a press of the shop. Presses: ${names}.`);
+    return noPress({ rule: 'press not known', name, names: shop.presses.map((each) => each.name) });
   }
-  return { checks: row ? checkOnPress(press, row, shop, asked) : [], press: press.name };
+  return { checks: prepared ? tryPress(press, prepared, shop, asked) : [], press: press.name };
 }
 
-function noPress(note: string): OnPress {
-  return { checks: [{ findings: [{ verdict: 'No press', governs: 'press', note }], steps: [] }] };
+function tryPress(press: Press, { row, layouts }: PreparedRow, shop: Shop, asked: boolean): Check[] {
+  return checkOnPress(press, row, layouts, shop, asked);
+}
+
+function offPress({ press }: RowJob): OnPress {
+  const finding: Finding = { rule: 'off press', outcome: 'not applicable', verdict: 'Off press' };
+  return { checks: [{ findings: [finding], steps: [] }], ...(press === undefined ? {} : { press }) };
+}
+
+function noPress(fact: RowFact): OnPress {
+  return { checks: [{ findings: [{ outcome: 'failed', verdict: 'No press', ...fact }], steps: [] }] };
 }
 
 interface Tried {
@@ -49,9 +80,9 @@ interface Tried {
  * press with a cell that the row needs and that cannot be read might be better or worse than any other: where no other
  * runs the row, that cell must be put right first.
  */
-function bestPress(row: ReadyRow, shop: Shop, asked: boolean): OnPress {
+function bestPress(prepared: PreparedRow, shop: Shop, asked: boolean): OnPress {
   const tried = shop.presses.map((press): Tried => {
-    const checks = checkOnPress(press, row, shop, asked);
+    const checks = tryPress(press, prepared, shop, asked);
     return { press, checks, findings: checks.flatMap((each) => each.findings) };
   });
   const [readable, unread] = [tried.filter(isReadable), tried.filter((each) => !isReadable(each))];
@@ -63,21 +94,19 @@ function bestPress(row: ReadyRow, shop: Shop, asked: boolean): OnPress {
 
 /** The best of the presses that could be tried, and the presses that could not. */
 function chosen(best: Tried, readable: readonly Tried[], unread: readonly Tried[]): OnPress {
-  const { name } = best.press;
-  if (runs(best)) {
-    const choice = `No press given: ${name} chosen of ${readable.length}${unread.length > 0 ? ' that can be read' : ''}.`;
-    return { checks: best.checks, press: name, choice: [choice, ...unread.map(notTried)].join(' ') };
-  }
+  const press = best.press.name;
+  const choice = { press, of: readable.length, notTried: unread.map(notTriedOf) };
+  if (runs(best)) return { checks: best.checks, press, choice: { is: 'sure', ...choice } };
   const lacking = unread.length === 0 && readable.length > 1 ? lackedByAll(readable) : [];
-  const checks = best.checks.map((each) => ({ ...each, findings: each.findings.map(ofNone(lacking)) }));
-  const told = best.findings.filter(({ note }) => note !== '');
-  if (told.every(({ station = '' }) => lacking.includes(station))) return { checks, press: name };
-  const choice = `No press given, and none is sure to run it: ${name} comes nearest.`;
-  return { checks, press: name, choice: [choice, ...unread.map(notTried)].join(' ') };
+  const checks = best.checks.map((each) => ({ ...each, findings: each.findings.map(ofAll(lacking)) }));
+  const told = best.findings.filter(({ outcome }) => outcome === 'failed' || outcome === 'open');
+  if (told.every(({ station }) => station !== undefined && lacking.includes(station)))
+    return { checks, press };
+  return { checks, press, choice: { is: 'nearest', ...choice } };
 }
 
 /** Stations the row needs that no press has. */
-function lackedByAll([first, ...others]: readonly Tried[]): string[] {
+function lackedByAll([first, ...others]: readonly Tried[]): Station[] {
   const lacked = ({ findings }: Tried) =>
     findings.flatMap(({ verdict, station }) => (verdict === 'No station' ? (station ?? []) : []));
   return first
@@ -86,38 +115,41 @@ function lackedByAll([first, ...others]: readonly Tried[]): string[] {
 }
 
 /** A finding of the nearest press, as one of all where no press has the station. */
-function ofNone(lacking: readonly string[]): (finding: Finding) => Finding {
+function ofAll(lacking: readonly Station[]): (finding: Finding) => Finding {
   return (finding) => {
-    const { station = '' } = finding;
-    if (!lacking.includes(station)) return finding;
-    return { ...finding, note: `No press has ${/^[aeiou]/.test(station) ? 'an' : 'a'} ${station}.` };
+    if (finding.rule !== 'station' || !lacking.includes(finding.needed)) return finding;
+    return { ...finding, ofAll: true };
   };
 }
 
 /** No press that can be read runs the row, so one that cannot must be put right first. */
 function waitingFor(next: Tried, best: Tried | undefined, unread: readonly Tried[]): OnPress {
-  const { name } = next.press;
-  const nearest = best ? `; of the others ${best.press.name} comes nearest: ${verdictOf(best)}` : '';
-  const choice = `No press given, and none is sure to run it: ${name} has a cell that cannot be read${nearest}.`;
-  const others = unread.filter((each) => each !== next);
-  return { checks: next.checks, press: name, choice: [choice, ...others.map(notTried)].join(' ') };
+  const press = next.press.name;
+  const notTried = unread.filter((each) => each !== next).map(notTriedOf);
+  const nearest = best ? { nearest: { press: best.press.name, verdict: worstVerdict(best.findings) } } : {};
+  return {
+    checks: next.checks,
+    press,
+    choice: { is: 'unread', press, of: unread.length, notTried, ...nearest },
+  };
 }
 
-function notTried({ press, findings }: Tried): string {
-  const problems = findings.filter(({ ofPressCell }) => ofPressCell).map(({ note }) => note);
-  return `${press.name} was not tried: ${[...new Set(problems)].join(' ')}`;
+function notTriedOf({ press, findings }: Tried): PressChoice['notTried'][number] {
+  const failures = findings.flatMap((finding) =>
+    finding.rule === 'refusal' && finding.ofPressCell ? [finding.failure] : [],
+  );
+  return { press: press.name, failures };
 }
 
+/** Whether every cell of the press that the row needs can be read. */
 function isReadable({ findings }: Tried): boolean {
-  return !findings.some(({ ofPressCell }) => ofPressCell);
+  return findings.every(({ ofPressCell }) => !ofPressCell);
 }
 
-function runs(tried: Tried): boolean {
-  return verdictKind(verdictOf(tried)) === 'passes';
-}
-
-function verdictOf({ findings }: Tried): Verdict {
-  return [...findings].sort(bySeverity)[0]?.verdict ?? 'OK';
+/** The press itself has nothing against the row: distances of the drawing may be open. */
+function runs({ findings }: Tried): boolean {
+  const kind = verdictKind(worstVerdict(findings));
+  return kind === 'passes' || kind === 'open' || kind === 'elsewhere';
 }
 
 function bestOf(tried: readonly Tried[]): Tried | undefined {
@@ -134,7 +166,7 @@ function isBetter(a: Tried, b: Tried): boolean {
   return at >= 0 && (own[at] ?? 0) > (other[at] ?? 0);
 }
 
-const kinds = ['fails', 'unknown', 'passes'] as const;
+const kinds: readonly VerdictKind[] = ['fails', 'unknown', 'open', 'elsewhere', 'passes'];
 
 /** What speaks for a press, the weightiest first; more is better. */
 function merits({ checks }: Tried): number[] {
@@ -148,6 +180,6 @@ function merits({ checks }: Tried): number[] {
     judged.filter(hasStation).length,
     rank,
     -findings.filter(({ verdict }) => verdict === 'Not checked').length,
-    -Math.max(0, ...findings.map(({ use }) => use ?? 0)),
+    -(hardestOf(findings)?.use ?? 0),
   ];
 }

@@ -4,7 +4,7 @@ import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import { type Hole, leastDimensionMm } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
-import type { HolePlace } from './holePlace.js';
+import type { HoleMaking } from './reading.js';
 import type { HoleGroup } from './rowJob.js';
 
 /** How a hole is made: punched to size, punched under size and reamed, or drilled. */
@@ -12,8 +12,8 @@ export interface HoleProcess {
   made: 'punch' | 'ream' | 'drill';
   /** What the punch makes: the hole, or what is left under it for the reamer. */
   punched: Hole;
-  /** Why it is not punched to size, for the note. */
-  reason?: string;
+  /** Why it is not punched to size. */
+  why?: HoleMaking;
 }
 
 const underMm = 2;
@@ -24,33 +24,34 @@ const underMm = 2;
  */
 export function holeProcess(
   group: HoleGroup,
-  place: HolePlace,
+  thicknessMm: number,
   grade: Grade,
   shop: Shop,
   working?: Working,
 ): HoleProcess {
-  const { hole, bolt, title, by } = group;
+  const { hole, bolt, by, finishing } = group;
   if (by === 'drill' || by === 'burn') {
-    const how = by === 'drill' ? 'drilled' : 'burned';
-    return {
-      made: 'drill',
-      punched: hole,
-      reason: `${title}: ${how}, as the row says; not checked on a press`,
-    };
+    return { made: 'drill', punched: hole, why: { by: 'row', process: by } };
   }
+  // The size of a tapped hole is that of its thread: what is drilled for it is smaller.
+  if (finishing?.includes('tap')) return { made: 'drill', punched: hole, why: { by: 'row', process: 'tap' } };
   const input = {
     spec: setting(shop, 'jobSpec'),
     leastHoleMm: leastDimensionMm(hole),
-    thicknessMm: place.thicknessMm,
+    thicknessMm,
     grade,
     ...(bolt ? { boltMm: bolt.diameterMm } : {}),
   };
   const ruling = punchedHoleAllowed(input, working);
   if (ruling.allowed) return { made: 'punch', punched: hole };
+  const because = ruling.reason;
   const under = hole.shape === 'round' ? hole.diameterMm - underMm : 0;
   if (ruling.instead === 'drill' || hole.shape !== 'round' || under <= 0) {
-    return { made: 'drill', punched: hole, reason: `${title}: drill it; ${ruling.reason}` };
+    return { made: 'drill', punched: hole, why: { by: 'job specification', process: 'drill', because } };
   }
-  const reason = `${title}: punch 2 mm under and ream; ${ruling.reason}`;
-  return { made: 'ream', punched: { shape: 'round', diameterMm: under }, reason };
+  return {
+    made: 'ream',
+    punched: { shape: 'round', diameterMm: under },
+    why: { by: 'job specification', process: ruling.instead, because },
+  };
 }

@@ -1,20 +1,33 @@
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import { upperTensileMPa } from '../material/upperTensile.js';
 import { bendFindings } from '../press/bendStation.js';
+import { bendVee } from '../press/bendVee.js';
 import { cornerClipFindings } from '../press/cornerClipStation.js';
-import type { Finding } from '../press/finding.js';
+import type { Finding } from '../check/finding.js';
 import { notchFindings } from '../press/notchStation.js';
 import type { Press } from '../press/press.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
-import type { ReadyRow } from './checkOnPress.js';
+import { bendDistances } from './layout/bendDistances.js';
+import { distanceSteps } from './layout/distanceSteps.js';
+import { jointFindings } from './layout/jointFindings.js';
+import type { Layouts } from './layout/layoutOf.js';
+import type { ReadyRow } from './readyRow.js';
+
+type Work = 'notch' | 'corner clip' | 'bend';
 
 /** The notches, corner clips and bends of a row against one press. */
-export function otherWorkChecks(press: Press, row: ReadyRow, shop: Shop, asked: boolean): Check[] {
+export function otherWorkChecks(
+  press: Press,
+  row: ReadyRow,
+  layouts: Layouts,
+  shop: Shop,
+  asked: boolean,
+): Check[] {
   const { notches, clips, bends } = row;
-  const sheetChecks: [string, boolean, (thicknessMm: number, working?: Working) => Finding[]][] = [
+  const sheetChecks: [Work, boolean, (thicknessMm: number, working?: Working) => Finding[]][] = [
     [
       'notch',
       notches !== undefined,
@@ -25,7 +38,11 @@ export function otherWorkChecks(press: Press, row: ReadyRow, shop: Shop, asked: 
       clips !== undefined,
       (thicknessMm, working) => clipsOn(press, row, shop, thicknessMm, working),
     ],
-    ['bend', bends !== undefined, (thicknessMm, working) => bendsOn(press, row, shop, thicknessMm, working)],
+    [
+      'bend',
+      bends !== undefined,
+      (thicknessMm, working) => bendsOn(press, row, layouts, shop, thicknessMm, working),
+    ],
   ];
   return sheetChecks
     .filter(([, wanted]) => wanted)
@@ -38,14 +55,14 @@ export function otherWorkChecks(press: Press, row: ReadyRow, shop: Shop, asked: 
 }
 
 /** Flats and angle legs are notched and clipped, flats are bent; other sections have no such station. */
-function thicknessOf({ section }: ReadyRow, work: string): number | undefined {
+function thicknessOf({ section }: ReadyRow, work: Work): number | undefined {
   if (section.kind === 'flat') return section.thicknessMm;
   return section.kind === 'angle' && work !== 'bend' ? section.thicknessMm : undefined;
 }
 
-function notHere({ section }: ReadyRow, work: string): Finding {
-  const note = `no press station makes a ${work} in ${section.designation}.`;
-  return { verdict: 'No station', governs: work, note };
+function notHere({ section }: ReadyRow, work: Work): Finding {
+  const { designation } = section;
+  return { rule: 'station for work', outcome: 'failed', verdict: 'No station', work, designation };
 }
 
 function strengthOf(row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): number {
@@ -67,7 +84,6 @@ function notchesOn(
     where: 'edge',
     thicknessMm,
     shearStrengthMPa: strength,
-    unit: shop.unit,
   } as const;
   return notchFindings(press, job, working);
 }
@@ -75,23 +91,32 @@ function notchesOn(
 function clipsOn(press: Press, row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): Finding[] {
   if (!row.clips) return [];
   const strength = strengthOf(row, shop, thicknessMm, working);
-  return cornerClipFindings(
-    press,
-    { ...row.clips, thicknessMm, shearStrengthMPa: strength, unit: shop.unit },
-    working,
-  );
+  return cornerClipFindings(press, { ...row.clips, thicknessMm, shearStrengthMPa: strength }, working);
 }
 
-function bendsOn(press: Press, row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): Finding[] {
+function bendsOn(
+  press: Press,
+  row: ReadyRow,
+  layouts: Layouts,
+  shop: Shop,
+  thicknessMm: number,
+  working?: Working,
+): Finding[] {
   if (!row.bends) return [];
-  const { grade } = row;
+  const { grade, galvanized } = row;
   const job = {
     lengthMm: row.bends.lengthMm,
     thicknessMm,
     grade,
     tensileMPa: upperTensileMPa({ grade, thicknessMm }, working),
     veeRatio: setting(shop, 'veeRatio'),
-    unit: shop.unit,
+    ...(galvanized ? { galvanized } : {}),
   };
-  return bendFindings(press, job, working);
+  const station = bendFindings(press, job, working);
+  if (station.some(({ verdict }) => verdict === 'No station')) return station;
+  const { veeMm } = bendVee(press, job);
+  if (veeMm === undefined) return station;
+  const distances = jointFindings(layouts, (layout) => bendDistances(layout, veeMm));
+  distanceSteps(distances, working);
+  return [...station, ...distances];
 }

@@ -1,108 +1,170 @@
-import type { Finding } from '../press/finding.js';
+import { atMost } from '../atMost.js';
+import type { Finding } from '../check/finding.js';
 import { isCutBySaw } from '../press/shearStation.js';
-import { formatLength } from '../quantity/formatLength.js';
-import { leastHoleToBendMm } from '../rule/holeToBend.js';
+import { leastStripWidthMm } from '../rule/leastStrip.js';
+import { flangeThicknessMm } from '../section/flangeThickness.js';
 import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
-import { insideRadiusOfVeeMm } from '../tooling/bendLimits.js';
+import { setting } from '../shop/setting.js';
+import { leastDimensionMm } from '../tooling/hole.js';
+import { mmPerInch } from '../quantity/units.js';
 import { check, type Check } from './check.js';
-import { isCutElsewhere, type ReadyRow } from './checkOnPress.js';
-import { holePlace } from './holePlace.js';
-import { holeProcess, type HoleProcess } from './holeProcess.js';
-import { holesOverCuts } from './holesOverCuts.js';
+import { holeProcess } from './holeProcess.js';
+import { distanceSteps } from './layout/distanceSteps.js';
+import type { FaceSize } from './layout/faces.js';
+import { facesOfLeg } from './layout/facesOfLeg.js';
 import { layoutFindings } from './layout/layoutFindings.js';
-import { makeableCheck } from './makeable.js';
-import type { HoleGroup, RowJob } from './rowJob.js';
-
-/** A row whose section and grade were read. */
-export type ReadRow = RowJob & Pick<ReadyRow, 'section' | 'grade'>;
+import { type Layouts, layoutsOf } from './layout/layoutOf.js';
+import { groupReadings } from './layout/groupReadings.js';
+import { isCutElsewhere, needsPress } from './needsPress.js';
+import type { Reading } from './reading.js';
+import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './readyRow.js';
+import type { HoleGroup } from './rowJob.js';
 
 export interface PreparedRow {
   row: ReadyRow;
+  layouts: Layouts;
   checks: Check[];
-  /** What is said of the row as a sentence of its own: holes that may not be punched, or may run over a cut. */
-  statements: string[];
-  understood: string[];
+  readings: Reading[];
 }
 
 /** What does not depend on the press: mass, the place and the process of the holes, what is makeable as drawn. */
 export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRow {
   const { section, grade, lengthMm } = job;
-  const row: ReadyRow = { ...job, places: [], drilledInBar: false };
-  const prepared: PreparedRow = { row, checks: [], statements: [], understood: [...job.understood] };
-  if (lengthMm === undefined) prepared.understood.push('no length given, so no mass');
-  else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
-  if (isCutElsewhere(job)) prepared.understood.push(cutWords(job));
-  else if (isCutBySaw(section)) prepared.understood.push('cut by saw: no press station cuts this section');
-  for (const group of job.groups) prepareGroup(prepared, group, shop, asked);
-  prepared.checks.push(layoutCheck(prepared, shop));
-  prepared.statements.push(...holesOverCuts(row));
-  if (row.bends && row.places.length > 0) prepared.understood.push(...holeToBend(row, shop));
-  if (row.places.length > 0 && !shop.tools) {
-    prepared.understood.push('the shop has no list of tools, so none were checked');
-  }
-  return prepared;
-}
-
-function cutWords({ cutBy }: RowJob): string {
-  const how = { saw: 'sawn', burn: 'burned', bought: 'bought cut to length', press: 'cut on a press' };
-  return `${how[cutBy ?? 'press']}, as the row says; the cut was not checked on a press`;
-}
-
-/** What the part as a whole rules out, beyond what is found of each distance by itself. */
-function layoutCheck({ row, checks }: PreparedRow, shop: Shop): Check {
-  const known = checks.flatMap(({ findings }) => findings);
-  const isTold = (found: Finding) =>
-    known.some(
-      ({ verdict, holeGroup }) =>
-        holeGroup !== undefined &&
-        holeGroup === found.holeGroup &&
-        (verdict === found.verdict || verdict === 'Check input'),
-    );
-  return check(false, 'layout', () => layoutFindings(row, shop).filter((found) => !isTold(found)));
-}
-
-/** The row does not say where the bend lies, so the least distance is told, not checked. */
-function holeToBend({ section, places }: ReadyRow, shop: Shop): string[] {
-  const thicknessMm = places[0]?.place.thicknessMm;
-  const ratio = shop.settings.settings.veeRatio;
-  if (section.kind !== 'flat' || thicknessMm === undefined) return [];
-  const leastMm = leastHoleToBendMm({
-    thicknessMm,
-    insideRadiusMm: insideRadiusOfVeeMm(ratio * thicknessMm),
+  const checks: Check[] = [];
+  const readings: Reading[] = [...job.readings];
+  let stock: ReadRow['stock'];
+  const stockRead = check(asked, 'cut', () => {
+    const answer = setting(shop, 'barStockToWidth');
+    if (answer !== 'ask' && section.kind === 'flat' && section.form === 'plate') stock = answer;
+    return [];
   });
-  return [`hole edges to stay ${formatLength(leastMm, shop.unit)} ${shop.unit} from a bend, not checked`];
+  checks.push(stockRead);
+  const row: ReadyRow = {
+    ...job,
+    ...(stock === undefined ? {} : { stock }),
+    ...(lengthMm === undefined
+      ? {}
+      : { massKg: sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 }) }),
+    places: job.groups.map((group) => placeGroup(job, group, { shop, asked, checks, readings })),
+  };
+  if (lengthMm === undefined) readings.push({ is: 'no mass' });
+  if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
+    readings.push({ is: 'cut elsewhere', by: job.cutBy });
+  } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });
+  readings.push(...stripReadings(row));
+  const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
+  if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
+  if (job.galvanized && thickestMm(row) >= galvanizedFromMm) readings.push({ is: 'galvanized and thick' });
+  let layouts: Layouts | undefined;
+  const laidOut = check(asked, 'part', (working) => {
+    layouts = layoutsOf(row, shop.unit, setting(shop, 'holesWithoutPitch') === 'even');
+    readings.push(...groupReadings(row, layouts, shop));
+    const found = layoutFindings(row, layouts, shop);
+    distanceSteps(found, working);
+    return found;
+  });
+  checks.push(laidOut, { findings: [...barHoles(row), ...shearedSawn(row)], steps: [] });
+  return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };
 }
 
-function prepareGroup(
-  { row, checks, statements, understood }: PreparedRow,
-  group: HoleGroup,
-  shop: Shop,
-  asked: boolean,
-): void {
-  const { section, grade } = row;
-  const place = holePlace(section, group, shop.unit);
-  if (typeof place === 'string') {
-    row.drilledInBar = section.kind !== 'angle' && section.kind !== 'channel';
-    const finding: Finding = {
-      verdict: row.drilledInBar ? 'No station' : 'Check input',
-      governs: group.title,
-      note: place,
-    };
-    checks.push({ findings: [finding], steps: [] });
-    return;
-  }
-  understood.push(...place.assumed);
-  let process: HoleProcess = { made: 'punch', punched: group.hole };
-  checks.push(
-    check(asked, 'job specification', (working) => {
-      process = holeProcess(group, place, grade, shop, working);
-      return [];
-    }),
+/** Holes in bars and tubes are drilled, and their distances are not checked: they have no flat side that is laid out. */
+function barHoles(row: ReadyRow): Finding[] {
+  const { designation } = row.section;
+  const ending = needsPress(row)
+    ? ({ outcome: 'open', verdict: 'OK so far' } as const)
+    : ({ outcome: 'not applicable', verdict: 'OK' } as const);
+  return row.places
+    .filter(({ faces }) => faces.length === 0)
+    .map(({ index }) => ({ rule: 'holes in a bar', ...ending, group: index, designation }));
+}
+
+/** The ends of what is sawn are not sheared: a row that says so contradicts its section. */
+function shearedSawn({ section, cutBy, groups }: ReadyRow): Finding[] {
+  if (!isCutBySaw(section) || cutBy === 'bought') return [];
+  const isSheared = groups.some(
+    ({ endKind }) => endKind === 'sheared' || endKind === 'sheared connection end',
   );
-  if (process.reason !== undefined) statements.push(process.reason);
-  row.places.push({ group, place, process });
-  const makeable = makeableCheck(section, group, place, row, shop, asked);
-  checks.push(makeable.check);
-  understood.push(...makeable.understood);
+  return isSheared
+    ? [{ rule: 'sheared end', outcome: 'failed', verdict: 'Check input', designation: section.designation }]
+    : [];
+}
+
+/** A narrow strip ripped from sheet twists and bows: a caution, no failure. */
+function stripReadings({ section, stock }: ReadyRow): Reading[] {
+  if (section.kind !== 'flat' || stock !== 'from sheet') return [];
+  const { widthMm: givenMm, thicknessMm } = section;
+  const leastMm = leastStripWidthMm({ thicknessMm });
+  return atMost(leastMm, givenMm) ? [] : [{ is: 'narrow strip', givenMm, leastMm }];
+}
+
+const galvanizedFromMm = (3 / 4) * mmPerInch;
+
+function thickestMm({ section, places }: ReadyRow): number {
+  const faces = places.flatMap((placed) => placed.faces.map(({ thicknessMm }) => thicknessMm));
+  return Math.max(section.kind === 'flat' ? section.thicknessMm : 0, ...faces);
+}
+
+interface Context {
+  shop: Shop;
+  asked: boolean;
+  checks: Check[];
+  readings: Reading[];
+}
+
+/** The faces a hole group may be in, and how its holes are made in each. */
+function placeGroup(
+  { section, grade }: ReadRow,
+  group: HoleGroup,
+  { shop, asked, checks, readings }: Context,
+): PlacedHoles {
+  const { number: index } = group;
+  const faces = facesOfLeg(section, group.leg, shop.unit).map((face): PlacedGroup => {
+    const thicknessMm = thicknessOf(section, face, group);
+    const placed: PlacedGroup = {
+      group,
+      index,
+      face,
+      thicknessMm,
+      process: { made: 'punch', punched: group.hole },
+    };
+    checks.push(
+      check(asked, 'job specification', (working) => {
+        placed.process = holeProcess(group, thicknessMm, grade, shop, working);
+        return [];
+      }),
+    );
+    return placed;
+  });
+  checks.push({ findings: boltInHole(group, index), steps: [] });
+  const why = faces.find(({ process }) => process.why !== undefined)?.process.why;
+  if (why) readings.push({ is: 'made otherwise', group: index, how: why });
+  return { group, index, faces };
+}
+
+/** A flange tapers: at the gage, and where that is not given at the web, where it is thickest. */
+function thicknessOf(
+  section: ReadRow['section'],
+  { id, thicknessMm, widthMm }: FaceSize,
+  group: HoleGroup,
+): number {
+  if (section.kind !== 'channel' || id === 'web') return thicknessMm;
+  const gageMm =
+    group.gageMm ?? (group.edgeMm === undefined ? section.webThicknessMm : widthMm - group.edgeMm);
+  return flangeThicknessMm({ section, gageMm });
+}
+
+function boltInHole({ bolt, hole }: HoleGroup, index: number): Finding[] {
+  const holeMm = leastDimensionMm(hole);
+  if (!bolt || atMost(bolt.diameterMm, holeMm)) return [];
+  return [
+    {
+      rule: 'bolt in hole',
+      outcome: 'failed',
+      verdict: 'Check input',
+      group: index,
+      holeMm,
+      bolt: bolt.name,
+    },
+  ];
 }

@@ -1,118 +1,139 @@
-import type { Finding } from '../press/finding.js';
+import type { Finding, Outcome } from '../check/finding.js';
+import type { Sized } from '../check/pressFact.js';
+import type { Range } from '../check/range.js';
+import type { OpenCell } from '../check/rowFact.js';
+import { heelDistance } from '../part/heelDistance.js';
+import type { PlacedHole } from '../part/part.js';
 import { limitOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
-import { formatLength } from '../quantity/formatLength.js';
-import type { LengthUnit } from '../quantity/units.js';
+import type { PressItemKey } from '../press/pressItem.js';
 import type { AnySection } from '../section/section.js';
 import type { Working } from '../working/working.js';
-import type { HolePlace } from './holePlace.js';
-import type { HoleGroup } from './rowJob.js';
+import type { FaceSize } from './layout/faces.js';
+import type { LaidGroup } from './layout/layGroup.js';
 
 const unreachable = "Can't reach";
 /** Room between the fillet and the die holder. Common practice, no source. */
 const fitClearanceMm = 25.4 / 16;
 
-/** A hole group on a press. */
-export interface HoleOnPress {
+/** The holes of a group in a face, on a press. */
+export interface HolesOnPress {
   press: Press;
   section: AnySection;
-  group: HoleGroup;
-  place: HolePlace;
-  unit: LengthUnit;
+  face: FaceSize;
+  laid: LaidGroup;
 }
 
 /** Whether the punch gets to the holes: throat, standing legs and flanges, die holder against the fillet. */
-export function reachFindings(hole: HoleOnPress, working?: Working): Finding[] {
-  switch (hole.place.element) {
-    case 'plate':
-      return throatFindings(hole, plateReachMm(hole.place, hole.group), working);
-    case 'web':
-      return webFindings(hole, working);
-    default:
-      return legFindings(hole, working);
+export function reachFindings(holes: HolesOnPress, working?: Working): Finding[] {
+  const { face, press, section } = holes;
+  if (face.id === 'plate') return [throat(holes, working)];
+  if (face.id === 'web') {
+    const flangeMm = section.kind === 'channel' ? section.flangeThicknessMm : 0;
+    return [throat(holes, working), dieHolder(holes, 'flange', flangeMm, working)];
   }
-}
-
-/** From the hole line to the long edge the work goes in from; undefined where the row does not say. */
-function plateReachMm({ edgeMm, gageMm, widthMm }: HolePlace, group?: HoleGroup): number | undefined {
-  const placed = group?.holesAt?.map(({ yMm }) => yMm);
-  if (edgeMm === undefined && !placed) return undefined;
-  const edge = edgeMm ?? 0;
-  const lines = placed ?? (gageMm === undefined ? [edge] : [edge, edge + gageMm]);
-  return Math.max(...lines.map((lineMm) => Math.min(lineMm, Math.abs(widthMm - lineMm))));
+  const hanging = {
+    item: 'punchClearUnderDie',
+    sized: { is: 'part below the die' },
+    given: hangingMm(section, face),
+    over: unreachable,
+  } as const;
+  return [
+    withinLimit(press, hanging, working),
+    heldBetween(holes, 'punchThroat', { is: 'hole to toe' }, fromToe(holes), working),
+    dieHolder(holes, 'fillet', filletMm(section) + fitClearanceMm, working),
+  ];
 }
 
 /** Work goes in from either side, so half its width is the farthest a hole can lie. */
-function throatFindings(hole: HoleOnPress, givenMm: number | undefined, working?: Working): Finding[] {
-  const { press, group, place, unit } = hole;
-  const farthestMm = place.widthMm / 2;
-  const throat = limitOf(press, 'punchThroat');
-  if (typeof throat === 'number' && farthestMm > throat && givenMm === undefined) {
-    const note = `${group.title}: the throat was not checked, because Edge is blank.`;
-    return [{ verdict: 'Not checked', governs: 'punch throat', note }];
-  }
-  const reachMm = Math.min(givenMm ?? farthestMm, farthestMm);
-  const what = `${group.title} at ${formatLength(reachMm, unit)} ${unit} from the nearer edge`;
-  const check = {
-    key: 'punchThroat',
-    sizeMm: reachMm,
-    what,
-    meaning: 'from the hole to the nearer edge',
-    unit,
-    verdict: unreachable,
-  } as const;
-  return withinLimit(press, check, working);
-}
-
-/** Webs are punched flanges up or down: the die holder must clear the flange beside it. */
-function webFindings(hole: HoleOnPress, working?: Working): Finding[] {
-  const { place, section } = hole;
-  const edgeMm = place.edgeMm ?? place.widthMm / 2;
-  const flangeMm = section.kind === 'channel' ? section.flangeThicknessMm : 0;
-  return [
-    ...throatFindings(hole, plateReachMm({ ...place, edgeMm }), working),
-    ...holderFindings(hole, edgeMm - flangeMm, 'from the hole to the flange', working),
-  ];
+function throat(holes: HolesOnPress, working?: Working): Finding {
+  const given = rangeOver(holes, ({ least, most }) => {
+    const { widthMm } = holes.face;
+    const nearer = (mm: number) => Math.min(mm, Math.abs(widthMm - mm));
+    const middle = least <= widthMm / 2 && most >= widthMm / 2 ? widthMm / 2 : 0;
+    return {
+      least: Math.min(nearer(least), nearer(most)),
+      most: Math.max(nearer(least), nearer(most), middle),
+    };
+  });
+  return heldBetween(holes, 'punchThroat', { is: 'hole to nearer edge' }, given, working);
 }
 
 /** Legs and flanges lie on the die, the other leg or the web hanging down; the far side goes into the throat. */
-function legFindings(hole: HoleOnPress, working?: Working): Finding[] {
-  const { press, section, group, place, unit } = hole;
-  const sizeMm = hangingMm(section, place);
-  const what = `the part hanging below the die, ${formatLength(sizeMm, unit)} ${unit},`;
-  const hanging = {
-    key: 'punchClearUnderDie',
-    sizeMm,
-    what,
-    meaning: 'part hanging below the die',
-    unit,
-    verdict: unreachable,
-  } as const;
-  const clear = withinLimit(press, hanging, working);
-  if (place.gageMm === undefined) {
-    const note = `${group.title}: reach was not checked, because Gage is blank.`;
-    return [...clear, { verdict: 'Not checked', governs: 'gage', note }];
-  }
-  const toToe = {
-    key: 'punchThroat',
-    sizeMm: place.widthMm - place.gageMm,
-    what: `${group.title}: from the hole to the toe`,
-    meaning: 'from the hole to the toe',
-    unit,
-    verdict: unreachable,
-  } as const;
-  const roomMm = place.gageMm - filletMm(section) - fitClearanceMm;
-  return [
-    ...clear,
-    ...withinLimit(press, toToe, working),
-    ...holderFindings(hole, roomMm, 'from the hole to the fillet', working),
-  ];
+function fromToe(holes: HolesOnPress): Range {
+  const { widthMm } = holes.face;
+  return rangeOver(holes, ({ least, most }) => ({ least: widthMm - most, most: widthMm - least }));
 }
 
-function hangingMm(section: AnySection, place: HolePlace): number {
+/** The worst of all holes at their worst, and the worst of all at their best. */
+function rangeOver({ laid }: HolesOnPress, of: (centers: Range) => Range): Range {
+  const ranges = distinct(laid.holes).map((hole) => of(heelDistance(hole).center));
+  return {
+    least: Math.max(...ranges.map(({ least }) => least)),
+    most: Math.max(...ranges.map(({ most }) => most)),
+  };
+}
+
+/** One hole of each line: the others of a line lie as far across. */
+function distinct(holes: readonly PlacedHole[]): PlacedHole[] {
+  const seen = new Set<string>();
+  return holes.filter(({ center, free }) => {
+    const key = `${center.y} ${free?.y0 ?? 0} ${free?.y1 ?? 0}`;
+    const isNew = !seen.has(key);
+    seen.add(key);
+    return isNew;
+  });
+}
+
+/** A size that may be several, within a limit of the press: by all of them, by none, or by some. */
+function heldBetween(
+  { press, laid }: HolesOnPress,
+  item: PressItemKey,
+  sized: Sized,
+  given: Range,
+  working?: Working,
+): Finding {
+  const limit = limitOf(press, item);
+  const isOpen =
+    typeof limit === 'number' &&
+    given.least <= limit * (1 + roundingShare) &&
+    given.most > limit * (1 + roundingShare);
+  if (!isOpen) {
+    const worst =
+      typeof limit === 'number' && given.least > limit * (1 + roundingShare) ? given.least : given.most;
+    return withinLimit(press, { item, sized, given: worst, over: unreachable }, working);
+  }
+  return openReach(press, laid, item, given, limit);
+}
+
+function openReach(
+  press: Press,
+  { index, missing }: LaidGroup,
+  item: PressItemKey,
+  given: Range,
+  limit: number,
+): Finding {
+  const acrossCells = missing.filter((cell) => cell === 'Edge' || cell === 'Gage');
+  const cells: OpenCell[] = (acrossCells.length > 0 ? acrossCells : missing).map((cell) => ({
+    cell,
+    group: index,
+  }));
+  return {
+    rule: 'reach open',
+    outcome: 'open',
+    verdict: 'Not checked',
+    press: press.name,
+    item,
+    given,
+    limit,
+    missing: cells,
+  };
+}
+
+function hangingMm(section: AnySection, { id }: FaceSize): number {
   if (section.kind === 'channel') return section.depthMm;
   if (section.kind !== 'angle') return 0;
-  return place.widthMm === section.legAMm ? section.legBMm : section.legAMm;
+  return id === 'leg A' ? section.legBMm : section.legAMm;
 }
 
 /** From the heel to where the flat of the leg begins: thickness and root radius, or twice the thickness. */
@@ -122,21 +143,64 @@ function filletMm(section: AnySection): number {
   return section.thicknessMm + (section.rootRadiusMm > 0 ? section.rootRadiusMm : section.thicknessMm);
 }
 
-/** Whether the die holder fits between the hole and the fillet or flange beside it. */
-function holderFindings(
-  { press, group, unit }: HoleOnPress,
-  roomMm: number,
-  where: string,
+/** Whether the die holder fits between the holes and the fillet or flange beside them. */
+function dieHolder(
+  holes: HolesOnPress,
+  beside: 'fillet' | 'flange',
+  takenMm: number,
   working?: Working,
-): Finding[] {
-  const key = 'punchDieHalfWidth';
-  const half = limitOf(press, key);
-  const fits = typeof half === 'number' && (!Number.isFinite(half) || roomMm >= half * (1 - roundingShare));
-  const outcome = typeof half !== 'number' ? half.verdict : fits ? 'OK' : unreachable;
-  limitStep(working, press, key, { kind: 'length', value: roomMm, meaning: where }, '≥', outcome);
-  if (typeof half !== 'number') return [half];
-  if (fits) return [];
-  const room = formatLength(Math.max(roomMm, 0), unit);
-  const note = `${group.title}: ${where} there are ${room} ${unit}; ${press.name}'s die holder needs ${formatLength(half, unit)} ${unit}.`;
-  return [{ verdict: unreachable, governs: 'punch die half width', note }];
+): Finding {
+  const { press, laid } = holes;
+  const item = 'punchDieHalfWidth';
+  const room = roomBeside(holes, beside, takenMm);
+  const half = limitOf(press, item);
+  if (typeof half !== 'number') {
+    limitStep(
+      working,
+      press,
+      item,
+      { kind: 'length', value: room.most, meaning: meaningOf(beside) },
+      '≥',
+      half.verdict,
+    );
+    return half;
+  }
+  const needMm = half * (1 - roundingShare);
+  const outcome: Outcome =
+    !Number.isFinite(half) || room.least >= needMm ? 'held' : room.most >= needMm ? 'open' : 'failed';
+  const given = outcome === 'failed' ? room.most : room.least;
+  const verdict = outcome === 'held' ? 'OK' : unreachable;
+  limitStep(working, press, item, { kind: 'length', value: given, meaning: meaningOf(beside) }, '≥', verdict);
+  if (outcome === 'open') return openReach(press, laid, item, room, half);
+  return {
+    rule: 'die holder',
+    outcome,
+    verdict,
+    press: press.name,
+    beside,
+    given,
+    ...(Number.isFinite(half) ? { limit: half } : {}),
+  };
+}
+
+function meaningOf(beside: 'fillet' | 'flange'): string {
+  return `from the hole to the ${beside}`;
+}
+
+/** From the holes to what stands up beside them: the fillet of a leg; the nearer flange of a web. */
+function roomBeside({ laid, face }: HolesOnPress, beside: 'fillet' | 'flange', takenMm: number): Range {
+  const ranges = distinct(laid.holes).map((hole): Range => {
+    const { least, most } = heelDistance(hole).center;
+    if (beside === 'fillet') return { least, most };
+    const nearer = (mm: number) => Math.min(mm, face.widthMm - mm);
+    const middle = least <= face.widthMm / 2 && most >= face.widthMm / 2 ? face.widthMm / 2 : 0;
+    return {
+      least: Math.min(nearer(least), nearer(most)),
+      most: Math.max(nearer(least), nearer(most), middle),
+    };
+  });
+  return {
+    least: Math.min(...ranges.map(({ least }) => least)) - takenMm,
+    most: Math.min(...ranges.map(({ most }) => most)) - takenMm,
+  };
 }

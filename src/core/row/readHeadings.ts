@@ -18,6 +18,8 @@ export interface Headings {
   groups: Partial<Record<GroupField, Column>>[];
   /** Columns that are read as one: thickness and width, feet and inches. */
   joins?: readonly Join[];
+  /** Columns with a heading that none of the inputs has. */
+  unread: Column[];
 }
 
 const longestHeading = 60;
@@ -57,15 +59,17 @@ export function readHeadings(cells: readonly CellValue[]): Headings {
 
 function parse(cells: readonly CellValue[]): Headings {
   const taken = new Map<string, { column: Column; canonical: boolean }>();
-  const headings: Headings = { fields: {}, groups: [] };
-  const letters = lettersOf(cells.map(headingText));
-  cells.forEach((cell, at) => {
-    const read = readHeading(cell, at, letters);
-    if (!read) return;
+  const headings: Headings = { fields: {}, groups: [], unread: [] };
+  for (const [at, read] of headingsOf(cells).entries()) {
+    if (!read) {
+      const cell = cells[at] ?? null;
+      if (!isBlank(cell)) headings.unread.push({ at, heading: plainText(String(cell)) });
+      continue;
+    }
     const { entry, group, column } = read;
     const slot = `${entry.field} ${group}`;
     const before = taken.get(slot);
-    if (before?.canonical && !entry.canonical) return;
+    if (before?.canonical && !entry.canonical) continue;
     if (before && before.canonical === entry.canonical && entry.field !== 'mark') {
       const fix = `Keep one, or call the right one ${entry.name}.`;
       refuse(
@@ -75,10 +79,10 @@ function parse(cells: readonly CellValue[]): Headings {
         fix,
       );
     }
-    if (before && before.canonical === entry.canonical) return;
+    if (before && before.canonical === entry.canonical) continue;
     taken.set(slot, { column, canonical: entry.canonical });
     place(headings, entry, group, column);
-  });
+  }
   const joined = withJoins(headings, cells.length);
   if (!joined.fields.section) {
     const read = shortNames(cells.filter((cell) => !isBlank(cell)).map(String));
@@ -94,11 +98,9 @@ function parse(cells: readonly CellValue[]): Headings {
 
 /** What each heading of a list is read as, `Hole 2`; undefined for one that is not read. */
 export function headingNames(cells: readonly CellValue[]): (string | undefined)[] {
-  const letters = lettersOf(cells.map(headingText));
-  return cells.map((cell, at) => {
-    const read = readHeading(cell, at, letters);
-    return read && (read.group === 1 ? read.entry.name : `${read.entry.name} ${read.group}`);
-  });
+  return headingsOf(cells).map(
+    (read) => read && (read.group === 1 ? read.entry.name : `${read.entry.name} ${read.group}`),
+  );
 }
 
 function place(headings: Headings, entry: Known, group: number, column: Column): void {
@@ -111,24 +113,47 @@ function place(headings: Headings, entry: Known, group: number, column: Column):
   if (columns) columns[entry.field as GroupField] = column;
 }
 
-/** The heading as names are compared, `d₀`, `d_0` and `d 0` as `d0`. */
-function headingText(cell: CellValue): string {
-  if (typeof cell !== 'string' || cell.length > longestHeading) return '';
-  return nameKey(cell)
-    .replace(/[₀₁₂]/g, (digit) => String('₀₁₂'.indexOf(digit)))
-    .replace(/^([depw]) ?([012])\b/, '$1$2');
+/** A heading as names are compared, without the unit it states. */
+interface Name {
+  bare: string;
+  unit?: string | undefined;
 }
+
+/** The heading as names are compared, `d₀`, `d_0` and `d 0` as `d0`; undefined for what is none. */
+function nameOf(cell: CellValue): Name | undefined {
+  if (typeof cell !== 'string' || cell === '' || cell.length > longestHeading) return undefined;
+  const key = nameKey(cell);
+  if (key === '') return undefined;
+  const text = /[₀₁₂]|^[depw] [012]/.test(key)
+    ? key.replace(/[₀₁₂]/g, (digit) => String('₀₁₂'.indexOf(digit))).replace(/^([depw]) ?([012])\b/, '$1$2')
+    : key;
+  const [, bare = text, unit] = /[([,]/.test(text) ? (withUnit.exec(text) ?? []) : [];
+  return { bare, unit };
+}
+
+function headingsOf(cells: readonly CellValue[]): (Heading | undefined)[] {
+  const read = cells.map(nameOf);
+  const letters = lettersOf(read.flatMap((name) => name?.bare ?? []));
+  return read.map((name, at) => name && readHeading(name, cells[at] ?? null, at, letters));
+}
+
+const longestSymbol = 'e1 (2)'.length;
 
 /** What single letters mean in a list: `n` beside `e1`, `b` beside `t`. */
 function lettersOf(texts: readonly string[]): ReadonlyMap<string, Known> {
-  const names = new Set(texts.map((text) => withUnit.exec(text)?.[1] ?? text));
+  const names = new Set(texts.filter((text) => text.length <= longestSymbol));
   const hasSymbols = [...names].some((name) => symbols[name.replace(/ ?\(?\d\)?$/, '')] ?? symbols[name]);
   const hasPlate = names.has('t') && (names.has('b') || names.has('w'));
+  if (!hasSymbols && !hasPlate) return aloneLetters;
   const fields: Record<string, RowField | GroupField> = {
     ...symbols,
     ...(hasSymbols ? lettersBesideSymbols : {}),
     ...(hasPlate ? plateLettersOf(names, hasSymbols) : {}),
   };
+  return entriesOf(fields);
+}
+
+function entriesOf(fields: Readonly<Record<string, RowField | GroupField>>): ReadonlyMap<string, Known> {
   return new Map(
     Object.entries(fields).flatMap(([letter, field]) => {
       const entry = byField.get(field);
@@ -136,6 +161,8 @@ function lettersOf(texts: readonly string[]): ReadonlyMap<string, Known> {
     }),
   );
 }
+
+const aloneLetters = entriesOf(symbols);
 
 /** `w` is the width of a plate only where no `b` is, and no symbols, beside which it is a gage. */
 function plateLettersOf(names: ReadonlySet<string>, hasSymbols: boolean): Record<string, RowField> {
@@ -146,23 +173,28 @@ function plateLettersOf(names: ReadonlySet<string>, hasSymbols: boolean): Record
 const withUnit = /^([^([,]+?) ?[([,] ?(mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/;
 const numbered = /^(e[12]|p[12]|d0|w1|\D+?) ?\(?([1-9])\)?$/;
 
+interface Heading {
+  entry: Known;
+  group: number;
+  column: Column;
+}
+
 function readHeading(
+  { bare, unit }: Name,
   cell: CellValue,
   at: number,
   letters: ReadonlyMap<string, Known>,
-): { entry: Known; group: number; column: Column } | undefined {
-  const text = headingText(cell);
-  if (text === '') return undefined;
-  const heading = plainText(String(cell));
-  const [, bare = text, unit] = withUnit.exec(text) ?? [];
+): Heading | undefined {
   const whole = entryOf(bare, letters);
   const [, name = '', number] = whole ? [] : (numbered.exec(bare) ?? []);
   const entry = whole ?? entryOf(name, letters);
   if (!entry || (!whole && !entry.grouped)) return undefined;
+  const heading = plainText(String(cell));
   const column = unit ? { at, heading, unit } : { at, heading };
   return { entry, group: Number(number ?? 1), column };
 }
 
 function entryOf(name: string, letters: ReadonlyMap<string, Known>): Known | undefined {
-  return known.get(name) ?? known.get(name.replaceAll('.', '').trim()) ?? letters.get(name);
+  const pointed = name.includes('.') ? known.get(name.replaceAll('.', '').trim()) : undefined;
+  return known.get(name) ?? pointed ?? letters.get(name);
 }

@@ -1,7 +1,7 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
-import { formatLength, formatNumber } from '../quantity/formatLength.js';
+import { looksLikeSize } from '../notation/looksLikeSize.js';
+import { formatLength } from '../quantity/formatLength.js';
 import { readAngle } from '../quantity/readAngle.js';
-import { radianPerDegree } from '../quantity/units.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
@@ -11,6 +11,7 @@ import { readHoleGroup } from './read/readHoleGroup.js';
 import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
 import { readQty } from './read/readQty.js';
+import type { Reading } from './reading.js';
 import type { RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
 
@@ -21,32 +22,41 @@ const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendL
 export function readRow(cells: readonly CellValue[], headings: Headings, shop: Shop): RowJob {
   const { fields, groups } = headings;
   const reader = new RowReader(joinedCells(cells, headings), shop.unit);
-  const understood: string[] = [];
+  const readings: Reading[] = [];
   const read = reader.read(bareColumn(fields.section), (value, argument) =>
     readAnySection(value, argument, unitUnder(fields.section, shop.unit)),
   );
-  for (const mark of read?.ignored ?? []) understood.push(`${mark} of the section changes nothing here`);
+  for (const mark of read?.ignored ?? []) readings.push({ is: 'ignored mark', mark });
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
-  if (qty === undefined) understood.push('quantity 1 assumed');
+  const unread = headings.unread.filter((column) => looksLikeSize(reader.cell(column), shop.unit));
+  if (unread.length > 0) {
+    readings.push({ is: 'unread columns', headings: unread.map(({ heading }) => heading) });
+  }
+  if (qty === undefined) readings.push({ is: 'quantity assumed' });
+  if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const left = reader.read(fields.miterLeft, readMiter);
   const right = reader.read(fields.miterRight, readMiter);
   const [miterLeftRad, miterRightRad] = [left ?? 0, right ?? 0];
   const miterRad = Math.max(miterLeftRad, miterRightRad);
-  if (miterRad > 0) understood.push(`miter ${formatNumber(miterRad / radianPerDegree, 1)}° from square`);
+  if (miterRad > 0) readings.push({ is: 'miter', rad: miterRad });
   for (const [field, name] of [
     ['section', 'Section'],
     ['grade', 'Grade'],
   ] as const) {
     if (!reader.isFilled(fields[field]))
-      reader.problem(fields[field], name, `${name}: the cell is blank. Fill it in.`);
+      reader.problem(fields[field], {
+        about: name,
+        argument: name,
+        problem: 'the cell is blank. Fill it in.',
+      });
   }
   const holes = groups.flatMap(
     (columns, index) =>
-      readHoleGroup(reader, columns, index, { shop, section: read?.section }, understood) ?? [],
+      readHoleGroup(reader, columns, index, { shop, section: read?.section }, readings) ?? [],
   );
-  const unread = [fields.miterLeft, fields.miterRight].some(
+  const miterUnread = [fields.miterLeft, fields.miterRight].some(
     (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
   );
   const mitered = [
@@ -56,10 +66,10 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const making = readMaking(
     reader,
     headings,
-    { section: read?.section, ends: unread ? undefined : mitered },
-    understood,
+    { section: read?.section, ends: miterUnread ? undefined : mitered },
+    readings,
   );
-  const other = readOtherWork(reader, headings, read?.section, understood);
+  const other = readOtherWork(reader, headings, read?.section, readings);
   const press = reader.cell(fields.press);
   if (
     read?.lengthMm !== undefined &&
@@ -67,11 +77,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     Math.abs(read.lengthMm - (lengthMm ?? 0)) > 0.5
   ) {
     const unit = shop.unit;
-    reader.problem(
-      fields.length,
-      'Length',
-      `Length: the section says ${formatLength(read.lengthMm, unit)} ${unit}, the Length cell ${formatLength(lengthMm ?? 0, unit)} ${unit}. Make them agree.`,
-    );
+    const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
+    const problem = `the section says ${size(read.lengthMm)}, the Length cell ${size(lengthMm ?? 0)}. Make them agree.`;
+    reader.problem(fields.length, { about: 'Length', argument: 'Length', problem });
   }
   return {
     qty: qty?.qty ?? 1,
@@ -88,7 +96,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     ...reader.typed(fields, lengthFields),
     ...(isBlank(press) ? {} : { press: plainText(String(press)) }),
     problems: reader.problems,
-    understood,
+    readings,
   };
 }
 

@@ -1,19 +1,29 @@
-import type { Finding } from '../press/finding.js';
+import type { Finding } from '../check/finding.js';
 import { isCutBySaw } from '../press/shearStation.js';
-import type { PlacedHoles, ReadyRow } from './checkOnPress.js';
+import type { PlacedHoles, ReadyRow } from './readyRow.js';
 
 /** The steps a part can take through the shop. */
-export type RouteStep = 'saw' | 'burn' | 'shear' | 'punch' | 'ream' | 'notch' | 'bend' | 'drill';
+export type RouteStep =
+  | 'saw'
+  | 'burn'
+  | 'shear'
+  | 'punch'
+  | 'ream'
+  | 'notch'
+  | 'bend'
+  | 'drill'
+  | 'tap'
+  | 'countersink';
 
 /** A cut piece shorter than this is hard to hold under the punch. Common practice, no source. */
 const easyToHoldMm = 100;
 
 /**
- * The order of work: cut, punch, notch, bend, drill. A piece that is too small to hold is punched before it is
+ * The order of work: cut, punch, notch, bend, drill, tap, countersink. A piece that is too small to hold is punched before it is
  * cut. Holes that may not be punched, or are too small for a punch, are drilled. Common practice, no source.
  */
 export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[] {
-  const { section, lengthMm, miterRad, places, drilledInBar } = row;
+  const { section, lengthMm, miterRad, places } = row;
   const mitredBar = (section.kind === 'round' || section.kind === 'square') && miterRad > 0;
   const cut = cutStep(row, isCutBySaw(section) || mitredBar);
   const punched = places.filter((placed) => isPunched(placed, findings));
@@ -21,10 +31,12 @@ export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[
   const small = lengthMm !== undefined && lengthMm < easyToHoldMm && cut === 'shear';
   const cuts: RouteStep[] = cut === undefined ? [] : [cut];
   const route: RouteStep[] = small ? [...first, ...cuts] : [...cuts, ...first];
-  if (punched.some(({ process }) => process.made === 'ream')) route.push('ream');
+  if (punched.some(({ faces }) => faces.some(({ process }) => process.made === 'ream'))) route.push('ream');
   if (row.notches || row.clips) route.push('notch');
   if (row.bends) route.push('bend');
-  if (drilledInBar || punched.length < places.length) route.push('drill');
+  if (punched.length < places.length) route.push('drill');
+  const finishing = places.flatMap(({ group }) => group.finishing ?? []);
+  for (const step of ['tap', 'countersink'] as const) if (finishing.includes(step)) route.push(step);
   return route;
 }
 
@@ -36,7 +48,7 @@ function cutStep({ cutBy }: ReadyRow, sawn: boolean): RouteStep | undefined {
 }
 
 /** Whether the press makes the holes: not where the job's specification has them drilled, nor where they are too small. */
-export function isPunched({ group, process }: PlacedHoles, findings: readonly Finding[]): boolean {
-  if (process.made === 'drill') return false;
-  return !findings.some((each) => each.verdict === 'Hole too small' && each.holeGroup === group.title);
+export function isPunched({ index, faces }: PlacedHoles, findings: readonly Finding[]): boolean {
+  if (!faces.some(({ process }) => process.made !== 'drill')) return false;
+  return !findings.some(({ verdict, group }) => verdict === 'Hole too small' && group === index);
 }

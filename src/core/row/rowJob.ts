@@ -3,7 +3,8 @@ import type { EdgeKind } from '../rule/edgeDistance.js';
 import type { BoltSize } from '../rule/boltSize.js';
 import type { AnySection } from '../section/section.js';
 import type { Hole } from '../tooling/hole.js';
-import type { Finding } from '../press/finding.js';
+import type { Finding } from '../check/finding.js';
+import type { Reading } from './reading.js';
 import type { GroupField, RowField } from './heading.js';
 
 /** The end of the part a distance is taken from, and a long edge. */
@@ -23,8 +24,15 @@ export type PartPlace =
 export type CutBy = 'press' | 'saw' | 'burn' | 'bought';
 export type HolesBy = 'punch' | 'drill' | 'burn';
 
+/** The holes of a group as a list names them, the first group as 0: `Hole`, `Hole 2`. */
+export function holeTitle(group: number): string {
+  return group === 0 ? 'Hole' : `Hole ${group + 1}`;
+}
+
 /** A set of like holes in a part. Distances are in mm and undefined where the row gives none. */
 export interface HoleGroup {
+  /** The columns it stands in, counted from 0: 1 for `Hole 2`, whether or not there is a `Hole`. */
+  number: number;
   /** `Hole`, or `Hole 2` for a further group. */
   title: string;
   hole: Hole;
@@ -114,6 +122,6 @@ export interface RowJob {
   typed?: Partial<Record<RowField, string>>;
   /** Cells that could not be read. */
   problems: Finding[];
-  /** What was understood and assumed, for the note. */
-  understood: string[];
+  /** What was understood and assumed. */
+  readings: Reading[];
 }

@@ -1,5 +1,5 @@
-import { InputError } from '../inputError.js';
-import type { Finding } from '../press/finding.js';
+import { type Finding, refusal } from '../check/finding.js';
+import { type Failure, InputError } from '../inputError.js';
 import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue.js';
 import type { LengthKindName } from '../quantity/lengthKind.js';
 import { readLength } from '../quantity/readLength.js';
@@ -41,7 +41,7 @@ export class RowReader {
       return reader(withColumnUnit(this.cell(column), column, this.unit), column.heading);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      this.problem(column, column.heading, error.messageInCell);
+      this.refuse(column, column.heading, error.failure);
       return undefined;
     }
   }
@@ -83,9 +83,15 @@ export class RowReader {
   }
 
   /** A problem told at a column; one at no column of the list comes last. */
-  problem(column: Column | undefined, governs: string, note: string): void {
-    const finding: Finding = { verdict: 'Check input', governs, note };
-    this.found.push({ at: column?.at ?? Number.MAX_SAFE_INTEGER, finding });
+  problem(
+    column: Column | undefined,
+    { about, argument, problem }: { about: string; argument: string; problem: string },
+  ): void {
+    this.refuse(column, about, { code: 'invalid', argument, received: '', problem, allowed: '' });
+  }
+
+  private refuse(column: Column | undefined, about: string, failure: Failure): void {
+    this.found.push({ at: column?.at ?? Number.MAX_SAFE_INTEGER, finding: refusal(failure, about) });
   }
 }
 

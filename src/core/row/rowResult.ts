@@ -1,24 +1,33 @@
-import type { Finding, Verdict } from '../press/finding.js';
+import type { Finding } from '../check/finding.js';
+import type { Verdict } from '../check/verdict.js';
+import type { PressChoice } from './checksOnPress.js';
+import type { Reading } from './reading.js';
+import type { RouteStep } from './route.js';
 
-/** What is known of a checked row; `blank` for empty and subtotal rows, which stay blank in every item. */
-export type RowResult =
-  | { blank: true }
-  | {
-      blank: false;
-      verdict: Verdict;
-      /** Share of the rating of the hardest operation; undefined where none could be computed. */
-      use?: number;
-      governs: string;
-      note: string;
-      /** Force of the hardest operation, N. */
-      forceN?: number;
-      /** The order of work: `shear, punch`; empty where the row could not be read. */
-      route: string;
-      /** Punch hits of the whole row: pieces × holes the press makes, none that are drilled; undefined where the row could not be read. */
-      hits?: number;
-      /** Mass of the whole row in kg; undefined where section, grade or length is missing. */
-      massKg?: number;
-      /** The press the result stands for; undefined where no press could be tried. */
-      press?: string;
-      findings: readonly Finding[];
-    };
+/** What is known of a checked row; data only, `core/say` makes the sentences. */
+export interface CheckedRow {
+  blank: false;
+  verdict: Verdict;
+  /** Share of the rating of the hardest operation; undefined where none could be computed. */
+  use?: number;
+  /** Force of the hardest operation, N. */
+  forceN?: number;
+  /** The finding that decides the verdict, or of a row that passes the hardest operation. */
+  deciding?: Finding;
+  /** The order of work; empty where the row could not be read. */
+  route: readonly RouteStep[];
+  /** Punch hits of the whole row: pieces × holes the press makes, none that are drilled; undefined where the row could not be read. */
+  hits?: number;
+  /** Mass of the whole row in kg; undefined where section, grade or length is missing. */
+  massKg?: number;
+  /** The press the result stands for; undefined where no press could be tried. */
+  press?: string;
+  /** How the press was chosen, where the row names none. */
+  choice?: PressChoice;
+  /** Everything that was checked, worst first. */
+  findings: readonly Finding[];
+  readings: readonly Reading[];
+}
+
+/** `blank` for empty and subtotal rows, which stay blank in every item. */
+export type RowResult = { blank: true } | CheckedRow;

@@ -1,22 +1,24 @@
+import type { Finding } from '../check/finding.js';
+import type { ToolOver } from '../check/rowFact.js';
 import type { Grade } from '../material/grade.js';
-import type { Finding } from '../press/finding.js';
+import { limitOf } from '../press/limit.js';
 import type { Press } from '../press/press.js';
-import { formatLength } from '../quantity/formatLength.js';
 import { greatestClearance } from '../shop/greatestClearance.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Tool } from '../shop/readTools.js';
 import { setting } from '../shop/setting.js';
 import { nameKey } from '../shop/table.js';
+import { bodyFits } from '../tooling/bodyFits.js';
 import { totalDieClearanceMm } from '../tooling/dieClearance.js';
 import { dieSuits } from '../tooling/dieSuits.js';
-import type { Working } from '../working/working.js';
 import { describeHole, type Hole, leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
+import type { Working } from '../working/working.js';
 
 const sameSizeMm = 0.1;
 
 /**
- * Whether a punch of this shape and size and a die that suits it are on hand for a press. Source: common practice, no
- * source.
+ * Whether a punch of this shape and size whose body the press takes, and a die that suits it, are on hand for a press.
+ * Source: common practice, no source.
  */
 export function toolFindings(
   press: Press,
@@ -28,19 +30,22 @@ export function toolFindings(
 ): Finding[] {
   if (!shop.tools) return [];
   const { tools, problems } = shop.tools;
-  const onHand = tools.filter((tool) => tool.count > 0 && fitsPress(tool, press));
+  const onHand = tools.filter(
+    (tool) => tool.count > 0 && isFor(tool, press) && tool.size.shape === hole.shape,
+  );
   const method = setting(shop, 'clearanceMethod');
   const clearanceMm = totalDieClearanceMm(
     { thicknessMm, method, grade, ...greatestClearance(shop) },
     working,
   );
-  const punches = onHand.filter((tool) => tool.kind === 'punch' && tool.size.shape === hole.shape);
-  const dies = onHand.filter((tool) => tool.kind === 'die' && tool.size.shape === hole.shape);
-  const missing = !punches.some((tool) => sameSize(tool.size, hole))
-    ? 'punch'
-    : dies.some((tool) => dieSuits({ die: tool.size, punch: hole, clearanceMm }))
-      ? undefined
-      : 'die';
+  const punches = onHand.filter(({ kind }) => kind === 'punch');
+  const dies = onHand.filter(({ kind }) => kind === 'die');
+  const fits = punches
+    .filter((tool) => sameSize(tool.size, hole))
+    .map((tool) => bodyOf(tool, press, working));
+  const punch = fits.find((fit) => fit === 'fits') ?? fits.find((fit) => fit === 'not known') ?? fits[0];
+  const hasDie = dies.some((tool) => dieSuits({ die: tool.size, punch: hole, clearanceMm }));
+  const lacking = punch === undefined || typeof punch === 'object' ? 'punch' : hasDie ? undefined : 'die';
   working?.step({
     title: 'Tool on hand',
     formula: 'a punch of the size; a die of hole + c / 2 to hole + 2 c',
@@ -52,23 +57,46 @@ export function toolFindings(
       symbol: 'verdict',
       meaning: 'outcome of the check',
       kind: 'text',
-      value: missing ? 'No tool' : 'OK',
+      value: lacking ? 'No tool' : 'OK',
     },
     source: 'the Tools table of the shop; common practice, no source',
   });
-  if (!missing) return [];
-  const size = describeHole(hole, shop.unit);
-  const unread = problems.length > 0 ? ` ${problems.length} rows of the Tools table could not be read.` : '';
-  const opening = `opening ${formatLength(leastDimensionMm(hole) + clearanceMm, shop.unit)} ${shop.unit} is needed`;
-  const note =
-    missing === 'punch'
-      ? `no punch ${size} for ${press.name}; ${nearest(punches, hole, shop)}.${unread}`
-      : `no die for punch ${size} on ${press.name}: ${opening}; ${nearest(dies, hole, shop)}.${unread}`;
-  return [{ verdict: 'No tool', governs: missing, note }];
+  const about = { press: press.name } as const;
+  if (lacking) {
+    return [
+      {
+        rule: 'tool on hand',
+        outcome: 'failed',
+        verdict: 'No tool',
+        ...about,
+        lacking,
+        hole,
+        openingMm: leastDimensionMm(hole) + clearanceMm,
+        nearest: nearest(lacking === 'punch' ? punches : dies, hole),
+        unread: problems.length,
+        ...(typeof punch === 'object' && lacking === 'punch' ? { over: punch } : {}),
+      },
+    ];
+  }
+  return punch === 'not known'
+    ? [{ rule: 'tool body', outcome: 'open', verdict: 'Not checked', ...about, hole }]
+    : [{ rule: 'tool body', outcome: 'held', verdict: 'OK', ...about, hole }];
 }
 
-function fitsPress(tool: Tool, press: Press): boolean {
+function isFor(tool: Tool, press: Press): boolean {
   return tool.press === undefined || nameKey(tool.press) === nameKey(press.name);
+}
+
+/** A punch whose body is not stated is taken to fit; one with a body needs a press that says which bodies it takes. */
+function bodyOf({ size, bodyMm }: Tool, press: Press, working?: Working): 'fits' | 'not known' | ToolOver {
+  if (bodyMm === undefined) return 'fits';
+  const station = limitOf(press, 'punchBody');
+  const fit = bodyFits(
+    { punch: size, bodyMm, ...(typeof station === 'number' ? { stationMm: station } : {}) },
+    working,
+  );
+  if (fit.fits === 'yes') return 'fits';
+  return fit.fits === 'not known' ? 'not known' : { why: fit.why, sizeMm: fit.sizeMm, limitMm: fit.limitMm };
 }
 
 function sameSize(tool: Hole, hole: Hole): boolean {
@@ -77,9 +105,10 @@ function sameSize(tool: Hole, hole: Hole): boolean {
   return least <= sameSizeMm && greatest <= sameSizeMm;
 }
 
-function nearest(tools: readonly Tool[], hole: Hole, shop: Shop): string {
+function nearest(tools: readonly Tool[], hole: Hole) {
   const distance = (tool: Tool) => Math.abs(leastDimensionMm(tool.size) - leastDimensionMm(hole));
-  const near = [...tools].sort((a, b) => distance(a) - distance(b)).slice(0, 2);
-  if (near.length === 0) return 'none of that shape is on hand';
-  return `nearest on hand: ${near.map((tool) => tool.written ?? describeHole(tool.size, shop.unit)).join(', ')}`;
+  return [...tools]
+    .sort((a, b) => distance(a) - distance(b))
+    .slice(0, 2)
+    .map((tool) => (tool.written === undefined ? { size: tool.size } : { written: tool.written }));
 }

@@ -2,7 +2,7 @@ import { refuse, refuseUnknown } from '../inputError.js';
 import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { memo } from '../quantity/memo.js';
-import { readLength } from '../quantity/readLength.js';
+import { readLength, readLengthText } from '../quantity/readLength.js';
 import { tradeText } from '../quantity/tradeText.js';
 import { type LengthUnit, mmPer } from '../quantity/units.js';
 import { lengthValue } from '../working/namedValue.js';
@@ -28,6 +28,8 @@ const examples: Record<LengthUnit, string> = {
 const metricBolt = /^m ?(\d[\d.,]*)(?: ?mm)?(?![\d.,])(.*)$/;
 /** `3/4" A325`, `3/4 x 2-1/4`, `1-1/8 dia`: the diameter, and what stands behind it. */
 const inchBolt = /^((?:\d+[ -])?\d+\/\d+|[\d.,]+)( ?(?:mm|cm|inches|inch|in\.?|"))?(?![\d.,/])(.*)$/;
+/** The usual spelling: `3/4`, `1-1/8"`. */
+const plainFraction = /^(?:\d-)?\d{1,2}\/\d{1,2}"?$/;
 /** The length of a bolt or the pitch of its thread. */
 const boltLength = /^ ?x ?(?!0)(?:\d+[ -])?\d[\d.,]*(?:\/\d+)?(?: ?(?:mm|in|"))?(?: ?x ?\d+)?(?![\d.,/])/;
 /** Threads to the inch. */
@@ -79,12 +81,14 @@ export function readBolt(value: CellValue, argument: string, unit: LengthUnit): 
   const notABolt = () => refuse(argument, value, `${quoted(value)} is not a bolt size.`, examples[unit]);
   if (value.length > longestText) return notABolt();
   return remembered(`${unit}|${argument}|${value}`, () => {
+    if (plainFraction.test(value)) {
+      return boltSize(readLengthText(value, argument, 'in', 'bolt'), 'in', { argument, value });
+    }
     const text = tradeText(value).replace(/^(?:ø|dia\.?) ?/, '');
     const metric = metricBolt.exec(text);
     if (metric) {
       if (!isMarks(metric[2] ?? '')) return notABolt();
-
-      return boltSize(readLength(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm', { argument, value });
+      return boltSize(readLengthText(`${metric[1]} mm`, argument, 'mm', 'bolt'), 'mm', { argument, value });
     }
     const [, size = '', mark = '', behind = ''] = inchBolt.exec(text) ?? [];
     if (size === '' || !isMarks(behind)) {
@@ -92,7 +96,7 @@ export function readBolt(value: CellValue, argument: string, unit: LengthUnit): 
       return notABolt();
     }
     const system = /mm|cm/.test(mark) ? 'mm' : mark !== '' || size.includes('/') ? 'in' : unit;
-    return boltSize(readLength(size + mark, argument, system, 'bolt'), system, { argument, value });
+    return boltSize(readLengthText(size + mark, argument, system, 'bolt'), system, { argument, value });
   });
 }
 

@@ -22,11 +22,11 @@ const longestText = 200;
 const gaugeNumber = /\d ?(?:ga|gage|gauge)\b|\b(?:ga|gage|gauge)\.? ?\d|#\d/;
 
 const countedSection =
-  /^(?:\((\d{1,3})\) ?|(\d{1,3})(?: ?(?:pcs?|ea|[x-]))? ?)((?:pl|fb|fl|[lcw]|mc|hss|upn|u|rd|bl|flb|hea|heb|ipe|chs|rhs|shs)\.? ?\d.*)$/;
+  /^(?:\((\d{1,3})\) ?|(\d{1,3})(?: ?(?:pcs?|ea|[x-]))? ?)((?:pl|fb|fl|[lcw]|mc|hss|upn|u|rd|bl|flb|hea|heb|ipe|(?<!\d)u[bc]|chs|rhs|shs)\.? ?\d.*)$/;
 
 /**
  * Reads a section as the trade writes it: `PL1/2X6`, `FB 10x50` or `1/2x4` (flat), `L3X3X1/4`, `L80x80x8`,
- * `C8X11.5`, `UPN100`, `RB 1`, `SQ 3/4`, `HSS4X4X1/4`, `RHS100x50x5`, `PIPE 2 STD`, `T3X3X3/8`, `W12X26`, `HEA160`, each
+ * `C8X11.5`, `UPN100`, `RB 1`, `SQ 3/4`, `HSS4X4X1/4`, `RHS100x50x5`, `PIPE 2 STD`, `T3X3X3/8`, `W12X26`, `HEA160`, `UB 203x133x25`, each
  * with a trailing length if there is one (`PL1/2X6X1'-0`). The word of plates, bars and angles may stand behind a size (`3/8 PL X 6`,
  * `1 SQ BAR`); `HR` before it and `LLV` behind an angle are left aside.
  *

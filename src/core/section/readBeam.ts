@@ -8,11 +8,12 @@ import { tableNumber } from './tableNumber.js';
 
 const byName = new Map(beams.map((beam) => [beam.name, beam]));
 const metricFamilies = new Set(['ipe', 'ipn', 'he', 'hea', 'heb', 'hem']);
+const universalFamilies = new Set(['ub', 'uc']);
 
-/** `W12X26`, `HEA160`, `HE 160 A`, `IPE 200`, found by name whatever the unit; a length may trail. */
+/** `W12X26`, `HEA160`, `HE 160 A`, `IPE 200`, `UB 203x133x25`, found by name whatever the unit; a length may trail. */
 export function readBeam(word: string, parts: string[], source: SectionSource): SectionText<AnySection> {
   const isMetric = metricFamilies.has(word);
-  const nameParts = isMetric ? 1 : 2;
+  const nameParts = isMetric ? 1 : universalFamilies.has(word) ? 3 : 2;
   const name = isMetric
     ? metricName(word, parts[0] ?? '')
     : word.toUpperCase() + parts.slice(0, nameParts).map(tableNumber).join('X');

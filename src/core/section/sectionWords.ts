@@ -97,13 +97,15 @@ export const sectionSpellings: readonly { family: Family; word: string; spelling
     spellings: ['chs', 'ro', 'rundrohr', 'pipe', 'rd tube', 'round tube', 'tube rond'],
   },
   { family: 'tee', word: 't', spellings: ['t', 'tee'] },
-  ...['w', 's', 'hp', 'm', 'wt', 'st', 'mt', 'ipe', 'ipn', 'he'].map((word) => beams(word, [word])),
+  ...['w', 's', 'hp', 'm', 'wt', 'st', 'mt', 'ipe', 'ipn', 'he', 'ub', 'uc'].map((word) =>
+    beams(word, [word]),
+  ),
   beams('w', ['wf']),
   beams('ipn', ['inp']),
   beams('hea', ['hea', 'he-a', 'ipbl']),
   beams('heb', ['heb', 'he-b', 'ipb']),
   beams('hem', ['hem', 'he-m', 'ipbv']),
-  { family: 'other', word: 'ub', spellings: ['ub', 'uc', 'ubp', 'pg', 'rsj', 'z', 'rail', 'grating', 'hex'] },
+  { family: 'other', word: 'ubp', spellings: ['ubp', 'pg', 'rsj', 'z', 'rail', 'grating', 'hex'] },
 ];
 
 function beams(word: string, spellings: readonly string[]) {
@@ -126,6 +128,8 @@ const leading = new RegExp(`^(?:(?:${severalWords.join('|')})(?![${letters}])|ø
 const trailing = new RegExp(`(?:(?<![${letters}])(?:${severalWords.join('|')})|[${letters}]+|ø)$`);
 /** How the bar was rolled or finished. */
 const finish = /^(hrs|crs|hr|cr|cf|ms|galv) /;
+/** `203x133x25 UB` and `203x133 UB 25`: the word behind, or before the mass. */
+const universalBehind = /^(\d+ ?x ?\d+)(?: ?(u[bc]) ?(?:x ?)?(\d+)(?![\d.])| ?x ?(\d+) ?(u[bc])(?![a-z]))/;
 /** Which leg of an angle is vertical, or how two stand back to back. */
 const legMark = / ?(llv|llh|llbb|slbb)$/;
 
@@ -135,10 +139,9 @@ const legMark = / ?(llv|llh|llbb|slbb)$/;
  */
 export function sectionWords(text: string): SectionWords {
   const rolled = finish.exec(text)?.[1];
-  const rest = (rolled === undefined ? text : text.slice(rolled.length + 1)).replace(
-    /^4 ?kt(?![a-z])/,
-    'vkt',
-  );
+  const rest = (rolled === undefined ? text : text.slice(rolled.length + 1))
+    .replace(/^4 ?kt(?![a-z])/, 'vkt')
+    .replace(universalBehind, '$2$5 $1x$3$4');
   const spelling = leading.exec(rest)?.[0] ?? '';
   const behindWord = rest.slice(spelling.length).replace(/^(?:\. | ?- ?(?=\d)|: ?)/, '');
   const parts = behindWord.split('x').map((part) => part.trim());

@@ -1,4 +1,4 @@
-import { refuse, refuseUnknown } from '../inputError.js';
+import { refuse, refuseUnknown, sentenceInCell } from '../inputError.js';
 import type { Press } from '../press/press.js';
 import { quoted } from '../quantity/cellValue.js';
 import type { Shop } from './readShop.js';
@@ -11,5 +11,5 @@ export function findPress(name: string, argument: string, shop: Shop): Press {
     const names = shop.presses.map((each) => each.name).join(', ') || 'none';
     return refuseUnknown(argument, name, `${quoted(name)} is not a press of the shop.`, `Presses: ${names}.`);
   }
-  return press.problem === undefined ? press : refuse(argument, name, press.problem, '');
+  return press.problem === undefined ? press : refuse(argument, name, sentenceInCell(press.problem), '');
 }

@@ -1,5 +1,5 @@
 import { refuse } from '../inputError.js';
-import { isBlank, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { type PressItemKey, pressItems } from '../press/pressItem.js';
 import type { Press, PressValue } from '../press/press.js';
@@ -29,10 +29,7 @@ export function readPresses(cells: Cells, unit: LengthUnit): { presses: Press[];
     }
     columns.forEach((column, index) => {
       const read = seen.has(name)
-        ? {
-            state: 'bad' as const,
-            message: `Presses, ${item.name}: the row stands in the table twice. Keep one.`,
-          }
+        ? twice(item.name, row[column.at])
         : readPressValue(row[column.at] ?? null, table.cell(row, 'Unit'), item, column.name, unit);
       const own = values[index];
       if (own) own[item.key] = read;
@@ -43,6 +40,17 @@ export function readPresses(cells: Cells, unit: LengthUnit): { presses: Press[];
     presses: columns.map((column, index) => press(column.name, values[index] ?? {}, columns)),
     unknownRows,
   };
+}
+
+function twice(name: string, cell: CellValue | undefined): PressValue {
+  const failure = {
+    code: 'invalid',
+    argument: `Presses, ${name}`,
+    received: String(cell ?? ''),
+    problem: 'the row stands in the table twice.',
+    allowed: 'Keep one.',
+  } as const;
+  return { state: 'bad', failure };
 }
 
 interface PressColumn {
@@ -72,7 +80,13 @@ function pressColumns({ headings, rows }: Table, taken: (number | undefined)[]):
 
 function press(name: string, values: Press['values'], columns: PressColumn[]): Press {
   const same = columns.filter((column) => nameKey(column.name) === nameKey(name)).length;
-  return same > 1
-    ? { name, values, problem: `Presses: ${same} presses are called ${name}. Give each its own name.` }
-    : { name, values };
+  if (same === 1) return { name, values };
+  const problem = {
+    code: 'invalid',
+    argument: 'Presses',
+    received: name,
+    problem: `${same} presses are called ${name}.`,
+    allowed: 'Give each its own name.',
+  } as const;
+  return { name, values, problem };
 }

@@ -6,7 +6,7 @@ import { contentHash } from './hash.js';
 import { readGrades, type OwnGrade } from './readGrades.js';
 import { readPresses } from './readPresses.js';
 import { readSettings, type SettingsRead } from './settings.js';
-import { readTools, type Tool, type ToolsRead } from './readTools.js';
+import { readTools, type Tool, type ToolsRead, unreadToolText } from './readTools.js';
 import { rulesEdition, stampText } from './stamp.js';
 
 /** The shop's tables as they come from the sheet, each with its headings. */
@@ -54,7 +54,7 @@ export function readShop(tables: ShopTables): Shop {
   const unreadable = [
     ...Object.values(settings.bad),
     ...ownGrades.flatMap((own) => own.problem ?? []),
-    ...(tools?.problems ?? []),
+    ...(tools?.problems ?? []).map(unreadToolText),
   ];
   return {
     unit,
@@ -97,7 +97,7 @@ function canonical({ settings, presses, tools, ownGrades }: Content): string {
     Object.entries(settings.settings).sort(byKey),
     Object.entries(settings.bad).sort(byKey),
     presses.map(({ name, values, problem }) => [nameKey(name), problem ?? '', knownValues(values)]),
-    tools ? [sorted(tools.tools.map(asMeant)), sorted(tools.problems)] : null,
+    tools ? [sorted(tools.tools.map(asMeant)), sorted(tools.problems.map(unreadToolText))] : null,
     sorted(ownGrades),
   ]);
 }

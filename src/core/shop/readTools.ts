@@ -24,8 +24,18 @@ export interface Tool {
 
 export interface ToolsRead {
   tools: Tool[];
-  /** Why a row of the table could not be read. */
-  problems: string[];
+  problems: UnreadTool[];
+}
+
+/** A row of the table that could not be read, from 1, and why. */
+export interface UnreadTool {
+  row: number;
+  problem: string;
+}
+
+/** Why a row could not be read, with where it stands. */
+export function unreadToolText({ row, problem }: UnreadTool): string {
+  return `Tools, row ${row}, ${problem}`;
 }
 
 const shapes = ['round', 'square', 'rectangle', 'slot', 'hexagon'] as const;
@@ -41,35 +51,35 @@ export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead
   table.rows.forEach((row, index) => {
     if (row.every((cell) => isBlank(cell))) return;
     try {
-      read.tools.push(readTool(row, table, `Tools, row ${index + 1}`, unit));
+      read.tools.push(readTool(row, table, unit));
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      read.problems.push(error.messageInCell);
+      read.problems.push({ row: index + 1, problem: error.messageInCell });
     }
   });
   return read;
 }
 
-function readTool(row: readonly CellValue[], table: Table, argument: string, unit: LengthUnit): Tool {
+function readTool(row: readonly CellValue[], table: Table, unit: LengthUnit): Tool {
   const press = table.cell(row, 'Press');
   const kind = nameKey(table.cell(row, 'Kind'));
   if (kind !== 'punch' && kind !== 'die') {
     return refuse(
-      `${argument}, Kind`,
+      'Kind',
       kind,
       `${quoted(table.cell(row, 'Kind'))} is not a kind of tool.`,
       'Write punch or die.',
     );
   }
   const count = table.cell(row, 'Count');
-  const size = toolSize(row, table, argument, unit);
+  const size = toolSize(row, table, unit);
   // Named by what it is, not by its row: the order of tools does not change what a shop is.
   const name = `Tools, ${kind} ${describeHole(size.size, unit)}, Body`;
   const tool: Tool = {
     kind,
     ...size,
     ...toolBody(table.cell(row, 'Body'), name, unit),
-    count: readCount(count, `${argument}, Count`),
+    count: readCount(count, 'Count'),
   };
   const any = isBlank(press) || nameKey(press) === 'any';
   return any ? tool : { ...tool, press: plainText(String(press)) };
@@ -91,24 +101,18 @@ function readCount(cell: CellValue, argument: string): number {
   return readNumber(cell, argument, 'Write a whole number, or none.');
 }
 
-function toolSize(
-  row: readonly CellValue[],
-  table: Table,
-  argument: string,
-  unit: LengthUnit,
-): Pick<Tool, 'size' | 'written'> {
+function toolSize(row: readonly CellValue[], table: Table, unit: LengthUnit): Pick<Tool, 'size' | 'written'> {
   const shapeCell = table.cell(row, 'Shape');
   const shape = isBlank(shapeCell) ? 'round' : shapes.find((each) => each === nameKey(shapeCell));
   if (shape === undefined) {
     const problem = `${quoted(shapeCell)} is not a shape.`;
-    return refuse(`${argument}, Shape`, String(shapeCell), problem, `Write ${shapes.join(', ')}.`);
+    return refuse('Shape', String(shapeCell), problem, `Write ${shapes.join(', ')}.`);
   }
   const size = table.cell(row, 'Size');
   const length = table.cell(row, 'Length');
-  if (isBlank(size))
-    return refuse(`${argument}, Size`, '', 'the cell is blank.', 'Write the size of the tool.');
+  if (isBlank(size)) return refuse('Size', '', 'the cell is blank.', 'Write the size of the tool.');
   const sides = isBlank(length) ? String(size) : `${String(size)} x ${String(length)}`;
-  const hole = readHoleSize(sides, shape, `${argument}, Size`, unit);
+  const hole = readHoleSize(sides, shape, 'Size', unit);
   const typed = [size, length].filter((cell) => !isBlank(cell));
   // A number has the shop's unit, and reads best as every other size of the shop does.
   const isText = typed.some((cell) => typeof cell === 'string');

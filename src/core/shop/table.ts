@@ -4,14 +4,13 @@ import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue
 /** Rows of cells, the headings first. */
 export type Cells = readonly (readonly CellValue[])[];
 
+const hasGaps = /[\s_]{2}|_|[^\S ]/;
+
 /** A heading, an item or a name as it is compared: without case, accents of spacing, or punctuation at the ends. */
 export function nameKey(text: CellValue | undefined): string {
-  return isBlank(text)
-    ? ''
-    : plainText(String(text))
-        .toLowerCase()
-        .replace(/[\s_]+/g, ' ')
-        .trim();
+  if (isBlank(text)) return '';
+  const lower = plainText(String(text)).toLowerCase();
+  return hasGaps.test(lower) ? lower.replace(/[\s_]+/g, ' ').trim() : lower;
 }
 
 const longestName = 30;

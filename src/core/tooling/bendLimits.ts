@@ -13,6 +13,11 @@ export function insideRadiusOfVeeMm(veeMm: number): number {
   return radiusShare * veeMm;
 }
 
+/** The V opening in mm in which an air bend takes an inside radius: V = 6 · r. Common practice, no source. */
+export function veeOfInsideRadiusMm(insideRadiusMm: number): number {
+  return insideRadiusMm / radiusShare;
+}
+
 export interface BendLimits {
   insideRadiusMm: number;
   leastRadius: LeastBendRadius;

@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
 import { memo } from '../quantity/memo.js';
-import { readLength } from '../quantity/readLength.js';
+import { readLength, readLengthText } from '../quantity/readLength.js';
 import { tradeText } from '../quantity/tradeText.js';
 import { type LengthUnit, mmPer } from '../quantity/units.js';
 import { mayBeCount } from './countOrSlot.js';
@@ -129,7 +129,7 @@ function holeOfSize(size: string, named: Hole['shape'] | undefined, source: Hole
   const [first = '', second] = sides;
   const shape = named ?? (second === undefined ? 'round' : 'slot');
   if (sides.length > 2 || !sides.every(isSize)) return notAHole(source);
-  const read = (side: string) => readLength(side, argument, unit, 'hole');
+  const read = (side: string) => readLengthText(side, argument, unit, 'hole');
   if (second === undefined) {
     if (shape === 'round') return { shape, diameterMm: read(first) };
     if (shape === 'square') return { shape, sideMm: read(first) };

@@ -21,7 +21,7 @@ export const bendUse = define({
     vee: optionalLengthArgument(
       'distance',
       'Opening of the V die',
-      'the smallest on hand that the setting V opening ratio allows',
+      'the smallest on hand that the V opening ratio and the least radius allow',
     ),
   },
   result: 'ratio',
@@ -31,7 +31,7 @@ export const bendUse = define({
     '#N/A for a press that is not in the shop; #VALUE! with the reason for a press cell that cannot be read.',
   source: 'the plate of the press, as given; force: Groover (from memory)',
   example: '=TONROW.BENDUSE("Bay A",6,"1/4","A36",ShopStamp)',
-  compute({ press, length, thickness, grade, shop, vee }, { unit }, working) {
+  compute({ press, length, thickness, grade, shop, vee }, _, working) {
     const found = findPress(press, 'Press', shop);
     const job = {
       lengthMm: length,
@@ -39,7 +39,6 @@ export const bendUse = define({
       grade,
       tensileMPa: upperTensileMPa({ grade, thicknessMm: thickness }, working),
       veeRatio: setting(shop, 'veeRatio'),
-      unit,
       ...(vee === undefined ? {} : { veeMm: vee }),
     };
     return stationUse(bendFindings(found, job, working), working);

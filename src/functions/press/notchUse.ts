@@ -27,7 +27,7 @@ export const notchUse = define({
     '#N/A for a press that is not in the shop; #VALUE! with the reason for a press cell that cannot be read.',
   source: 'the plate of the press, as given; common practice, no source',
   example: '=TONROW.NOTCHUSE("Bay A",2,2,"1/4","A36",ShopStamp)',
-  compute({ press, width, depth, thickness, grade, shop }, { unit }, working) {
+  compute({ press, width, depth, thickness, grade, shop }, _, working) {
     const found = findPress(press, 'Press', shop);
     const shearRatio = setting(shop, 'shearRatio');
     const job = {
@@ -36,7 +36,6 @@ export const notchUse = define({
       where: 'edge',
       thicknessMm: thickness,
       shearStrengthMPa: shearStrengthMPa({ grade, thicknessMm: thickness, shearRatio }, working),
-      unit,
     } as const;
     return stationUse(notchFindings(found, job, working), working);
   },

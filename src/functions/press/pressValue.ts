@@ -1,4 +1,4 @@
-import { refuse, refuseUnknown } from '../../core/inputError.js';
+import { refuse, refuseUnknown, sentenceInCell } from '../../core/inputError.js';
 import { nearNames } from '../../core/nearNames.js';
 import { pressSource } from '../../core/press/limit.js';
 import { type PressValue, pressValue as valueOf } from '../../core/press/press.js';
@@ -42,7 +42,7 @@ export const pressValue = define({
       return refuseUnknown('Item', item, `${quoted(item)} is not an item of a press.`, hint);
     }
     const value = valueOf(findPress(press, 'Press', shop), found.key as (typeof pressItems)[number]['key']);
-    if (value.state === 'bad') return refuse('Item', item, value.message, '');
+    if (value.state === 'bad') return refuse('Item', item, sentenceInCell(value.failure), '');
     const read = quantity(value, found, unit);
     working?.step({
       title: found.name,

@@ -26,7 +26,7 @@ export const punchUse = define({
     '#N/A for a press that is not in the shop; #VALUE! with the reason for a press cell that cannot be read.',
   source: 'the plate of the press, as given; force: Groover (from memory)',
   example: '=TONROW.PUNCHUSE("Bay A","13/16","3/8","A36",ShopStamp)',
-  compute({ press, hole, thickness, grade, shop }, { unit }, working) {
+  compute({ press, hole, thickness, grade, shop }, _, working) {
     const job = {
       hole: hole.hole,
       thicknessMm: thickness,
@@ -36,7 +36,6 @@ export const punchUse = define({
       ),
       holeToThickness: setting(shop, 'holeToThickness'),
       punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
-      unit,
     };
     return stationUse(punchFindings(findPress(press, 'Press', shop), job, working), working);
   },

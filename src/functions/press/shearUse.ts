@@ -1,6 +1,5 @@
 import { shearStrengthMPa } from '../../core/material/shearStrength.js';
-import type { Finding } from '../../core/press/finding.js';
-import { isCutBySaw, shearFindings } from '../../core/press/shearStation.js';
+import { shearFindings } from '../../core/press/shearStation.js';
 import { stationUse } from '../../core/press/stationUse.js';
 import { leastThicknessMm } from '../../core/section/leastThickness.js';
 import { findPress } from '../../core/shop/findPress.js';
@@ -23,25 +22,19 @@ export const shearUse = define({
   },
   result: 'ratio',
   gives:
-    'A share of the size on the plate, 1 is full; the verdict word where a size limit or a blank limit stops it.',
+    'A share of the size on the plate, 1 is full; the verdict word where a limit or a blank stops it; Off press for a section that is sawn.',
   errors:
     '#N/A for a press that is not in the shop; #VALUE! with the reason for a press cell that cannot be read.',
   source: 'the plate of the press, as given; common practice, no source',
   example: '=TONROW.SHEARUSE("Bay A","FB 1/2x4","A36",ShopStamp)',
-  compute({ press, section, grade, shop, miter }, { unit }, working) {
+  compute({ press, section, grade, shop, miter }, _, working) {
     const found = findPress(press, 'Press', shop);
     const strength = {
       grade,
       thicknessMm: leastThicknessMm(section),
       shearRatio: setting(shop, 'shearRatio'),
     };
-    const job = { section, shearStrengthMPa: shearStrengthMPa(strength, working), miterRad: miter, unit };
-    const sawn: Finding = {
-      verdict: 'No station',
-      governs: 'cut',
-      note: 'No press station cuts it; saw it.',
-    };
-    const findings = isCutBySaw(section) ? [sawn] : shearFindings(found, job, working);
-    return stationUse(findings, working);
+    const job = { section, shearStrengthMPa: shearStrengthMPa(strength, working), miterRad: miter };
+    return stationUse(shearFindings(found, job, working), working);
   },
 });

@@ -6,7 +6,9 @@ export const shop = define({
   name: 'SHOP',
   purpose: 'The stamp of the shop: units, presses, edition of the rules and a hash of all its data',
   arguments: {
-    presses: rangeArgument('The Presses table with its headings: Item, Unit, one column per press'),
+    presses: rangeArgument(
+      'The Presses table with its headings: Item, Unit, one column per press. In a mm shop, t is the tonne',
+    ),
     tools: optionalRangeArgument('The Tools table with its headings', 'tools are not checked'),
     grades: optionalRangeArgument('The Grades table with its headings', 'built-in grades only'),
     settings: optionalRangeArgument(

@@ -41,7 +41,7 @@ export const listCheck = define({
     const checked = rows.map((cells) => {
       const result = checkRow(cells, headings, shop);
       const [first] = items;
-      if (first) reportItem(result, first, working, plainText(String(cells[markAt] ?? '')));
+      if (first) reportItem(result, first, unit, working, plainText(String(cells[markAt] ?? '')));
       return items.map((item) => shownItem(result, item, unit));
     });
     return [title, ...checked];

@@ -55,7 +55,7 @@ export const rowCheck = define({
     const items = item ?? defaultRowItems;
     const check = () => checkRow(cells, readHeadings(titles), shop, working);
     const result = working ? check() : remembered(`${shop.hash}${JSON.stringify([titles, cells])}`, check);
-    for (const each of [...items].reverse()) reportItem(result, each, working);
+    for (const each of [...items].reverse()) reportItem(result, each, unit, working);
     return [items.map((each) => shownItem(result, each, unit))];
   },
 });

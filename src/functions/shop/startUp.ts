@@ -1,5 +1,6 @@
-import { InputError } from '../../core/inputError.js';
+import { InputError, sentenceInCell } from '../../core/inputError.js';
 import { readShop, type Shop, type ShopTables } from '../../core/shop/readShop.js';
+import { unreadToolText } from '../../core/shop/readTools.js';
 import type { ReadShopTables } from './coldStart.js';
 import type { Recalculation } from './recalculateWorkbook.js';
 import { isEditing } from './retry.js';
@@ -94,11 +95,13 @@ export class StartUp {
 function stateOf(shop: Shop): StartUpState {
   const messages = [
     ...shop.presses.flatMap(({ values, problem }) => [
-      ...(problem === undefined ? [] : [problem]),
-      ...Object.values(values).flatMap((value) => (value.state === 'bad' ? value.message : [])),
+      ...(problem === undefined ? [] : [sentenceInCell(problem)]),
+      ...Object.values(values).flatMap((value) =>
+        value.state === 'bad' ? sentenceInCell(value.failure) : [],
+      ),
     ]),
     ...Object.values(shop.settings.bad),
-    ...(shop.tools?.problems ?? []),
+    ...(shop.tools?.problems ?? []).map(unreadToolText),
     ...shop.ownGrades.flatMap(({ problem }) => problem ?? []),
   ];
   const { stamp } = shop;

@@ -1,4 +1,4 @@
-import { refuseUncertain, refuseUncertainError } from './cautions.js';
+import { refuseUncertain, refuseUncertainResult } from './cautions.js';
 import { overrides } from './overrides.js';
 import { readEngineArguments } from './arguments.js';
 import {
@@ -93,7 +93,7 @@ export class Engine {
     const speak = silenceErrors();
     try {
       const result = readResult(name, compute.apply(this.context, readEngineArguments(description, args)));
-      refuseUncertainError(name, args, result);
+      refuseUncertainResult(name, args, result);
       return result;
     } catch (error) {
       if (error instanceof CannotCompute) throw error;

@@ -37,7 +37,7 @@ export function StatusLine({ shop, lists }: { shop: ShopState; lists: readonly C
   );
 }
 
-/** How many rows fail, and how many could not be checked: the two are not the same. */
+/** How many rows fail, and how many are not fully checked: the two are not the same. */
 function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; unknown: number }) {
   const styles = useStyles();
   const { open } = useNavigation();
@@ -51,14 +51,14 @@ function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; 
           {failing > 0
             ? `${failing.toLocaleString('en')} of ${counted(rows, 'row')} ${fails}`
             : known === 0
-              ? 'No row could be checked'
+              ? 'No row is fully checked'
               : `${counted(known, 'row')} checked, none fails`}
         </Link>
       </span>
       {unknown > 0 && known > 0 && (
         <span className={styles.count}>
           <VerdictMark verdict="Not checked" />
-          {unknown.toLocaleString('en')} could not be checked
+          {unknown.toLocaleString('en')} not fully checked
         </span>
       )}
     </div>

@@ -31,3 +31,15 @@ export function ellipse(x: number, y: number, radiusX: number, radiusY = radiusX
   const arc = `a${short(radiusX)} ${short(radiusY)} 0 1 0`;
   return `M${short(x - radiusX)} ${short(y)}${arc} ${short(2 * radiusX)} 0${arc} ${short(-2 * radiusX)} 0Z`;
 }
+
+/** Two straight sides beside a middle line, and half a circle around each of its ends. */
+export function stadium([x1, y1]: [number, number], [x2, y2]: [number, number], radius: number): string {
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  const [sideX, sideY] = [(-(y2 - y1) / length) * radius, ((x2 - x1) / length) * radius];
+  const at = (x: number, y: number) => `${short(x)} ${short(y)}`;
+  const round = `A${short(radius)} ${short(radius)} 0 0 0 `;
+  return (
+    `M${at(x1 + sideX, y1 + sideY)}L${at(x2 + sideX, y2 + sideY)}` +
+    `${round}${at(x2 - sideX, y2 - sideY)}L${at(x1 - sideX, y1 - sideY)}${round}${at(x1 + sideX, y1 + sideY)}Z`
+  );
+}

@@ -1,6 +1,5 @@
-import { type Verdict, verdicts } from '../../core/press/finding.js';
-import { type VerdictKind, verdictKind } from '../../core/press/verdictKind.js';
-import type { CellValue } from '../../core/quantity/cellValue.js';
+import { verdictKind, verdicts } from '../../core/check/verdict.js';
+import { type CellValue, isBlank } from '../../core/quantity/cellValue.js';
 import type { Area } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Table } from '../../workbook/reading.js';
@@ -8,13 +7,16 @@ import type { Table } from '../../workbook/reading.js';
 /** The headings of the check columns. */
 export const checkHeadings = { verdict: 'Verdict', use: 'Share of rating', note: 'Note' } as const;
 
+/** The heading of the column that says what of a row is open, where a list has one. */
+const openHeading = 'Open';
+
 /** A table of the workbook that has check columns, with what they show. */
 export interface CheckedList {
   table: string;
   area: Area;
   rows: number;
   failing: number;
-  /** Rows that could not be checked: something is missing or cannot be read. */
+  /** Rows that are not fully checked: something is missing, cannot be read, or is open. */
   unknown: number;
   /** Cells that show an error instead of a verdict. */
   errors: number;
@@ -23,49 +25,60 @@ export interface CheckedList {
 
 /** The lists of the workbook that are checked on the sheet. */
 export async function readCheckedLists(workbook: Workbook): Promise<CheckedList[]> {
-  const tables = (await workbook.tables()).filter(({ headings }) => columnOf(headings, 'verdict') >= 0);
-  const places = tables.flatMap((table) => [columnArea(table, 'verdict'), columnArea(table, 'note')]);
+  const tables = (await workbook.tables()).filter(
+    ({ headings }) => columnOf(headings, checkHeadings.verdict) >= 0,
+  );
+  const places = tables.flatMap((table) =>
+    [checkHeadings.verdict, checkHeadings.note, openHeading].map((heading) => columnArea(table, heading)),
+  );
   const read = places.length > 0 ? await workbook.read(places, ['values']) : [];
   return tables.map((table, at) =>
-    summary(table, read[2 * at]?.values ?? [], read[2 * at + 1]?.values ?? []),
+    summary(
+      table,
+      read[3 * at]?.values ?? [],
+      read[3 * at + 1]?.values ?? [],
+      read[3 * at + 2]?.values ?? [],
+    ),
   );
 }
 
-function summary({ name, area }: Table, words: CellValue[][], notes: CellValue[][]): CheckedList {
-  const counts = new Map<Verdict, number>();
-  let errors = 0;
-  for (const [word] of words) {
+function summary(
+  { name, area, headings }: Table,
+  words: CellValue[][],
+  notes: CellValue[][],
+  opens: CellValue[][],
+): CheckedList {
+  const hasOpen = columnOf(headings, openHeading) >= 0;
+  const kinds = words.map(([word]) => {
     const verdict = verdicts.find((each) => each === word);
-    if (verdict) counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
-    else if (typeof word === 'string' && word.startsWith('#')) errors += 1;
-  }
-  const ofKind = (...kinds: VerdictKind[]) =>
-    [...counts].reduce((sum, [word, count]) => sum + (kinds.includes(verdictKind(word)) ? count : 0), 0);
+    return verdict && verdictKind(verdict);
+  });
+  const isOpen = (at: number) => hasOpen && !isBlank(opens[at]?.[0]);
   const texts = notes.map(([note]) => String(note ?? ''));
   return {
     table: name,
     area,
-    rows: ofKind('passes', 'unknown', 'fails'),
-    failing: ofKind('fails'),
-    unknown: ofKind('unknown'),
-    errors,
+    rows: kinds.filter((kind) => kind !== undefined).length,
+    failing: kinds.filter((kind) => kind === 'fails').length,
+    unknown: kinds.filter(
+      (kind, at) => kind === 'open' || kind === 'unknown' || (kind !== undefined && isOpen(at)),
+    ).length,
+    errors: words.filter(([word]) => typeof word === 'string' && word.startsWith('#')).length,
     notes: texts,
   };
 }
 
 /** A column that the user had before keeps its name, and ours is called Check note. */
-function columnOf(headings: readonly string[], item: keyof typeof checkHeadings): number {
-  const besideOwn = headings.findIndex(
-    (heading) => heading.trim().toLowerCase() === `check ${checkHeadings[item].toLowerCase()}`,
-  );
-  if (besideOwn >= 0) return besideOwn;
-  return headings.findIndex((heading) => heading.trim().toLowerCase() === checkHeadings[item].toLowerCase());
+function columnOf(headings: readonly string[], heading: string): number {
+  const names = headings.map((each) => each.trim().toLowerCase());
+  const besideOwn = names.indexOf(`check ${heading.toLowerCase()}`);
+  return besideOwn >= 0 ? besideOwn : names.indexOf(heading.toLowerCase());
 }
 
-/** The data cells of a check column; of the verdicts where a table has no notes. */
-function columnArea({ area, headings, hasTotals }: Table, item: keyof typeof checkHeadings): Area {
-  const found = columnOf(headings, item);
-  const at = found < 0 ? columnOf(headings, 'verdict') : found;
+/** The data cells of a check column; of the verdicts where a table has no such column. */
+function columnArea({ area, headings, hasTotals }: Table, heading: string): Area {
+  const found = columnOf(headings, heading);
+  const at = found < 0 ? columnOf(headings, checkHeadings.verdict) : found;
   const rows = Math.max(1, area.rows - 1 - (hasTotals ? 1 : 0));
   return { ...area, row: area.row + 1, rows, column: area.column + at, columns: 1 };
 }

@@ -1,5 +1,7 @@
+import { sentenceInCell } from '../../core/inputError.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { pressItems } from '../../core/press/pressItem.js';
+import { unreadToolText } from '../../core/shop/readTools.js';
 import { settingRows } from '../../core/shop/settings.js';
 import { nameKey } from '../../core/shop/table.js';
 import { type Area, cellOf } from '../../workbook/area.js';
@@ -12,10 +14,13 @@ export function shopProblems(shop: Shop, tables: ShopTablesRead): ShopProblem[] 
 
 function pressProblems(shop: Shop, { presses }: ShopTablesRead): ShopProblem[] {
   return shop.presses.flatMap(({ name, values, problem }) => {
-    const whole = problem === undefined ? [] : [placed(problem, cellAt(presses, undefined, name))];
+    const whole =
+      problem === undefined ? [] : [placed(sentenceInCell(problem), cellAt(presses, undefined, name))];
     const cells = pressItems.flatMap((item) => {
       const value = values[item.key];
-      return value?.state === 'bad' ? [placed(value.message, cellAt(presses, item.name, name))] : [];
+      return value?.state === 'bad'
+        ? [placed(sentenceInCell(value.failure), cellAt(presses, item.name, name))]
+        : [];
     });
     return [...whole, ...cells];
   });
@@ -29,10 +34,9 @@ function settingProblems(shop: Shop, { settings }: ShopTablesRead): ShopProblem[
 }
 
 function listProblems(shop: Shop, { tools, grades }: ShopTablesRead): ShopProblem[] {
-  const ofTools = (shop.tools?.problems ?? []).map((message) => {
-    const row = Number(/^Tools, row (\d+)/.exec(message)?.[1] ?? 0);
-    return placed(message, tools && row > 0 ? cellOf(tools.area, row, 0) : tools?.area);
-  });
+  const ofTools = (shop.tools?.problems ?? []).map((unread) =>
+    placed(unreadToolText(unread), tools && cellOf(tools.area, unread.row, 0)),
+  );
   const ofGrades = shop.ownGrades.flatMap(({ name, problem }) =>
     problem === undefined ? [] : [placed(problem, grades && cellAt(grades, name, 'Grade'))],
   );

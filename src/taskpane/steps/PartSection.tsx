@@ -17,7 +17,7 @@ export function PartSection({ worked, shop }: { worked: WorkedRow; shop: Shop })
   const [all, setAll] = useState(false);
   const drawing = useMemo(() => {
     const { job, result, mark } = worked;
-    const input = { job, findings: result.findings, unit: shop.unit, shop, mark, all };
+    const input = { job, deciding: result.deciding, unit: shop.unit, shop, mark, all };
     return partDrawing({ ...input, width: Math.min(width, widest) });
   }, [worked, shop, all, width]);
   return (

@@ -1,6 +1,8 @@
 import { Button } from '@fluentui/react-components';
 import { useMemo } from 'react';
-import { hardestOf } from '../../core/press/finding.js';
+import { hardestOf } from '../../core/check/severity.js';
+import { noteOf } from '../../core/say/noteOf.js';
+import { governs } from '../../core/say/say.js';
 import { nameKey } from '../../core/shop/table.js';
 import { type Area, cellOf } from '../../workbook/area.js';
 import type { ShopState } from '../shared/shopState.js';
@@ -39,7 +41,7 @@ export function RowSteps({ subject, shop: state, goTo }: RowStepsInput) {
         <h2 className={styles.heading}>{mark === '' ? `Row ${subject.area.row + 1}` : mark}</h2>
         <VerdictWord verdict={result.verdict} />
         <p className={styles.text}>{headline(worked, shop.unit)}</p>
-        <p className={styles.quiet}>{result.note}</p>
+        <p className={styles.quiet}>{noteOf(result, shop.unit)}</p>
         <div className={styles.actions}>
           <Button onClick={() => goTo(subject.area)}>Go to row</Button>
           {press && <Button onClick={() => goTo(press)}>Go to {result.press}</Button>}
@@ -53,16 +55,18 @@ export function RowSteps({ subject, shop: state, goTo }: RowStepsInput) {
 }
 
 function headline({ result }: Exclude<ReturnType<typeof workedRow>, string>, unit: 'in' | 'mm'): string {
-  const { governs, findings, press } = result;
+  const { deciding, findings, press } = result;
+  const decidedBy = deciding ? governs(deciding, unit) : '';
   const hardest = hardestOf(findings);
   const force =
     hardest?.forceN === undefined
       ? ''
       : `, ${formatQuantity({ kind: 'force', value: hardest.forceN }, unit)}`;
   // The share may be that of another operation than the one that decides.
-  const of = hardest && hardest.governs !== governs ? ` for ${hardest.governs}` : '';
+  const shareOf = hardest ? governs(hardest, unit) : '';
+  const of = shareOf === decidedBy ? '' : ` for ${shareOf}`;
   const facts = [
-    governs === '' ? '' : `Decided by ${governs}`,
+    decidedBy === '' ? '' : `Decided by ${decidedBy}`,
     hardest ? `${shownShare(hardest.use)} of the rating${of}${force}` : '',
     press ?? '',
   ];

@@ -106,4 +106,11 @@ describe('BENDUSE', () => {
     const call = ['BENDUSE', 'Bay A', '44.5 mm', '3.2 mm', 'tensile 450 MPa', groover.stamp] as const;
     expectPrinted(sheet.number(...call) / sheet.number(...call, '25 mm'), '0.625', 1e-9); // 25 over 40
   });
+
+  it('EN 10025-2, S355 of 10 mm, least inside radius 20 mm (held against a reprint): V 120 mm, over the 4 in on hand', () => {
+    const call = ['BENDUSE', 'Bay A', '150 mm', '10 mm', 'S355', shop.stamp] as const;
+    expect(sheet.call(...call)).toBe('No tool');
+    expect(sheet.call(...call, 4)).toBeTypeOf('number');
+    expect(sheet.call('BENDUSE', 'Bay A', '150 mm', '10 mm', 'S235', shop.stamp)).toBeTypeOf('number'); // 16 mm: 96
+  });
 });

@@ -143,7 +143,7 @@ describe('SHEARUSE', () => {
   });
 
   it('a channel is sawn, and shaped blades cut square only', () => {
-    expect(shearUse('C8X11.5', 'A36')).toBe('No station');
+    expect(shearUse('C8X11.5', 'A36')).toBe('Off press');
     expect(shearUse('RB 1', 'A36', {}, 30)).toBe('No station');
   });
 

@@ -252,7 +252,7 @@ export const badValues: Record<string, readonly BadValue[]> = {
     ...blanks,
     errorCell,
     unreadable('abc'),
-    unreadable('UB 203x133x25'),
+    unreadable('UBP 203x203x45'),
     unreadable('HSS4X4'),
     notFound('C9X99'),
     unreadable(12, '12'),

@@ -53,8 +53,9 @@ describe('notchBites: limits', () => {
     expect(refusal(() => notchBites({ ...shallow, thicknessMm: 10.01 })).argument).toBe('Notch');
   });
 
-  it('a single bite may be thinner than the material', () => {
-    expect(notchBites({ ...notch, widthMm: 5, depthMm: 5 }).count).toBe(1);
+  it('refuses a single bite thinner than the material, too', () => {
+    expect(refusal(() => notchBites({ ...notch, widthMm: 5, depthMm: 50 })).argument).toBe('Notch');
+    expect(refusal(() => notchBites({ ...notch, widthMm: 50, depthMm: 5 })).argument).toBe('Notch');
   });
 
   it('refuses a vee bigger than its tool', () => {

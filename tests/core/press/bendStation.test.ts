@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { readGrade } from '../../../src/core/material/readGrade.js';
-import { bendFindings, type BendJob, bendVee } from '../../../src/core/press/bendStation.js';
+import { hardestOf } from '../../../src/core/check/severity.js';
+import { bendFindings, type BendJob } from '../../../src/core/press/bendStation.js';
+import { bendVee } from '../../../src/core/press/bendVee.js';
+import { pressSentence } from '../../../src/core/say/pressSentence.js';
 import { Working } from '../../../src/core/working/working.js';
 import { type PressCells, shopWith } from '../../support/sampleShop.js';
 
@@ -18,21 +21,24 @@ const job = (length: number, thickness: number, vee?: number): BendJob => ({
   grade: readGrade('tensile 450 MPa', 'Grade'),
   tensileMPa: 450,
   veeRatio: 10,
-  unit: 'in',
   ...(vee === undefined ? {} : { veeMm: vee * inch }),
 });
 const findings = (given: BendJob, cells: PressCells = {}) => bendFindings(press(cells), given);
+/** The words of what is not held, or near the limit. */
 const words = (given: BendJob, cells: PressCells = {}) =>
-  findings(given, cells).map(({ verdict }) => verdict);
+  findings(given, cells).flatMap(({ verdict }) => (verdict === 'OK' ? [] : verdict));
+const share = (given: BendJob, cells: PressCells = {}) => hardestOf(findings(given, cells));
 
 describe('bendFindings: the state of the cells', () => {
   it('a press without a bending attachment has no station', () => {
     expect(findings(job(6, 0.25), { Bend: 'no' })).toEqual([
       {
+        rule: 'station',
+        outcome: 'failed',
         verdict: 'No station',
-        governs: 'bending attachment',
+        press: 'Bay A',
+        needed: 'bending attachment',
         station: 'bending attachment',
-        note: 'Bay A has no bending attachment.',
       },
     ]);
   });
@@ -40,9 +46,8 @@ describe('bendFindings: the state of the cells', () => {
   it.each(['Bend', 'Bend length', 'Bend V openings', 'Punch force'])(
     'a blank %s is reported as not checked, beside what is known',
     (item) => {
-      const found = words(job(6, 0.1875), { [item]: null });
-      expect(found).toContain('Not checked');
-      if (item !== 'Punch force') expect(found).toContain('OK');
+      expect(words(job(6, 0.1875), { [item]: null })).toEqual(['Not checked']);
+      if (item !== 'Punch force') expect(share(job(6, 0.1875), { [item]: null })?.verdict).toBe('OK');
     },
   );
 
@@ -52,7 +57,7 @@ describe('bendFindings: the state of the cells', () => {
 
   it('without a limit any opening may be taken, and no share is', () => {
     expect(bendVee(press({ 'Bend V openings': 'none' }), job(6, 0.77)).veeMm).toBeCloseTo(7.7 * inch, 9);
-    expect(findings(job(6, 0.25), { 'Punch force': 'none' }).at(-1)?.use).toBe(0);
+    expect(share(job(6, 0.25), { 'Punch force': 'none' })).toMatchObject({ use: 0, outcome: 'held' });
   });
 });
 
@@ -72,9 +77,8 @@ describe('bendFindings: limits', () => {
   it('has no tool where no opening is wide enough, or the one asked for is not on hand', () => {
     expect(words(job(6, 0.41))).toEqual(['No tool']);
     expect(words(job(6, 0.25, 2.5))).toEqual(['No tool']);
-    expect(findings(job(6, 0.25, 2.5))[0]?.note).toBe(
-      'Bay A has no V opening of 2-1/2 in; on hand: 1, 1-1/2, 2, 3, 4 in.',
-    );
+    const said = findings(job(6, 0.25, 2.5)).map((finding) => pressSentence(finding, 'in'));
+    expect(said).toEqual(['', 'Bay A has no V opening of 2-1/2 in; on hand: 1, 1-1/2, 2, 3, 4 in.']);
   });
 
   it('takes a narrower opening where it is asked for', () => {
@@ -90,7 +94,7 @@ describe('bendFindings: limits', () => {
 
 describe('bendFindings: values', () => {
   it('the share is the bending force over the punch force', () => {
-    const [finding] = findings(job(6, 0.25));
+    const finding = share(job(6, 0.25));
     const forceN = (1.33 * 450 * 6 * inch * (0.25 * inch) ** 2) / (3 * inch);
     expect(finding?.forceN).toBeCloseTo(forceN, 6);
     expect(finding?.use).toBeCloseTo(forceN / 100_000, 12);
@@ -98,8 +102,8 @@ describe('bendFindings: values', () => {
 
   it('ends its working in the share, with radius and flange before it', () => {
     const working = new Working();
-    const [finding] = bendFindings(press(), job(6, 0.25), working);
-    expect(working.steps.at(-1)?.result.value).toBe(finding?.use);
+    const found = bendFindings(press(), job(6, 0.25), working);
+    expect(working.steps.at(-1)?.result.value).toBe(hardestOf(found)?.use);
     const titles = working.steps.map(({ title }) => title);
     expect(titles).toEqual(
       expect.arrayContaining(['Bend length', 'V opening', 'Least flange', 'Inside radius of the bend']),

@@ -1,37 +1,51 @@
 import { describe, expect, it } from 'vitest';
-import { governsOf, shareFinding } from '../../../src/core/press/limit.js';
-import { readShop } from '../../../src/core/shop/readShop.js';
-import { bayA, pressTable } from '../../support/sampleShop.js';
+import { governsOf, withinLimit } from '../../../src/core/press/limit.js';
+import { type PressCells, shopWith } from '../../support/sampleShop.js';
 
-function noteOf(use: number, shareToUse = 0.8): string {
-  const presses = pressTable({ 'Bay A': { ...bayA, 'Share of rating to use': shareToUse } });
-  const [press] = readShop({ presses }).presses;
-  if (!press) throw new Error('there is no press');
-  return shareFinding(press, use, 1000, 'punch force').note;
+const inch = 25.4;
+
+function within(lengthIn: number, cells: PressCells = {}) {
+  const [press] = shopWith(cells).presses;
+  if (!press) throw new Error('the sample shop has no press');
+  return withinLimit(press, { item: 'longestBar', sized: { is: 'part' }, given: lengthIn * inch });
 }
-
-describe('the share of a rating in a note', () => {
-  it.each([
-    [0.83, "punch force is 83 % of Bay A's rating, above the 80 % the shop uses."],
-    [0.803, "punch force is 80.3 % of Bay A's rating, above the 80 % the shop uses."],
-    [0.8004, "punch force is 80.04 % of Bay A's rating, above the 80 % the shop uses."],
-    [0.996, "punch force is 99.6 % of Bay A's rating, above the 80 % the shop uses."],
-    [1, "punch force is 100 % of Bay A's rating, above the 80 % the shop uses."],
-    [1.003, "punch force is 100.3 % of Bay A's rating."],
-    [1.33, "punch force is 133 % of Bay A's rating."],
-    [0.8, ''],
-  ])('%s of it', (use, note) => {
-    expect(noteOf(use)).toBe(note);
-  });
-
-  it('is told apart from a share of the shop that has a decimal', () => {
-    expect(noteOf(0.806, 0.805)).toContain("is 80.6 % of Bay A's rating, above the 80.5 %");
-  });
-});
 
 describe('governsOf', () => {
   it('keeps capitals within the name', () => {
     expect(governsOf('bendVeeOpenings')).toBe('bend V openings');
     expect(governsOf('punchThroat')).toBe('punch throat');
+  });
+});
+
+describe('withinLimit', () => {
+  it('is held up to the limit and failed above it, with both', () => {
+    const limit = 480 * inch;
+    const held = { outcome: 'held', verdict: 'OK', press: 'Bay A', given: limit, limit };
+    expect(within(480)).toMatchObject(held);
+    expect(within(480.1)).toMatchObject({ outcome: 'failed', verdict: 'Too big', limit });
+  });
+
+  it('is held without a limit where the press has none', () => {
+    const found = within(9999, { 'Longest bar': 'none' });
+    expect(found).toMatchObject({ outcome: 'held', verdict: 'OK', given: 9999 * inch });
+    expect(found).not.toHaveProperty('limit');
+  });
+
+  it('is open where the cell is blank, and refused where it cannot be read', () => {
+    expect(within(1, { 'Longest bar': null })).toEqual({
+      rule: 'blank item',
+      outcome: 'open',
+      verdict: 'Not checked',
+      press: 'Bay A',
+      item: 'longestBar',
+    });
+    expect(within(1, { 'Longest bar': 'long' })).toMatchObject({
+      rule: 'refusal',
+      verdict: 'Check input',
+      press: 'Bay A',
+      about: 'longest bar',
+      ofPressCell: true,
+      failure: { argument: 'Presses, Bay A, Longest bar' },
+    });
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hardestOf } from '../../../src/core/check/severity.js';
 import { notchBitesOnPress, notchFindings, type NotchJob } from '../../../src/core/press/notchStation.js';
 import { Working } from '../../../src/core/working/working.js';
 import { type PressCells, shopWith } from '../../support/sampleShop.js';
@@ -18,18 +19,24 @@ const job = (width: number, depth: number, thickness: number, more: Partial<Notc
   thicknessMm: thickness * inch,
   where: 'edge',
   shearStrengthMPa: mild,
-  unit: 'in',
   ...more,
 });
+/** The words of what is not held, or near the limit. */
 const words = (cells: PressCells, given: NotchJob) =>
-  notchFindings(press(cells), given).map(({ verdict }) => verdict);
-const use = (given: NotchJob, cells: PressCells = {}) =>
-  notchFindings(press(cells), given).find((finding) => finding.use !== undefined)?.use;
+  notchFindings(press(cells), given).flatMap(({ verdict }) => (verdict === 'OK' ? [] : verdict));
+const use = (given: NotchJob, cells: PressCells = {}) => hardestOf(notchFindings(press(cells), given))?.use;
 
 describe('notchFindings: the state of the cells', () => {
   it('a press without a notcher has no station', () => {
     expect(notchFindings(press({ Notcher: 'no' }), job(2, 2, 0.25))).toEqual([
-      { verdict: 'No station', governs: 'notcher', station: 'notcher', note: 'Bay A has no notcher.' },
+      {
+        rule: 'station',
+        outcome: 'failed',
+        verdict: 'No station',
+        press: 'Bay A',
+        needed: 'notcher',
+        station: 'notcher',
+      },
     ]);
   });
 
@@ -49,7 +56,7 @@ describe('notchFindings: the state of the cells', () => {
 
   it('a plate without a limit takes no share', () => {
     expect(use(job(9, 9, 0.25), { 'Notcher width': 'none', 'Notcher depth': 'none' })).toBe(0);
-    expect(use(job(2, 2, 3), { 'Notcher thickness': 'none' })).toBe(0);
+    expect(use(job(4, 4, 3), { 'Notcher thickness': 'none' })).toBe(0);
   });
 });
 
@@ -91,7 +98,7 @@ describe('notchFindings: values', () => {
   it('ends its working in the share', () => {
     const working = new Working();
     const findings = notchFindings(press(), job(2, 2, 0.25), working);
-    expect(working.steps.at(-1)?.result.value).toBe(findings[0]?.use);
+    expect(working.steps.at(-1)?.result.value).toBe(hardestOf(findings)?.use);
     expect(working.steps.map(({ title }) => title)).toContain('Notcher thickness');
   });
 });

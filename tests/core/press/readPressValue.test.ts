@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { sentenceInCell } from '../../../src/core/inputError.js';
 import { pressItems, type PressItemKey } from '../../../src/core/press/pressItem.js';
 import { readPressValue } from '../../../src/core/press/readPressValue.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
@@ -14,7 +15,7 @@ const valueOf = (...given: Parameters<typeof read>) => {
 };
 const messageOf = (...given: Parameters<typeof read>) => {
   const value = read(...given);
-  return value.state === 'bad' ? value.message : JSON.stringify(value);
+  return value.state === 'bad' ? sentenceInCell(value.failure) : JSON.stringify(value);
 };
 
 describe('readPressValue: states', () => {

@@ -6,6 +6,7 @@ import { readLength } from '../../../src/core/quantity/readLength.js';
 import { leastPieceMm } from '../../../src/core/rule/leastPiece.js';
 import { readSection } from '../../../src/core/section/readSection.js';
 import { Working } from '../../../src/core/working/working.js';
+import { refusal } from '../../support/refusal.js';
 
 const press = (values: Press['values'] = {}): Press => ({ name: 'Bay A', values });
 const minimums = (
@@ -41,7 +42,8 @@ describe('shearMinimums: limits', () => {
       minimums('RB 3/4', 300, { barShearShortestPiece: given })[0]?.limit;
     expect(limitOf(value(10))).toEqual({ state: 'value', leastMm: 10, from: 'press' });
     expect(limitOf({ state: 'none' })).toEqual({ state: 'none' });
-    expect(limitOf({ state: 'bad', message: 'no length' })).toEqual({ state: 'bad', message: 'no length' });
+    const bad = { state: 'bad', failure: refusal(() => readLength('abc', 'Length', 'in')) } as const;
+    expect(limitOf(bad)).toEqual(bad);
     expect(limitOf({ state: 'unknown' })).toMatchObject({ from: 'practice' });
   });
 

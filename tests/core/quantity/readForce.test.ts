@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readForce } from '../../../src/core/quantity/readForce.js';
+import { forceReading, readForce } from '../../../src/core/quantity/readForce.js';
 import { refusal } from '../../support/refusal.js';
 
 describe('readForce: arguments', () => {
@@ -58,5 +58,23 @@ describe('readForce: values', () => {
     });
     expect(readForce('1.500 US ton', 'Force')).toBeCloseTo(1.5 * 8896.443, 2);
     expect(readForce('1 500 kN', 'Force')).toBe(1_500_000);
+  });
+});
+
+describe('what a force is read as', () => {
+  it.each([
+    ['130 t', null],
+    ['130', 't'],
+    [130, 'T'],
+    ['130 to', 'kN'],
+  ])('%j beside the unit %j is told in full', (value, unit) => {
+    // 130 · 9.80665 = 1274.9
+    expect(forceReading(value, unit, 'mm')).toBe('130 tonne (1000 kgf), 1275 kN');
+  });
+
+  it('is not told where the unit is plain, or nothing is read', () => {
+    for (const value of ['130 tonne', '1275 kN', '65 US ton', '130', 't', '', 'abc t'])
+      expect(forceReading(value, null, 'mm')).toBeUndefined();
+    expect(forceReading('130 t', null, 'in')).toBeUndefined();
   });
 });

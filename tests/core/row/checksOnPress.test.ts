@@ -1,12 +1,8 @@
 // Rows that name no press: which of the presses they are checked on, and what is said of those that cannot be read.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { readShop } from '../../../src/core/shop/readShop.js';
+import { checkedRow, type Row } from '../../support/checkedRow.js';
 import { bayA, bayB, type PressCells, pressTable } from '../../support/sampleShop.js';
-
-type Row = Record<string, CellValue>;
 
 const clip: Row = {
   Section: 'FB 3/8x4',
@@ -20,11 +16,7 @@ const plain: Row = { Section: 'FB 3/8x4', Grade: 'A36', Length: 12 };
 const sawn: Row = { Section: 'HSS4X4X1/4', Grade: 'A36', Length: 240 };
 
 function checked(row: Row, presses: Record<string, PressCells>) {
-  const whole = { Qty: 1, ...row };
-  const shop = readShop({ presses: pressTable(presses) });
-  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shop);
-  if (result.blank) throw new Error('the row is blank');
-  return result;
+  return checkedRow({ Qty: 1, ...row }, readShop({ presses: pressTable(presses) }));
 }
 
 const badThroat = { ...bayB, 'Punch throat': 'abc' };
@@ -83,12 +75,9 @@ describe('a press with a cell that cannot be read, in a row without a press', ()
 
   it('is two presses of one name', () => {
     const table = pressTable({ 'Bay A': bayA, 'Bay B': bayB, 'bay b': bayB });
-    const shop = readShop({ presses: table });
-    const result = checkRow(Object.values(clip), readHeadings(Object.keys(clip)), shop);
-    expect(result).toMatchObject({ verdict: 'OK', press: 'Bay A' });
-    expect(result.blank ? '' : result.note).toContain(
-      'Bay B was not tried: Presses: 2 presses are called Bay B.',
-    );
+    const { verdict, press, note } = checkedRow(clip, readShop({ presses: table }));
+    expect({ verdict, press }).toEqual({ verdict: 'OK', press: 'Bay A' });
+    expect(note).toContain('Bay B was not tried: Presses: 2 presses are called Bay B.');
   });
 });
 
@@ -187,7 +176,7 @@ describe('a section that is sawn', () => {
   it('needs no press where nothing else is made in it', () => {
     for (const presses of [{}, { 'Bay A': bayA, 'Bay B': badThroat }, { 'Bay A': { 'Longest bar': 120 } }]) {
       const { verdict, press, note } = checked(sawn, presses);
-      expect({ verdict, press }).toEqual({ verdict: 'OK', press: undefined });
+      expect({ verdict, press }).toEqual({ verdict: 'Off press', press: undefined });
       expect(note).toContain('cut by saw');
       expect(note).not.toMatch(/No press given|chosen|The shop has no press/);
     }
@@ -199,8 +188,21 @@ describe('a section that is sawn', () => {
     expect(checked(channel, { 'Bay A': bayA }).note).toContain('No press given');
   });
 
-  it('is held to the supports of a press that the row names', () => {
+  it('is held to the supports of a press that the row names only where it is worked on it', () => {
     const presses = { 'Bay A': { ...bayA, 'Longest bar': 120 } };
-    expect(checked({ ...sawn, Press: 'Bay A' }, presses).verdict).toBe('Too big');
+    expect(checked({ ...sawn, Press: 'Bay A' }, presses)).toMatchObject({
+      verdict: 'Off press',
+      press: 'Bay A',
+    });
+    const channel = {
+      Section: 'C8X11.5',
+      Grade: 'A36',
+      Length: 240,
+      Hole: '13/16',
+      Leg: 'web',
+      Edge: 4,
+      End: 2,
+    };
+    expect(checked({ ...channel, Press: 'Bay A' }, presses).verdict).toBe('Too big');
   });
 });

@@ -1,11 +1,9 @@
 // Punch hits of a row: what the press makes. A36 of 1/2 in takes holes from 1/2 in, its thickness.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { checkedRow, type Row } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
 
-function checked(row: Record<string, CellValue>) {
+function checked(row: Row) {
   const whole = {
     Qty: 3,
     Section: 'FB 1/2x4',
@@ -16,9 +14,7 @@ function checked(row: Record<string, CellValue>) {
     Press: 'Bay A',
     ...row,
   };
-  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shopWith());
-  if (result.blank) throw new Error('the row is blank');
-  return result;
+  return checkedRow(whole, shopWith());
 }
 
 describe('the hits of a row', () => {

@@ -5,6 +5,7 @@ import { isBlankRow } from '../../../src/core/row/blankRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { readRow } from '../../../src/core/row/readRow.js';
 import { readShop } from '../../../src/core/shop/readShop.js';
+import { sayEach } from '../../support/checkedRow.js';
 import { bayA, pressTable } from '../../support/sampleShop.js';
 
 function read(headings: string[], cells: CellValue[], unit: LengthUnit = 'in') {
@@ -19,7 +20,7 @@ function read(headings: string[], cells: CellValue[], unit: LengthUnit = 'in') {
   return {
     section: job.section?.designation,
     lengthMm: job.lengthMm,
-    problems: job.problems.map(({ note }) => note),
+    problems: sayEach(job.problems, shop),
   };
 }
 

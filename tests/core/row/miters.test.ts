@@ -33,6 +33,6 @@ describe('the miters of a row', () => {
     const job = read({ 'Miter left': 60.5, 'Miter right': 20 });
     expect(job.miterLeftRad).toBe(0);
     expect(job.miterRightRad).toBeCloseTo(0.349066, 6);
-    expect(job.problems).toMatchObject([{ verdict: 'Check input', governs: 'Miter left' }]);
+    expect(job.problems).toMatchObject([{ verdict: 'Check input', about: 'Miter left' }]);
   });
 });

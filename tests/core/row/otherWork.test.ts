@@ -1,12 +1,9 @@
 // Notches, corner clips, bends and the route of a row on the sample press: 60 US ton, 50 ksi on the plate, notcher
 // 4 × 4 × 3/8 in, bends to 18 in. A36 has τ = 0.75 · 80 = 60 ksi. Shares worked out by hand in kip and inches.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import type { ShareFinding } from '../../../src/core/check/finding.js';
+import { checkedRow, governsEach, type Row } from '../../support/checkedRow.js';
 import { type PressCells, settingTable, shopWith } from '../../support/sampleShop.js';
-
-type Row = Record<string, CellValue>;
 
 function checked(row: Row, press: PressCells = {}, settings: Row = {}) {
   const whole: Row = {
@@ -18,14 +15,13 @@ function checked(row: Row, press: PressCells = {}, settings: Row = {}) {
     Press: 'Bay A',
     ...row,
   };
-  const shop = shopWith(press, { settings: settingTable(settings) });
-  const result = checkRow(Object.values(whole), readHeadings(Object.keys(whole)), shop);
-  if (result.blank) throw new Error('the row is blank');
-  return result;
+  return checkedRow(whole, shopWith(press, { settings: settingTable(settings) }));
 }
 
-const useOf = (row: Row, governs: string) =>
-  checked(row).findings.find((finding) => finding.governs.startsWith(governs))?.use;
+const useOf = (row: Row, operation: ShareFinding['operation']) =>
+  checked(row).findings.flatMap((each) =>
+    each.rule === 'share' && each.operation === operation ? [each.use] : [],
+  )[0];
 
 describe('a notch in a row', () => {
   const notch = { 'Notch width': 2, 'Notch depth': 1, Notches: 2 };
@@ -88,12 +84,12 @@ describe('a bend in a row', () => {
 });
 
 describe('the route of a row', () => {
-  const holes = { Hole: '13/16', Holes: 2, Edge: 2, End: 2 };
+  const holes = { Hole: '13/16', Holes: 2, Edge: 2, End: 2, Pitch: 3 };
 
   it.each<[string, Row, string]>([
     ['a cut flat with holes', holes, 'shear, punch'],
-    ['a piece too small to hold, punched first', { ...holes, Length: 3.5 }, 'punch, shear'],
-    ['a piece just long enough to hold', { ...holes, Length: '100 mm' }, 'shear, punch'],
+    ['a piece too small to hold, punched first', { ...holes, Holes: 1, Length: 3.5 }, 'punch, shear'],
+    ['a piece just long enough to hold', { ...holes, Holes: 1, Length: '100 mm' }, 'shear, punch'],
     ['a channel', { ...holes, Section: 'C8X11.5', Edge: 4 }, 'saw, punch'],
     ['a mitred round bar', { Section: 'RB 3/4', 'Miter left': 45 }, 'saw'],
     ['a round bar with a hole', { ...holes, Section: 'RB 1' }, 'shear, drill'],
@@ -124,7 +120,7 @@ describe('the route of a row', () => {
     const reamed = checked({ ...holes, Hole: '22 mm' }, {}, { 'Job spec': 'EN 1090-2 EXC3' });
     expect(reamed.route).toBe('shear, punch, ream');
     expect(reamed.hits).toBe(2);
-    expect(reamed.findings.map((finding) => finding.governs)).toContain('punch force, Ø20 mm');
+    expect(governsEach(reamed.findings, shopWith())).toContain('punch force, Ø20 mm');
   });
 
   it('is empty for a row that cannot be read', () => {
@@ -133,42 +129,74 @@ describe('the route of a row', () => {
 });
 
 describe('holes in an angle without a gage', () => {
-  it('lie on the usual gage, and the note says so', () => {
+  const holes = { Hole: '11/16', Holes: 2, End: 2, Pitch: 2, Length: 6 };
+
+  it('are read on the usual gage, and the note says so', () => {
     // AISC Manual Table 1-7A: leg 3, gage 1-3/4 (from memory)
-    const angle = checked({ Section: 'L3X3X1/4', Hole: '11/16', Holes: 2, End: 2, Length: 6 });
+    const angle = checked({ Section: 'L3X3X1/4', ...holes });
     expect(angle.note).toContain('usual gage 1-3/4 in taken');
-    expect(angle.findings.map(({ governs }) => governs)).not.toContain('gage');
+    expect(checked({ Section: 'L4-1/2X3X1/4', ...holes }).note).toContain(
+      'read as in the middle of the width',
+    );
   });
 
-  it('are Not checked for reach where the leg has no usual gage', () => {
-    const angle = checked({ Section: 'L4-1/2X3X1/4', Hole: '11/16', Holes: 2, End: 2, Length: 6 });
-    expect(angle.note).toContain('reach was not checked, because Gage is blank');
-    expect(angle.verdict).toBe('Not checked');
+  it('are Not checked for the die holder, since they may as well lie at the heel', () => {
+    const angle = checked({ Section: 'L3X3X1/4', ...holes });
+    expect(angle).toMatchObject({ verdict: 'Not checked', governs: 'punch die half width' });
+    expect(angle.note).toMatch(
+      /^Hole: Gage is blank, so punch die half width of Bay A was not checked\. Hole: Gage is blank, so the distances to the edges are not known\. Read: /,
+    );
+    expect(checked({ Section: 'L3X3X1/4', ...holes, Gage: '1-3/4' }).verdict).toBe('OK');
+  });
+
+  it('are OK so far where the press has no such limits: only the drawing is open', () => {
+    const press = { 'Punch die half width': 'none', 'Punch throat': 'none' };
+    expect(checked({ Section: 'L3X3X1/4', ...holes }, press).verdict).toBe('OK so far');
   });
 });
 
 describe('a tube or tee in a row', () => {
   it('is sawn: its mass is known and no press is asked', () => {
     const post = checked({ Section: 'HSS4X4X1/4', Length: 12, Qty: 2 });
-    expect(post).toMatchObject({ verdict: 'OK', route: 'saw', hits: 0 });
+    expect(post).toMatchObject({ verdict: 'Off press', route: 'saw', hits: 0 });
     expect(post.note).toContain('cut by saw');
     // 12.21 lb/ft, AISC Manual Part 1 (from memory); 2 pieces of 1 ft, 0.4536 kg a pound
     expect(post.massKg).toBeCloseTo(2 * 12.21 * 0.453_592, 1);
   });
 
-  it('is No station where it has holes, which are drilled', () => {
-    expect(checked({ Section: 'HSS4X4X1/4', Hole: '13/16' })).toMatchObject({
-      verdict: 'No station',
-      route: 'saw, drill',
-    });
+  it('is Off press with its holes, too, which are drilled', () => {
+    const post = checked({ Section: 'HSS4X4X1/4', Hole: '13/16' });
+    expect(post).toMatchObject({ verdict: 'Off press', route: 'saw, drill', hits: 0 });
+    expect(post.note).toMatch(/^Hole: drilled; no press station punches holes in HSS4X4X1\/4/);
   });
 });
 
 describe('holes and a bend in one row', () => {
-  it('tell how far the holes must stay from the bend, since the row does not say where it is', () => {
-    // V = 10 · 1/4 = 2-1/2, R = V / 6 = 0.417; 2 · 1/4 + 0.417 = 0.917 in
-    const note = checked({ Hole: '13/16', Edge: 2, End: 2, 'Bend length': 4 }).note;
-    expect(note).toContain('hole edges to stay 0.917 in from a bend, not checked');
-    expect(checked({ 'Bend length': 4 }).note).not.toContain('from a bend');
+  const bent = { Hole: '13/16', Edge: 2, End: 2, 'Bend length': 4 };
+
+  it('are OK so far where the row does not say where the bend is', () => {
+    expect(checked(bent)).toMatchObject({ verdict: 'OK so far', governs: 'Bend at' });
+    expect(checked(bent).note).toMatch(
+      /^Bend at is blank, so flanges, and holes beside the bends, were not checked\. Fill it in\. /,
+    );
+  });
+
+  it('stay away from the bend by twice the thickness and the inside radius', () => {
+    // The V on hand from 10 · 1/4 = 2-1/2 is 3 in: R = 3 / 6 = 1/2, 2 · 1/4 + 1/2 = 1 in from the rim, and the rim is
+    // at 2 + 13/32 in.
+    expect(checked({ ...bent, 'Bend at': 'left end 3-13/32' }).verdict).toBe('OK');
+    const near = checked({ ...bent, 'Bend at': 'left end 3-3/8' });
+    expect(near).toMatchObject({ verdict: 'Edge short', governs: 'hole to bend' });
+    expect(near.note).toMatch(/^Hole: 31\/32 in from the rim to the bend is under 1 in \(press practice: /);
+  });
+
+  it('leave a flange that reaches over the V opening', () => {
+    // 0.77 · 3 = 2.31 in
+    expect(checked({ 'Bend length': 4, 'Bend at': 'right end 2.31' }).verdict).toBe('OK');
+    const short = checked({ 'Bend length': 4, 'Bend at': 'right end 2.3' });
+    expect(short).toMatchObject({ verdict: 'Edge short', governs: 'flange' });
+    expect(short.note).toMatch(/^Bend: 2\.3 in from the line to the right end is under 2\.31 in /);
+    const second = checked({ Length: 24, 'Bend length': 4, Bends: 2, 'Bend at': 'left end 6, right end 2' });
+    expect(second.note).toMatch(/^Bend 2: 2 in from the line to the right end is under 2\.31 in /);
   });
 });

@@ -1,13 +1,8 @@
 // What the steps and the notes of a row say.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { formatQuantity } from '../../../src/core/quantity/formatQuantity.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
-import { Working } from '../../../src/core/working/working.js';
+import { checkedRow, type Row, stepsOf } from '../../support/checkedRow.js';
 import { settingTable, shopWith } from '../../support/sampleShop.js';
-
-type Row = Record<string, CellValue>;
 
 const clip: Row = {
   Section: 'FB 3/8x4',
@@ -30,11 +25,8 @@ const rows: Row[] = [
 ];
 
 function checked(row: Row, settings: Row = {}) {
-  const working = new Working();
   const shop = shopWith({}, { settings: settingTable(settings) });
-  const result = checkRow(Object.values(row), readHeadings(Object.keys(row)), shop, working);
-  if (result.blank) throw new Error('the row is blank');
-  return { ...result, steps: working.steps };
+  return { ...checkedRow(row, shop), steps: stepsOf(row, shop) };
 }
 
 describe('the steps of a row', () => {
@@ -58,14 +50,12 @@ describe('the steps of a row', () => {
     expect(titles.filter((title) => title === 'Punching force')).toHaveLength(2);
   });
 
-  it('name both sources where the code and press practice are compared', () => {
-    const source = (row: Row) =>
-      checked(row).steps.find(({ title }) => title === 'Hole: edge distance')?.source ?? '';
-    const both = 'AISC, rolled edge, bolt 5/8 in (code); common practice, no source (w + d / 2)';
-    expect(source(clip)).toBe(both);
-    // 3/4 in thick: the steel left decides.
-    expect(source({ ...clip, Section: 'FB 3/4x4', Hole: '11/16' })).toBe(both);
-    expect(source({ ...clip, Hole: '0.7' })).toBe('common practice, no source');
+  it('name the source of the code, and press practice beside it', () => {
+    const source = (row: Row, what: string) =>
+      checked(row).steps.find(({ title }) => title === `Hole: ${what}`)?.source;
+    expect(source(clip, 'edge distance by code')).toMatch(/^AISC 360-/);
+    expect(source(clip, 'steel left at the edge')).toBe('common practice, no source');
+    expect(source({ ...clip, Bolt: 'none' }, 'edge distance by code')).toBeUndefined();
   });
 });
 

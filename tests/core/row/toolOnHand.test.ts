@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { checkedRow } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
 
 function noteWith(hole: string, ...tools: CellValue[][]): string {
@@ -15,9 +14,7 @@ function noteWith(hole: string, ...tools: CellValue[][]): string {
     Press: 'Bay A',
   };
   const shop = shopWith({}, { tools: [['Press', 'Kind', 'Shape', 'Size', 'Length'], ...tools] });
-  const result = checkRow(Object.values(row), readHeadings(Object.keys(row)), shop);
-  if (result.blank) throw new Error('the row is blank');
-  return result.note;
+  return checkedRow(row, shop).note;
 }
 
 describe('the nearest tools on hand', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkRow } from '../../../src/core/row/checkRow.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { turnedDatesOfRow } from '../../../src/core/row/turnedDates.js';
+import { checkedRow } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
 
 /** 8 March 2025, as 3/8 typed in that year; 5 March 2025 comes of no size. */
@@ -25,9 +25,9 @@ describe('turnedDatesOfRow', () => {
     'finds what the check of the row refuses under %s',
     (heading) => {
       const row = { Section: 'L3X3X1/4', Grade: 'A36', Hole: '9/16', [heading]: march };
-      const result = checkRow(Object.values(row), readHeadings(Object.keys(row)), shopWith());
-      expect(result).toMatchObject({ blank: false, verdict: 'Check input' });
-      expect(result.blank ? '' : result.note).toContain('turned into a date');
+      const { verdict, note } = checkedRow(row, shopWith());
+      expect(verdict).toBe('Check input');
+      expect(note).toContain('turned into a date');
     },
   );
 
@@ -54,8 +54,7 @@ describe('turnedDatesOfRow', () => {
   it('takes a heading in inches as one without a unit', () => {
     expect(dates({ 'Hole (in)': march })).toHaveLength(1);
     const row = { Section: 'FB 3/8x4', Grade: 'A36', 'Hole (in)': march };
-    const result = checkRow(Object.values(row), readHeadings(Object.keys(row)), shopWith());
-    expect(result.blank ? '' : result.note).toContain('looks like 3/8');
+    expect(checkedRow(row, shopWith()).note).toContain('looks like 3/8');
   });
 
   it('finds nothing in a mm shop, in rows of totals and in numbers that are no date', () => {

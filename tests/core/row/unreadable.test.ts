@@ -1,23 +1,19 @@
 // Rows with several cells that cannot be read: all are told at once, in the order of the columns.
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { checkedRow, governsEach, type Row } from '../../support/checkedRow.js';
 import { settingTable, shopWith } from '../../support/sampleShop.js';
 
-type Row = Record<string, CellValue>;
-
 function checked(row: Row, settings: Row = {}) {
-  const shop = shopWith({}, { settings: settingTable(settings) });
-  const result = checkRow(Object.values(row), readHeadings(Object.keys(row)), shop);
-  if (result.blank) throw new Error('the row is blank');
-  return result;
+  return checkedRow(row, shopWith({}, { settings: settingTable(settings) }));
 }
 
 /** What the findings are about whose word is Check input, in their order. */
 function unreadable(row: Row, settings: Row = {}): string[] {
   const { findings } = checked(row, settings);
-  return findings.filter(({ verdict }) => verdict === 'Check input').map(({ governs }) => governs);
+  return governsEach(
+    findings.filter(({ verdict }) => verdict === 'Check input'),
+    shopWith(),
+  );
 }
 
 const good: Row = {
@@ -91,9 +87,10 @@ describe('a row with several cells that cannot be read', () => {
     expect(unreadable({ ...work, 'Bend length': 'x', Bends: 2 })).toEqual(['Bend length']);
   });
 
-  it('leaves the bolt of a hole in a solid bar alone: no press punches it', () => {
-    const bar = { Section: 'RB 2', Grade: 'A36', Length: 12, Hole: '13/16', Bolt: '9/16' };
-    expect(checked(bar).verdict).toBe('No station');
+  it('does not look up the bolt of a hole in a solid bar: it is drilled', () => {
+    const bar = { Section: 'RB 1', Grade: 'A36', Length: 12, Hole: '13/16', Bolt: '9/16', Press: 'Bay A' };
+    expect(checked(bar)).toMatchObject({ verdict: 'OK so far', route: 'shear, drill', hits: 0 });
+    expect(checked(bar).note).toContain('Hole: drilled; no press station punches holes in RB1');
   });
 });
 

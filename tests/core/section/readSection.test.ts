@@ -16,7 +16,7 @@ describe('readSection: arguments', () => {
     expect(refusal(() => readSection(value, 'Section', 'in')).problem).toContain('is not a section');
   });
 
-  it.each(['UB 203x133x25', 'UC 152x152x23'])('recognises %s and says it is not among those read', (text) => {
+  it.each(['UBP 203x203x45', 'PG 36'])('recognizes %s and says it is not among those read', (text) => {
     expect(refusal(() => read(text)).problem).toContain(
       'is not among the sections read: plate, flat, angle, channel, round, square, tube, tee, beam',
     );

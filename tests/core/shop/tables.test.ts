@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
+import { sentenceInCell } from '../../../src/core/inputError.js';
 import { megapascalPerKsi } from '../../../src/core/quantity/units.js';
-import { pressValue } from '../../../src/core/press/press.js';
+import { type Press, pressValue } from '../../../src/core/press/press.js';
 import { readGrades } from '../../../src/core/shop/readGrades.js';
 import { readPresses } from '../../../src/core/shop/readPresses.js';
-import { readTools } from '../../../src/core/shop/readTools.js';
+import { readTools, unreadToolText } from '../../../src/core/shop/readTools.js';
 import { readSettings, settingRows } from '../../../src/core/shop/settings.js';
 import { nameKey, readTable, shortNames } from '../../../src/core/shop/table.js';
 import { describeHole } from '../../../src/core/tooling/hole.js';
@@ -55,6 +56,10 @@ describe('names', () => {
 });
 
 describe('readPresses', () => {
+  const problemIn = (press?: Press) => {
+    const value = press && pressValue(press, 'punchThroat');
+    return value?.state === 'bad' ? sentenceInCell(value.failure) : value;
+  };
   const read = (...rows: CellValue[][]) => readPresses([['Item', 'Unit', 'Bay A', 'Bay B'], ...rows], 'in');
 
   it('reads a column for each press and a row for each item, in any order and spelling', () => {
@@ -75,10 +80,9 @@ describe('readPresses', () => {
 
   it('keeps a cell that cannot be read as the problem of that item alone', () => {
     const [a, b] = read(['Punch throat', '', 'abc', 12]).presses;
-    expect(a && pressValue(a, 'punchThroat')).toEqual({
-      state: 'bad',
-      message: "Presses, Bay A, Punch throat: 'abc' is not a length. Write 3/8, 9.5 mm or 0.375.",
-    });
+    expect(problemIn(a)).toBe(
+      "Presses, Bay A, Punch throat: 'abc' is not a length. Write 3/8, 9.5 mm or 0.375.",
+    );
     expect(b && pressValue(b, 'punchThroat').state).toBe('value');
   });
 
@@ -88,10 +92,7 @@ describe('readPresses', () => {
 
   it('refuses to choose between two rows of one item, and between two presses of one name', () => {
     const [a] = read(['Punch throat', '', 12, 12], ['punch throat', '', 14, 14]).presses;
-    expect(a && pressValue(a, 'punchThroat')).toMatchObject({
-      state: 'bad',
-      message: /stands in the table twice/,
-    });
+    expect(problemIn(a)).toBe('Presses, Punch throat: the row stands in the table twice. Keep one.');
     const twins = readPresses(
       [
         ['Item', 'Unit', 'Bay A', 'bay a'],
@@ -100,7 +101,9 @@ describe('readPresses', () => {
       'in',
     ).presses;
     for (const twin of twins)
-      expect(twin.problem).toMatch(/^Presses: 2 presses are called .* Give each its own name\./);
+      expect(twin.problem && sentenceInCell(twin.problem)).toMatch(
+        /^Presses: 2 presses are called .* Give each its own name\./,
+      );
   });
 
   it('asks for the name of a column with values, and passes over an empty one', () => {
@@ -190,7 +193,7 @@ describe('readTools', () => {
     [['any', 'punch', '', '1', '', 'two'], /^Tools, row 1, Count: 'two' is not a number\. Write/],
   ] as const)('keeps a row it cannot read as a problem: %j', (row, message) => {
     const tools = read([...row], ['any', 'punch', '', '1']);
-    expect(tools?.problems).toEqual([expect.stringMatching(message)]);
+    expect(tools?.problems.map(unreadToolText)).toEqual([expect.stringMatching(message)]);
     expect(tools?.tools).toHaveLength(1);
   });
 });

@@ -141,6 +141,7 @@ describe('the working of a function', () => {
     const short = ['C1', 4, 'FB 3/8x4', 'A36', 6, '2 @ 13/16', '3/4', 2, 0.75, 3, null, 'Bay A'];
     const steps = sheet.call('WORKING', 'ROWCHECK', headings, [short], inches.stamp, 'verdict') as string[][];
     const firstOutcome = steps.findIndex((step) => step[3] === 'Edge short');
+    expect(steps[firstOutcome]?.[0]).toBe('Hole: edge distance by code');
     const firstShare = steps.findIndex((step) => step[0] === 'Share of rating');
     expect(firstOutcome).toBeGreaterThan(0);
     expect(firstShare).toBeGreaterThan(firstOutcome);

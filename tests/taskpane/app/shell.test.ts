@@ -170,20 +170,22 @@ describe('what is true of the whole workbook', () => {
   });
 
   it.each([
-    [['OK', 'Edge short', 'Check input', 'Not checked'], '1 of 4 rows fails', '2 could not be checked'],
+    [['OK', 'Edge short', 'Check input', 'Not checked'], '1 of 4 rows fails', '2 not fully checked'],
     [['Edge short', 'No tool', 'OK'], '2 of 3 rows fail', undefined],
-    [['OK', 'Near limit', 'Not checked'], '2 rows checked, none fails', '1 could not be checked'],
+    [['OK', 'Near limit', 'Not checked'], '2 rows checked, none fails', '1 not fully checked'],
     [['OK'], '1 row checked, none fails', undefined],
-    [['Check input', 'Not checked'], 'No row could be checked', undefined],
+    [['OK', 'OK so far', 'Off press'], '2 rows checked, none fails', '1 not fully checked'],
+    [['OK so far'], 'No row is fully checked', undefined],
+    [['Check input', 'Not checked'], 'No row is fully checked', undefined],
   ])(
-    'the status tells rows that fail from rows that could not be checked: %j',
+    'the status tells rows that fail from rows that are not fully checked: %j',
     async (words, fail, unknown) => {
       const workbook = await open('shop');
       workbook.type('Sheet1', 0, 0, [['Section', 'Verdict'], ...words.map((word) => ['PL3/8X6', word])]);
       const area = { sheet: 'Sheet1', row: 0, column: 0, rows: words.length + 1, columns: 2 };
       workbook.memory.tables.push({ name: 'Parts', area, hasTotals: false });
       await pane.says(fail);
-      if (unknown === undefined) expect(pane.text).not.toMatch(/\d could not be checked/);
+      if (unknown === undefined) expect(pane.text).not.toMatch(/\d not fully checked/);
       else await pane.says(unknown);
     },
   );

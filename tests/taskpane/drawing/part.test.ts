@@ -3,6 +3,7 @@ import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import type { Drawing } from '../../../src/taskpane/drawing/drawing.js';
 import { partDrawing } from '../../../src/taskpane/drawing/part/partDrawing.js';
 import { shopWith } from '../../support/sampleShop.js';
+import { boxed } from './partSupport.js';
 import { corners, drawingOfRow, pathsOf, textAt } from './support.js';
 
 const shop = shopWith();
@@ -23,16 +24,13 @@ function frame(drawing: Drawing): [number, number, number, number] {
   return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
 }
 
-const boxed = (drawing: Drawing) =>
-  drawing.shapes.flatMap((shape) => (shape.kind === 'text' && shape.behind === 'box' ? shape.text : []));
-
 describe('a plate on the press', () => {
-  it('has its holes where the row puts them: from the stop at the left and the fence at the top', () => {
+  it('has its holes where the row puts them: from the left end and from the bottom edge', () => {
     const drawing = drawingOfRow(plate, shop);
     const [left, top, right, bottom] = frame(drawing);
     const inches = drawing.points.map(({ x, y }) => [
       Number((((x - left) / (right - left)) * 10).toFixed(2)),
-      Number((((y - top) / (bottom - top)) * 10).toFixed(2)),
+      Number((((bottom - y) / (bottom - top)) * 10).toFixed(2)),
     ]);
     expect(inches).toEqual([
       [1.75, 2],
@@ -77,7 +75,7 @@ describe('a plate on the press', () => {
     expect(corners(heavy).map(([x]) => x)).toEqual(
       [first?.x, second?.x].map((x) => expect.closeTo(x ?? 0, 1) as number),
     );
-    expect(drawing.summary).toContain('Hole: pitch 1-1/2 in, must be 2 in');
+    expect(drawing.summary).toContain('Hole: spacing 1-1/2 in, must be 2 in');
   });
 
   it('dimensions the far edge where a gage leaves too little there', () => {
@@ -107,7 +105,7 @@ describe('a plate on the press', () => {
     for (const text of ['2', '6', '1-3/4', '6-1/2']) expect(textAt(drawing, text).behind).toBe('paper');
   });
 
-  it('draws what the row leaves open evenly, and says so', () => {
+  it('draws what the row leaves open as it is read, and says so', () => {
     const drawing = drawingOfRow(
       ['P', 'PL3/8X4', 'A36', 9, '13/16', 2, null, null, null, null, null, null, null],
       shop,
@@ -119,8 +117,10 @@ describe('a plate on the press', () => {
     expect(drawing.points.map(({ y }) => y)).toEqual(
       [0, 1].map(() => expect.closeTo((top + bottom) / 2, 1) as number),
     );
-    expect(drawing.summary).toContain('no edge distance in the row, drawn in the middle');
-    expect(drawing.table.rows[1]?.at(-1)).toContain('no pitch in the row, drawn evenly');
+    const said =
+      'read as evenly spaced; read as in the middle of the width; End, Pitch and Edge would place them';
+    expect(drawing.summary).toContain(said);
+    expect(drawing.table.rows[1]?.at(-1)).toBe(said);
   });
 });
 
@@ -213,14 +213,15 @@ describe('other sections on the press', () => {
   it('leaves the fence at the far edge of a channel on its web, of a plate and of a bar', () => {
     const web = flange.map((cell, at) => (at === 11 ? 'web' : at === 10 ? null : at === 7 ? 2 : cell));
     const bar = ['R', 'RD 2', 'A36', 8, '7/16', 1, null, null, 2, null, null, null, null];
+    // The holes lie so far from the bottom edge: 6 − 2, 10 − 2 and 2 − 1 in from the fence.
     for (const [row, inches] of [
-      [web, 2],
-      [plate, 2],
+      [web, 4],
+      [plate, 8],
       [bar, 1],
     ] as const) {
       const drawing = drawingOfRow(row, shop);
       expect(fenceBar(drawing).every(([, y]) => y < frame(drawing)[1])).toBe(true);
-      expect(drawing.points[0]?.label).toContain(`${inches} in from the edge at the fence.`);
+      expect(drawing.points[0]?.label).toContain(`${inches} in from the edge at the fence`);
       expect(drawing.summary).not.toContain('throat');
     }
   });
@@ -246,9 +247,9 @@ describe('other sections on the press', () => {
       miterRightRad: 0,
       miterRad: 0,
       problems: [],
-      understood: [],
+      readings: [],
     };
-    expect(partDrawing({ job, findings: [], unit: 'in' })).toEqual({
+    expect(partDrawing({ job, unit: 'in' })).toEqual({
       problem: 'There is no drawing: the section of this row could not be read.',
     });
   });

@@ -1,13 +1,14 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawnAs, linesOf, partOf } from './partSupport.js';
+import { boxed, drawnAs, inchesOf, partOf, type Row, sortedInches } from './partSupport.js';
 import { corners, pathsOf } from './support.js';
 
 describe('holes that are not punched', () => {
   it('of a round bar are on its axis and said to be drilled', () => {
     const drawing = partOf({ Section: 'RD 2', Length: 6, Hole: '7/16', Holes: 2, End: 1, Pitch: 4 });
     expect(drawing.points.map(({ label }) => label)).toEqual([
-      'Hole, 1 of 2, Ø7/16, drilled: 1 in from the stop, 1 in from the edge at the fence.',
-      'Hole, 2 of 2, Ø7/16, drilled: 5 in from the stop, 1 in from the edge at the fence.',
+      'Hole, 1 of 2, Ø7/16, drilled: 1 in from the stop, 1 in from the edge at the fence, as read.',
+      'Hole, 2 of 2, Ø7/16, drilled: 5 in from the stop, 1 in from the edge at the fence, as read.',
     ]);
     expect(drawing.summary).toContain('with 2 × Ø7/16, drilled');
     expect(drawnAs(drawing, 'Hole')[0]).toContain('drilled');
@@ -33,43 +34,144 @@ describe('holes that are not punched', () => {
 describe('a slot', () => {
   const row = { Section: 'PL3/8X6', Length: 8, Hole: '13/16x1-7/8', Holes: 1, Bolt: '3/4', Edge: 3, End: 4 };
 
-  it('lies across the part, its length towards the edge, as its edge distance is checked', () => {
-    const drawing = partOf(row);
+  /** From side to side of the hole's path, in inches along and across the part. */
+  function extent(slot: Row): [number, number] {
+    const drawing = partOf(slot);
     const [path = ''] = pathsOf(drawing, (shape) => shape.kind === 'area' && shape.fill === 'paper');
-    // The straight side at the right: 1-7/8 − 13/16 = 1.0625 in of the width of 6 in; then a half circle of 13/16 in.
-    const [, x = '', y = '', straight = '', radius = ''] =
-      /^M([\d.]+) ([\d.]+)v([\d.]+)a([\d.]+) /.exec(path) ?? [];
-    const outline = corners(linesOf(drawing, 'outline')[0] ?? '').map(([, each]) => each);
-    const pixelPerInch = (Math.max(...outline) - Math.min(...outline)) / 6;
-    const [point] = drawing.points;
-    expect(Number(straight) / pixelPerInch).toBeCloseTo(1.0625, 1);
-    expect(Number(radius) / pixelPerInch).toBeCloseTo(13 / 32, 1);
-    expect(Number(x) - (point?.x ?? 0)).toBeCloseTo(Number(radius), 1);
-    expect(Number(y) + Number(straight) / 2).toBeCloseTo(point?.y ?? 0, 1);
+    const inches = [...path.matchAll(/([\d.]+) ([\d.]+)(?=[LAZ])/g)]
+      .map(([, x, y]): [number, number] => [Number(x), Number(y)])
+      .map(inchesOf(drawing, 8));
+    const spread = (at: 0 | 1) =>
+      Math.max(...inches.map((place) => place[at])) - Math.min(...inches.map((place) => place[at]));
+    return [spread(0), spread(1)];
+  }
+
+  it('lies as the row says: its straight sides so long, so far apart', () => {
+    // 1-7/8 − 13/16 = 1.0625 in long, 13/16 = 0.8125 in apart.
+    expect(extent({ ...row, Slot: 'along' })).toEqual([expect.closeTo(1.0625, 1), expect.closeTo(0.8125, 1)]);
+    expect(extent({ ...row, Slot: 'across' })).toEqual([
+      expect.closeTo(0.8125, 1),
+      expect.closeTo(1.0625, 1),
+    ]);
   });
 
-  it('is said to be taken so, in the sentence and in the table', () => {
-    const said = 'slot drawn with its length towards the edge';
+  it('is dashed where the row does not say, and said to be', () => {
+    const said = 'Slot would settle it: one of several ways is drawn, dashed';
     expect(partOf(row).summary).toContain(said);
     expect(drawnAs(partOf(row), 'Hole')).toEqual([said]);
-    expect(partOf({ ...row, Hole: '13/16' }).summary).not.toContain('slot');
+    const dashed = (slot: Row) =>
+      pathsOf(partOf(slot), (shape) => shape.kind === 'area' && shape.line === 'hidden').length;
+    expect([dashed(row), dashed({ ...row, Slot: 'along' }), dashed({ ...row, Hole: '13/16' })]).toEqual([
+      1, 0, 0,
+    ]);
+    expect(partOf({ ...row, Slot: 'along' }).summary).not.toContain('Slot');
+  });
+});
+
+describe('holes that are read, not given', () => {
+  const dashed = (row: Row) =>
+    pathsOf(partOf(row), (shape) => shape.kind === 'area' && shape.line === 'hidden').length;
+  const four = { Section: 'PL3/8X6', Length: 10, Hole: '13/16', Holes: 4, Bolt: '3/4', Edge: 1.5, End: 1.5 };
+
+  it('are dashed, the one that the row places is not', () => {
+    expect(dashed(four)).toBe(3);
+    expect(dashed({ ...four, Pitch: 7, Gage: 3 })).toBe(0);
+    expect(partOf(four).points.map(({ label }) => label.endsWith(', as read.'))).toEqual([
+      false,
+      true,
+      true,
+      true,
+    ]);
+    expect(partOf(four).summary).toContain('read as one in each corner; Pitch and Gage would place them');
+  });
+
+  it('are given where the shop spreads what has no pitch', () => {
+    const drawing = partOf(four, { settings: { 'Holes without pitch': 'even' } });
+    expect(drawing.points.filter(({ label }) => label.endsWith('as read.'))).toEqual([]);
+  });
+});
+
+describe('every hole', () => {
+  it('of every group of the face is drawn where it lies, with its own shape', () => {
+    const drawing = partOf({
+      Section: 'PL3/8X6',
+      Length: 10,
+      Hole: '13/16',
+      Holes: '2 each end',
+      Edge: 2,
+      End: 1.5,
+      Gage: 2,
+      'Hole 2': 'sq 1/2',
+      'Holes 2': 3,
+      'Holes at 2': 'x4 y1; x5 y3; x6 y5',
+    });
+    const inches = inchesOf(drawing, 10);
+    expect(sortedInches(drawing.points.map(({ x, y }) => inches([x, y])))).toEqual([
+      [1.5, 2],
+      [1.5, 4],
+      [4, 1],
+      [5, 3],
+      [6, 5],
+      [8.5, 2],
+      [8.5, 4],
+    ]);
+    const holes = pathsOf(drawing, (shape) => shape.kind === 'area' && shape.fill === 'paper');
+    expect(holes.filter((path) => path.includes('a'))).toHaveLength(4);
+    expect(holes.filter((path) => corners(path).length === 4)).toHaveLength(3);
+  });
+
+  it('is drawn on its own face: the one that decides, else that of the first holes', () => {
+    const legs = {
+      Section: 'L4x3x1/4',
+      Length: 10,
+      Hole: '13/16',
+      Holes: 2,
+      Bolt: '3/4',
+      End: 3,
+      Pitch: 4,
+      Gage: 2,
+      Leg: 'long',
+      'Hole 2': '13/16',
+      'Holes 2': 1,
+      'Bolt 2': '3/4',
+      'End 2': 5,
+      'Gage 2': '1-3/4',
+      'Leg 2': 'short',
+    };
+    expect(partOf(legs).points).toHaveLength(2);
+    expect(partOf(legs).summary).toContain('holes in another leg or flange are not drawn');
+    const short = partOf({ ...legs, 'End 2': '1/2' });
+    expect(short.points.map(({ label }) => label.slice(0, 6))).toEqual(['Hole 2']);
+    expect(boxed(short)).toHaveLength(1);
+  });
+
+  it('of any layout is a point where it lies, or counted among what is left out', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          Length: fc.integer({ min: 6, max: 90 }),
+          Holes: fc.integer({ min: 1, max: 8 }),
+          Edge: fc.constantFrom(null, 1, 2),
+          End: fc.constantFrom(null, 1.5, 3),
+          Pitch: fc.constantFrom(null, 3, 5),
+        }),
+        (given) => {
+          const drawing = partOf({ Hole: '9/16', ...given });
+          const out = Number(/(\d+) holes? (?:lie|lies) in what is left out/.exec(drawing.summary)?.[1] ?? 0);
+          expect(drawing.points.length + out).toBe(given.Holes);
+          if (out > 0 || drawing.summary.includes('left out')) return;
+          const inches = inchesOf(drawing, given.Length);
+          const [first] = drawing.points.map(({ x, y }) => inches([x, y]));
+          if (given.End !== null) expect(first?.[0]).toBeCloseTo(given.End, 1);
+          if (given.Edge !== null) expect(first?.[1]).toBeCloseTo(given.Edge, 1);
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
 });
 
 describe('holes beside other work', () => {
-  it('that run over a cut as drawn are counted, those that touch it are not', () => {
-    // The cut of 45° at 2 in across lies 2 in from the stop; a hole of 1 in touches it at 2 + 0.5 · √2 = 2.7071 in.
-    const row = { 'Miter left': 45, Hole: 1, Holes: 1, Edge: 2 };
-    expect(partOf({ ...row, End: 2.71 }).summary).not.toContain('over a cut');
-    expect(partOf({ ...row, End: 2.7 }).summary).toContain('1 hole runs over a cut as drawn');
-  });
-
-  it('are counted where they lie wholly on what is cut off', () => {
-    expect(partOf({ 'Miter left': 45, Hole: 1, Holes: 1, Edge: 3, End: 1 }).summary).toContain(
-      '1 hole runs over a cut',
-    );
-  });
-
   it('have their distances in the table, other work has none', () => {
     const { table } = partOf({
       Hole: '13/16',
@@ -115,6 +217,7 @@ describe('the break of a long part', () => {
       Pitch: 24,
       'Bend length': 4,
       Bends: 4,
+      'Bend at': 'left end 8; left end 16; left end 24; left end 32',
     });
     expect(drawing.points.map(({ label }) => label.slice(0, 6))).toEqual([
       'Hole, ',
@@ -124,9 +227,10 @@ describe('the break of a long part', () => {
     ]);
     expect(drawing.summary).toContain('2 bends lie in what is left out');
     const at8 = drawing.points[0]?.x ?? 0;
-    const breaks = drawing.shapes.flatMap((shape) =>
-      shape.kind === 'line' && shape.line === 'thin' ? Number(/M([\d.]+)/.exec(shape.path)?.[1]) : [],
-    );
+    const breaks = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'thin')
+      .map(corners)
+      .filter((line) => line.length === 6)
+      .map(([[x] = [0]]) => x);
     expect(breaks).toHaveLength(2);
     for (const x of breaks) expect(Math.abs(x - at8)).toBeGreaterThan(6);
   });
@@ -149,9 +253,10 @@ describe('the break of a long part', () => {
       End: 30,
       'Notch width': 1,
       'Notch depth': 1,
+      'Notch at': 'bottom edge 30',
     });
     expect(drawing.summary).toContain('1 hole, 1 notch lie in what is left out');
-    const one = partOf({ Length: 60, 'Bend length': 4 });
+    const one = partOf({ Length: 60, 'Bend length': 4, 'Bend at': 'left end 30' });
     expect(one.summary).toContain('1 bend lies in what is left out');
     expect(one.points).toEqual([]);
   });

@@ -1,163 +1,158 @@
 import { describe, expect, it } from 'vitest';
 import { corners, textAt } from './support.js';
-import { drawnAs, linesOf, outlineInches, partOf, type Row } from './partSupport.js';
+import { drawnAs, inchesOf, linesOf, outlineInches, partOf, type Row, sortedInches } from './partSupport.js';
 
-const places = (row: Row, lengthInch = 12) =>
-  outlineInches(partOf(row), lengthInch).map(([x, y]) => [Number(x.toFixed(1)), Number(y.toFixed(1))]);
+const places = (row: Row, lengthInch = 12) => sortedInches(outlineInches(partOf(row), lengthInch));
 
 describe('corner clips', () => {
-  it('cut the corner along and across to scale, at the operator and the far end where the row does not say', () => {
-    expect(places({ 'Corner clip': '1-1/2x1' })).toEqual([
+  const clip = { 'Corner clip': '1-1/2x1' };
+
+  it('cut the corner that the row names, along and across to scale', () => {
+    expect(places({ ...clip, 'Clip at': 'top right' })).toEqual([
       [0, 0],
+      [0, 4],
+      [10.5, 4],
       [12, 0],
       [12, 3],
-      [10.5, 4],
-      [0, 4],
     ]);
-    const drawing = partOf({ 'Corner clip': '1-1/2x1' });
-    expect(drawing.summary).toContain("corners assumed at the operator's edge, far end");
+    const drawing = partOf({ ...clip, 'Clip at': 'top right' });
+    // Its middle: 12 − 0.75 in, and 0.5 in from the top edge.
     expect(drawing.points[0]?.label).toBe(
-      "Corner clip, 1 of 1, 1-1/2 × 1 in: at the operator's edge, far end; which corner is assumed.",
+      'Corner clip, 1 of 1, 1-1/2 × 1 in: its middle 11-1/4 in from the stop, 1/2 in from the edge at the fence.',
     );
+    const inches = inchesOf(drawing, 12);
+    expect(sortedInches(drawing.points.map(({ x, y }) => inches([x, y])))).toEqual([[11.25, 3.5]]);
+    expect(drawnAs(drawing, 'Corner clip')).toEqual(['given']);
   });
 
-  it('take as many corners as the row counts; all four leave nothing to assume', () => {
-    const count = (corner: number) => places({ 'Corner clip': 1, Corners: corner }).length - 4;
-    expect([1, 2, 3, 4, 5].map(count)).toEqual([1, 2, 3, 4, 4]);
+  it('are dashed where the row does not say which corners, and said to be', () => {
+    const open = partOf({ ...clip, Corners: 2 });
+    expect(linesOf(open, 'hidden')).toHaveLength(2);
+    expect(open.summary).toContain('Clip at would settle it: one of several ways is drawn, dashed');
+    expect(open.points[0]?.label).toContain('; which corner is not given.');
+    expect(drawnAs(open, 'Corner clip')).toEqual(['one of several: Clip at would settle it']);
+  });
+
+  it('of all four corners leave nothing to choose', () => {
     const four = partOf({ 'Corner clip': 1, Corners: 4 });
     expect(four.summary).toBe('PL1/4X4, 12 in long, with no holes, 4 corners clipped 1 × 1 in.');
     expect(drawnAs(four, 'Corner clip')).toEqual(['given']);
-    expect(partOf({ 'Corner clip': 1, Corners: 5 }).summary).toContain(
-      '5 corners clipped, of which 4 can be drawn',
-    );
+    expect(places({ 'Corner clip': 1, Corners: 4 })).toHaveLength(8);
   });
 
-  it('take square ends before mitred ones', () => {
-    const [end] = partOf({ 'Corner clip': '1/2', 'Miter right': 30 })
-      .points.map(({ label }) => label)
-      .slice(-1);
-    expect(end).toContain('end at the stop');
-  });
-
-  it('are drawn up to half the width and half the length at four corners, and not over', () => {
-    const drawnPoints = (clip: string) => partOf({ 'Corner clip': clip, Corners: 4 }).points.length;
-    expect([drawnPoints('1x2'), drawnPoints('1x2.01')]).toEqual([4, 0]);
-    expect([drawnPoints('6x1'), drawnPoints('6.01x1')]).toEqual([4, 0]);
+  it('are drawn under half the width and half the length at four corners, and not from there on', () => {
+    const drawnPoints = (size: string) => partOf({ 'Corner clip': size, Corners: 4 }).points.length;
+    expect([drawnPoints('1x1.99'), drawnPoints('1x2.01')]).toEqual([4, 0]);
+    expect([drawnPoints('5.99x1'), drawnPoints('6.01x1')]).toEqual([4, 0]);
     const over = partOf({ 'Corner clip': '1x2.01', Corners: 4 });
-    expect(over.summary).toContain('corner clips not drawn: they do not fit on the part');
-    expect(drawnAs(over, 'Corner clip')).toEqual(['corner clips not drawn: they do not fit on the part']);
+    expect(over.summary).toContain('the cuts do not leave one piece, so they are not drawn');
+    expect(drawnAs(over, 'Corner clip')).toEqual(['not drawn']);
   });
 
-  it('of an angle are at the toe; further ones are in the other leg', () => {
+  it('of an angle are at the toe; those of the other leg are counted', () => {
     const angle = { Section: 'L3x3x1/4', 'Corner clip': '1/2' };
-    expect(partOf({ ...angle, Corners: 2 }).summary).toContain('corners assumed at the toe, both ends.');
+    const two = partOf({ ...angle, Corners: 2, 'Clip at': 'long leg toe left; long leg toe right' });
+    expect(sortedInches(outlineInches(two, 12)).filter(([, y]) => y === 3)).toEqual([
+      [0.5, 3],
+      [11.5, 3],
+    ]);
     const four = partOf({ ...angle, Corners: 4 });
     expect(four.points).toHaveLength(2);
-    expect(four.summary).toContain('2 corners of the other leg not drawn');
+    expect(four.summary).toContain('2 clipped corners in another leg or flange are not drawn');
   });
 });
 
 describe('notches', () => {
-  const three = { Section: 'PL1/4X6', Length: 18, 'Notch width': 2, 'Notch depth': 1, Notches: 3 };
+  const plate = { Section: 'PL1/4X6', Length: 18, 'Notch width': 2, 'Notch depth': 1 };
 
-  it('are spread evenly along the edge at the operator, to scale, and said to be', () => {
-    // (18 − 3 · 2) / 4 = 3 in of steel between: middles at 4, 9, 14
-    const bottoms = places(three, 18).filter(([, y]) => y === 5);
-    expect(bottoms.map(([x]) => x).sort((a = 0, b = 0) => a - b)).toEqual([3, 5, 8, 10, 13, 15]);
-    const { points, summary } = partOf(three);
-    expect(points.map(({ label }) => label)[1]).toBe(
-      "Notch, 2 of 3, 2 in wide, 1 in deep: middle 9 in from the stop, in the operator's edge; the place is assumed.",
+  it('stand where the row puts them: in an edge, at a corner, in an end', () => {
+    const three = partOf({ ...plate, Notches: 3, 'Notch at': 'bottom edge 5; top right; left end' });
+    expect(sortedInches(outlineInches(three, 18))).toEqual([
+      [0, 0],
+      [0, 2],
+      [0, 4],
+      [0, 6],
+      [1, 2],
+      [1, 4],
+      [4, 0],
+      [4, 1],
+      [6, 0],
+      [6, 1],
+      [16, 5],
+      [16, 6],
+      [18, 0],
+      [18, 5],
+    ]);
+    const inches = inchesOf(three, 18);
+    expect(sortedInches(three.points.map(({ x, y }) => inches([x, y])))).toEqual([
+      [1, 3],
+      [5, 1],
+      [16, 5],
+    ]);
+    expect(three.points[0]?.label).toBe(
+      'Notch, 1 of 3, 2 in wide, 1 in deep: its bottom 5 in from the stop, 5 in from the edge at the fence.',
     );
-    expect(summary).toContain(
-      "3 notches 2 × 1 in; places of the notches assumed: spread evenly along the operator's edge",
-    );
+    expect(drawnAs(three, 'Notch')).toEqual(['given']);
   });
 
-  it('lie between the corners that are cut off', () => {
-    // 18 − 2 · 1 = 16 in of edge, (16 − 2) / 2 = 7 in at each side
-    const one = partOf({ ...three, Notches: 1, 'Corner clip': 1, Corners: 1 });
-    // 17 in of edge: (17 − 2) / 2 = 7.5, so the middle is at 8.5
-    expect(one.points.at(-1)?.label).toContain('middle 8-1/2 in from the stop');
+  it('without a place are not drawn, and counted', () => {
+    const { summary, points } = partOf({ ...plate, Notches: 3 });
+    expect(summary).toContain('3 notches 2 × 1 in; Notch at gives no place, so 3 notches are not drawn');
+    expect(points).toEqual([]);
   });
 
   it('are drawn under the whole width and not at it', () => {
-    const drawnPoints = (row: Row) => partOf({ ...three, Notches: 1, ...row }).points.length;
-    expect([drawnPoints({ 'Notch depth': 5.9 }), drawnPoints({ 'Notch depth': 6 })]).toEqual([1, 0]);
-    const angle = { Section: 'L3x3x1/4', Length: 10 };
-    expect([
-      drawnPoints({ ...angle, 'Notch depth': 2.7 }),
-      drawnPoints({ ...angle, 'Notch depth': 2.75 }),
-    ]).toEqual([1, 0]);
-    expect(partOf({ ...three, 'Notch depth': 6 }).summary).toContain(
-      'notches not drawn: they do not fit on the part',
-    );
+    const drawnPoints = (depth: number) =>
+      partOf({ ...plate, 'Notch depth': depth, 'Notch at': 'top edge 9' }).points.length;
+    expect([drawnPoints(5.9), drawnPoints(6)]).toEqual([1, 0]);
   });
 
-  it('are drawn while steel is left between them', () => {
-    expect(partOf({ ...three, Notches: 8 }).points).toHaveLength(8);
-    expect(partOf({ ...three, Notches: 9 }).points).toHaveLength(0);
-  });
-
-  it('of an angle are in the toe', () => {
-    const drawing = partOf({ ...three, Section: 'L3x3x1/4', Length: 10, Notches: 1 });
-    expect(outlineInches(drawing, 10).filter(([, y]) => Math.abs(y - 1) < 0.05)).toHaveLength(2);
-    expect(drawing.summary).toContain('in the middle of the toe');
+  it('of an angle are in the leg that the row names; the other leg is not drawn', () => {
+    const angle = { ...plate, Section: 'L4x3x1/4', Length: 10 };
+    const long = partOf({ ...angle, 'Notch at': 'long leg toe edge 5' });
+    expect(sortedInches(outlineInches(long, 10)).filter(([, y]) => y === 3)).toEqual([
+      [4, 3],
+      [6, 3],
+    ]);
+    const short = partOf({ ...angle, 'Notch at': 'short leg toe edge 5' });
+    expect(short.points).toEqual([]);
+    expect(short.summary).toContain('1 notch in another leg or flange is not drawn');
   });
 });
 
 describe('bends', () => {
-  it('are chain lines across the part, spread evenly, with their name', () => {
-    const drawing = partOf({ 'Bend length': 4, Bends: 2 });
-    const lines = linesOf(drawing, 'centre').map(corners);
-    const [outline = []] = linesOf(drawing, 'outline').map(corners);
-    const left = outline[0]?.[0] ?? 0;
-    const pixelPerInch = ((outline[1]?.[0] ?? 0) - left) / 12;
-    // 12 · 1/3 and 12 · 2/3
-    expect(lines.map(([[x = 0] = []]) => Number(((x - left) / pixelPerInch).toFixed(1)))).toEqual([4, 8]);
-    expect(textAt(drawing, 'bend').y).toBeGreaterThan(outline[2]?.[1] ?? 0);
-    expect(drawing.summary).toContain(
-      '2 bends 4 in long; place of the bends assumed: across the part, spread evenly',
+  const bent = { 'Bend length': 4, Bends: 2, 'Bend at': 'left end 4; right end 3' };
+
+  it('are chain lines where the row puts them, with their name', () => {
+    const drawing = partOf(bent);
+    const inches = inchesOf(drawing, 12);
+    const xs = linesOf(drawing, 'centre').map((path) => inches(corners(path)[0] ?? [0, 0])[0]);
+    expect(xs.map((x) => Number(x.toFixed(1)))).toEqual([4, 9]);
+    expect(textAt(drawing, 'bend').y).toBeGreaterThan(
+      corners(linesOf(drawing, 'outline')[0] ?? '')[0]?.[1] ?? 0,
     );
+    expect(drawing.summary).toContain('2 bends 4 in long');
     expect(drawing.points.map(({ label }) => label)[0]).toBe(
-      'Bend, 1 of 2, 4 in long, across the part: 4 in from the stop; the place is assumed.',
+      'Bend, 1 of 2, 4 in long, across the part: 4 in from the stop, 2 in from the edge at the fence.',
     );
   });
 
-  it('lie across up to the width of the part, along up to its length, and are not drawn beyond', () => {
-    const said = (length: number) => drawnAs(partOf({ 'Bend length': length }), 'Bend')[0];
-    expect(said(4)).toBe('place of the bend assumed: across the part, in the middle');
-    expect(said(4.1)).toBe('place of the bend assumed: along the part, in the middle');
-    expect(said(12)).toBe('place of the bend assumed: along the part, in the middle');
-    expect(said(12.1)).toBe('bends not drawn: they are longer than the part');
+  it('lie along the part where they are given from an edge', () => {
+    const drawing = partOf({ 'Bend length': 12, 'Bend at': 'bottom edge 1' });
+    const [line = ''] = linesOf(drawing, 'centre');
+    const ys = corners(line).map((place) => Number(inchesOf(drawing, 12)(place)[1].toFixed(2)));
+    expect(ys).toEqual([1, 1]);
+    expect(drawing.points[0]?.label).toContain('along the part');
+  });
+
+  it('without a place are not drawn, and counted', () => {
+    const drawing = partOf({ 'Bend length': 4, Bends: 2 });
+    expect(linesOf(drawing, 'centre')).toEqual([]);
+    expect(drawnAs(drawing, 'Bend')).toEqual(['Bend at gives no place, so 2 bends are not drawn']);
   });
 
   it('have one name for all where they lie close', () => {
-    expect(textAt(partOf({ 'Bend length': 4, Bends: 12 }), '12 bends')).toBeDefined();
-  });
-});
-
-describe('work no press station makes in a section', () => {
-  it('is not drawn in a channel, and said', () => {
-    const { summary, points } = partOf({
-      Section: 'C6x8.2',
-      'Corner clip': 1,
-      'Notch width': 1,
-      'Notch depth': 1,
-      'Bend length': 6,
-    });
-    for (const work of ['corner clips', 'notches', 'bends'])
-      expect(summary).toContain(`${work} not drawn: no press station makes them in this section`);
-    expect(points).toEqual([]);
-  });
-
-  it('is not a bend in an angle, which has corner clips and notches', () => {
-    const { summary, points } = partOf({
-      Section: 'L3x3x1/4',
-      'Notch width': 1,
-      'Notch depth': 1,
-      'Bend length': 3,
-    });
-    expect(summary).toContain('bends not drawn');
-    expect(points).toHaveLength(1);
+    const at = Array.from({ length: 6 }, (_, each) => `left end ${each + 3}`).join('; ');
+    expect(textAt(partOf({ 'Bend length': 4, Bends: 6, 'Bend at': at }), '6 bends')).toBeDefined();
   });
 });

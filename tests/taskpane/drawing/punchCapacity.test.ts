@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hardestOf } from '../../../src/core/check/severity.js';
 import { punchFindings } from '../../../src/core/press/punchStation.js';
 import {
   greatestGoodShare,
@@ -50,9 +51,8 @@ describe('the holes a press punches', () => {
         ...job,
         holeToThickness: 1,
         punchAllowanceMPa: 1650,
-        unit: 'in',
       });
-      return findings.find(({ use }) => use !== undefined)?.verdict;
+      return hardestOf(findings)?.verdict;
     };
     expect([shareMm * 0.999, shareMm * 1.001, ratingMm * 0.999, ratingMm * 1.001].map(verdict)).toEqual([
       'OK',

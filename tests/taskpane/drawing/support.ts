@@ -63,11 +63,10 @@ export function drawingOfRow(
   const read = readHeadings(headings);
   const result = checkRow(cells, read, shop);
   if (result.blank) throw new Error('the row is blank');
-  const { findings } = result;
   return drawn(
     partDrawing({
       job: readRow(cells, read, shop),
-      findings,
+      deciding: result.deciding,
       unit: shop.unit,
       mark: String(cells[0]),
       ...more,

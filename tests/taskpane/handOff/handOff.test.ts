@@ -10,6 +10,7 @@ import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { ShopState } from '../../../src/taskpane/shared/shopState.js';
 import { fakeTime, letPass } from '../support/fakeTime.js';
+import { TellingOwnWrites } from '../../../src/workbook/ownWrites.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { listRow, quoteBook } from '../steps/quoteBook.js';
 
@@ -34,7 +35,9 @@ vi.mock('../../../src/taskpane/shared/change/useChange.js', () => ({ usePropose:
 
 const proposed: Proposal[] = [];
 
-async function show(book: MemoryWorkbook, shop?: ShopState): Promise<void> {
+async function show(memory: MemoryWorkbook, shop?: ShopState): Promise<void> {
+  // As the pane has it.
+  const book = new TellingOwnWrites(memory);
   proposed.length = 0;
   answers.propose = (given) => {
     const proposal = given as Proposal;

@@ -79,7 +79,7 @@ describe('the report', () => {
         'Parts, 7',
         'Edge short',
         '36 %',
-        'Hole: end distance 1 in is under 1-1/4 in (AISC, sheared edge, bolt 3/4 in).',
+        'Hole: 7/8 in from the center to the left end is under 1-1/4 in (AISC, sheared edge, bolt 3/4 in).',
       ],
     ]);
   });
@@ -117,7 +117,7 @@ describe('the report', () => {
     book.type('Quote', 7, 4, [['<script>alert(1)</script>']]);
     const page = pageOf(await made(book));
     expect(page.querySelectorAll('script, img')).toHaveLength(0);
-    const unread = cellsOf(page.querySelector('[aria-label="Rows that could not be checked"]'));
+    const unread = cellsOf(page.querySelector('[aria-label="Rows not fully checked"]'));
     expect(unread.map(([mark, , verdict]) => [mark, verdict])).toEqual([[hostileMark, 'Check input']]);
   });
 
@@ -127,7 +127,7 @@ describe('the report', () => {
 
   it('does not call a row failing that could not be checked', async () => {
     const all = pageOf(await made());
-    expect(all.querySelector('[aria-label="Rows that could not be checked"]')).toBeNull();
+    expect(all.querySelector('[aria-label="Rows not fully checked"]')).toBeNull();
     const book = quoteBook();
     for (const row of [5, 6]) book.type('Quote', row, 2, [['PL nothing']]);
     const data = await made(book);

@@ -1,4 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { type Finding, refusal } from '../../../src/core/check/finding.js';
+import type { RowResult } from '../../../src/core/row/rowResult.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
@@ -101,8 +103,8 @@ describe('adding checks', () => {
   it('to a table: columns are added, and what stood right of the inputs stays', async () => {
     await fillWorkbook(workbook, 'shop');
     workbook.type('Sheet1', 0, 0, [
-      ['Mark', 'Section', 'Grade', 'Hole', 'Price'],
-      ['C1', 'PL3/8X6', 'A36', '13/16', 12.5],
+      ['Mark', 'Section', 'Grade', 'Length', 'Price'],
+      ['C1', 'PL3/8X6', 'A36', '12', 12.5],
     ]);
     workbook.memory.tables.push({
       name: 'Bars',
@@ -112,14 +114,14 @@ describe('adding checks', () => {
     const { list, matches } = await read();
     const revert = await write(await addChecks(workbook, list, matches));
     expect(workbook.shown('Bars')[0]).toEqual([
-      ...['Mark', 'Section', 'Grade', 'Hole', 'Press', 'Price', 'Verdict', 'Share of rating', 'Note'],
+      ...['Mark', 'Section', 'Grade', 'Length', 'Press', 'Price', 'Verdict', 'Share of rating', 'Note'],
     ]);
     expect(column('Bars', 'Verdict')).toEqual(['OK']);
     expect(column('Bars', 'Price')).toEqual([12.5]);
     await revert.run();
     expect(workbook.shown('Bars')).toEqual([
-      ['Mark', 'Section', 'Grade', 'Hole', 'Price'],
-      ['C1', 'PL3/8X6', 'A36', '13/16', 12.5],
+      ['Mark', 'Section', 'Grade', 'Length', 'Price'],
+      ['C1', 'PL3/8X6', 'A36', '12', 12.5],
     ]);
   });
 
@@ -203,7 +205,7 @@ describe('failing rows by reason', () => {
   async function groups(kind: string) {
     const { list, matches, shop } = await open(kind);
     const results = await checkRows(headingsOf(matches), list.rows, shop, {});
-    return { list, matches, shop, groups: failGroups(results ?? []) };
+    return { list, matches, shop, groups: failGroups(results ?? [], shop.unit) };
   }
 
   it('rows with the same reason are one group, with the largest first', async () => {
@@ -215,27 +217,72 @@ describe('failing rows by reason', () => {
       ['Check input', 2],
     ]);
     expect(found.find(({ verdict }) => verdict === 'Edge short')?.reason).toContain(
-      'end distance 1 in is under 1-1/4',
+      '7/8 in from the center to the right end is under 1-1/4 in',
     );
     expect(found.find(({ verdict }) => verdict === 'Edge short')?.rows).toEqual([1, 9, 17]);
   });
 
-  it('many reasons that differ in their numbers only are told as one', () => {
-    const result = (number: number) => ({
-      blank: false as const,
-      verdict: 'Too big' as const,
-      governs: 'longest bar',
-      note: '',
-      route: '',
-      findings: [
-        { verdict: 'Too big' as const, governs: 'longest bar', note: `a part ${number} in long is over.` },
+  const failing = (finding: Finding): RowResult => ({
+    blank: false,
+    verdict: finding.verdict,
+    deciding: finding,
+    route: [],
+    findings: [finding],
+    readings: [],
+  });
+
+  it('sizes over one limit of one press are one reason, whatever they are', () => {
+    const tooLong = (given: number, press: string, limit: number) =>
+      failing({
+        rule: 'press limit',
+        outcome: 'failed',
+        verdict: 'Too big',
+        press,
+        item: 'longestBar',
+        sized: { is: 'part' },
+        given,
+        limit,
+      });
+    const found = failGroups(
+      [
+        tooLong(300, 'Bay A', 250),
+        tooLong(400, 'Bay B', 250),
+        tooLong(275, 'Bay A', 250),
+        tooLong(275, 'Bay A', 260),
       ],
-    });
-    expect(failGroups([1, 2, 3, 4, 5, 6].map(result))).toHaveLength(6);
-    const [joined, ...others] = failGroups([1, 2, 3, 4, 5, 6, 7].map(result));
+      'mm',
+    );
+    expect(found.map(({ rows }) => rows)).toEqual([[0, 2], [1], [3]]);
+    expect(found[0]?.reason).toContain('And 1 reason of the same kind.');
+    expect(found[1]?.reason).not.toContain('of the same kind');
+  });
+
+  it('many cells of one heading that cannot be read are told as one; up to six each by itself', () => {
+    const unread = (received: string) =>
+      failing(
+        refusal(
+          { code: 'invalid', argument: 'Section', received, problem: `'${received}'.`, allowed: '' },
+          'Section',
+        ),
+      );
+    const texts = ['PLX', 'LL', 'Q9', '??', 'x', 'n/a'];
+    expect(failGroups(texts.map(unread), 'in')).toHaveLength(6);
+    const [joined, ...others] = failGroups([...texts, 'tbd', 'PLX'].map(unread), 'in');
     expect(others).toEqual([]);
-    expect(joined?.rows).toEqual([0, 1, 2, 3, 4, 5, 6]);
+    expect(joined?.rows).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
     expect(joined?.reason).toContain('And 6 reasons of the same kind.');
+  });
+
+  it('sizes that turned into dates are one reason, whichever cells they stand in', () => {
+    const dated = (argument: string, received: string) =>
+      failing(
+        refusal(
+          { code: 'invalid', argument, received, problem: '', allowed: '', cause: 'turned into a date' },
+          argument,
+        ),
+      );
+    const found = failGroups([dated('Hole', '45724'), dated('Edge', '42370')], 'in');
+    expect(found.map(({ rows, reason }) => [rows, reason])).toEqual([[[0, 1], 'a size turned into a date']]);
   });
 
   it('runs of neighbours are found', () => {
@@ -301,16 +348,27 @@ describe('failing rows by reason', () => {
   it('each press is compared on the failing rows', async () => {
     await fillWorkbook(workbook, 'shop');
     workbook.type('Sheet1', 0, 0, [
-      ['Section', 'Grade', 'Press'],
-      ['L3X3X1/4', 'A36', 'Bay A'],
-      ['L3X3X1/4', 'A36', 'Bay A'],
-      ['PL3/8X6', 'A36', 'Bay A'],
+      ['Section', 'Grade', 'Length', 'Hole', 'Press'],
+      ['L3X3X1/4', 'A36', '12', null, 'Bay A'],
+      ['L3X3X1/4', 'A36', '12', null, 'Bay A'],
+      ['PL3/8X6', 'A36', '12', null, 'Bay A'],
+      ['PL3/8X6', 'A36', '12', '13/16', 'Bay A'],
+      ['L3X3X1/4', 'A36', null, null, 'Bay A'],
     ]);
     workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
     const { list, matches, shop } = await read();
     expect(await comparePresses(list, matches, [0, 1], shop, {})).toEqual([
       { press: 'Bay A', runs: [], unknown: 0, mostly: 'No station' },
       { press: 'Bay B', runs: [0, 1], unknown: 0, mostly: undefined },
+    ]);
+    // Distances of the drawing are open in the plate with a hole: the press has nothing against it.
+    const [, open] = await checkRows(headingsOf(matches), list.rows.slice(2), shop, {}).then(
+      (all) => all ?? [],
+    );
+    expect(open).toMatchObject({ verdict: 'OK so far' });
+    expect(await comparePresses(list, matches, [3, 4], shop, {})).toEqual([
+      { press: 'Bay A', runs: [3], unknown: 0, mostly: 'No station' },
+      { press: 'Bay B', runs: [3], unknown: 1, mostly: 'Not checked' },
     ]);
   });
 });

@@ -128,7 +128,7 @@ describe('checking a list', () => {
     if (!table) throw new Error('no table');
     table.area = { ...table.area, rows: table.area.rows + 1 };
     workbook.type('Sheet1', 11, 0, [
-      ['GP9', 12, 'PL3/8X8', 'A36', '10-1/2', '13/16', 2, '3/4', '4', '1-1/2'],
+      ['GP9', 12, 'PL3/8X8', 'A36', '10-1/2', '13/16', '1 each end', '3/4', '4', '1-1/2'],
     ]);
     await pane.says('1 row of this list has no checks yet.');
     await pane.click('Fill the checks of 1 row');

@@ -89,9 +89,9 @@ async function shown(workbook: Workbook, heading: string) {
 }
 
 const further: Content[][] = [
-  ['GP9', 12, 'PL3/8X8', 'A36', '10-1/2', '13/16', 2, '3/4', '4', '1-1/2', ''],
+  ['GP9', 12, 'PL3/8X8', 'A36', '10-1/2', '13/16', '1 each end', '3/4', '4', '1-1/2', ''],
   ['', '', '', '', '', '', '', '', '', '', ''],
-  ['CL9', 24, 'L3X3X3/8', 'A36', '5 1/2"', '13/16', 2, '3/4', '1-1/4', '1', ''],
+  ['CL9', 24, 'L3X3X3/8', 'A36', '5 1/2"', '13/16', '1 each end', '3/4', '1-1/4', '7/8', ''],
 ];
 
 const books = [
@@ -127,7 +127,9 @@ describe.each(books)('rows of a checked list without checks, %s', (_, open) => {
     const after = await shown(workbook, 'Verdict');
     expect(after.slice(0, rows)).toEqual(before);
     expect([after[rows], after[rows + 2]]).toEqual(['OK', 'Edge short']);
-    expect(String((await shown(workbook, 'Note'))[rows + 2])).toContain('end distance 1 in is under 1-1/4');
+    expect(String((await shown(workbook, 'Note'))[rows + 2])).toContain(
+      '7/8 in from the center to the right end is under 1-1/4 in',
+    );
     expect((await read(workbook)).missing).toEqual([]);
     await revert.run();
     expect(await shown(workbook, 'Verdict')).toEqual(verdicts);

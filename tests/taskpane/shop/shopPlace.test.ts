@@ -22,6 +22,24 @@ const column = (workbook: MemoryWorkbook, name: string) => {
   return Object.fromEntries(rows.map((row) => [row[0], row[at]]));
 };
 
+describe('a force in t', () => {
+  it('says beside its field and on the card what it is read as', async () => {
+    const workbook = new MemoryWorkbook('Sheet1');
+    const { steps } = await addShopSheet(workbook, 'mm');
+    await workbook.write(await workbook.plan(steps), { confirmed: true });
+    pane = new ShownPane(workbook);
+    await pane.click('Shop');
+    await pane.click('Edit Bay A');
+    await pane.click(/^Whole press:/);
+    await pane.fill(/^Punch force,/, '130 t');
+    await pane.says('Read as 130 tonne (1000 kgf), 1275 kN');
+    await pane.click('Save 1 value');
+    await pane.click('Write');
+    await pane.click('All presses');
+    await pane.says('130 t, read as 130 tonne (1000 kgf), 1275 kN');
+  });
+});
+
 describe('the presses', () => {
   it('stand as cards with their stations, key limits, and that they are invented', async () => {
     await openShop();

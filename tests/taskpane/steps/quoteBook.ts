@@ -30,8 +30,8 @@ export const partHeadings = [
 export const hostileMark = '<img src=x onerror=alert(1)>';
 export const parts: CellValue[][] = [
   ['BP1', 6, 'PL1/2X10', 'A36', '10', '1-5/16', 4, '3/4', 2, 2, 6, 6, 'Bay B'],
-  ['A1', 6, 'L3x3x1/4', 'A36', "6'-0", '13/16', 6, '3/4', null, 1, '3', '1-3/4', 'Bay A'],
-  [hostileMark, 1, 'PL3/8X8', 'A36', "2'-0", 'sq 3/4', 2, null, '1', 2, null, null, 'Bay A'],
+  ['A1', 6, 'L3x3x1/4', 'A36', "6'-0", '13/16', 6, '3/4', null, '7/8', '3', '1-3/4', 'Bay A'],
+  [hostileMark, 1, 'PL3/8X8', 'A36', "2'-0", 'sq 3/4', 2, 'none', '1', 2, 20, null, 'Bay A'],
   ['OK1', 2, 'PL1/4X6', 'A36', "1'-0", '13/16', 2, '3/4', 3, 3, 6, null, 'Bay A'],
   ['Subtotal', null, null, null, null, null, null, null, null, null, null, null, null],
 ];

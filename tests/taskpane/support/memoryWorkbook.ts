@@ -21,6 +21,8 @@ import { MemorySheets } from './memorySheets.js';
 
 /** A workbook in memory: the port over plain cells, with our functions calculated after every write. */
 export class MemoryWorkbook implements Workbook {
+  /** Some hosts tell an add-in nothing of what it wrote itself: the usual one here is like that. */
+  static readonly tellsOwnWrites = process.env['HOST_TELLS_OWN_WRITES'] !== undefined;
   readonly memory = new MemorySheets();
   selected: Area[] = [];
   /** Where the pane went, newest last. */
@@ -36,6 +38,7 @@ export class MemoryWorkbook implements Workbook {
       perform: async (actions) => {
         const after = actions.map((action) => this.memory.act(action));
         calculate(this.memory);
+        if (!MemoryWorkbook.tellsOwnWrites) return after;
         const areas = actions.flatMap((action) => ('area' in action ? action.area : []));
         this.tell({ kind: 'cells', areas, author: 'here', ours: true });
         if (actions.some(({ kind }) => kind.includes('sheet'))) this.tell({ kind: 'sheets' });

@@ -9,6 +9,8 @@ export class Grid {
   /** In points, by column. */
   readonly widths = new Map<number, number>();
   protected = false;
+  /** Cells that may be written while the sheet is protected. */
+  private readonly unlocked = new Set<string>();
   visible = true;
 
   constructor(
@@ -30,8 +32,25 @@ export class Grid {
     this.put(row, column, input === '' ? { value: '', format } : typed(input, format));
   }
 
-  refuseWhenProtected(): void {
-    if (this.protected) throw new HostFailure('AccessDenied');
+  unlock({ row, column, rows, columns }: Area): void {
+    for (let at = row; at < row + rows; at += 1)
+      for (let across = column; across < column + columns; across += 1) this.unlocked.add(`${at},${across}`);
+  }
+
+  lockAll(): void {
+    this.unlocked.clear();
+  }
+
+  /** As hosts do: writing over one locked cell refuses all of them, and tables and columns need the whole sheet. */
+  refuseWhenProtected(cells?: Area): void {
+    if (this.protected && !(cells && this.isUnlocked(cells))) throw new HostFailure('AccessDenied');
+  }
+
+  private isUnlocked({ row, column, rows, columns }: Area): boolean {
+    for (let at = row; at < row + rows; at += 1)
+      for (let across = column; across < column + columns; across += 1)
+        if (!this.unlocked.has(`${at},${across}`)) return false;
+    return true;
   }
 
   area(address: string): Area {

@@ -111,7 +111,7 @@ function range(area: Area, book: BookModel, effects: HostEffects): HostObject {
     values: readonly (readonly (Value | null)[])[],
     set: (row: number, column: number, value: Value) => void,
   ) => {
-    sheet().refuseWhenProtected();
+    sheet().refuseWhenProtected(area);
     if (values.length !== area.rows || values.some((row) => row.length !== area.columns))
       fail('InvalidArgument');
     values.forEach((row, down) =>

@@ -61,6 +61,8 @@ export class OfficeHost {
   requests = 0;
   /** The most bytes the host takes or gives in one message. */
   limit = 5_000_000;
+  /** Some hosts send an add-in no events for what it writes itself. */
+  tellsOwnWrites = true;
   /** A cell is being edited. */
   editing = false;
   /** Called before a request is carried out: what somebody else does at that moment. */
@@ -72,7 +74,7 @@ export class OfficeHost {
   constructor() {
     const effects: HostEffects = {
       changed: (area, changeType) =>
-        this.later('DataChanged', {
+        this.ofOwn('DataChanged', {
           ...this.place(area),
           changeType,
           source: 'Local',
@@ -80,7 +82,7 @@ export class OfficeHost {
         }),
       selectionChanged: (area) => this.later('SelectionChanged', this.place(area)),
       sheetsChanged: (kind, worksheetId) =>
-        this.later(kind === 'added' ? 'Added' : 'Deleted', { worksheetId, source: 'Local' }),
+        this.ofOwn(kind === 'added' ? 'Added' : 'Deleted', { worksheetId, source: 'Local' }),
       registered: (event, on) =>
         this.registered.set(event, (this.registered.get(event) ?? 0) + (on ? 1 : -1)),
     };
@@ -128,6 +130,10 @@ export class OfficeHost {
 
   private place(area: Area): { worksheetId: string; address: string } {
     return { worksheetId: this.book.sheet(area.sheet).id, address: cellAddress(area) };
+  }
+
+  private ofOwn(event: string, message: object): void {
+    if (this.tellsOwnWrites) this.later(event, message);
   }
 
   private later(event: string, message: object): void {

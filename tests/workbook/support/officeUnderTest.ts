@@ -1,11 +1,19 @@
 import { ExcelWorkbook } from '../../../src/workbook/excel/excelWorkbook.js';
 import type { Area } from '../../../src/workbook/area.js';
+import { TellingOwnWrites } from '../../../src/workbook/ownWrites.js';
 import type { Hands, UnderTest } from '../contract/underTest.js';
 import { OfficeHost } from './officeHost.js';
 
 export interface OfficeUnderTest extends UnderTest {
   workbook: ExcelWorkbook;
   host: OfficeHost;
+}
+
+/** As `openOffice`, over a host that says nothing of the add-in's own writes: they are told on the way to it. */
+export async function openQuietOffice(): Promise<UnderTest> {
+  const { workbook, hands, host } = await openOffice();
+  host.tellsOwnWrites = false;
+  return { workbook: new TellingOwnWrites(workbook), hands };
 }
 
 /** The implementation for the platform, over the platform's own proxy objects and a double of its host. */

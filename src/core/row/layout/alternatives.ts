@@ -3,11 +3,11 @@ import type { AnySection } from '../../section/section.js';
 import type { FaceId } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { type FaceSize, facesOf } from './faces.js';
-import { facesOfLeg } from './facesOfLeg.js';
+import { facesOfLeg, isAsWide } from './facesOfLeg.js';
 
 /** Work whose cells leave several places or directions: the cell that would settle it, and how many there are. */
 export interface Choice {
-  cell: 'Leg' | 'Slot' | 'Clip at' | 'Long side' | 'Miter leg';
+  cell: 'Leg' | 'Slot' | 'End' | 'Clip at' | 'Long side' | 'Miter leg';
   options: number;
   group?: number;
 }
@@ -31,7 +31,7 @@ export interface Alternatives {
 
 export type RowToPlace = Pick<
   RowJob,
-  'groups' | 'clips' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad'
+  'groups' | 'clips' | 'notches' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad'
 > & {
   section: AnySection;
 };
@@ -44,9 +44,9 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
     return (picked: readonly number[]): Option => options[at < 0 ? 0 : (picked[at] ?? 0)] as Option;
   };
   const groups = row.groups.map((group, index) => ({
-    face: from({ cell: 'Leg', group: index }, facesOfGroup(row, index, unit)),
-    direction: from({ cell: 'Slot', group: index }, directionsOf(group)),
-    endFrom: group.endFrom ?? 'left',
+    face: from({ cell: 'Leg', group: group.number }, facesOfGroup(row, index, unit)),
+    direction: from({ cell: 'Slot', group: group.number }, directionsOf(group)),
+    endFrom: from({ cell: 'End', group: group.number }, endsOf(row.groups, index)),
   }));
   const corners = from({ cell: 'Clip at' }, cornerSets(row, unit));
   const left = from({ cell: 'Long side' }, sidesOf(row, 'left'));
@@ -58,7 +58,7 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
       groups: groups.map(({ face, direction, endFrom }) => ({
         face: face(options),
         direction: direction(options),
-        endFrom,
+        endFrom: endFrom(options),
       })),
       corners: corners(options),
       longSide: { left: left(options), right: right(options) },
@@ -70,18 +70,53 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
 /** The faces a group may be in; the first of several that are alike stands for all. */
 function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, unit: LengthUnit): FaceSize[] {
   const group = groups[index];
-  const faces = group ? facesOfLeg(section, group.leg, unit) : [];
-  const isMirrored = index === 0 && !row.clips && row.miterLeftRad === 0 && row.miterRightRad === 0;
-  if (!isMirrored) return faces;
+  const faces = group ? fittingBoth(facesOfLeg(section, group.leg, unit), group, unit) : [];
+  if (index > 0 || tellsFacesApart(groups, row)) return faces;
   return faces.filter(
     (face, at) =>
       !faces.slice(0, at).some(({ widthMm, heel }) => widthMm === face.widthMm && heel === face.heel),
   );
 }
 
+/** A distance from the heel and one from the toe fit only a leg that is as wide as both. */
+function fittingBoth(faces: FaceSize[], { edgeMm, gageMm }: HoleGroup, unit: LengthUnit): FaceSize[] {
+  if (edgeMm === undefined || gageMm === undefined) return faces;
+  const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
+  return fitting.length > 0 ? fitting : faces;
+}
+
+/** Whether anything of the row says in which of like faces it is, so that another in either is not the same. */
+function tellsFacesApart(
+  [, ...others]: readonly HoleGroup[],
+  { clips, notches, miterLeftRad, miterRightRad }: Omit<RowToPlace, 'section' | 'groups'>,
+): boolean {
+  if (clips || miterLeftRad > 0 || miterRightRad > 0) return true;
+  return (
+    others.some(({ leg }) => leg !== undefined) || (notches?.at ?? []).some(({ leg }) => leg !== undefined)
+  );
+}
+
 function directionsOf({ hole, slot }: HoleGroup): ('along' | 'across')[] {
   if (slot !== undefined) return [slot];
   return hole.shape === 'round' || hole.shape === 'square' ? ['along'] : ['across', 'along'];
+}
+
+/** Drawings are not dimensioned finer. */
+const sameSpotMm = 0.5;
+
+/**
+ * The end that End is taken from. Like holes at both ends, each with the distance from its own end, are an everyday
+ * brace: a further group at the distance of an earlier one may be from the right end.
+ */
+function endsOf(groups: readonly HoleGroup[], index: number): PartEnd[] {
+  const group = groups[index];
+  if (!group || group.endMm === undefined || group.endFrom !== undefined || group.eachEnd) {
+    return [group?.endFrom ?? 'left'];
+  }
+  const { endMm } = group;
+  const isLike = (other: HoleGroup) =>
+    other.endFrom === undefined && other.endMm !== undefined && Math.abs(other.endMm - endMm) < sameSpotMm;
+  return groups.slice(0, index).some(isLike) ? ['left', 'right'] : ['left'];
 }
 
 /** The sets of corners that may be clipped: of an angle the corners at the toes. */

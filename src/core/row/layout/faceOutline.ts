@@ -3,7 +3,7 @@ import type { EdgeKind } from '../../rule/edgeDistance.js';
 import { isCutBySaw } from '../../press/shearStation.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { PartEnd, PartPlace, PartSide, RowJob } from '../rowJob.js';
-import type { ReadRow } from '../prepareRow.js';
+import type { RowWithSection } from '../readyRow.js';
 import type { Corner, Picked } from './alternatives.js';
 import type { FaceSize } from './faces.js';
 import { facesOfLeg } from './facesOfLeg.js';
@@ -17,19 +17,19 @@ export function sideOf(side: PartSide): Side {
 }
 
 /** How the ends of a part are made, where no cell says it otherwise for a group of holes. */
-export function endKindOf({ section, cutBy }: Pick<ReadRow, 'section' | 'cutBy'>): EdgeKind {
+export function endKindOf({ section, cutBy }: Pick<RowWithSection, 'section' | 'cutBy'>): EdgeKind {
   const by = cutBy ?? (isCutBySaw(section) ? 'saw' : 'press');
   return by === 'press' || by === 'bought' ? cutKind : 'machine cut';
 }
 
-/** How the long edges are made: a plate's are sheared, those of bars and shapes rolled. */
-export function longEdgeKindOf({ section }: Pick<ReadRow, 'section'>): EdgeKind {
-  return section.kind === 'flat' && section.form === 'plate' ? 'sheared' : 'rolled';
+/** How the long edges are made: a plate's are sheared unless the shop cuts it from bar, those of shapes are rolled. */
+export function longEdgeKindOf({ section, stock }: Pick<RowWithSection, 'section' | 'stock'>): EdgeKind {
+  return section.kind === 'flat' && section.form === 'plate' && stock !== 'from bar' ? 'sheared' : 'rolled';
 }
 
 /** What the outline of a face is made of, for one of the choices a row leaves. */
 export function faceOutline(
-  row: ReadRow,
+  row: RowWithSection,
   face: FaceSize,
   picked: Picked,
   lengthMm: number,
@@ -50,7 +50,7 @@ export function faceOutline(
   };
 }
 
-function endOf(row: ReadRow, face: FaceSize, { mitered, longSide }: Picked, end: PartEnd): FaceEnd {
+function endOf(row: RowWithSection, face: FaceSize, { mitered, longSide }: Picked, end: PartEnd): FaceEnd {
   const kind = endKindOf(row);
   const rad = miterOf(row, end);
   if (rad === 0 || !mitered.includes(face.id)) return { kind };
@@ -62,7 +62,7 @@ function miterOf({ miterLeftRad, miterRightRad }: RowJob, end: PartEnd): number 
 }
 
 /** Where the toe of the other leg keeps the long point, the leg that is not mitered ends at the heel. */
-export function shortened(row: ReadRow, face: FaceSize, picked: Picked, end: PartEnd): number {
+export function shortened(row: RowWithSection, face: FaceSize, picked: Picked, end: PartEnd): number {
   const { section } = row;
   if (section.kind !== 'angle' || picked.mitered.includes(face.id)) return 0;
   if (sideOf(picked.longSide[end]) === 'bottom') return 0;
@@ -70,13 +70,13 @@ export function shortened(row: ReadRow, face: FaceSize, picked: Picked, end: Par
   return otherMm * Math.tan(miterOf(row, end));
 }
 
-function clipOf({ clips }: ReadRow, { end, side }: Corner) {
+function clipOf({ clips }: RowWithSection, { end, side }: Corner) {
   const { alongMm = 0, acrossMm = 0 } = clips ?? {};
   return { end, side: sideOf(side), alongMm, acrossMm, kind: cutKind };
 }
 
 /** The notches whose place the row gives. */
-function notchesOf({ section, notches }: ReadRow, face: FaceSize, unit: LengthUnit): Notch[] {
+function notchesOf({ section, notches }: RowWithSection, face: FaceSize, unit: LengthUnit): Notch[] {
   if (!notches?.at) return [];
   const { widthMm, depthMm, at } = notches;
   return at

@@ -1,4 +1,5 @@
 import { InputError } from '../../inputError.js';
+import { toleranceMm } from '../../part/tolerance.js';
 import { readLength } from '../../quantity/readLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
@@ -19,6 +20,14 @@ export function facesOfLeg(section: AnySection, leg: string | undefined, unit: L
   if (word === 'short') return faces.slice(1);
   const legMm = lengthOrNone(leg, unit);
   return faces.filter(({ widthMm }) => legMm !== undefined && Math.abs(widthMm - legMm) < sameSizeMm);
+}
+
+/** Drawings round both distances. Common practice, no source. */
+const roundingMm: Record<LengthUnit, number> = { in: 25.4 / 16, mm: 1.5 };
+
+/** Whether a distance from the heel and one from the toe add up to the width of a leg. */
+export function isAsWide(widthMm: number, sumMm: number, unit: LengthUnit): boolean {
+  return Math.abs(widthMm - sumMm) <= roundingMm[unit] + toleranceMm;
 }
 
 function lengthOrNone(text: string, unit: LengthUnit): number | undefined {

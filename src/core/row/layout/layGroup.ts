@@ -3,7 +3,6 @@ import type { PlacedHole } from '../../part/part.js';
 import { type Box, translate } from '../../part/shape.js';
 import type { Point } from '../../part/point.js';
 import { leastDimensionMm } from '../../tooling/hole.js';
-import type { GroupField } from '../heading.js';
 import type { HoleGroup, PartEnd } from '../rowJob.js';
 import { acrossLines, type AcrossLines, lineCount } from './across.js';
 import { alongLine, type AlongLine, type Bar } from './along.js';
@@ -19,16 +18,20 @@ export type PlaceReading =
   | 'in the middle of the width'
   | 'from the right end';
 
+/** A cell that places holes. */
+export type PlaceCell = 'End' | 'Edge' | 'Pitch' | 'Gage' | 'Length';
+
 /** The holes of a group where they lie, or are read to lie. */
 export interface LaidGroup {
   group: HoleGroup;
+  /** The number of the group in the row. */
   index: number;
   holes: readonly PlacedHole[];
   /** The distances between the holes of the group are given. */
   rigid: boolean;
   readings: readonly PlaceReading[];
   /** The cells that would give their places. */
-  missing: readonly (GroupField | 'length')[];
+  missing: readonly PlaceCell[];
 }
 
 type PickedGroup = Picked['groups'][number];
@@ -39,7 +42,8 @@ interface Spot {
 }
 
 /** Lays the holes of a group on the face it is in. A length that is not given is one that no hole knows the end of. */
-export function layGroup(group: HoleGroup, index: number, picked: PickedGroup, bar: Bar): LaidGroup {
+export function layGroup(group: HoleGroup, picked: PickedGroup, bar: Bar): LaidGroup {
+  const { number: index } = group;
   const laid = spotsOf(group, picked, bar);
   const shape = holeShape(group.hole, { x: 0, y: 0 }, picked.direction);
   const holes = laid.spots.map(
@@ -101,7 +105,7 @@ function told(
       ...(across.reading ? [across.reading] : []),
       ...(turned ? (['from the right end'] as const) : []),
     ],
-    missing: fields.map((field) => field.toLowerCase() as GroupField),
+    missing: fields,
   };
 }
 
@@ -152,7 +156,7 @@ function inCorners(group: HoleGroup, { face, direction, endFrom }: PickedGroup, 
     spots: spots.map((spot) => mirrored(spot, turned, bar.lengthMm, face.widthMm)),
     rigid: bar.even,
     readings: ['in each corner'],
-    missing: ['pitch', 'gage'],
+    missing: ['Pitch', 'Gage'],
   };
 }
 

@@ -1,63 +1,65 @@
+import type { OpenCell } from '../../check/rowFact.js';
 import type { OutlineProblem } from '../../part/outlineInput.js';
 import { outlineOf } from '../../part/outlineOf.js';
 import type { Face } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { ReadRow } from '../prepareRow.js';
+import type { RowWithSection } from '../readyRow.js';
 import { alternativesOf, type Choice, type Picked } from './alternatives.js';
+import { bendLinesOf, type PlacedBend } from './bendLines.js';
 import { faceOutline, shortened } from './faceOutline.js';
-import { facesOf } from './faces.js';
+import { type FaceSize, facesOf } from './faces.js';
 import { type LaidGroup, layGroup } from './layGroup.js';
 
 /** A part laid out for one of the choices that its row leaves. */
 export interface Layout {
+  lengthMm: number;
+  /** The row gives no length: `lengthMm` stands for one that no hole knows the end of. */
+  endless: boolean;
   faces: readonly Face[];
   groups: readonly LaidGroup[];
+  bends: readonly PlacedBend[];
   /** Why the cuts of a face do not leave one piece. */
   problem?: OutlineProblem;
 }
 
-/** The layouts of a row, and the cells that would say which of them is meant. */
+/** The layouts of a row, and the choices that tell them apart. */
 export interface Layouts {
   layouts: readonly Layout[];
-  cells: readonly string[];
+  choices: readonly Choice[];
+  /** There are more combinations of choices: these are only some. */
+  more: boolean;
 }
 
-/** More combinations of choices than these are not tried. */
+/** More combinations of choices than these are not tried; of a part with very many holes fewer. */
 const mostLayouts = 64;
+const mostHolesLaid = 2000;
+/** Longer than any bar. */
+const endlessMm = 100_000;
 
 /**
  * The part of a row as geometry, once for every combination of what the row leaves to choose: the leg, the direction of
- * a slot, the corners that are clipped, the long side of a miter. Undefined where there are too many combinations, or the
- * length is not known.
+ * a slot, the corners that are clipped, the long side of a miter.
  */
-export function layoutsOf(row: ReadRow, unit: LengthUnit, even: boolean): Layouts | undefined {
-  const { lengthMm } = row;
-  if (lengthMm === undefined) return undefined;
+export function layoutsOf(row: RowWithSection, unit: LengthUnit, even: boolean): Layouts {
   const { choices, pick } = alternativesOf(row, unit);
-  const total = choices.reduce((product, { options }) => product * options, 1);
-  if (total > mostLayouts) return undefined;
-  const layouts = Array.from({ length: total }, (_, number) =>
-    layoutFor(
-      row,
-      pick(
-        optionsOf(
-          number,
-          choices.map(({ options }) => options),
-        ),
-      ),
-      { lengthMm, even },
-      unit,
-    ),
+  const sizes = choices.map(({ options }) => options);
+  const total = sizes.reduce((product, options) => product * options, 1);
+  const holes = row.groups.reduce((sum, { count }) => sum + count, 0);
+  const tried = Math.min(total, mostLayouts, Math.max(2, Math.floor(mostHolesLaid / Math.max(1, holes))));
+  const known: FaceKnown[] = [];
+  const layouts = Array.from({ length: tried }, (_, number) =>
+    layoutFor(row, pick(optionsOf(number, sizes)), even, unit, known),
   );
-  return { layouts, cells: [...new Set(choices.map(cellName))] };
+  return { layouts, choices, more: total > tried };
 }
 
-function cellName({ cell, group = 0 }: Choice): string {
-  return group === 0 ? cell : `${cell} ${group + 1}`;
+/** A choice as the cell that would settle it. */
+export function cellOf({ cell, group }: Choice): OpenCell {
+  return group === undefined ? { cell } : { cell, group };
 }
 
 /** The options of one combination: its number in mixed radix. */
-function optionsOf(number: number, sizes: readonly number[]): number[] {
+export function optionsOf(number: number, sizes: readonly number[]): number[] {
   let rest = number;
   return sizes.map((size) => {
     const option = rest % size;
@@ -66,28 +68,75 @@ function optionsOf(number: number, sizes: readonly number[]): number[] {
   });
 }
 
-function layoutFor(
-  row: ReadRow,
+/** The outline of a face for what was picked of its cuts: many layouts have the same. */
+interface FaceKnown {
+  size: FaceSize;
+  picked: Picked;
+  face: Face | OutlineProblem;
+}
+
+function faceFor(
+  row: RowWithSection,
+  size: FaceSize,
   picked: Picked,
-  bar: { lengthMm: number; even: boolean },
+  lengthMm: number,
   unit: LengthUnit,
+  known: FaceKnown[],
+): Face | OutlineProblem {
+  const same = known.find(
+    (each) =>
+      each.size.id === size.id &&
+      each.picked.corners === picked.corners &&
+      each.picked.mitered === picked.mitered &&
+      each.picked.longSide.left === picked.longSide.left &&
+      each.picked.longSide.right === picked.longSide.right,
+  );
+  if (same) return same.face;
+  const face = outlinedFace(row, size, picked, lengthMm, unit);
+  known.push({ size, picked, face });
+  return face;
+}
+
+function outlinedFace(
+  row: RowWithSection,
+  size: FaceSize,
+  picked: Picked,
+  lengthMm: number,
+  unit: LengthUnit,
+): Face | OutlineProblem {
+  const outline = outlineOf(faceOutline(row, size, picked, lengthMm, unit));
+  if ('problem' in outline) return outline;
+  const { id, widthMm, thicknessMm } = size;
+  const offsetMm = shortened(row, size, picked, 'left');
+  if (offsetMm === 0) return { id, widthMm, thicknessMm, outline };
+  const edges = outline.edges.map(({ from, to, ...edge }) => ({
+    ...edge,
+    from: { x: from.x + offsetMm, y: from.y },
+    to: { x: to.x + offsetMm, y: to.y },
+  }));
+  return { id, widthMm, thicknessMm, outline: { edges } };
+}
+
+function layoutFor(
+  row: RowWithSection,
+  picked: Picked,
+  even: boolean,
+  unit: LengthUnit,
+  known: FaceKnown[],
 ): Layout {
+  const lengthMm = row.lengthMm ?? endlessMm;
+  const part = { lengthMm, endless: row.lengthMm === undefined };
   const faces: Face[] = [];
   for (const size of facesOf(row.section)) {
-    const outline = outlineOf(faceOutline(row, size, picked, bar.lengthMm, unit));
-    if ('problem' in outline) return { faces: [], groups: [], problem: outline };
-    const offsetMm = shortened(row, size, picked, 'left');
-    const edges = outline.edges.map(({ from, to, ...edge }) => ({
-      ...edge,
-      from: { x: from.x + offsetMm, y: from.y },
-      to: { x: to.x + offsetMm, y: to.y },
-    }));
-    const { id, widthMm, thicknessMm } = size;
-    faces.push({ id, widthMm, thicknessMm, outline: offsetMm === 0 ? outline : { edges } });
+    const face = faceFor(row, size, picked, lengthMm, unit, known);
+    if ('problem' in face) return { ...part, faces: [], groups: [], bends: [], problem: face };
+    faces.push(face);
   }
   const groups = row.groups.flatMap((group, index) => {
     const own = picked.groups[index];
-    return own?.face ? [layGroup(group, index, own, bar)] : [];
+    return own?.face ? [layGroup(group, own, { lengthMm, even })] : [];
   });
-  return { faces, groups };
+  const [face] = faces;
+  const bends = face && row.bends?.at ? bendLinesOf(row.bends.at, { lengthMm, widthMm: face.widthMm }) : [];
+  return { ...part, faces, groups, bends };
 }

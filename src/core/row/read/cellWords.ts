@@ -8,14 +8,19 @@ export interface CellWords {
   order: { word?: string; size?: string }[];
 }
 
+/** No cell of words and sizes is longer; one that is need not be taken apart to be refused. */
+export const longestCell = 500;
 const unitWords = new Set(['mm', 'cm', 'm', 'in', 'inch', 'inches', 'ft', 'feet', 'foot']);
 
-/** Parts a text into its words and its sizes; a unit behind digits belongs to the size. */
+/**
+ * Parts a text into its words and its sizes; a unit behind digits belongs to the size. A dash or stroke parts them where
+ * it has a space beside it; right behind a digit (`top 1/`) it stays, for the fraction that was cut short.
+ */
 export function cellWords(text: string): CellWords {
   const order: CellWords['order'] = [];
   let size = '';
   const endSize = () => {
-    const trimmed = size.replace(/^(?:[\s@=:(]|[-/](?=\s))+/, '').replace(/[\s@=:)/-]+$/, '');
+    const trimmed = size.replace(/^(?:[\s@=:()]|[-/](?=\s))+/, '').replace(/(?:[\s@=:()]|(?<=\s)[-/])+$/, '');
     if (/\d/.test(trimmed)) order.push({ size: trimmed });
     size = '';
   };

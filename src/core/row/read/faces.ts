@@ -1,6 +1,6 @@
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import { legProblem } from '../holePlace.js';
+import { legProblem } from './legProblem.js';
 import type { PartSide } from '../rowJob.js';
 
 const plateSides = ['bottom', 'top'] as const;

@@ -31,6 +31,6 @@ export function refuseHoleless(
   const before = [first, ...others.slice(0, -1)].map(({ heading }) => heading).join(', ');
   const names = last ? `${before} and ${last.heading} are` : `${before} is`;
   const fill = columns.hole ? `Fill in ${columns.hole.heading}` : `Add a column ${title}`;
-  const note = `${title}: ${names} given but no hole size. ${fill}, or clear ${last ? 'them' : 'it'}.`;
-  reader.problem(columns.hole ?? first, title, note);
+  const problem = `${names} given but no hole size. ${fill}, or clear ${last ? 'them' : 'it'}.`;
+  reader.problem(columns.hole ?? first, { about: title, argument: title, problem });
 }

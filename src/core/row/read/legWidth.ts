@@ -1,11 +1,7 @@
 import { formatLength } from '../../quantity/formatLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import { legOf } from '../holePlace.js';
-
-/** Drawings round both distances. Common practice, no source. */
-const roundingMm: Record<LengthUnit, number> = { in: 25.4 / 16, mm: 1.5 };
-const sameMm = 1e-6;
+import { facesOfLeg, isAsWide } from '../layout/facesOfLeg.js';
 
 /**
  * The gage from the heel and the distance from the toe add up to the leg or flange; a sentence where they do not, in any
@@ -20,21 +16,16 @@ export function legWidthProblem(
 ): string | undefined {
   const widths = widthsOf(section, leg, unit);
   const sumMm = edgeMm + gageMm;
-  if (widths.length === 0 || widths.some((each) => Math.abs(each - sumMm) <= roundingMm[unit] + sameMm)) {
+  if (widths.length === 0 || widths.some((each) => isAsWide(each, sumMm, unit))) {
     return undefined;
   }
   const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
   const part = section.kind === 'channel' ? 'flange' : 'leg';
   const wide = [...new Set(widths)].map(size).join(' or ');
-  return `Edge: ${size(edgeMm)} from the toe and Gage ${size(gageMm)} from the heel add up to ${size(sumMm)}; the ${part} is ${wide} wide. Correct one of them.`;
+  return `${size(edgeMm)} from the toe and Gage ${size(gageMm)} from the heel add up to ${size(sumMm)}; the ${part} is ${wide} wide. Correct one of them.`;
 }
 
 function widthsOf(section: AnySection, leg: string | undefined, unit: LengthUnit): readonly number[] {
-  if (section.kind === 'channel') {
-    return leg?.toLowerCase() === 'flange' ? [section.flangeWidthMm] : [];
-  }
-  if (section.kind !== 'angle') return [];
-  if (leg === undefined) return [section.legAMm, section.legBMm];
-  const legMm = legOf(section, leg, unit);
-  return legMm === undefined ? [] : [legMm];
+  const faces = facesOfLeg(section, leg, unit);
+  return faces.every(({ heel }) => heel) ? faces.map(({ widthMm }) => widthMm) : [];
 }

@@ -1,5 +1,6 @@
 import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
+import { tradeText } from '../../quantity/tradeText.js';
 import type { PartEnd, PartSide } from '../rowJob.js';
 import { cellWords, type CellWords } from './cellWords.js';
 
@@ -18,10 +19,22 @@ export interface PlaceWords {
   leg?: string;
   /** The distance. */
   size?: string;
+  /** What the distance is from, as `bottom edge 6 from left end` says behind the place. */
+  from?: PlaceReference;
 }
 
-const endWords: Record<string, PartEnd> = { left: 'left', l: 'left', right: 'right', r: 'right' };
-const sideWords: Record<string, PartSide> = {
+/** An end or a long edge that a distance is taken from. */
+export type PlaceReference = PartEnd | PartSide;
+
+export const endWords: Record<string, PartEnd> = {
+  left: 'left',
+  l: 'left',
+  lh: 'left',
+  right: 'right',
+  r: 'right',
+  rh: 'right',
+};
+export const sideWords: Record<string, PartSide> = {
   bottom: 'bottom',
   btm: 'bottom',
   bot: 'bottom',
@@ -53,10 +66,18 @@ const everyWords: Record<string, Every> = {
   every: 'each',
 };
 const faceWords = new Set(['leg', 'long', 'short', 'web', 'flange']);
-const fillers = new Set(['at', 'the', 'of', 'on', 'from', 'to', 'side', 'sides']);
+const fillers = new Set(['at', 'the', 'of', 'on', 'from', 'to', 'side', 'sides', 'hand', 'typ']);
+const reference = /^(?:the )?([a-z]+)(?: (?:end|edge|side))?$/;
 
 /** Reads the words of one place. Throws `invalid` for a word that is none of a place, quoted, with what is allowed. */
 export function placeWords(item: string, argument: string, received: string, allowed: string): PlaceWords {
+  const [before, behind, ...others] = tradeText(item).split(' from ');
+  const [, word = ''] = reference.exec(behind ?? '') ?? [];
+  const from = endWords[word] ?? sideWords[word];
+  // `bottom edge 6 from left end` names its place first; `4 from left end` is a place as a whole.
+  if (before !== undefined && from !== undefined && others.length === 0 && namesPlace(before)) {
+    return { ...placeWords(before, argument, received, allowed), from };
+  }
   const read = cellWords(item);
   const place: PlaceWords = { ends: [], sides: [], nouns: [], plural: false };
   for (const word of read.words) {
@@ -73,6 +94,10 @@ export function placeWords(item: string, argument: string, received: string, all
   }
   const [size] = sizes;
   return size === undefined ? place : { ...place, size };
+}
+
+function namesPlace(text: string): boolean {
+  return cellWords(text).words.some((word) => !fillers.has(word));
 }
 
 function takeWord(place: PlaceWords, word: string): boolean {

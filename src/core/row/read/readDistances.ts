@@ -4,12 +4,13 @@ import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import { leastDimensionMm, type Hole } from '../../tooling/hole.js';
 import type { GroupField } from '../heading.js';
-import { legProblem } from '../holePlace.js';
+import { legProblem } from './legProblem.js';
 import type { Column } from '../readHeadings.js';
 import type { HoleGroup } from '../rowJob.js';
 import type { RowReader } from '../rowReader.js';
 import { sidesOf } from './faces.js';
 import { anyLine, holeLines } from './holeLines.js';
+import { legText } from './legText.js';
 import { legWidthProblem } from './legWidth.js';
 import type { HoleCount } from './readHoleCount.js';
 import { readHolesAt } from './readHolesAt.js';
@@ -47,7 +48,7 @@ export function readDistances(reader: RowReader, columns: Columns, context: Dist
   const pitch = holesAt ? undefined : pitchOf(reader, columns, context, leg);
   if (section && edge?.edgeMm !== undefined && gageMm !== undefined) {
     const problem = legWidthProblem(section, leg, edge.edgeMm, gageMm, reader.unit);
-    if (problem !== undefined) reader.problem(columns.edge, 'Edge', problem);
+    if (problem !== undefined) reader.problem(columns.edge, { about: 'Edge', argument: 'Edge', problem });
   }
   return {
     ...edge,
@@ -91,11 +92,11 @@ function holesOneByOne(
   if (others.length > 0 || holes?.eachEnd) {
     const names = others.map((each) => each?.heading ?? '');
     if (holes?.eachEnd) names.push(columns.holes?.heading ?? 'Holes');
-    const note = `${column.heading}: ${names.join(', ')} says where the holes are, too. Keep one of them.`;
-    reader.problem(column, column.heading, note);
+    const problem = `${names.join(', ')} says where the holes are, too. Keep one of them.`;
+    reader.problem(column, { about: column.heading, argument: column.heading, problem });
   } else if (holes && holes.count !== points.length) {
-    const note = `${column.heading}: it gives ${points.length} holes, the row says ${holes.count}. Make them agree.`;
-    reader.problem(column, column.heading, note);
+    const problem = `it gives ${points.length} holes, the row says ${holes.count}. Make them agree.`;
+    reader.problem(column, { about: column.heading, argument: column.heading, problem });
   }
   return points;
 }
@@ -104,12 +105,12 @@ function holesOneByOne(
 function readLegOf(reader: RowReader, columns: Columns, section: AnySection | undefined): string | undefined {
   const leg = reader.read(columns.leg, (value, argument) => readLeg(value, argument, reader.unit));
   const problem = section && legProblem(section, leg, reader.unit);
-  if (problem !== undefined) reader.problem(columns.leg, 'Leg', problem);
+  if (problem !== undefined) reader.problem(columns.leg, { about: 'Leg', argument: 'Leg', problem });
   return leg;
 }
 
 /** The leg as text: which of them, or its size. A number is a size. */
 function readLeg(value: CellValue, argument: string, unit: LengthUnit): string {
   if (typeof value === 'number') readLength(value, argument, unit, 'leg');
-  return plainText(String(value));
+  return legText(plainText(String(value)));
 }

@@ -1,11 +1,18 @@
 import type { EdgeKind } from '../../rule/edgeDistance.js';
 import { wordReader } from './wordReader.js';
 
-/** How an edge or an end was made, in the words of a shop. A flame cut counts as machine cut. */
+/** `sawn`, `sawn edge`, `sawn end`. */
+const ofEdges = (words: readonly string[]) =>
+  words.flatMap((word) => [word, `${word} edge`, `${word} end`, `${word} edges`, `${word} ends`]);
+
+/**
+ * How an edge or an end was made, in the words of a shop. A flame cut counts as machine cut, one by hand as sheared, as
+ * AS 4100 clause 9.5.2 has it (from memory).
+ */
 export const readEdgeKind = wordReader<EdgeKind>(
   {
-    sheared: ['sheared', 'shear', 'sheared edge'],
-    'machine cut': [
+    sheared: ofEdges(['sheared', 'shear', 'cropped', 'guillotined', 'hand flame cut']),
+    'machine cut': ofEdges([
       'machine cut',
       'machined',
       'milled',
@@ -13,15 +20,21 @@ export const readEdgeKind = wordReader<EdgeKind>(
       'saw',
       'sawed',
       'saw cut',
+      'cold sawn',
+      'cold saw cut',
       'gas cut',
       'flame cut',
+      'thermal cut',
       'thermally cut',
+      'oxy cut',
       'burned',
       'burnt',
+      'plasma',
       'plasma cut',
+      'laser',
       'laser cut',
-    ],
-    rolled: ['rolled', 'as rolled', 'rolled edge'],
+    ]),
+    rolled: [...ofEdges(['rolled', 'as rolled', 'universal mill']), 'mill edge', 'mill edges', 'um edge'],
     'sheared connection end': ['sheared connection end'],
   },
   'a kind of edge',

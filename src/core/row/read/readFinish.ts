@@ -1,10 +1,20 @@
 import { isBlank, type CellValue } from '../../quantity/cellValue.js';
 import { nameKey } from '../../shop/table.js';
 
-/** What names zinc but no bath of it after the work: paint, plating, sheet that came galvanized, and a denial. */
-const noBath =
-  /\b(?:no|not|non|without|cold|electro|pre|un)[- ]?(?:hot[- ]?dip\w*[- ]?)?galv\w*|\bgalv\w* (?:paint|primer|compound|spray)/g;
-const bath = /\bgalv|\bh\.?d\.?g\b|\bhot[- ]?dip|\ba ?123\b|\biso 1461\b/;
+const bathWords = String.raw`hot[- ]?dip\w*(?:[- ]galv\w*)?|galv\w*|h\.?d\.?g\b|h\.?d\.? galv\w*`;
+/** What names zinc but no bath of it after the work: paint, sheet that came galvanized, bolts, and a denial. */
+const noBath = new RegExp(
+  [
+    String.raw`(?<!\p{L})(?:no|not|non|without|w/o|except|cold|electro|pre|un)[-.]? ?(?:${bathWords})`,
+    String.raw`(?<!\p{L})galv\w* (?:paint|primer|compound|spray|sheet|bolts?|fasteners?|hardware)\b`,
+    String.raw`(?<!\p{L})(?:galvalume|galvanneal\w*)`,
+  ].join('|'),
+  'gu',
+);
+const bath = new RegExp(
+  String.raw`(?<!\p{L})(?:${bathWords}|a ?123\b|iso 1461\b|feuerverzinkt|fvz\b|tzn\b|t zn\b)`,
+  'u',
+);
 const changesNothing =
   /^(?:none|no|n\/a|mill|mill finish|black|bare|raw|plain|self colou?r|unfinished|as rolled)$|\b(?:un)?paint|\bprim|\bblast|\bsandblast|\bshot ?blast|\bpowder|\bcoat|\benamel|\bepoxy|\boil|\bsp ?\d/;
 

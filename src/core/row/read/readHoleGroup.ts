@@ -1,10 +1,11 @@
+import type { Reading } from '../reading.js';
 import type { CellValue } from '../../quantity/cellValue.js';
 import { type BoltSize, readBolt } from '../../rule/boltSize.js';
 import { setting } from '../../shop/setting.js';
 import type { Shop } from '../../shop/readShop.js';
 import { nameKey } from '../../shop/table.js';
 import type { AnySection } from '../../section/section.js';
-import { describeHole, type Hole } from '../../tooling/hole.js';
+import { type Hole } from '../../tooling/hole.js';
 import type { GroupField } from '../heading.js';
 import type { Column } from '../readHeadings.js';
 import type { HoleGroup } from '../rowJob.js';
@@ -33,7 +34,7 @@ export function readHoleGroup(
   columns: Columns,
   index: number,
   { shop, section }: { shop: Shop; section: AnySection | undefined },
-  understood: string[],
+  readings: Reading[],
 ): HoleGroup | undefined {
   const title = index === 0 ? 'Hole' : `Hole ${index + 1}`;
   const noBolt = saysNoBolt(reader.cell(columns.bolt));
@@ -54,11 +55,22 @@ export function readHoleGroup(
   const made = readMaking(reader, columns, hole);
   refuseCounts(reader, columns, title, given?.count, text?.count, asksBolt);
   if (!hole) return undefined;
+  refuseLone(reader, columns, {
+    section,
+    placed,
+    count: text?.count ?? given?.count ?? placed.holesAt?.length,
+  });
   const count = text?.count ?? given?.count ?? placed.holesAt?.length;
-  const assumed = count === undefined ? ' (one assumed)' : '';
-  const fit = text ? '' : `, ${setting(shop, 'holeFit')} for bolt ${bolt?.name}`;
-  understood.push(`${count ?? 1} × ${describeHole(hole, shop.unit)}${assumed}${fit}`);
+  readings.push({
+    is: 'holes',
+    group: index,
+    hole,
+    count: count ?? 1,
+    counted: count !== undefined,
+    ...(text || !bolt ? {} : { fitOfBolt: { fit: setting(shop, 'holeFit'), bolt: bolt.name } }),
+  });
   return {
+    number: index,
     title,
     hole,
     count: count ?? 1,
@@ -98,8 +110,8 @@ function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined)
   const slot = reader.read(columns.slot, readSlot);
   if (columns.slot && slot && hole && hole.shape !== 'slot' && hole.shape !== 'rectangle') {
     const { heading } = columns.slot;
-    const note = `${heading}: a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;
-    reader.problem(columns.slot, heading, note);
+    const problem = `a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;
+    reader.problem(columns.slot, { about: heading, argument: heading, problem });
   }
   return {
     ...(edgeKind ? { edgeKind } : {}),
@@ -120,10 +132,34 @@ function refuseCounts(
 ): void {
   if (given === undefined) return;
   if (!reader.isFilled(columns.hole) && !asksBolt) {
-    const note = `${title}: ${given} holes are asked for but the hole's size is blank. Fill it in.`;
-    reader.problem(columns.hole ?? columns.holes, title, note);
+    const problem = `${given} holes are asked for but the hole's size is blank. Fill it in.`;
+    reader.problem(columns.hole ?? columns.holes, { about: title, argument: title, problem });
   } else if (inText !== undefined && inText !== given) {
-    const note = `${title}: the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
-    reader.problem(columns.holes, title, note);
+    const problem = `the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
+    reader.problem(columns.holes, { about: title, argument: title, problem });
   }
+}
+
+/** A pitch, or a gage between two lines, is between holes: a lone hole has none, and a blank Holes is one hole. */
+function refuseLone(
+  reader: RowReader,
+  columns: Columns,
+  {
+    section,
+    placed,
+    count,
+  }: { section: AnySection | undefined; placed: Partial<HoleGroup>; count: number | undefined },
+): void {
+  if ((count ?? 1) > 1) return;
+  const { pitchMm, gageMm, leg } = placed;
+  const inLines = section?.kind === 'flat' || (section?.kind === 'channel' && leg?.toLowerCase() === 'web');
+  const column =
+    pitchMm !== undefined ? columns.pitch : gageMm !== undefined && inLines ? columns.gage : undefined;
+  if (!column) return;
+  const holes = columns.holes?.heading ?? 'Holes';
+  const problem =
+    count === undefined
+      ? `it lies between holes, and ${holes} is blank. Fill in how many there are.`
+      : `it lies between holes, and there is one. Clear it, or correct ${holes}.`;
+  reader.problem(column, { about: column.heading, argument: column.heading, problem });
 }

@@ -19,7 +19,12 @@ export function readHolesAt(
   argument: string,
   length: (text: string, kind: 'length' | 'distance') => number,
 ): Points {
-  const plain = tradeText(text.replaceAll('\n', ';')).replaceAll('(', ' ').replaceAll(')', ';');
+  const typed = tradeText(text.replaceAll('\n', ';'));
+  // Where one point stands in brackets all of them do, and nothing stands between.
+  if (/[()]/.test(typed) && !/^[\s,;]*$/.test(typed.replace(/\([^()]*\)/g, ' '))) {
+    return refuse(argument, text, `${quoted(text)} is not a list of holes.`, allowed);
+  }
+  const plain = typed.replaceAll('(', ' ').replaceAll(')', ';');
   const pairs = /[xy]/.test(plain) ? lettered(plain) : bare(plain);
   if (!pairs || pairs.length === 0) {
     return refuse(argument, text, `${quoted(text)} is not a list of holes.`, allowed);

@@ -1,3 +1,4 @@
+import type { Reading } from '../reading.js';
 import { plainText } from '../../quantity/cellValue.js';
 import type { Headings } from '../readHeadings.js';
 import type { RowJob } from '../rowJob.js';
@@ -13,7 +14,7 @@ export function readMaking(
   reader: RowReader,
   { fields }: Headings,
   mitered: Mitered,
-  understood: string[],
+  readings: Reading[],
 ): Making {
   const longSide = reader.read(fields.longSide, (value, argument) => readLongSide(value, argument, mitered));
   const miterLeg = reader.read(fields.miterLeg, (value, argument) =>
@@ -22,7 +23,10 @@ export function readMaking(
   const cutBy = reader.read(fields.cutBy, readCutBy);
   const finish = reader.read(fields.finish, readFinish);
   if (finish === 'unknown') {
-    understood.push(`finish '${plainText(String(reader.cell(fields.finish)))}' changes nothing here`);
+    readings.push({
+      is: 'finish that changes nothing',
+      typed: plainText(String(reader.cell(fields.finish))),
+    });
   }
   return {
     ...(longSide ? { longSide } : {}),

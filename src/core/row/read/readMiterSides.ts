@@ -3,11 +3,13 @@ import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { nameKey } from '../../shop/table.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import { legProblem } from '../holePlace.js';
+import { legProblem } from './legProblem.js';
 import type { PartEnd, PartSide, RowJob } from '../rowJob.js';
-import { cellWords } from './cellWords.js';
+import { cellWords, longestCell } from './cellWords.js';
+import { legText } from './legText.js';
 import { sidesOf } from './faces.js';
 import { listItems } from './listItems.js';
+import { endWords, sideWords } from './placeWords.js';
 
 type LongSide = NonNullable<RowJob['longSide']>;
 
@@ -18,8 +20,10 @@ export interface Mitered {
   ends: readonly PartEnd[] | undefined;
 }
 
-const sideWords = ['bottom', 'top', 'heel', 'toe'] as const;
-const fillers = new Set(['edge', 'end', 'ends', 'both', 'at', 'the', 'of', 'long', 'side', 'point', 'on']);
+const everySide = ['bottom', 'top', 'heel', 'toe'] as const;
+const fillers = new Set([
+  ...['edge', 'end', 'ends', 'both', 'at', 'the', 'of', 'long', 'side', 'point', 'on', 'lp', 'hand'],
+]);
 const addMiter = 'Fill in the miter, or clear the cell.';
 
 /**
@@ -28,14 +32,16 @@ const addMiter = 'Fill in the miter, or clear the cell.';
  */
 export function readLongSide(value: CellValue, argument: string, { section, ends }: Mitered): LongSide {
   const text = String(value);
-  const sides = sidesOf(section, undefined) ?? sideWords;
+  const sides = sidesOf(section, undefined) ?? everySide;
   const sample = sides.at(-1) ?? 'top';
   const allowed = `Write ${sides.join(' or ')}, or left ${sample}, right ${sides[0] ?? 'bottom'}.`;
-  const read = listItems(text).items.map((item) => endAndSide(item));
+  const items = text.length > longestCell ? [''] : listItems(text).items;
   const long: LongSide = {};
-  for (const each of read) {
+  for (const item of items) {
+    const each = endAndSide(item);
     const named = each.end === undefined ? (ends ?? ['left', 'right']) : [each.end];
-    const twice = named.some((end) => long[end] !== undefined) || (each.end === undefined && read.length > 1);
+    const twice =
+      named.some((end) => long[end] !== undefined) || (each.end === undefined && items.length > 1);
     const known = sides.find((side) => side === each.side);
     if (known === undefined || twice) {
       return refuse(argument, text, `${quoted(text)} is not a long side.`, allowed);
@@ -50,8 +56,8 @@ export function readLongSide(value: CellValue, argument: string, { section, ends
 
 function endAndSide(item: string): { end?: PartEnd; side?: PartSide } {
   const { words, sizes } = cellWords(item);
-  const ends = words.filter((word): word is PartEnd => word === 'left' || word === 'right');
-  const sides = sideWords.filter((side) => words.includes(side));
+  const ends = words.flatMap((word) => endWords[word] ?? []);
+  const sides = [...new Set(words.flatMap((word) => sideWords[word] ?? []))];
   const rest = words.filter((word) => !fillers.has(word));
   if (sizes.length > 0 || ends.length > 1 || sides.length !== 1 || rest.length !== ends.length + 1) return {};
   const [end] = ends;
@@ -67,7 +73,7 @@ export function readMiterLeg(
   unit: LengthUnit,
 ): string {
   const allowed = "Write both, long, short or the leg's size.";
-  const text = nameKey(value).replace(/ ?legs?\b ?/, '');
+  const text = legText(nameKey(value));
   if (section !== undefined && section.kind !== 'angle') {
     return refuse(argument, String(value), `${section.designation} has no legs.`, 'Clear the cell.');
   }

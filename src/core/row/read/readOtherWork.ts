@@ -1,14 +1,12 @@
+import type { Reading } from '../reading.js';
 import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
-import { formatLength } from '../../quantity/formatLength.js';
-import { readLength } from '../../quantity/readLength.js';
 import { readCount } from '../../quantity/readCount.js';
-import { tradeText } from '../../quantity/tradeText.js';
-import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import type { Headings } from '../readHeadings.js';
 import type { Bends, CornerClips, Notches } from '../rowJob.js';
 import type { RowReader } from '../rowReader.js';
+import { readClip } from './readClip.js';
 import { readPlacesOf } from './readPlacesOf.js';
 
 /** The notches, corner clips and bends of a row. */
@@ -22,7 +20,7 @@ interface Context {
   reader: RowReader;
   fields: Headings['fields'];
   section: AnySection | undefined;
-  understood: string[];
+  readings: Reading[];
 }
 
 const greatestCount = 99;
@@ -32,13 +30,13 @@ export function readOtherWork(
   reader: RowReader,
   { fields }: Headings,
   section: AnySection | undefined,
-  understood: string[],
+  readings: Reading[],
 ): OtherWork {
-  const context = { reader, fields, section, understood };
+  const context = { reader, fields, section, readings };
   return { ...readNotches(context), ...readClips(context), ...readBends(context) };
 }
 
-function readNotches({ reader, fields, section, understood }: Context): OtherWork {
+function readNotches({ reader, fields, section, readings }: Context): OtherWork {
   const sizes = [fields.notchWidth, fields.notchDepth];
   const asked = [...sizes, fields.notches].some((column) => reader.isFilled(column));
   if (!asked && !reader.isFilled(fields.notchAt)) return {};
@@ -54,17 +52,16 @@ function readNotches({ reader, fields, section, understood }: Context): OtherWor
   });
   if (!sizes.every((column) => reader.isFilled(column))) {
     const blank = sizes.find((column) => column && !reader.isFilled(column));
-    const note = 'Notch: its width and its depth are both needed. Fill in the blank one.';
-    reader.problem(blank ?? fields.notches ?? fields.notchAt, 'notch', note);
+    const problem = 'its width and its depth are both needed. Fill in the blank one.';
+    reader.problem(blank ?? fields.notches ?? fields.notchAt, { about: 'notch', argument: 'Notch', problem });
   }
   if (widthMm === undefined || depthMm === undefined) return {};
-  const size = (mm: number) => `${formatLength(mm, reader.unit)} ${reader.unit}`;
-  const notches = counted(count ?? at?.length, 'notch');
-  understood.push(`${notches} ${size(widthMm)} wide, ${size(depthMm)} deep, taken at an edge`);
-  return { notches: { widthMm, depthMm, count: count ?? at?.length ?? 1, ...(at ? { at } : {}) } };
+  const notches = { widthMm, depthMm, ...counted(count ?? at?.length) };
+  readings.push({ is: 'notches', ...notches, placed: at !== undefined });
+  return { notches: { widthMm, depthMm, count: notches.count, ...(at ? { at } : {}) } };
 }
 
-function readClips({ reader, fields, section, understood }: Context): OtherWork {
+function readClips({ reader, fields, section, readings }: Context): OtherWork {
   const size = reader.read(fields.cornerClip, (value, argument) => readClip(value, argument, reader.unit));
   const count = reader.read(fields.corners, readWholeNumber);
   const places = readPlacesOf(reader, {
@@ -77,55 +74,38 @@ function readClips({ reader, fields, section, understood }: Context): OtherWork 
   const at = places?.flatMap((place) => (place.at === 'corner' ? [place] : []));
   if (!size) {
     if ((count !== undefined || at) && !reader.isFilled(fields.cornerClip)) {
-      const note = `Corner clip: corners are ${count === undefined ? 'named' : 'counted'} but the size is blank. Fill it in.`;
-      reader.problem(fields.cornerClip ?? fields.corners ?? fields.clipAt, 'corner clip', note);
+      const problem = `corners are ${count === undefined ? 'named' : 'counted'} but the size is blank. Fill it in.`;
+      const about = { about: 'corner clip', argument: 'Corner clip', problem };
+      reader.problem(fields.cornerClip ?? fields.corners ?? fields.clipAt, about);
     }
     return {};
   }
   const { alongMm, acrossMm } = size;
-  const text = `${formatLength(alongMm, reader.unit)} × ${formatLength(acrossMm, reader.unit)} ${reader.unit}`;
-  understood.push(`${counted(count ?? at?.length, 'corner')} clipped ${text}`);
-  return { clips: { alongMm, acrossMm, count: count ?? at?.length ?? 1, ...(at ? { at } : {}) } };
+  const corners = { alongMm, acrossMm, ...counted(count ?? at?.length) };
+  readings.push({ is: 'corners clipped', ...corners });
+  return { clips: { alongMm, acrossMm, count: corners.count, ...(at ? { at } : {}) } };
 }
 
-function readBends({ reader, fields, section, understood }: Context): OtherWork {
+function readBends({ reader, fields, section, readings }: Context): OtherWork {
   const lengthMm = reader.length(fields.bendLength, 'length');
   const count = reader.read(fields.bends, readWholeNumber);
   const at = readPlacesOf(reader, { work: 'bend', at: fields.bendAt, counted: fields.bends, count, section });
   if (lengthMm === undefined) {
     if ((count !== undefined || at) && !reader.isFilled(fields.bendLength)) {
-      const note = `Bend: bends are ${count === undefined ? 'placed' : 'counted'} but their length is blank. Fill it in.`;
-      reader.problem(fields.bendLength ?? fields.bends ?? fields.bendAt, 'bend', note);
+      const problem = `bends are ${count === undefined ? 'placed' : 'counted'} but their length is blank. Fill it in.`;
+      const about = { about: 'bend', argument: 'Bend', problem };
+      reader.problem(fields.bendLength ?? fields.bends ?? fields.bendAt, about);
     }
     return {};
   }
-  const bends = counted(count ?? at?.length, 'bend');
-  understood.push(`${bends} ${formatLength(lengthMm, reader.unit)} ${reader.unit} long`);
-  return { bends: { lengthMm, count: count ?? at?.length ?? 1, ...(at ? { at } : {}) } };
+  const bends = { lengthMm, ...counted(count ?? at?.length) };
+  readings.push({ is: 'bends', ...bends });
+  return { bends: { lengthMm, count: bends.count, ...(at ? { at } : {}) } };
 }
 
-/** `4 notches`, or `1 notch (one assumed)`. */
-function counted(count: number | undefined, what: string): string {
-  if (count === undefined) return `1 ${what} (one assumed)`;
-  const plural = what.endsWith('ch') ? `${what}es` : `${what}s`;
-  return `${count} ${count === 1 ? what : plural}`;
-}
-
-/** `1`, both ways alike, or `3/4x1-1/2`, along the length first. */
-function readClip(
-  value: CellValue,
-  argument: string,
-  unit: LengthUnit,
-): { alongMm: number; acrossMm: number } {
-  const sides = typeof value === 'string' ? tradeText(value).split('x') : [value];
-  const [along = null, across = along] = sides;
-  if (sides.length > 2) {
-    refuse(argument, String(value), `${quoted(value)} is not a corner clip.`, 'Write 1 or 3/4x1-1/2.');
-  }
-  return {
-    alongMm: readLength(along, argument, unit, 'width'),
-    acrossMm: readLength(across, argument, unit, 'width'),
-  };
+/** How many there are, one where the row does not say. */
+function counted(count: number | undefined): { count: number; counted: boolean } {
+  return { count: count ?? 1, counted: count !== undefined };
 }
 
 function readWholeNumber(value: CellValue, argument: string): number {

@@ -3,6 +3,7 @@ import { quoted } from '../../quantity/cellValue.js';
 import { formatLength } from '../../quantity/formatLength.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import type { LengthUnit } from '../../quantity/units.js';
+import { longestCell } from './cellWords.js';
 import { listItems, withLastUnit } from './listItems.js';
 import type { HoleLines } from './holeLines.js';
 
@@ -39,20 +40,34 @@ const allowed = 'Write 3, or the spaces one by one: 3, 3-1/2, 3 or 2@3, 3-1/2.';
  * for rising numbers that may as well be running dimensions. Source: common practice, no source.
  */
 export function readPitch(text: string, context: PitchContext): Pitch {
-  if (!/[,;=@&+\n]|\band\b/i.test(text)) return { pitchMm: context.length(text) };
-  const items = spacesOf(text, context);
+  if (text.length > longestCell) return { pitchMm: context.length(text) };
+  const plain = /[a-z]/i.test(text) ? withoutMarks(text) : text;
+  if (!/[,;=@&+\n]|\band\b/i.test(plain)) return { pitchMm: context.length(plain) };
+  const items = spacesOf(plain, context);
   const chain = items.flatMap(({ eachMm, count }) => Array.from({ length: count }, () => eachMm));
   const [first = 0] = chain;
   const [only, ...others] = items;
   if (only && others.length === 0 && !only.counted) return { pitchMm: only.eachMm };
-  requireSpaces(chain.length, text, context);
-  refuseRunning(items, text, context);
+  requireSpaces(chain.length, plain, context);
+  refuseRunning(items, plain, context);
   return chain.every((each) => Math.abs(each - first) < sameMm) ? { pitchMm: first } : { pitchesMm: chain };
+}
+
+/** Without the marks that say no more than that it is a distance of centers: `3 TYP`, `3 o.c.`, `3" C/C`. */
+function withoutMarks(text: string): string {
+  return text
+    .replace(/(?<![a-z])(?:typ(?:ical|\.)?|o\.c\.|o\/?c|c\/c|c-c|ctrs?\.?|centers|centres)(?![a-z])/gi, ' ')
+    .replace(/ {2,}/g, ' ')
+    .trim();
 }
 
 function spacesOf(text: string, context: PitchContext): Spaces[] {
   const { argument, lines } = context;
   const { items, parted } = listItems(tradeText(text.replaceAll('\n', ';')));
+  if (items.length > 1 && items[0] === '0') {
+    const problem = `${quoted(text)} starts at 0, as running dimensions do.`;
+    refuse(argument, text, problem, 'Write the spaces between the holes: 2@3, 3-1/2.');
+  }
   const decimal = parted && isDecimal.test(items[0] ?? '');
   if (decimal && lines.fits(parted.length)) {
     const [one = '', two = ''] = parted;

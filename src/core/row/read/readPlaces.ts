@@ -3,6 +3,7 @@ import { quoted } from '../../quantity/cellValue.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import type { PartEnd, PartPlace, PartSide } from '../rowJob.js';
+import { longestCell } from './cellWords.js';
 import { faceProblem, sidesOf } from './faces.js';
 import { listItems } from './listItems.js';
 import { type PlaceNoun, placeWords, type PlaceWords } from './placeWords.js';
@@ -31,8 +32,9 @@ const allEnds: readonly PartEnd[] = ['left', 'right'];
 export function readPlaces(text: string, context: PlaceContext): PartPlace[] {
   const { argument, count } = context;
   const reader = new PlaceReader(text, context);
+  if (text.length > longestCell) return reader.notAPlace(text);
   const { items, parted } = listItems(text);
-  if (parted && parted.length === count) {
+  if (parted && (count === undefined || parted.length === count)) {
     const [first = '', second = ''] = parted;
     const problem = `${quoted(text)} may be one place or two.`;
     return refuse(argument, text, problem, `Write a point for the comma, or ${first}; ${second}.`);
@@ -56,11 +58,12 @@ class PlaceReader {
 
   /** The places of one item. A size alone (`bottom edge 6, 18`) is at the edge or end named before it. */
   read(item: string): PartPlace[] {
-    const words = placeWords(item, this.context.argument, this.text, this.allowed());
+    const words = placeWords(this.everyCorner(item), this.context.argument, this.text, this.allowed());
     const alone =
       words.size !== undefined && words.ends.length + words.sides.length + words.nouns.length === 0;
     const before = this.before?.size === undefined || words.leg !== undefined ? undefined : this.before;
     const place = alone && before ? { ...before, size: words.size ?? '' } : words;
+    if (place === words && this.isUnclear(words, item)) return this.notAPlace(item);
     this.before = place;
     const { leg } = place;
     const problem = leg === undefined ? undefined : faceProblem(this.context.section, leg, this.context.unit);
@@ -68,6 +71,11 @@ class PlaceReader {
     for (const side of place.sides) this.requireSide(side, leg);
     const on = leg === undefined ? {} : { leg };
     return this.placesOf(place, item).map((each) => ({ ...each, ...on }));
+  }
+
+  /** Corners are all that is clipped, so that `all` alone says all of them. */
+  private everyCorner(item: string): string {
+    return this.context.work === 'clip' && /^all(?: (?:4|four))?$/i.test(item) ? 'all corners' : item;
   }
 
   private requireSide(side: PartSide, leg: string | undefined): void {
@@ -81,6 +89,9 @@ class PlaceReader {
   private placesOf(place: PlaceWords, item: string): PartPlace[] {
     const { work } = this.context;
     const [noun, ...otherNouns] = [...new Set(place.nouns)];
+    if (place.from !== undefined && (place.size === undefined || otherNouns.length > 0)) {
+      return this.notAPlace(item);
+    }
     if (place.ends.length > 1 || place.sides.length > 1) return this.notAPlace(item);
     if (work === 'bend')
       return otherNouns.length > 0 ? this.notAPlace(item) : this.alongLine(place, noun, item);
@@ -111,6 +122,18 @@ class PlaceReader {
     return corners;
   }
 
+  /**
+   * `6 from left end` and `left 6` say how far along a part a notch is, not in which edge; `2 both ends` may be two of
+   * them or the distance.
+   */
+  private isUnclear({ ends, sides, nouns, size, plural, from }: PlaceWords, item: string): boolean {
+    if (this.context.work === 'bend') return false;
+    if (from === undefined && /\bfrom\b/i.test(item)) return true;
+    if (size === undefined || (plural && nouns.includes('corner'))) return false;
+    const saysAlong = nouns.length === 0 && ends.length > 0 && sides.length === 0;
+    return saysAlong || (/^\W*\d/.test(item) && !/\bleg\b/i.test(item));
+  }
+
   /** At an end or an edge, with its distance where there is one. */
   private alongLine(place: PlaceWords, noun: PlaceNoun | undefined, item: string): PartPlace[] {
     const [end] = place.ends;
@@ -118,8 +141,10 @@ class PlaceReader {
     const from = place.size === undefined ? {} : { fromMm: this.context.length(place.size) };
     if (noun === undefined && (place.size === undefined || (end && side))) return this.notAPlace(item);
     const atEnd = noun === 'end' || (noun === undefined && end !== undefined);
-    const reference = atEnd ? side : end;
+    const reference = place.from ?? (atEnd ? side : end);
     const named = atEnd ? end : side;
+    // Without a distance there is nothing to take from it: a corner may be meant.
+    if (reference !== undefined && place.size === undefined) return this.notAPlace(item);
     this.requireReference(reference, atEnd, item);
     if (named === undefined) return this.both(place, atEnd, from) ?? this.notAPlace(item);
     if (place.every !== undefined || place.plural) return this.notAPlace(item);
@@ -131,10 +156,9 @@ class PlaceReader {
   /** A distance along an edge is from the left end, one along an end from the bottom edge or the heel. */
   private requireReference(reference: PartEnd | PartSide | undefined, atEnd: boolean, item: string): void {
     if (reference === undefined) return;
-    if (this.context.work !== 'bend' && reference !== 'right' && reference !== 'top' && reference !== 'toe')
-      return;
-    const { argument } = this.context;
-    if (this.context.work === 'bend') this.notAPlace(item);
+    const { argument, work } = this.context;
+    if (work === 'bend') this.notAPlace(item);
+    if (atEnd ? reference === 'bottom' || reference === 'heel' : reference === 'left') return;
     const from = atEnd ? 'the bottom edge or the heel' : 'the left end';
     refuse(argument, this.text, `${quoted(item)} is not from ${from}.`, `Give the distance from ${from}.`);
   }

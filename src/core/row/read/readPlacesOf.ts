@@ -26,8 +26,8 @@ export function readPlacesOf(
   );
   if (places && count !== undefined && places.length !== count) {
     const named = `${places.length} ${places.length === 1 ? 'place' : 'places'}`;
-    const note = `${at.heading}: it names ${named}, ${counted?.heading ?? 'the count'} says ${count}. Make them agree.`;
-    reader.problem(at, at.heading, note);
+    const problem = `it names ${named}, ${counted?.heading ?? 'the count'} says ${count}. Make them agree.`;
+    reader.problem(at, { about: at.heading, argument: at.heading, problem });
   }
   return places;
 }

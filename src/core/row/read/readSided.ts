@@ -1,21 +1,12 @@
 import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
 import type { HoleGroup, PartSide } from '../rowJob.js';
-import { cellWords } from './cellWords.js';
+import { cellWords, longestCell } from './cellWords.js';
+import { endWords, type PlaceReference, sideWords } from './placeWords.js';
 
-const sideWords: Record<string, string> = {
-  left: 'left',
-  right: 'right',
-  top: 'top',
-  upper: 'top',
-  bottom: 'bottom',
-  btm: 'bottom',
-  bot: 'bottom',
-  lower: 'bottom',
-  heel: 'heel',
-  toe: 'toe',
-};
-const fillers = new Set(['from', 'the', 'at', 'of', 'end', 'edge', 'side']);
+const knownWords: Record<string, PlaceReference> = { ...endWords, ...sideWords };
+const fillers = new Set(['from', 'the', 'at', 'of', 'end', 'edge', 'side', 'hand', 'typ', 'typical']);
+const bothEnds = /\b(?:each|every|both|per|ea)\b/i;
 
 /** Reads the distance from an end, with the end it is from: `1-1/2 right`. Without one it is from the left end. */
 export function readEnd(
@@ -23,6 +14,10 @@ export function readEnd(
   argument: string,
   length: (text: string) => number,
 ): Pick<HoleGroup, 'endMm' | 'endFrom'> {
+  if (bothEnds.test(text)) {
+    const fix = 'Write the distance alone here, and the holes as 2 each end under Holes.';
+    refuse(argument, text, `${quoted(text)} is at both ends.`, fix);
+  }
   const { size, side } = sidedSize(text, argument, 'Write 1-1/2, or right 1-1/2.');
   if (side === undefined) return { endMm: length(size) };
   if (side === 'left' || side === 'right') return { endMm: length(size), endFrom: side };
@@ -71,13 +66,16 @@ export function readEdge(
 }
 
 /** The size of a text and the one side it names; a text that names none is all size. */
-function sidedSize(text: string, argument: string, allowed: string): { size: string; side?: string } {
-  if (!/[a-z]{3}/i.test(text)) return { size: text };
-  const { words, sizes } = cellWords(text);
-  const [side, ...others] = words.flatMap((word) => sideWords[word] ?? []);
-  if (side === undefined) return { size: text };
+function sidedSize(text: string, argument: string, allowed: string): { size: string; side?: PlaceReference } {
+  if (text.length > longestCell || !/[a-z]/i.test(text)) return { size: text };
+  const { words, sizes } = cellWords(text.replace(/(?<![a-z])typ\./gi, 'typ'));
+  if (words.length === 0) return { size: text };
+  const [side, ...others] = words.flatMap((word) => knownWords[word] ?? []);
   const [size] = sizes;
-  const clear = words.every((word) => word in sideWords || fillers.has(word));
-  if (size !== undefined && sizes.length === 1 && clear && others.length === 0) return { size, side };
+  const clear = words.every((word) => word in knownWords || fillers.has(word));
+  if (size !== undefined && sizes.length === 1 && clear && others.length === 0) {
+    return side === undefined ? { size } : { size, side };
+  }
+  if (side === undefined) return { size: text };
   return refuse(argument, text, `${quoted(text)} is not one distance.`, allowed);
 }

@@ -6,15 +6,22 @@ import { wordReader } from './wordReader.js';
  */
 export const readSlot = wordReader<'along' | 'across'>(
   {
-    along: ['along', 'along the length', 'along length', 'with the length', 'lengthwise', 'lengthways'],
+    along: [
+      ...['along', 'along the length', 'along length', 'with the length', 'with length', 'along the part'],
+      ...['lengthwise', 'lengthways', 'longways', 'longwise', 'parallel to length', 'parallel to the length'],
+    ],
     across: [
       'across',
       'across the length',
       'across length',
       'across the width',
       'across width',
+      'across the part',
       'crosswise',
       'crossways',
+      'widthwise',
+      'perpendicular to length',
+      'perpendicular to the length',
     ],
   },
   'the direction of a slot',

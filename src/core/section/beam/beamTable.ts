@@ -4,6 +4,7 @@ import { europeanBeams } from './europeanBeams.js';
 import { heavyWideFlanges } from './heavyWideFlanges.js';
 import { bearingPiles, miscellaneousBeams, standardBeams } from './otherBeams.js';
 import { taperedBeams } from './taperedBeams.js';
+import { universalBeams } from './universalBeams.js';
 import { wideFlanges } from './wideFlanges.js';
 
 const steelKgPerMm3 = 7850e-9;
@@ -95,7 +96,9 @@ const american = [wideFlanges, heavyWideFlanges, standardBeams, bearingPiles, mi
 export const beams: readonly BeamSection[] = [
   ...american,
   ...american.flatMap(teeOf),
-  ...rowsOf(europeanBeams).map(({ name, numbers }) => europeanBeam(name, parallelArea(numbers), numbers)),
+  ...[europeanBeams, universalBeams]
+    .flatMap(rowsOf)
+    .map(({ name, numbers }) => europeanBeam(name, parallelArea(numbers), numbers)),
   ...rowsOf(taperedBeams).map(({ name, numbers }) => {
     const [h = 0, b = 0, tw = 0, tf = 0, areaCm2 = 0] = numbers;
     return europeanBeam(name, areaCm2 * 100, [h, b, tw, tf]);

@@ -1,9 +1,13 @@
-import { InputError } from '../../../core/inputError.js';
+import type { PressFinding } from '../../../core/check/finding.js';
+import { hardestOf } from '../../../core/check/severity.js';
+import { InputError, sentenceInCell } from '../../../core/inputError.js';
 import type { Grade } from '../../../core/material/grade.js';
 import { shearStrengthMPa } from '../../../core/material/shearStrength.js';
-import { limitOf, shareFinding } from '../../../core/press/limit.js';
+import { limitOf } from '../../../core/press/limit.js';
 import type { Press } from '../../../core/press/press.js';
 import { punchFindings } from '../../../core/press/punchStation.js';
+import { shareFinding } from '../../../core/press/share.js';
+import { pressSentence } from '../../../core/say/pressSentence.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { setting } from '../../../core/shop/setting.js';
 import { leastHoleMm } from '../../../core/tooling/leastHole.js';
@@ -34,7 +38,7 @@ export function punchCapacity(
   shop: Shop,
   thicknessMm: number,
 ): PunchCapacity | { problem: string } {
-  if (press.problem !== undefined) return { problem: press.problem };
+  if (press.problem !== undefined) return { problem: sentenceInCell(press.problem) };
   try {
     return capacityOf(press, grade, shop, thicknessMm);
   } catch (error) {
@@ -56,18 +60,14 @@ function capacityOf(
     punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
   };
   const leastMm = leastHoleMm(strength);
-  const tried = punchFindings(press, {
-    ...strength,
-    hole: { shape: 'round', diameterMm: leastMm },
-    unit: shop.unit,
-  });
-  const share = tried.find(({ use }) => use !== undefined);
-  const missing = tried.find(({ verdict }) => verdict === 'No station');
-  if (missing || share?.use === undefined)
-    return { problem: (missing ?? tried.find(({ note }) => note !== ''))?.note ?? 'Not checked.' };
-  const unchecked = tried.find(({ verdict }) => verdict === 'Not checked' || verdict === 'Check input');
+  const tried = punchFindings(press, { ...strength, hole: { shape: 'round', diameterMm: leastMm } });
+  const share = hardestOf(tried);
+  const missing = tried.find(({ rule }) => rule === 'station');
+  const unchecked = tried.find(({ outcome }) => outcome === 'open');
+  if (missing || !share) return { problem: said(missing ?? unchecked, shop) ?? 'Not checked.' };
   const stopped = tried.find(
-    ({ verdict, governs }) => verdict === 'Too big' && governs !== 'punch largest hole',
+    (finding) =>
+      finding.rule === 'press limit' && finding.item === 'punchStroke' && finding.outcome === 'failed',
   );
   const largest = limitOf(press, 'punchLargestHole');
   const plateMm = typeof largest === 'number' ? largest : Infinity;
@@ -77,9 +77,13 @@ function capacityOf(
     leastMm,
     shareMm: Math.min(byForceMm * greatestGoodShare(press), plateMm),
     ratingMm: Math.min(byForceMm, plateMm),
-    ...(stopped ? { stopped: stopped.note } : {}),
-    ...(unchecked ? { unchecked: unchecked.note } : {}),
+    ...(stopped ? { stopped: pressSentence(stopped, shop.unit) } : {}),
+    ...(unchecked ? { unchecked: pressSentence(unchecked, shop.unit) } : {}),
   };
+}
+
+function said(finding: PressFinding | undefined, { unit }: Shop): string | undefined {
+  return finding && pressSentence(finding, unit);
 }
 
 const halvings = 40;
@@ -88,10 +92,12 @@ const halvings = 40;
 export function greatestGoodShare(press: Press): number {
   let good = 0;
   let high = 1;
-  if (shareFinding(press, high, 0, '').verdict === 'OK') return high;
+  const isGood = (use: number) =>
+    shareFinding(press, { operation: 'punch force', use, forceN: 0 }).verdict === 'OK';
+  if (isGood(high)) return high;
   for (let step = 0; step < halvings; step++) {
     const middle = (good + high) / 2;
-    if (shareFinding(press, middle, 0, '').verdict === 'OK') good = middle;
+    if (isGood(middle)) good = middle;
     else high = middle;
   }
   return good;

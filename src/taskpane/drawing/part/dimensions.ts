@@ -25,13 +25,7 @@ export function alongDimension(
   return [
     { kind: 'line', path: segment(from.x, from.start, from.x, level + 5), line: 'thin' },
     { kind: 'line', path: segment(to.x, to.start, to.x, level + 5), line: 'thin' },
-    { kind: 'line', path: segment(from.x, level, to.x, level), line: text.governs ? 'heavy' : 'thin' },
-    ...arrows(
-      from.x,
-      to.x,
-      (along) => [along, level],
-      (along, across) => [along, level + across],
-    ),
+    ...doubleArrow([from.x, level], [to.x, level], text.governs),
     textShape(text),
   ];
 }
@@ -43,46 +37,61 @@ export function acrossDimension(
   level: number,
   text: DimensionText,
 ): Shape[] {
-  const above = text.y < from.y;
-  const near = above ? from.y : to.y;
-  const label = text.y + (above ? belowText : aboveText);
+  const isAbove = text.y < from.y;
   return [
     ...[from, to].flatMap(({ y, start }): Shape[] =>
       start === undefined
         ? []
         : [{ kind: 'line', path: segment(start, y, level + Math.sign(level - start) * 5, y), line: 'thin' }],
     ),
-    { kind: 'line', path: segment(level, near, text.x, label), line: 'thin' },
-    { kind: 'line', path: segment(level, from.y, level, to.y), line: text.governs ? 'heavy' : 'thin' },
-    ...arrows(
-      from.y,
-      to.y,
-      (along) => [level, along],
-      (along, across) => [level + across, along],
-    ),
+    {
+      kind: 'line',
+      path: segment(level, isAbove ? from.y : to.y, text.x, edgeOfText(text, isAbove)),
+      line: 'thin',
+    },
+    ...doubleArrow([level, from.y], [level, to.y], text.governs),
     textShape(text),
   ];
+}
+
+/** A dimension aslant: a double arrow from place to place, and a line from its middle to its text outside. */
+export function aslantDimension(from: Pixel, to: Pixel, text: DimensionText): Shape[] {
+  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  return [
+    { kind: 'line', path: segment(x, y, text.x, edgeOfText(text, text.y < y)), line: 'thin' },
+    ...doubleArrow(from, to, text.governs),
+    textShape(text),
+  ];
+}
+
+function edgeOfText({ y }: DimensionText, isAbove: boolean): number {
+  return y + (isAbove ? belowText : aboveText);
 }
 
 function textShape({ text, governs, x, y }: DimensionText): Shape {
   return { kind: 'text', x, y, text, anchor: 'middle', strong: governs, behind: governs ? 'box' : 'paper' };
 }
 
-type Point = [number, number];
+type Pixel = readonly [number, number];
 
-function arrows(
-  from: number,
-  to: number,
-  tip: (along: number) => Point,
-  wing: (along: number, across: number) => Point,
-): Shape[] {
-  const inward = Math.sign(to - from) * Math.min(head, Math.abs(to - from) / 2);
+function doubleArrow(from: Pixel, to: Pixel, heavy: boolean): Shape[] {
   return [
-    { at: from, back: from + inward },
-    { at: to, back: to - inward },
-  ].map(({ at, back }) => ({
-    kind: 'area',
-    path: polygon([tip(at), wing(back, -headHalf), wing(back, headHalf)]),
-    fill: 'solid',
-  }));
+    { kind: 'line', path: segment(...from, ...to), line: heavy ? 'heavy' : 'thin' },
+    ...[arrowHead(from, to), arrowHead(to, from)].map(
+      (path): Shape => ({ kind: 'area', path, fill: 'solid' }),
+    ),
+  ];
+}
+
+/** The tip of an arrow at one place, from another; shorter where they are near each other. */
+function arrowHead([x, y]: Pixel, [fromX, fromY]: Pixel): string {
+  const length = Math.hypot(x - fromX, y - fromY);
+  if (length === 0) return polygon([[x, y]]);
+  const [alongX, alongY] = [(fromX - x) / length, (fromY - y) / length];
+  const back = Math.min(head, length / 2);
+  const wing = (side: number): [number, number] => [
+    x + alongX * back - alongY * side * headHalf,
+    y + alongY * back + alongX * side * headHalf,
+  ];
+  return polygon([[x, y], wing(-1), wing(1)]);
 }

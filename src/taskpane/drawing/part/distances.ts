@@ -1,16 +1,15 @@
+import type { PlacedHole } from '../../../core/part/part.js';
+import type { Point } from '../../../core/part/point.js';
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import type { DistanceKind, GoverningDistance } from './governingDistance.js';
-import type { PlacedGroup } from './placedHoles.js';
-import type { Place } from '../../../core/row/outline/place.js';
+import type { DecidingDistance } from './decidingDistance.js';
+import type { DrawnGroup } from './drawnGroup.js';
 
-/** A distance on the part, from one place to another. */
+/** A distance on the part: along it from left to right, across it from the top down, or aslant. */
 export interface Distance {
-  kind: DistanceKind | 'length';
-  group: string;
-  direction: 'along' | 'across';
-  from: Place;
-  to: Place;
+  direction: 'along' | 'across' | 'aslant';
+  from: Point;
+  to: Point;
   /** Where an extension line starts at a hole; an edge or end needs none across the part. */
   holes: ('from' | 'to')[];
   text: string;
@@ -23,80 +22,93 @@ interface Part {
 }
 
 interface Wanted {
-  governs: GoverningDistance | undefined;
+  deciding: DecidingDistance | undefined;
   all: boolean;
   unit: LengthUnit;
 }
 
+const sameMm = 0.01;
+
 /** The distance that decides the row; on request all that the row gives. The one that decides comes first. */
 export function wantedDistances(
-  groups: readonly PlacedGroup[],
+  groups: readonly DrawnGroup[],
   part: Part,
-  { governs, all, unit }: Wanted,
+  { deciding, all, unit }: Wanted,
 ): Distance[] {
-  const distances = [
-    ...groups.flatMap((group) => distancesOf(group, part)),
-    ...(part.lengthMm === undefined ? [] : [wholeLength(part.lengthMm, part.widthMm)]),
-  ].map((distance): Distance => {
-    const text = formatLength(sizeMm(distance), unit);
-    const decides =
-      governs?.group === distance.group && governs.kind === distance.kind && governs.given === text;
-    return { ...distance, governs: decides, text: decides ? `${text} < ${governs.least}` : text };
-  });
-  const first = distances.find((distance) => distance.governs);
-  // The far end follows from the length and the rest.
-  const others = distances.filter((distance) => distance !== first && distance.kind !== 'far end distance');
-  const rest = all ? others : [];
-  return [...(first ? [first] : []), ...rest.map((distance) => ({ ...distance, governs: false }))];
-}
-
-type Bare = Omit<Distance, 'text' | 'governs'>;
-
-function sizeMm({ direction, from, to }: Bare): number {
-  return direction === 'along' ? to.alongMm - from.alongMm : to.acrossMm - from.acrossMm;
-}
-
-function wholeLength(lengthMm: number, widthMm: number): Bare {
-  const place = (alongMm: number): Place => ({ alongMm, acrossMm: widthMm });
-  return { kind: 'length', group: '', direction: 'along', from: place(0), to: place(lengthMm), holes: [] };
-}
-
-/** What the row itself gives, and what a gage leaves at the other edge. */
-function distancesOf({ group, place, holes }: PlacedGroup, { lengthMm, widthMm }: Part): Bare[] {
-  const [first] = holes;
-  if (!first) return [];
-  const last = holes.at(-1) ?? first;
-  const distances: Bare[] = [];
-  const add = (
-    kind: DistanceKind,
-    direction: 'along' | 'across',
-    from: Place,
-    to: Place,
-    ...at: ('from' | 'to')[]
-  ) => distances.push({ kind, group: group.title, direction, from, to, holes: at });
-  if (place.edgeMm !== undefined) add('edge distance', 'across', { ...first, acrossMm: 0 }, first, 'to');
-  const toHeel = place.element === 'leg' || place.element === 'flange';
-  if (toHeel && place.gageMm !== undefined)
-    add('gage', 'across', first, { ...first, acrossMm: widthMm }, 'from');
-  if (last.acrossMm > first.acrossMm) {
-    const other = { ...first, acrossMm: last.acrossMm };
-    add('gage', 'across', first, other, 'from', 'to');
-    add('edge distance', 'across', other, { ...first, acrossMm: widthMm }, 'from');
-  }
-  const along = (alongMm: number): Place => ({ alongMm, acrossMm: last.acrossMm });
-  if (group.endMm !== undefined) add('end distance', 'along', along(0), along(first.alongMm), 'to');
-  if (lengthMm !== undefined)
-    add(
-      'far end distance',
-      'along',
-      along(Math.max(...holes.map(({ alongMm }) => alongMm))),
-      along(lengthMm),
-      'from',
-    );
-  const second = holes.find(
-    ({ acrossMm, alongMm }) => acrossMm === first.acrossMm && alongMm > first.alongMm,
+  const first = deciding ? [between(deciding.from, deciding.to, deciding.open, deciding.text, true)] : [];
+  if (!all) return first;
+  const given = [...groups.flatMap((group) => distancesOf(group, part)), ...wholeLength(part)].map(
+    ({ from, to, open }) => {
+      const text = formatLength(Math.hypot(to.x - from.x, to.y - from.y), unit);
+      return between(from, to, open, text, false);
+    },
   );
-  if (group.pitchMm !== undefined && second)
-    add('pitch', 'along', along(first.alongMm), along(second.alongMm), 'from', 'to');
-  return distances;
+  return [...first, ...given.filter((distance) => !first.some((each) => isSame(each, distance)))];
+}
+
+function between(
+  a: Point,
+  b: Point,
+  open: readonly ('from' | 'to')[],
+  text: string,
+  governs: boolean,
+): Distance {
+  const [isUpright, isLevel] = [Math.abs(a.x - b.x) < sameMm, Math.abs(a.y - b.y) < sameMm];
+  const direction = isUpright ? 'across' : isLevel ? 'along' : 'aslant';
+  const isTurned = direction === 'across' ? a.y < b.y : a.x > b.x;
+  const holes = isTurned
+    ? open.map((end) => (end === 'from' ? ('to' as const) : ('from' as const)))
+    : [...open];
+  return { direction, from: isTurned ? b : a, to: isTurned ? a : b, holes, text, governs };
+}
+
+function isSame(a: Distance, b: Distance): boolean {
+  const far = (one: Point, other: Point) => Math.hypot(one.x - other.x, one.y - other.y) > sameMm;
+  return !far(a.from, b.from) && !far(a.to, b.to);
+}
+
+interface Bare {
+  from: Point;
+  to: Point;
+  open: ('from' | 'to')[];
+}
+
+function wholeLength({ lengthMm }: Part): Bare[] {
+  return lengthMm === undefined ? [] : [{ from: { x: 0, y: 0 }, to: { x: lengthMm, y: 0 }, open: [] }];
+}
+
+/** To the first hole from the bottom edge or heel and from the left end, then to the next ones, as far as they are given. */
+function distancesOf({ group, holes, isRead }: DrawnGroup, { widthMm, lengthMm }: Part): Bare[] {
+  const placed = holes.filter((hole) => !isRead(hole));
+  const first = leftmost(placed);
+  if (!first) return [];
+  const { center } = first;
+  const upper = placed.find((hole) => hole.center.y > center.y + sameMm && isAt(hole.center.x, center.x));
+  const next = nextAlong(placed, center);
+  const at = (y: number): Point => ({ x: center.x, y });
+  const topmost = upper?.center ?? center;
+  const isFromRight = group.endFrom === 'right' && lengthMm !== undefined;
+  const last = placed.reduce((most, hole) => (hole.center.x > most.center.x ? hole : most), first);
+  return [
+    { from: at(0), to: center, open: ['to'] },
+    ...(upper ? [{ from: center, to: upper.center, open: ['from', 'to'] } satisfies Bare] : []),
+    { from: topmost, to: at(widthMm), open: ['from'] },
+    isFromRight
+      ? { from: last.center, to: { x: lengthMm, y: last.center.y }, open: ['from'] }
+      : { from: { x: 0, y: center.y }, to: center, open: ['to'] },
+    ...(next ? [{ from: center, to: next.center, open: ['from', 'to'] } satisfies Bare] : []),
+  ];
+}
+
+/** Of the leftmost holes the lowest. */
+function leftmost(holes: readonly PlacedHole[]): PlacedHole | undefined {
+  return [...holes].sort((a, b) => a.center.x - b.center.x || a.center.y - b.center.y)[0];
+}
+
+function nextAlong(holes: readonly PlacedHole[], { x, y }: Point): PlacedHole | undefined {
+  return leftmost(holes.filter(({ center }) => isAt(center.y, y) && center.x > x + sameMm));
+}
+
+function isAt(a: number, b: number): boolean {
+  return Math.abs(a - b) < sameMm;
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../../../core/press/finding.js';
+import type { Finding } from '../../../core/check/finding.js';
 import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
@@ -8,7 +8,6 @@ import type { Drawn, Shape } from '../drawing.js';
 import { Band } from './band.js';
 import { acrossLayout, acrossShapes, alongShapes } from './distanceShapes.js';
 import { wantedDistances } from './distances.js';
-import { governingDistance } from './governingDistance.js';
 import { holeShapes } from './holeShapes.js';
 import { outlineShapes } from './outline.js';
 import { factsOf } from './partFacts.js';
@@ -21,8 +20,8 @@ import { bendShapes, labelShapes, miterShapes, workLabels } from './workShapes.j
 
 export interface PartInput {
   job: RowJob;
-  /** Of the checked row, worst first. */
-  findings: readonly Finding[];
+  /** The finding that decides the checked row. */
+  deciding?: Finding | undefined;
   unit: LengthUnit;
   /** Says which holes its job specification lets be punched. */
   shop?: Shop;
@@ -40,19 +39,18 @@ const operatorHeight = 26;
 /** The name of the fence below the part, beside the texts there. */
 const fenceNameWidth = 44;
 
-/** A part as it lies on the press: operator at the bottom, throat at the top, stop at the left. */
+/** A part as it lies on the press: operator at the bottom, throat at the top, stop at the left; its left end at the left. */
 export function partDrawing(input: PartInput): Drawn {
-  const { job, findings, unit, shop, mark = '', all = false, width = 320 } = input;
+  const { job, deciding, unit, shop, mark = '', all = false, width = 320 } = input;
   const { section } = job;
   if (!section) return { problem: 'There is no drawing: the section of this row could not be read.' };
   if (isSawn(section))
     return { problem: 'There is no drawing: tubes, tees and beams are not worked on a press.' };
-  const plan = planOf(job, section, unit, shop);
-  const governs = governingDistance(findings);
-  const { view, height, shapes } = drawnPlan(plan, { governs, all, unit, width });
+  const plan = planOf(job, section, { unit, shop, deciding });
+  const { view, height, shapes } = drawnPlan(plan, { deciding: plan.deciding, all, unit, width });
   return {
     title: `${mark === '' ? 'The part' : mark} on the press`,
-    summary: summaryOf(plan, view, governs, unit),
+    summary: summaryOf(plan, view, unit),
     width,
     height,
     shapes,
@@ -68,26 +66,26 @@ function drawnPlan(
   plan: PartPlan,
   wanted: Wanted & { width: number },
 ): { view: View; height: number; shapes: Shape[] } {
-  const { section, element, fence, ends, contour, groups, bent } = plan;
+  const { fence, face, drawnMm, groups, bends, miters } = plan;
   const { width, unit } = wanted;
   const heel = fence.side === 'operator';
   const [above, below] = [new Band(width), new Band(width, heel ? fenceNameWidth : 0)];
-  const part = { lengthMm: ends.lengthMm, widthMm: ends.widthMm, fence: fence.side };
+  const part = { lengthMm: drawnMm, widthMm: face.widthMm, fence: fence.side };
   const flat = viewOf(part, { left, top: 0, width: width - left - right }, plan.kept);
-  const distances = wantedDistances(groups, { ...plan, widthMm: ends.widthMm }, wanted);
+  const distances = wantedDistances(groups, { lengthMm: plan.lengthMm, widthMm: face.widthMm }, wanted);
   const across = acrossLayout(distances, groups, flat, { above, below });
-  const labels = workLabels(ends, bent, flat, below);
+  const labels = workLabels(plan, flat, below);
   const { head, foot } = roomsOf(fence.side);
   const noteHeight = flat.broken ? breakNoteHeight : 0;
   const view = { ...flat, top: head + above.height + noteHeight };
-  const along = alongShapes(distances, view, { start: yOf(view, ends.widthMm) + foot + below.height, width });
+  const along = alongShapes(distances, view, { start: yOf(view, 0) + foot + below.height, width });
   const height = along.bottom + operatorHeight;
   const shapes = [
-    ...pressShapes(view, contour, { throat: noteHeight + 14, operator: height - 8 }),
-    ...miterShapes(ends, view),
-    ...outlineShapes(view, contour, ends, section, element),
-    ...bendShapes(bent, view),
-    ...groups.flatMap((each) => holeShapes(each, view)),
+    ...pressShapes(view, plan, { throat: noteHeight + 14, operator: height - 8 }),
+    ...miterShapes(miters, view),
+    ...outlineShapes(view, plan),
+    ...bendShapes(bends, view),
+    ...groups.flatMap(({ holes, isRead }) => holes.flatMap((hole) => holeShapes(hole, isRead(hole), view))),
     ...acrossShapes(across, view),
     ...along.shapes,
     ...labelShapes(labels, view),

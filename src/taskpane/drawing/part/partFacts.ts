@@ -2,9 +2,9 @@ import { formatLength } from '../../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { describeHole } from '../../../core/tooling/hole.js';
 import type { FactTable } from '../drawing.js';
+import type { DrawnGroup } from './drawnGroup.js';
 import { lyingWords } from './fence.js';
 import type { PartPlan } from './partPlan.js';
-import type { PlacedGroup } from './placedHoles.js';
 
 /** What a column of hole distances says of other work. */
 const doesNotApply = '–';
@@ -54,9 +54,17 @@ function pieceText({ section, lengthMm }: PartPlan, unit: LengthUnit): string {
   return `${section.designation}, ${formatLength(lengthMm, unit)} ${unit} long`;
 }
 
-function holeCells({ group, place, made, assumed }: PlacedGroup, unit: LengthUnit): [string[], string] {
-  const size = (mm: number | undefined) => (mm === undefined ? 'not given' : formatLength(mm, unit));
-  const distances = [size(group.endMm), size(place.edgeMm), size(group.pitchMm), size(place.gageMm)];
-  const drawnAs = assumed.length === 0 ? 'given' : assumed.join('; ');
+function holeCells({ group, made, read, choices }: DrawnGroup, unit: LengthUnit): [string[], string] {
+  const sizes = (...mm: (number | undefined)[]) => {
+    const given = mm.flatMap((each) => (each === undefined ? [] : formatLength(each, unit)));
+    return given.length === 0 ? 'not given' : given.join(', ');
+  };
+  const distances = [
+    sizes(group.endMm),
+    sizes(group.edgeMm),
+    sizes(group.pitchMm, ...(group.pitchesMm ?? [])),
+    sizes(group.gageMm),
+  ];
+  const drawnAs = [...read, ...choices].join('; ') || 'given';
   return [distances, made === '' ? drawnAs : `${drawnAs}; ${made}`];
 }

@@ -1,102 +1,81 @@
+import type { Finding } from '../../../core/check/finding.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import type { HolePlace } from '../../../core/row/holePlace.js';
 import type { RowJob } from '../../../core/row/rowJob.js';
 import type { Section } from '../../../core/section/section.js';
 import type { Shop } from '../../../core/shop/readShop.js';
-import { leastDimensionMm, punchDiagonalMm } from '../../../core/tooling/hole.js';
-import { bendLines, bendWork, type Bent } from './bends.js';
-import { clippedCorners, clipWork } from './clips.js';
-import { type Contour, contourOf, type Ends, type PlacedNotch } from '../../../core/row/outline/contour.js';
-import { liesOn } from '../../../core/row/outline/crossing.js';
-import { drawnHoles } from './drawnHoles.js';
-import { type Fence, fenceOf } from '../../../core/row/outline/fence.js';
-import { endsOf } from '../../../core/row/outline/ends.js';
-import { miterWork } from './miters.js';
-import { notchWork, placedNotches } from './notches.js';
+import { bendWork } from './bendWork.js';
+import { clipWork } from './clipWork.js';
+import { type DecidingDistance, decidingDistance } from './decidingDistance.js';
+import { type DrawnFace, drawnFace } from './drawnFace.js';
+import { type DrawnGroup, drawnGroups } from './drawnGroup.js';
+import { type Fence, fenceOf } from './fence.js';
+import { halfMm } from './holeShapes.js';
+import { laidPart } from './laidPart.js';
+import { type DrawnMiter, mitersOf, miterWork } from './miterWork.js';
+import { notchWork } from './notchWork.js';
 import type { Kept } from './partView.js';
-import type { PlacedGroup } from './placedHoles.js';
+import { placeWords } from './placeWords.js';
 import type { Work } from './work.js';
 
 /** A part as it is drawn, in mm, before it has a size on the screen. */
-export interface PartPlan {
+export interface PartPlan extends Omit<DrawnFace, 'groups'> {
   section: Section;
-  element: HolePlace['element'] | undefined;
   fence: Fence;
   /** What the row says; undefined where it says none. */
   lengthMm: number | undefined;
-  ends: Ends;
-  contour: Contour;
-  groups: PlacedGroup[];
-  /** Hole groups in another leg or flange. */
-  elsewhere: number;
-  bent: Bent;
+  /** As drawn. */
+  drawnMm: number;
+  groups: DrawnGroup[];
+  miters: DrawnMiter[];
   works: Work[];
+  deciding?: DecidingDistance;
   /** Holes, notches and bends with a little room at each side. */
   kept: Kept[];
-  /** Holes that do not lie wholly on the part as its cuts are drawn. */
-  overCuts: number;
 }
 
-/** A part whose length the row does not give is drawn this many widths long; the longer one where its ends lean. */
-const drawnWidths = 3;
-const drawnWidthsMitred = 4;
+interface Asked {
+  unit: LengthUnit;
+  shop?: Shop | undefined;
+  deciding?: Finding | undefined;
+}
 
-export function planOf(job: RowJob, section: Section, unit: LengthUnit, shop?: Shop): PartPlan {
-  const { element, widthMm, groups: groupsOf, elsewhere } = drawnHoles(job, section, unit, shop);
-  const fence = fenceOf(section, element);
-  const lengthMm = job.lengthMm ?? widthMm * (job.miterRad > 0 ? drawnWidthsMitred : drawnWidths);
-  const ends = endsOf(job, { lengthMm, widthMm }, fence);
-  const clipped = clippedCorners(job, section, ends);
-  const notched = placedNotches(job, section, ends, clipped.corners);
-  const bent = bendLines(job, section, ends);
-  const contour = contourOf(ends, clipped.corners, notched.notches);
-  const groups = groupsOf(lengthMm);
+export function planOf(job: RowJob, section: Section, asked: Asked): PartPlan {
+  const { unit } = asked;
+  const laid = laidPart(job, section, asked);
+  const drawn = drawnFace(laid, asked.deciding);
+  const { face } = drawn;
+  const fence = fenceOf(section, face.id);
+  const groups = drawnGroups(drawn, job, section, asked);
+  const deciding = decidingDistance(asked.deciding, { groups, widthMm: face.widthMm, unit });
+  const place = placeWords(fence, face.widthMm, unit);
   return {
+    ...drawn,
     section,
-    element,
     fence,
     lengthMm: job.lengthMm,
-    ends,
-    contour,
+    drawnMm: laid.layout.lengthMm,
     groups,
-    elsewhere,
-    bent,
+    miters: mitersOf(job, face),
     works: [
-      miterWork(job, ends, fence, unit),
-      clipWork(job, section, ends, clipped, unit),
-      notchWork(job, section, ends, notched, unit),
-      bendWork(job, bent, widthMm, unit),
+      miterWork(job, drawn, fence, unit),
+      clipWork(job, drawn, place, unit),
+      notchWork(job, drawn, place, unit),
+      bendWork(job, drawn, place, unit),
     ],
-    kept: keptOf(groups, notched.notches, bent, widthMm / 8),
-    overCuts: overCuts(groups, ends, contour),
+    ...(deciding ? { deciding } : {}),
+    kept: keptOf(groups, drawn),
   };
 }
 
-function keptOf(
-  groups: readonly PlacedGroup[],
-  notches: readonly PlacedNotch[],
-  { direction, lines }: Bent,
-  roomMm: number,
-): Kept[] {
-  const around = (alongMm: number, sizeMm: number): Kept => ({
-    fromMm: alongMm - sizeMm / 2 - roomMm,
-    toMm: alongMm + sizeMm / 2 + roomMm,
-  });
+function keptOf(groups: readonly DrawnGroup[], { face, bends }: DrawnFace): Kept[] {
+  const roomMm = face.widthMm / 8;
+  const around = (from: number, to: number): Kept => ({ fromMm: from - roomMm, toMm: to + roomMm });
+  const notches = face.outline.edges.filter(({ cause }) => cause.is === 'notch');
   return [
-    ...groups.flatMap(({ group, holes }) =>
-      holes.map(({ alongMm }) => around(alongMm, punchDiagonalMm(group.hole))),
+    ...groups.flatMap(({ holes }) =>
+      holes.map((hole) => around(hole.center.x - halfMm(hole).x, hole.center.x + halfMm(hole).x)),
     ),
-    ...notches.map(({ centreMm, widthMm }) => around(centreMm, widthMm)),
-    ...(direction === 'across' ? lines.map(({ from }) => around(from.alongMm, 0)) : []),
+    ...notches.map(({ from, to }) => around(Math.min(from.x, to.x), Math.max(from.x, to.x))),
+    ...bends.filter(({ runs }) => runs === 'across').map(({ from }) => around(from.x, from.x)),
   ];
-}
-
-function overCuts(groups: readonly PlacedGroup[], ends: Ends, contour: Contour): number {
-  const uncut = contourOf({ ...ends, stopRad: 0, farRad: 0 }, [], []);
-  return groups
-    .flatMap(({ holes }) => holes)
-    .filter((hole) => {
-      const radiusMm = leastDimensionMm(hole.group.hole) / 2;
-      return liesOn(uncut, hole, radiusMm) && !liesOn(contour, hole, radiusMm);
-    }).length;
 }

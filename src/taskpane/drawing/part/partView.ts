@@ -1,5 +1,6 @@
 import type { Section } from '../../../core/section/section.js';
-import type { Side } from '../../../core/row/outline/place.js';
+import type { Point } from '../../../core/part/point.js';
+import type { Side } from './fence.js';
 
 /** How a part is laid out in pixels. */
 export interface View {
@@ -61,16 +62,22 @@ function shownEndMm(
   return tries.find((endMm) => !cuts(endMm) && !cuts(lengthMm - endMm)) ?? usual * widthMm;
 }
 
-/** Where a distance from the end at the stop lies; undefined in the part left out. */
-export function xOf({ left, lengthMm, pixelPerMm, broken }: View, alongMm: number): number | undefined {
-  if (!broken || alongMm <= broken.endMm + roundingMm) return left + alongMm * pixelPerMm;
-  const fromFarMm = lengthMm - alongMm;
+/** Where a distance from the left end lies; undefined in the part left out. */
+export function xOf({ left, lengthMm, pixelPerMm, broken }: View, xMm: number): number | undefined {
+  if (!broken || xMm <= broken.endMm + roundingMm) return left + xMm * pixelPerMm;
+  const fromFarMm = lengthMm - xMm;
   if (fromFarMm > broken.endMm + roundingMm) return undefined;
   return left + 2 * broken.endMm * pixelPerMm + broken.gap - fromFarMm * pixelPerMm;
 }
 
-export function yOf({ top, pixelPerMm }: View, acrossMm: number): number {
-  return top + acrossMm * pixelPerMm;
+/** Where a distance from the bottom edge or heel lies. */
+export function yOf({ top, widthMm, pixelPerMm }: View, yMm: number): number {
+  return top + (widthMm - yMm) * pixelPerMm;
+}
+
+/** Where a place on the part lies; what is left out lies at the end at the stop. */
+export function pixelOf(view: View, { x, y }: Point): [number, number] {
+  return [xOf(view, x) ?? view.left, yOf(view, y)];
 }
 
 export function rightOf(view: View): number {

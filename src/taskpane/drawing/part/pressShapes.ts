@@ -1,7 +1,6 @@
 import type { Shape } from '../drawing.js';
 import { polygon, segment } from '../path.js';
-import type { Contour } from '../../../core/row/outline/contour.js';
-import { polygonOf } from '../../../core/row/outline/crossing.js';
+import type { PartPlan } from './partPlan.js';
 import { rightOf, type View, yOf } from './partView.js';
 
 /** From the edge of the part to the middle of the fence bar. */
@@ -12,14 +11,17 @@ const stopInside = 3;
 /** The fence a heavy bar, the stop a solid triangle where the part touches it, the operator at the bottom. */
 export function pressShapes(
   view: View,
-  contour: Contour,
+  { face }: PartPlan,
   rows: { throat: number; operator: number },
 ): Shape[] {
-  const stop = touchesStop(view, contour);
+  const stop = touchesStop(
+    view,
+    face.outline.edges.map(({ from }) => from),
+  );
   const end = rightOf(view);
   const middle = (view.left + end) / 2;
   const heel = view.fence === 'operator';
-  const fence = heel ? yOf(view, view.widthMm) + fenceAway : view.top - fenceAway;
+  const fence = heel ? yOf(view, 0) + fenceAway : view.top - fenceAway;
   return [
     { kind: 'line', path: segment(view.left - 8, fence, end + 8, fence), line: 'heavy' },
     { kind: 'text', x: 2, y: fence + (heel ? 11 : -2), text: 'fence' },
@@ -41,10 +43,9 @@ export function pressShapes(
 }
 
 /** The middle of what of the part lies nearest to the stop: its square end, or the point of a miter. */
-function touchesStop(view: View, contour: Contour): number {
-  const places = polygonOf(contour);
-  const nearestMm = Math.min(...places.map(({ alongMm }) => alongMm));
-  const near = places.filter(({ alongMm }) => alongMm - nearestMm < 0.01).map(({ acrossMm }) => acrossMm);
+function touchesStop(view: View, corners: readonly { x: number; y: number }[]): number {
+  const nearestMm = Math.min(...corners.map(({ x }) => x));
+  const near = corners.filter(({ x }) => x - nearestMm < 0.01).map(({ y }) => y);
   const middle = yOf(view, (Math.min(...near) + Math.max(...near)) / 2);
-  return Math.min(Math.max(middle, view.top + stopInside), yOf(view, view.widthMm) - stopInside);
+  return Math.min(Math.max(middle, view.top + stopInside), yOf(view, 0) - stopInside);
 }

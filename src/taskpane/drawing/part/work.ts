@@ -1,7 +1,7 @@
-import type { Place } from '../../../core/row/outline/place.js';
+import type { Point } from '../../../core/part/point.js';
 
 /** Where work lies, and what it is in words. */
-export interface Mark extends Place {
+export interface Mark extends Point {
   label: string;
 }
 
@@ -18,7 +18,7 @@ export interface Work {
   name: readonly [string, string];
   /** Its part of the sentence: `2 notches 2 × 1 in`. */
   words: string[];
-  /** What the row leaves open and how it is drawn, or why it is not drawn. */
+  /** Why some of it is not drawn. */
   said: string[];
   facts: WorkFact[];
   marks: Mark[];

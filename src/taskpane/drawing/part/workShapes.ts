@@ -1,11 +1,11 @@
+import type { PlacedBend } from '../../../core/row/layout/bendLines.js';
 import type { Shape } from '../drawing.js';
 import { labelWidth } from '../labelWidth.js';
 import { polyline, segment } from '../path.js';
 import type { Band } from './band.js';
-import type { Bent } from './bends.js';
-import { edgeAcrossMm, type End, endAlongMm, type Ends } from '../../../core/row/outline/contour.js';
 import { rowY } from './distanceShapes.js';
-import { mitersOf, miterText } from './miters.js';
+import { type DrawnMiter, miterText } from './miterWork.js';
+import type { PartPlan } from './partPlan.js';
 import { piecesOf, rightOf, type View, xOf, yOf } from './partView.js';
 
 /** A text below the part, in its row of the band. */
@@ -22,24 +22,25 @@ const beyondFence = 3;
 const labelRoom = 40;
 
 /** The texts at miters and bends across the part. */
-export function workLabels(ends: Ends, bent: Bent, view: View, below: Band): WorkLabel[] {
+export function workLabels({ miters, bends }: PartPlan, view: View, below: Band): WorkLabel[] {
   const wanted = [
-    ...mitersOf(ends).map(({ end, miterRad }) => {
+    ...miters.map(({ end, miterRad }) => {
       const text = `miter ${miterText(miterRad)}`;
       const half = labelWidth(text) / 2;
-      return { text, x: end === 'stop' ? view.left + half : rightOf(view) - half };
+      return { text, x: end === 'left' ? view.left + half : rightOf(view) - half };
     }),
-    ...(bent.direction === 'across' ? acrossBends(bent, view) : []),
+    ...acrossBends(bends, view),
   ];
   return wanted.map(({ text, x }) => ({ text, ...below.place(x, text) }));
 }
 
-function acrossBends({ lines }: Bent, view: View): { text: string; x: number }[] {
-  const xs = lines.flatMap(({ from }) => xOf(view, from.alongMm) ?? []);
+function acrossBends(bends: readonly PlacedBend[], view: View): { text: string; x: number }[] {
+  const across = bends.filter(({ runs }) => runs === 'across');
+  const xs = across.flatMap(({ from }) => xOf(view, from.x) ?? []).sort((a, b) => a - b);
   const [first, second] = xs;
   if (first === undefined) return [];
   if (second !== undefined && second - first < labelRoom)
-    return [{ text: `${lines.length} bends`, x: first }];
+    return [{ text: `${across.length} bends`, x: first }];
   return xs.map((x) => ({ text: 'bend', x }));
 }
 
@@ -55,38 +56,47 @@ export function labelShapes(labels: readonly WorkLabel[], view: View): Shape[] {
 }
 
 /** Chain lines where the part is bent, a little beyond its edges. */
-export function bendShapes({ direction, lines }: Bent, view: View): Shape[] {
-  const shapes = lines.flatMap(({ from, to }): Shape[] => {
-    const [top, bottom] = [yOf(view, from.acrossMm), yOf(view, to.acrossMm)];
-    if (direction === 'across') {
-      const x = xOf(view, from.alongMm);
-      return x === undefined
-        ? []
-        : [{ kind: 'line', path: segment(x, top - beyondFence, x, bottom + beyond), line: 'centre' }];
-    }
-    const [left, right] = [xOf(view, from.alongMm) ?? -Infinity, xOf(view, to.alongMm) ?? Infinity];
-    return piecesOf(view).map((piece) => {
-      const start = Math.max(left === -Infinity ? piece.from : left, piece.from);
-      const end = Math.min(right, piece.to);
-      return { kind: 'line', path: segment(start - beyond, top, end + beyond, top), line: 'centre' };
-    });
-  });
-  const [first] = lines;
-  if (direction === 'across' || !first) return shapes;
-  const text = lines.length === 1 ? 'bend' : `${lines.length} bends`;
+export function bendShapes(bends: readonly PlacedBend[], view: View): Shape[] {
+  const along = bends.filter(({ runs }) => runs === 'along');
+  const [first] = along;
+  const text = along.length === 1 ? 'bend' : `${along.length} bends`;
   return [
-    ...shapes,
-    { kind: 'text', x: rightOf(view) + beyond + 2, y: yOf(view, first.from.acrossMm) + 4, text },
+    ...bends.flatMap((bend) => (bend.runs === 'across' ? acrossLine(bend, view) : alongLines(bend, view))),
+    ...(first
+      ? [
+          {
+            kind: 'text',
+            x: rightOf(view) + beyond + 2,
+            y: yOf(view, first.atMm) + 4,
+            text,
+          } satisfies Shape,
+        ]
+      : []),
   ];
 }
 
+function acrossLine({ from, to }: PlacedBend, view: View): Shape[] {
+  const x = xOf(view, from.x);
+  const [top, bottom] = [yOf(view, Math.max(from.y, to.y)), yOf(view, Math.min(from.y, to.y))];
+  if (x === undefined) return [];
+  return [{ kind: 'line', path: segment(x, top - beyondFence, x, bottom + beyond), line: 'centre' }];
+}
+
+function alongLines({ atMm }: PlacedBend, view: View): Shape[] {
+  const y = yOf(view, atMm);
+  return piecesOf(view).map(({ from, to }) => ({
+    kind: 'line',
+    path: segment(from - beyond, y, to + beyond, y),
+    line: 'centre',
+  }));
+}
+
 /** At each miter the square end it is measured from, and an arc from there to the cut. */
-export function miterShapes(ends: Ends, view: View): Shape[] {
-  return mitersOf(ends).flatMap(({ end, miterRad }): Shape[] => {
-    const longMm = edgeAcrossMm(ends, ends.long);
-    const shortMm = edgeAcrossMm(ends, ends.long === 'throat' ? 'operator' : 'throat');
-    const x = xOf(view, endAlongMm(ends, end, longMm)) ?? view.left;
-    const [corner, level] = [yOf(view, longMm), yOf(view, shortMm)];
+export function miterShapes(miters: readonly DrawnMiter[], view: View): Shape[] {
+  return miters.flatMap(({ end, miterRad, long, longX }): Shape[] => {
+    const x = xOf(view, longX) ?? view.left;
+    const [bottom, top] = [yOf(view, 0), yOf(view, view.widthMm)];
+    const [corner, level] = long === 'bottom' ? [bottom, top] : [top, bottom];
     return [
       { kind: 'line', path: segment(x, corner, x, level), line: 'thin' },
       {
@@ -100,9 +110,15 @@ export function miterShapes(ends: Ends, view: View): Shape[] {
 
 const arcSteps = 8;
 
-function arc(corner: { x: number; y: number }, end: End, down: number, miterRad: number, view: View): string {
+function arc(
+  corner: { x: number; y: number },
+  end: DrawnMiter['end'],
+  down: number,
+  miterRad: number,
+  view: View,
+): string {
   const radius = 0.7 * view.widthMm * view.pixelPerMm;
-  const inward = end === 'stop' ? 1 : -1;
+  const inward = end === 'left' ? 1 : -1;
   return polyline(
     Array.from({ length: arcSteps + 1 }, (_, at): [number, number] => {
       const angle = (miterRad * at) / arcSteps;

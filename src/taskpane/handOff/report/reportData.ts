@@ -1,8 +1,11 @@
-import { type Verdict, verdicts } from '../../../core/press/finding.js';
-import { verdictKind } from '../../../core/press/verdictKind.js';
+import { type Verdict, type VerdictKind, verdictKind, verdicts } from '../../../core/check/verdict.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { isBlank } from '../../../core/quantity/cellValue.js';
 import { formatMass } from '../../../core/quantity/formatMass.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
+import { isFullyChecked } from '../../../core/row/isFullyChecked.js';
+import { assumptionWords } from '../../../core/say/assumptionWords.js';
+import { reasonOf } from '../../../core/say/reasonOf.js';
 import { settingRows } from '../../../core/shop/settings.js';
 import { nameKey } from '../../../core/shop/table.js';
 import { failGroups } from '../../parts/list/failGroups.js';
@@ -42,7 +45,7 @@ export interface ReportData {
   totals: [label: string, value: string][];
   counts: { verdict: Verdict; rows: number; pieces: number }[];
   failing: ReportedRow[];
-  /** Rows that could not be checked: something is missing or cannot be read. */
+  /** Rows that are not fully checked: something is missing, cannot be read, or is open. */
   unknown: ReportedRow[];
   /** Both by reason, the most frequent first. */
   reasons: Reason[];
@@ -73,9 +76,12 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
         return { verdict, rows: own.length, pieces: own.reduce((sum, { qty }) => sum + qty, 0) };
       })
       .filter((count) => count.rows > 0),
-    failing: reported(rows, 'fails'),
-    unknown: reported(rows, 'unknown'),
-    reasons: failGroups(rows.map(({ result }) => result)).map(({ verdict, rows: own, reason }) => ({
+    failing: reported(rows, ['fails'], shop.unit),
+    unknown: reported(rows, ['unknown', 'open'], shop.unit),
+    reasons: failGroups(
+      rows.map(({ result }) => result),
+      shop.unit,
+    ).map(({ verdict, rows: own, reason }) => ({
       verdict,
       rows: own.length,
       reason: sentence(reason),
@@ -86,10 +92,14 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
   };
 }
 
-/** The rows of a kind, the worst verdict first. */
-function reported(rows: readonly ReportRow[], kind: 'fails' | 'unknown'): ReportedRow[] {
+/** The rows of some kinds, the worst verdict first. */
+function reported(
+  rows: readonly ReportRow[],
+  kinds: readonly VerdictKind[],
+  unit: LengthUnit,
+): ReportedRow[] {
   return rows
-    .filter(({ result }) => verdictKind(result.verdict) === kind)
+    .filter(({ result }) => kinds.includes(verdictKind(result.verdict)))
     .sort((a, b) => verdicts.indexOf(a.result.verdict) - verdicts.indexOf(b.result.verdict))
     .map(({ mark, list, row, result }) => ({
       mark,
@@ -97,9 +107,7 @@ function reported(rows: readonly ReportRow[], kind: 'fails' | 'unknown'): Report
       row,
       verdict: result.verdict,
       use: result.use === undefined ? '' : shownShare(result.use),
-      reason: sentence(
-        result.findings.find(({ verdict }) => verdict === result.verdict)?.note ?? result.governs,
-      ),
+      reason: sentence(reasonOf(result, unit)),
     }));
 }
 
@@ -107,7 +115,7 @@ function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['totals'] {
+function totals(rows: readonly ReportRow[], unit: LengthUnit): ReportData['totals'] {
   const sum = (of: (row: ReportRow) => number | undefined) =>
     rows.reduce((total, row) => total + (of(row) ?? 0), 0);
   const weighed = rows.filter(({ result }) => result.massKg !== undefined).length;
@@ -115,6 +123,7 @@ function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['tota
     sum(({ result }) => result.massKg),
     unit,
   );
+  const open = rows.filter(({ result }) => !isFullyChecked(result)).length;
   const missing = rows.length - weighed;
   const partly =
     missing > 0
@@ -125,6 +134,7 @@ function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['tota
     ['Pieces', String(sum(({ qty }) => qty))],
     ['Mass', `${mass}${partly}`],
     ['Punch hits', String(sum(({ result }) => result.hits))],
+    ...(open === 0 ? [] : [['Rows not fully checked', String(open)] satisfies [string, string]]),
   ];
 }
 
@@ -132,7 +142,8 @@ function totals(rows: readonly ReportRow[], unit: 'in' | 'mm'): ReportData['tota
 function assumptions(rows: readonly ReportRow[], { shop, tables }: Ready): string[] {
   const counted = new Map<string, number>();
   for (const { result } of rows) {
-    for (const text of assumedIn(result.note)) counted.set(text, (counted.get(text) ?? 0) + 1);
+    const texts = result.readings.flatMap((reading) => assumptionWords(reading, shop.unit));
+    for (const text of new Set(texts)) counted.set(text, (counted.get(text) ?? 0) + 1);
   }
   const ofRows = [...counted]
     .sort((a, b) => b[1] - a[1])
@@ -148,18 +159,6 @@ function assumptions(rows: readonly ReportRow[], { shop, tables }: Ready): strin
     ...(usual.length > 0 ? [`Usual values for: ${usual.join(', ')}.`] : []),
     ...ofRows,
   ];
-}
-
-const assumed = /assumed|taken|not checked|none was checked|none were checked|no mass|only press practice/;
-
-/** The parts of a note's echo that say what was assumed; sizes and counts are not assumptions. */
-function assumedIn(note: string): string[] {
-  const echo = /Read: (.*)\.$/s.exec(note)?.[1] ?? '';
-  return [
-    ...new Set(
-      echo.split('; ').filter((text) => assumed.test(text) && !text.startsWith('the shop has no list')),
-    ),
-  ].map((text) => text.replace(/^\d+ × \S+(?: × \S+)* \(one assumed\)$/, 'one hole assumed'));
 }
 
 function starters({ tables }: Ready): string[] {

@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { starterNotice } from '../../shop/sheet/starter.js';
-import { verdictKind } from '../../../core/press/verdictKind.js';
+import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
 import type { ReportData, ReportedRow } from './reportData.js';
 
 const entities: Record<string, string> = {
@@ -51,7 +51,7 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margi
 export const caution =
   "Planning estimates. The plate on the press, its manual and the tool maker's limits govern; the job's specification, local codes and a licensed engineer govern connections. Never exceed the rating.";
 
-/** More rows that fail or could not be checked than these are told by their reasons on the first page; the rows themselves follow behind it. */
+/** More rows that fail or are not fully checked than these are told by their reasons on the first page; the rows themselves follow behind it. */
 const mostOnFirstPage = 25;
 
 /**
@@ -125,7 +125,7 @@ function starters({ starters: names }: ReportData): Html[] {
   return [html`<p class="notice"><b>Starter values in use: ${names.join(', ')}.</b> ${starterNotice}</p>`];
 }
 
-const unknownTitle = 'Rows that could not be checked';
+const unknownTitle = 'Rows not fully checked';
 
 function unknown(data: ReportData, many: boolean): Html[] {
   const rows = many ? reasons(data, 'unknown') : rowTable(data.unknown, unknownTitle);
@@ -137,7 +137,7 @@ function everyRow({ failing, unknown: notKnown }: ReportData): Html[] {
     html`<h2 class="next">Every failing row</h2>`,
     rowTable(failing, 'Failing rows', 'No row fails.'),
     ...(notKnown.length > 0
-      ? [html`<h2>Every row that could not be checked</h2>`, rowTable(notKnown, unknownTitle)]
+      ? [html`<h2>Every row not fully checked</h2>`, rowTable(notKnown, unknownTitle)]
       : []),
   ];
 }
@@ -156,7 +156,8 @@ function byVerdict({ counts }: ReportData): Html {
 }
 
 function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknown'): Html {
-  const own = groups.filter(({ verdict }) => verdictKind(verdict) === kind);
+  const kinds: readonly VerdictKind[] = kind === 'fails' ? ['fails'] : ['unknown', 'open'];
+  const own = groups.filter(({ verdict }) => kinds.includes(verdictKind(verdict)));
   if (own.length === 0) return html`<p>No row fails.</p>`;
   const cells = own.map(
     ({ verdict, rows, reason }) =>

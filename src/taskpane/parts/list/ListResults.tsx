@@ -9,7 +9,8 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
-import { type Verdict, verdicts } from '../../../core/press/finding.js';
+import { type Verdict, verdicts } from '../../../core/check/verdict.js';
+import { isFullyChecked } from '../../../core/row/isFullyChecked.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { counted } from '../../shared/change/describeStep.js';
@@ -58,8 +59,8 @@ const useStyles = makeStyles({
 /** How many rows have which verdict, and the failing ones grouped by reason. */
 export function ListResults(props: Props) {
   const styles = useStyles();
-  const { results } = props;
-  const groups = useMemo(() => failGroups(results), [results]);
+  const { results, shop } = props;
+  const groups = useMemo(() => failGroups(results, shop.unit), [results, shop]);
   const [shown, setShown] = useState(firstShown);
   return (
     <>
@@ -118,6 +119,7 @@ function Counts({ results }: { results: readonly RowResult[] }) {
   const counts = new Map<Verdict, number>();
   for (const result of results)
     if (!result.blank) counts.set(result.verdict, (counts.get(result.verdict) ?? 0) + 1);
+  const open = results.filter((result) => !result.blank && !isFullyChecked(result)).length;
   const present = [...verdicts].reverse().filter((verdict) => counts.has(verdict));
   if (present.length === 0) return <Text role="status">No row of this list has anything to check.</Text>;
   return (
@@ -130,6 +132,7 @@ function Counts({ results }: { results: readonly RowResult[] }) {
           </li>
         ))}
       </ul>
+      {open > 0 && <Text>{counted(open, 'row')} not fully checked</Text>}
     </div>
   );
 }

@@ -1,5 +1,4 @@
-import type { Verdict } from '../../../core/press/finding.js';
-import { verdictKind } from '../../../core/press/verdictKind.js';
+import { type Verdict, type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import { checkRows } from './checkRows.js';
@@ -8,7 +7,7 @@ import type { ListRead } from './listRead.js';
 
 export interface PressCompared {
   press: string;
-  /** Rows that it would run: OK or Near limit. */
+  /** Rows that it would run, where the holes that are not placed may lie where they will. */
   runs: readonly number[];
   /** Rows of which that is not known. */
   unknown: number;
@@ -39,15 +38,23 @@ export async function comparePresses(
     if (!results) return undefined;
     const words = results.map((result) => (result.blank ? undefined : result.verdict));
     const kinds = words.map((word) => word && verdictKind(word));
-    const others = words.filter((word, each) => word !== undefined && kinds[each] !== 'passes');
+    const others = words.filter((word, each) => {
+      const kind = kinds[each];
+      return word !== undefined && !isRun(kind) && kind !== 'elsewhere';
+    });
     compared.push({
       press,
-      runs: of.filter((_, each) => kinds[each] === 'passes'),
+      runs: of.filter((_, each) => isRun(kinds[each])),
       unknown: kinds.filter((kind) => kind === 'unknown').length,
       mostly: mostOf(others.flatMap((word) => word ?? [])),
     });
   }
   return compared;
+}
+
+/** Of what is OK so far only distances of the drawing are open: the press has nothing against it. */
+function isRun(kind: VerdictKind | undefined): boolean {
+  return kind === 'passes' || kind === 'open';
 }
 
 function mostOf(words: readonly Verdict[]): Verdict | undefined {

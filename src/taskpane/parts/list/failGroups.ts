@@ -1,6 +1,9 @@
-import { turnedIntoDate } from '../../../core/quantity/dateTrap.js';
-import { type Verdict, verdicts } from '../../../core/press/finding.js';
+import type { Finding } from '../../../core/check/finding.js';
+import { reasonKey } from '../../../core/check/reasonKey.js';
+import { type Verdict, verdictKind, verdicts } from '../../../core/check/verdict.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
+import { governs, say } from '../../../core/say/say.js';
 
 /** Rows that fail for the same reason. */
 export interface FailGroup {
@@ -11,52 +14,79 @@ export interface FailGroup {
   rows: number[];
 }
 
-/** More reasons than these that differ only in their numbers are told as one. */
+/** More cells than these that cannot be read under one heading are told as one. */
 const mostAlike = 6;
 
-/** The rows that are neither OK nor Near limit, by their worst finding, the largest group first. */
-export function failGroups(results: readonly RowResult[]): FailGroup[] {
-  const groups = new Map<string, FailGroup>();
-  results.forEach((result, row) => {
-    if (result.blank || result.verdict === 'OK' || result.verdict === 'Near limit') return;
-    const worst = result.findings.find(({ verdict }) => verdict === result.verdict);
-    const reason = worst?.note.includes(turnedIntoDate)
-      ? `a size ${turnedIntoDate}`
-      : (worst?.note ?? result.governs);
-    const key = `${result.verdict} ${reason}`;
-    const group = groups.get(key) ?? { key, verdict: result.verdict, reason, rows: [] };
-    group.rows.push(row);
-    groups.set(key, group);
+interface Failing {
+  row: number;
+  worst: Finding;
+}
+
+/** The rows that fail or of which something is not known, by their worst finding, the largest group first. */
+export function failGroups(results: readonly RowResult[], unit: LengthUnit): FailGroup[] {
+  const failing = results.flatMap((result, row): Failing[] => {
+    if (result.blank || isNoReason(result.verdict)) return [];
+    const [worst] = result.findings;
+    return worst ? [{ row, worst }] : [];
   });
-  return joinAlike([...groups.values()]).sort(
-    (a, b) => b.rows.length - a.rows.length || verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict),
+  return joinAlike([...groupedBy(failing, ({ worst }) => reasonKey(worst)).values()])
+    .map((own) => groupOf(own, unit))
+    .sort(
+      (a, b) => b.rows.length - a.rows.length || verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict),
+    );
+}
+
+function isNoReason(verdict: Verdict): boolean {
+  const kind = verdictKind(verdict);
+  return kind === 'passes' || kind === 'elsewhere';
+}
+
+/** Cells of one heading that cannot be read, and are many, become one group. */
+function joinAlike(groups: readonly Failing[][]): Failing[][] {
+  const alike = groupedBy(groups, ([first]) => (first ? cellKey(first.worst) : ''));
+  return [...alike.values()].flatMap((own) =>
+    own.length > mostAlike ? [own.flat().sort((a, b) => a.row - b.row)] : own,
   );
 }
 
-/** Reasons that differ in their numbers only, and are many, become one group that says so. */
-function joinAlike(groups: readonly FailGroup[]): FailGroup[] {
-  const byPattern = new Map<string, FailGroup[]>();
-  for (const group of groups) {
-    const pattern = patternOf(group);
-    byPattern.set(pattern, [...(byPattern.get(pattern) ?? []), group]);
-  }
-  return [...byPattern].flatMap(([pattern, alike]) => {
-    const [first] = alike;
-    if (!first || alike.length <= mostAlike) return alike;
-    const rows = alike.flatMap((group) => group.rows).sort((a, b) => a - b);
-    return [
-      {
-        ...first,
-        key: pattern,
-        rows,
-        reason: `${first.reason} And ${alike.length - 1} reasons of the same kind.`,
-      },
-    ];
-  });
+function cellKey(finding: Finding): string {
+  if (finding.rule !== 'refusal' || finding.failure.cause) return reasonKey(finding);
+  return JSON.stringify([finding.rule, finding.failure.argument, finding.press]);
 }
 
-function patternOf({ verdict, reason }: FailGroup): string {
-  return `${verdict} ${reason.replaceAll(/'[^']*'/g, "''").replaceAll(/\d[\d\-/.,]*/g, '#')}`;
+/** The first of several sentences that differ in their sizes stands for all. */
+function groupOf(failing: readonly Failing[], unit: LengthUnit): FailGroup {
+  const [first] = failing as [Failing];
+  const { worst } = first;
+  return {
+    key: reasonKey(worst),
+    verdict: worst.verdict,
+    reason: isDate(worst) ? 'a size turned into a date' : sentenceOf(failing, unit),
+    rows: failing.map(({ row }) => row),
+  };
+}
+
+function sentenceOf(failing: readonly Failing[], unit: LengthUnit): string {
+  const [first = '', ...others] = new Set(
+    failing.map(({ worst }) => say(worst, unit) || governs(worst, unit)),
+  );
+  if (others.length === 0) return first;
+  return `${first} And ${others.length} ${others.length === 1 ? 'reason' : 'reasons'} of the same kind.`;
+}
+
+function isDate(finding: Finding): boolean {
+  return finding.rule === 'refusal' && finding.failure.cause === 'turned into a date';
+}
+
+function groupedBy<Item>(items: readonly Item[], keyOf: (item: Item) => string): Map<string, Item[]> {
+  const groups = new Map<string, Item[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const own = groups.get(key);
+    if (own) own.push(item);
+    else groups.set(key, [item]);
+  }
+  return groups;
 }
 
 /** The rows in runs of neighbours: each can be selected as one area. */

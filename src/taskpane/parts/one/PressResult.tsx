@@ -1,10 +1,14 @@
 import { makeStyles, Text, tokens } from '@fluentui/react-components';
-import { hardestOf } from '../../../core/press/finding.js';
-import type { RowResult } from '../../../core/row/rowResult.js';
+import { hardestOf } from '../../../core/check/severity.js';
+import type { Finding } from '../../../core/check/finding.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
+import type { CheckedRow } from '../../../core/row/rowResult.js';
+import { sentencesOf } from '../../../core/say/sentencesOf.js';
+import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
 import { percent, ShareBar } from '../ShareBar.js';
-import { asSentence } from './unreadInputs.js';
+import { isAmong } from './unreadInputs.js';
 
 const useStyles = makeStyles({
   result: {
@@ -23,19 +27,24 @@ const useStyles = makeStyles({
 
 interface Props {
   press: string;
-  result: Extract<RowResult, { blank: false }>;
+  result: CheckedRow;
+  unit: LengthUnit;
   /** What cannot be read of the part, told once above: with it, no share of a rating means anything. */
-  unread: readonly string[];
+  unread: readonly Finding[];
 }
 
 /** What one press says to a part: the verdict, the share of its rating, and every reason. */
-export function PressResult({ press, result, unread }: Props) {
+export function PressResult({ press, result, unit, unread }: Props) {
   const styles = useStyles();
-  const { verdict, governs, findings } = result;
+  const { verdict, deciding, findings } = result;
   const isRead = unread.length === 0;
   const hardest = isRead ? hardestOf(findings) : undefined;
-  const notes = findings.map(({ note }) => note).filter((note) => note !== '' && !unread.includes(note));
-  const reasons = [...new Set(notes)];
+  const decidedBy = isRead && deciding ? governs(deciding, unit) : '';
+  const shareOf = hardest ? governs(hardest, unit) : '';
+  const reasons = sentencesOf(
+    findings.filter((finding) => !isAmong(unread, finding)),
+    unit,
+  );
   return (
     <section className={styles.result} aria-label={`${shortText(press)}: ${verdict}`}>
       <div className={styles.head}>
@@ -44,20 +53,20 @@ export function PressResult({ press, result, unread }: Props) {
         </Text>
         <VerdictWord verdict={verdict} />
       </div>
-      {isRead && governs !== '' && <Text>Decided by {shortText(governs)}</Text>}
+      {decidedBy !== '' && <Text>Decided by {shortText(decidedBy)}</Text>}
       {hardest && (
         <div className={styles.share}>
           <ShareBar share={hardest.use} />
           <Text>
             {percent(hardest.use)} of rating
-            {hardest.governs !== governs && ` for ${shortText(hardest.governs)}`}
+            {shareOf !== decidedBy && ` for ${shortText(shareOf)}`}
           </Text>
         </div>
       )}
       {reasons.length > 0 && (
         <ul className={styles.findings}>
           {reasons.map((reason) => (
-            <li key={reason}>{shortText(asSentence(reason), 300)}</li>
+            <li key={reason}>{shortText(reason, 300)}</li>
           ))}
         </ul>
       )}

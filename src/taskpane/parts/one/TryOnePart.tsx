@@ -1,12 +1,14 @@
 import { Button, Input, makeStyles, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import { useDeferredValue, useMemo } from 'react';
+import { echoOf } from '../../../core/say/noteOf.js';
+import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
 import { checkPart, type PartCells } from './checkPart.js';
 import { type PartField, partFields } from './partFields.js';
 import { PressResult } from './PressResult.js';
-import { asSentence, unreadInputs } from './unreadInputs.js';
+import { unreadInputs } from './unreadInputs.js';
 import { stack } from '../../shared/stack.js';
 import { PaneField } from '../../shared/PaneField.js';
 
@@ -46,7 +48,7 @@ export function TryOnePart({ shop }: { shop: Shop }) {
     <>
       <div className={styles.fields}>{first.map(field)}</div>
       <details>
-        <summary className={styles.more}>Pitch, gage, notches, corners, bends</summary>
+        <summary className={styles.more}>Pitch, gage, miters, corners, notches, bends</summary>
         <div className={styles.fields}>{more.map(field)}</div>
       </details>
       <div role="status" style={stack(8)}>
@@ -59,15 +61,15 @@ export function TryOnePart({ shop }: { shop: Shop }) {
           </div>
         )}
         {asked && shop.presses.length === 0 && <Text>The shop has no press yet.</Text>}
-        {asked && unread.length > 0 && <Unread sentences={unread} />}
+        {asked && unread.length > 0 && <Unread sentences={sentencesOf(unread, shop.unit)} />}
         {asked && (
           <div className={styles.results}>
             {shown.map(({ press, result }, at) => (
-              <PressResult key={`${press} ${at}`} press={press} result={result} unread={unread} />
+              <PressResult key={`${press} ${at}`} {...{ press, result, unread }} unit={shop.unit} />
             ))}
           </div>
         )}
-        {asked && one && <Text size={200}>{shortText(understood(one.result.note), 400)}</Text>}
+        {asked && one && <Text size={200}>{shortText(echoOf(one.result.readings, shop.unit), 400)}</Text>}
       </div>
     </>
   );
@@ -79,17 +81,11 @@ function Unread({ sentences }: { sentences: readonly string[] }) {
     <MessageBar intent="error" layout="multiline">
       <MessageBarBody>
         {sentences.map((each) => (
-          <div key={each}>{shortText(asSentence(each), 300)}</div>
+          <div key={each}>{shortText(each, 300)}</div>
         ))}
       </MessageBarBody>
     </MessageBar>
   );
-}
-
-/** What the note says was read and assumed: the same for every press. */
-function understood(note: string): string {
-  const at = note.search(/\bRead: /);
-  return at < 0 ? '' : note.slice(at);
 }
 
 function exampleOf(fields: readonly PartField[]): PartCells {

@@ -16,23 +16,31 @@ export function partFields(unit: LengthUnit): { first: PartField[]; more: PartFi
     { heading: 'Grade', example: unit === 'in' ? 'A36' : 'S275' },
     { heading: 'Length', example: length },
     { heading: 'Hole', example: hole },
-    { heading: 'Holes', example: '2' },
+    { heading: 'Holes', example: '1 each end' },
     { heading: 'Bolt', example: bolt },
     { heading: 'Edge', example: edge },
     { heading: 'End', example: end },
   ];
   const more = [
     { heading: 'Edge kind', example: 'sheared, sawn, gas cut, rolled' },
+    { heading: 'End kind', example: 'sheared, sawn, gas cut' },
     { heading: 'Pitch', example: pitch },
     { heading: 'Gage', example: edge },
     { heading: 'Leg', example: 'the leg the holes are in' },
+    { heading: 'Slot', example: 'along, across' },
+    { heading: 'Miter left', example: '45' },
+    { heading: 'Miter right', example: '45' },
+    { heading: 'Long side', example: 'bottom, top, heel, toe' },
     { heading: 'Corner clip', example: small },
     { heading: 'Corners', example: '2' },
+    { heading: 'Clip at', example: 'top left' },
     { heading: 'Notch width', example: edge },
     { heading: 'Notch depth', example: small },
     { heading: 'Notches', example: '1' },
+    { heading: 'Notch at', example: 'bottom edge 6' },
     { heading: 'Bend length', example: length },
     { heading: 'Bends', example: '1' },
+    { heading: 'Bend at', example: 'left end 4' },
   ];
   return { first: first as PartField[], more: more as PartField[] };
 }

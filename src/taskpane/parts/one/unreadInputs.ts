@@ -1,18 +1,18 @@
+import type { Finding } from '../../../core/check/finding.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 
 /** What cannot be read of a part, whichever press it is held against: the same in every result. */
-export function unreadInputs(results: readonly RowResult[]): string[] {
-  const [first, ...others] = results.map((result) =>
+export function unreadInputs(results: readonly RowResult[]): Finding[] {
+  const [first = [], ...others] = results.map((result) =>
     result.blank
       ? []
-      : result.findings.flatMap(({ verdict, note, ofPressCell }) =>
-          verdict === 'Check input' && !ofPressCell && note !== '' ? note : [],
-        ),
+      : result.findings.filter(({ verdict, ofPressCell }) => verdict === 'Check input' && !ofPressCell),
   );
-  const common = (first ?? []).filter((note) => others.every((notes) => notes.includes(note)));
-  return [...new Set(common)];
+  return first.filter((finding) => others.every((findings) => isAmong(findings, finding)));
 }
 
-export function asSentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** Whether one of some findings is the same in all that it says. */
+export function isAmong(findings: readonly Finding[], finding: Finding): boolean {
+  const own = JSON.stringify(finding);
+  return findings.some((each) => JSON.stringify(each) === own);
 }

@@ -13,7 +13,7 @@ export function ToolList({ workbook, shop }: ShopPartProps) {
     values.every((value) => value.trim() === '')
       ? undefined
       : // There is one row here, and it has no number yet.
-        readTools([toolHeadings, values], unit)?.problems[0]?.replace(/^Tools, row 1, /, '');
+        readTools([toolHeadings, values], unit)?.problems[0]?.problem;
   return (
     <>
       <Text>

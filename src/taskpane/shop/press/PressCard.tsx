@@ -1,13 +1,15 @@
 import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
+import { sentenceInCell } from '../../../core/inputError.js';
 import { type Press, pressValue } from '../../../core/press/press.js';
 import { type PressItem, pressItems } from '../../../core/press/pressItem.js';
+import { forceReading } from '../../../core/quantity/readForce.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictMark } from '../../shared/VerdictMark.js';
 import { isStarter, starterNotice } from '../sheet/starter.js';
 import { fieldState, FieldStateMark } from './FieldState.js';
-import { fieldsOf, itemOf, unitOf } from './pressFields.js';
+import { fieldsOf, itemOf, unitOf, unitOfTable } from './pressFields.js';
 import { useUnsaved } from './usePressFields.js';
 
 const useStyles = makeStyles({
@@ -56,7 +58,12 @@ export function PressCard({ press, table, onEdit }: Props) {
   const bad = pressItems.filter(({ key }) => pressValue(press, key).state === 'bad').length;
   const limit = (item: PressItem) => {
     const text = fields[item.name] ?? '';
-    return { state: fieldState(text), text: shown(text, String(unitOf(table, item) ?? '')) };
+    const unit = unitOf(table, item);
+    const reading = item.kind === 'force' ? forceReading(text, unit, unitOfTable(table)) : undefined;
+    return {
+      state: fieldState(text),
+      text: shown(text, String(unit ?? '')) + (reading === undefined ? '' : `, read as ${reading}`),
+    };
   };
   const unknown = stations.filter((key) => pressValue(press, key).state === 'unknown').length;
   return (
@@ -85,7 +92,7 @@ export function PressCard({ press, table, onEdit }: Props) {
         })}
       </dl>
       {unsaved > 0 && <Mark text={`${counted(unsaved, 'value')} typed but not saved: Edit`} />}
-      {press.problem !== undefined && <Mark text={press.problem} />}
+      {press.problem !== undefined && <Mark text={sentenceInCell(press.problem)} />}
       {bad > 0 && <Mark text={`Incomplete: ${counted(bad, 'cell')} cannot be read`} />}
       {unknown > 0 && <Mark text={`${counted(unknown, 'station')} not known`} />}
       {isStarter(press.name, (name) => fields[name] ?? '') && <Mark text={starterNotice} />}

@@ -1,6 +1,7 @@
 import { Button, Input, Select } from '@fluentui/react-components';
 import { useRef } from 'react';
 import { type PressItem, pressItemMeaning } from '../../../core/press/pressItem.js';
+import { forceReading } from '../../../core/quantity/readForce.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { FieldConflict } from '../../../workbook/mergeFields.js';
 import { shortText } from '../../shared/shortText.js';
@@ -27,12 +28,15 @@ const choices: Partial<Record<PressItem['kind'], readonly string[]>> = {
 /** One value of a press: what it is, what it says, and whether that is a limit, none, or not known. */
 export function PressField({ item, label, unit, shopUnit, text, problem, conflict, onText }: Props) {
   const words = choices[item.kind];
+  const reading = item.kind === 'force' ? forceReading(text, unit, shopUnit) : undefined;
   return (
     <PaneField
       label={unit === '' || words ? label : `${label}, ${unit}`}
       hint={pressItemMeaning(item, shopUnit)}
       {...(problem === undefined
-        ? {}
+        ? reading === undefined
+          ? {}
+          : { validationMessage: `Read as ${reading}`, validationState: 'none' as const }
         : { validationMessage: shortText(problem, 300), validationState: 'error' as const })}
     >
       {words ? (

@@ -1,4 +1,5 @@
 import type { Fields } from '../../../workbook/mergeFields.js';
+import { sentenceInCell } from '../../../core/inputError.js';
 import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/pressItem.js';
 import { readPressValue } from '../../../core/press/readPressValue.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
@@ -46,7 +47,8 @@ export function problemOf(
   if (read.state !== 'bad') return undefined;
   // Beside its field a sentence need not say which cell of the sheet it is about.
   const place = `Presses, ${name}, ${item.name}: `;
-  return read.message.startsWith(place) ? read.message.slice(place.length) : read.message;
+  const sentence = sentenceInCell(read.failure);
+  return sentence.startsWith(place) ? sentence.slice(place.length) : sentence;
 }
 
 /** Steps that write the changed fields of a press, each into its own cell; `missing` names items without a row. */

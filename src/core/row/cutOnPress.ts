@@ -1,0 +1,138 @@
+import type { Finding } from '../check/finding.js';
+import { refusal } from '../check/finding.js';
+import type { Range } from '../check/range.js';
+import { shearStrengthMPa } from '../material/shearStrength.js';
+import { governsOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
+import type { Press } from '../press/press.js';
+import { type ShearMinimum, shearMinimums } from '../press/shearMinimums.js';
+import { isCutBySaw, shearFindings } from '../press/shearStation.js';
+import { leastThicknessMm } from '../section/leastThickness.js';
+import type { Shop } from '../shop/readShop.js';
+import { setting } from '../shop/setting.js';
+import type { Working } from '../working/working.js';
+import { isCutElsewhere } from './needsPress.js';
+import type { ReadyRow } from './readyRow.js';
+import { shortestSide } from './shortestSide.js';
+
+/** The cut of a row at the shear its section needs; nothing where a saw or something else cuts it. */
+export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
+  const { section, grade, miterRad } = row;
+  if (isCutBySaw(section) || isCutElsewhere(row)) return [];
+  const thicknessMm = leastThicknessMm(section);
+  const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);
+  const findings = shearFindings(press, { section, shearStrengthMPa: strength, miterRad }, working);
+  if (findings.some(({ verdict }) => verdict === 'No station')) return findings;
+  const shortest = shortestSide(row, shop.unit);
+  const minimums = shearMinimums(press, { section }, working).flatMap((minimum) =>
+    minimum.sizeMm === undefined
+      ? pieceFindings(press, minimum, shortest, row, working)
+      : [minimumFinding(press, minimum, minimum.sizeMm, working)],
+  );
+  return [...findings, ...ripFindings(press, row, working), ...minimums, ...handFindings(press, row)];
+}
+
+/** A plate that is cut from sheet is ripped along its length, which must fit the blade. */
+function ripFindings(press: Press, { stock, lengthMm }: ReadyRow, working?: Working): Finding[] {
+  if (stock !== 'from sheet' || lengthMm === undefined) return [];
+  return [
+    withinLimit(press, { item: 'flatShearBladeLength', sized: { is: 'rip' }, given: lengthMm }, working),
+  ];
+}
+
+/** A mitered piece is held on its shortest side. Miters that meet leave none: that is told of the part. */
+function pieceFindings(
+  press: Press,
+  minimum: ShearMinimum,
+  shortest: Range | undefined,
+  { longSide, miterLeftRad, miterRightRad }: ReadyRow,
+  working?: Working,
+): Finding[] {
+  if (shortest === undefined) {
+    return minimum.limit.state === 'value'
+      ? [openPiece(press, minimum, 'Length')]
+      : [minimumFinding(press, minimum, 0, working)];
+  }
+  if (shortest.most <= 0) return [];
+  const best = minimumFinding(press, minimum, shortest.most);
+  const worst = minimumFinding(press, minimum, shortest.least);
+  if (best.outcome === worst.outcome) return [minimumFinding(press, minimum, shortest.least, working)];
+  const bothEnds = miterLeftRad > 0 && miterRightRad > 0;
+  const sided = longSide?.left !== undefined && longSide.right !== undefined;
+  return [openPiece(press, minimum, bothEnds && !sided ? 'Long side' : 'Miter leg')];
+}
+
+function openPiece(press: Press, { key: item }: ShearMinimum, cell: string): Finding {
+  return {
+    rule: 'blank cell',
+    outcome: 'open',
+    verdict: 'Not checked',
+    press: press.name,
+    cell: { cell },
+    unchecked: 'shortest piece',
+    item,
+  };
+}
+
+/** A shear cannot grip and cut a piece that is shorter, or a section that is smaller, than it can hold. */
+function minimumFinding(
+  press: Press,
+  { key: item, limit }: ShearMinimum,
+  sizeMm: number,
+  working?: Working,
+): Finding {
+  const about = { press: press.name } as const;
+  if (limit.state === 'bad') return refusal(limit.failure, governsOf(item), { ...about, ofPressCell: true });
+  const sized = item.endsWith('ShortestPiece') ? 'piece' : 'section';
+  if (limit.state === 'none') {
+    return {
+      rule: 'shear minimum',
+      outcome: 'held',
+      verdict: 'OK',
+      ...about,
+      item,
+      sized,
+      given: sizeMm,
+      limit: 0,
+      from: 'press',
+    };
+  }
+  const { leastMm, from } = limit;
+  const held = sizeMm >= leastMm * (1 - roundingShare);
+  const verdict = held ? 'OK' : "Can't reach";
+  if (from === 'press') {
+    const meaning = sized === 'piece' ? 'length of the piece' : 'size of the section';
+    limitStep(working, press, item, { kind: 'length', value: sizeMm, meaning }, '≥', verdict);
+  }
+  const outcome = held ? 'held' : 'failed';
+  return {
+    rule: 'shear minimum',
+    outcome,
+    verdict,
+    ...about,
+    item,
+    sized,
+    given: sizeMm,
+    limit: leastMm,
+    from,
+  };
+}
+
+/** A shear that miters one leg only cannot be known to make a part whose mitered leg, or both of whose ends, differ. */
+function handFindings(press: Press, { section, miterLeftRad, miterRightRad, miterLeg }: ReadyRow): Finding[] {
+  const legs = press.values.angleShearLegsMitered;
+  if (section.kind !== 'angle' || legs?.state !== 'value' || legs.value !== 1) return [];
+  if (miterLeftRad === 0 && miterRightRad === 0) return [];
+  const both = miterLeftRad > 0 && miterRightRad > 0;
+  if (!both && miterLeg !== undefined && miterLeg !== 'both') return [];
+  return [
+    {
+      rule: 'blank cell',
+      outcome: 'open',
+      verdict: 'Not checked',
+      press: press.name,
+      cell: { cell: 'Miter leg' },
+      unchecked: 'hand of the miter',
+      item: 'angleShearLegsMitered',
+    },
+  ];
+}

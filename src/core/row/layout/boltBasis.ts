@@ -1,0 +1,18 @@
+import type { LengthUnit } from '../../quantity/units.js';
+import { boltOfHole } from '../../rule/boltOfHole.js';
+import type { BoltSize } from '../../rule/boltSize.js';
+import type { EdgeCode } from '../../rule/edgeDistance.js';
+import { leastDimensionMm } from '../../tooling/hole.js';
+import type { HoleGroup } from '../rowJob.js';
+
+/** The bolt that the distances of a hole go by. `read`: the row gives none, and the hole is a standard one for it. */
+export type BoltBasis = { is: 'given' | 'read'; bolt: BoltSize } | { is: 'none' } | { is: 'not known' };
+
+/** The bolt of a group: of the row, none where it says so, else the one whose standard hole it is, round or slot. */
+export function boltBasis({ bolt, noBolt, hole }: HoleGroup, unit: LengthUnit, code: EdgeCode): BoltBasis {
+  if (noBolt) return { is: 'none' };
+  if (bolt) return { is: 'given', bolt };
+  if (hole.shape !== 'round' && hole.shape !== 'slot') return { is: 'not known' };
+  const read = boltOfHole({ diameterMm: leastDimensionMm(hole), unit, code: code === 'EN' ? 'EN' : 'AISC' });
+  return read ? { is: 'read', bolt: read } : { is: 'not known' };
+}

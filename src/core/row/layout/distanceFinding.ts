@@ -1,0 +1,56 @@
+import type { RowFinding } from '../../check/rowFact.js';
+import type { DistanceFact, DistanceKind, OpenCell, Thing } from '../../check/rowFact.js';
+import type { Verdict } from '../../check/verdict.js';
+import type { CauseKind } from '../../part/outline.js';
+import type { LaidGroup } from './layGroup.js';
+
+const verdictOf: Record<DistanceKind, Verdict> = {
+  'edge by code': 'Edge short',
+  'edge by practice': 'Edge short',
+  heel: 'Edge short',
+  'spacing by code': 'Holes too close',
+  'clear distance by code': 'Holes too close',
+  'spacing by practice': 'Holes too close',
+  'hole to bend': 'Edge short',
+  flange: 'Edge short',
+};
+
+/** A distance of the drawing as a finding, with the cells that would settle one that is open. */
+export function distanceFinding(
+  { groups }: { groups: readonly LaidGroup[] },
+  fact: DistanceFact,
+  outcome: 'held' | 'failed' | 'open',
+): RowFinding {
+  const of = (thing: Thing) =>
+    thing.is === 'hole' ? groups.find(({ index }) => index === thing.group) : undefined;
+  const laid = fact.between.flatMap((thing) => of(thing) ?? []);
+  const [first] = laid;
+  const verdict = outcome === 'held' ? 'OK' : outcome === 'failed' ? verdictOf[fact.kind] : 'OK so far';
+  return Object.assign(fact, {
+    outcome,
+    verdict,
+    ...(first ? { group: first.index } : {}),
+    missing: outcome === 'open' ? missingOf(fact, laid) : [],
+  });
+}
+
+function missingOf({ given, basis, between }: DistanceFact, laid: readonly LaidGroup[]): OpenCell[] {
+  const cells: OpenCell[] = [];
+  const add = (cell: string, group?: number) => {
+    if (!cells.some((each) => each.cell === cell && each.group === group)) {
+      cells.push(group === undefined ? { cell } : { cell, group });
+    }
+  };
+  if (given.least !== given.most) {
+    for (const { missing, index } of laid) for (const field of missing) add(field, index);
+    return cells;
+  }
+  if (basis?.boltRead || basis?.unknown === 'no bolt') for (const { index } of laid) add('Bolt', index);
+  const edge = between.find((thing) => thing.is === 'edge');
+  if (basis?.edgeRead && edge) add(isEnd(edge.cause.is) ? 'End kind' : 'Edge kind', laid[0]?.index);
+  return cells;
+}
+
+function isEnd(cause: CauseKind): boolean {
+  return cause.includes('end') || cause.startsWith('miter');
+}

@@ -1,0 +1,135 @@
+import type { OpenCell, RowFinding } from '../../check/rowFact.js';
+import { exactly } from '../../check/range.js';
+import { edgeClearances, type HoleToEdge } from '../../part/edgeClearances.js';
+import type { Edge } from '../../part/outline.js';
+import type { Face, PlacedHole } from '../../part/part.js';
+import { toleranceMm } from '../../part/tolerance.js';
+import type { EdgeCode } from '../../rule/edgeDistance.js';
+import type { ReadRow } from '../readyRow.js';
+import { edgeDistances, givenOf } from './distanceLimits.js';
+import { edgeKindsOf } from './edgeKindsOf.js';
+import type { HeldGroup } from './heldGroup.js';
+import { adjoiningMm } from './adjoining.js';
+import { type Measured, WorstDistances } from './measured.js';
+import { distanceFinding } from './distanceFinding.js';
+import type { LaidGroup } from './layGroup.js';
+import { Slack } from './slack.js';
+
+export interface HeldLayout {
+  row: ReadRow;
+  faces: readonly Face[];
+  groups: readonly LaidGroup[];
+  /** By the index of the group in the row. */
+  held: ReadonlyMap<number, HeldGroup>;
+  code: EdgeCode;
+  /** The length is not known, so nothing is held against the right end. */
+  endless: boolean;
+}
+
+/** Every hole against every edge of its face: off the part, too near by the code, too near by press practice. */
+export function edgeFindings(layout: HeldLayout): { findings: RowFinding[]; slack: Slack } {
+  const slack = new Slack();
+  const worst = new WorstDistances();
+  const beyond = new Map<number, Beyond>();
+  const holes = layout.groups.flatMap((group) => group.holes);
+  for (const face of layout.faces) {
+    edgeClearances(face, holes, (hole, edge, clearances) => {
+      const held = layout.held.get(hole.group);
+      if (!held || (layout.endless && isRightEnd(edge))) return;
+      noteBeyond(beyond, hole, edge, clearances);
+      for (const measured of distancesOf(layout, held, hole, edge, clearances)) {
+        if (hole.free) slack.add(hole.group, edge.cause.is, measured);
+        worst.add(measured, String(hole.group), () => ({
+          face: face.id,
+          between: [
+            { is: 'hole', group: hole.group, index: hole.index },
+            { is: 'edge', cause: edge.cause, kind: edge.kind },
+          ],
+        }));
+      }
+    });
+  }
+  const off = [...beyond].map(([group, each]) => offThePart(layout, group, each));
+  const found = [...worst].filter(({ fact }) => !isOfHole(fact.between[0], beyond));
+  const findings = [...off, ...found.map(({ fact, outcome }) => distanceFinding(layout, fact, outcome))];
+  return { findings, slack };
+}
+
+function distancesOf(
+  { row, code }: HeldLayout,
+  held: HeldGroup,
+  hole: PlacedHole,
+  edge: Edge,
+  clearances: HoleToEdge,
+): Measured[] {
+  const adjoining = adjoiningMm(row.section, held.face, edge);
+  const beside: Measured[] =
+    adjoining === 0
+      ? []
+      : [
+          {
+            kind: 'heel',
+            from: 'rim',
+            given: givenOf(clearances.rim),
+            limit: exactly(adjoining),
+            at: clearances.rim.least.at,
+          },
+        ];
+  const known = held.edgeKinds.get(edge);
+  const kinds = known === undefined ? edgeKindsOf(row, held.group, edge) : known;
+  if (known === undefined) held.edgeKinds.set(edge, kinds);
+  if (kinds === null) return beside;
+  return [...edgeDistances(held, hole, edge, clearances, kinds, code), ...beside];
+}
+
+function isRightEnd({ cause }: Edge): boolean {
+  return cause.is === 'right end' || cause.is === 'miter right';
+}
+
+interface Beyond {
+  mm: number;
+  edge: Edge;
+  hole: PlacedHole;
+}
+
+/** A hole whose center cannot lie on the part is a slip in the row, not a distance that is short. */
+function noteBeyond(beyond: Map<number, Beyond>, hole: PlacedHole, edge: Edge, { center }: HoleToEdge): void {
+  const mm = -center.most;
+  if (mm <= toleranceMm || mm <= (beyond.get(hole.group)?.mm ?? 0)) return;
+  if (edge.cause.is === 'notch' || edge.cause.is === 'clip') return;
+  beyond.set(hole.group, { mm, edge, hole });
+}
+
+function offThePart({ faces, groups }: HeldLayout, group: number, { mm, edge, hole }: Beyond): RowFinding {
+  const face = faces.find(({ id }) => id === hole.face);
+  const alongLength = edge.cause.is.includes('end') || edge.cause.is.startsWith('miter');
+  const xs = face?.outline.edges.map(({ from }) => from.x) ?? [];
+  const laid = groups.find(({ index }) => index === group);
+  return {
+    rule: 'hole off the part',
+    outcome: 'failed',
+    verdict: 'Check input',
+    group,
+    beyondMm: mm,
+    cause: edge.cause.is,
+    face: hole.face,
+    sizeMm: alongLength ? Math.max(...xs) - Math.min(...xs) : (face?.widthMm ?? 0),
+    correct: laid ? cellsOf(laid, alongLength) : [],
+  };
+}
+
+/** The cells that place a group along the part or across it, as the row fills them. */
+function cellsOf({ group }: LaidGroup, alongLength: boolean): OpenCell[] {
+  const { number, holesAt, endMm, pitchMm, pitchesMm, edgeMm, gageMm } = group;
+  const filled = (cell: string, ...values: unknown[]): OpenCell[] =>
+    values.some((value) => value !== undefined) ? [{ cell, group: number }] : [];
+  if (holesAt) return filled('Holes at', holesAt);
+  if (alongLength)
+    return [{ cell: 'Length' }, ...filled('End', endMm), ...filled('Pitch', pitchMm, pitchesMm)];
+  const across = [...filled('Edge', edgeMm), ...filled('Gage', gageMm)];
+  return across.length > 0 ? across : filled('Hole', group.hole);
+}
+
+function isOfHole(thing: { is: string; group?: number }, beyond: ReadonlyMap<number, unknown>): boolean {
+  return thing.is === 'hole' && thing.group !== undefined && beyond.has(thing.group);
+}

@@ -1,0 +1,69 @@
+import { atMost } from '../../atMost.js';
+import { edgeClearances } from '../../part/edgeClearances.js';
+import { greatestEdgeDistanceMm } from '../../rule/greatestEdge.js';
+import type { Shop } from '../../shop/readShop.js';
+import { setting } from '../../shop/setting.js';
+import type { Reading } from '../reading.js';
+import type { PlacedHoles, ReadyRow } from '../readyRow.js';
+import { boltBasis } from './boltBasis.js';
+import { endKindOf, longEdgeKindOf } from './faceOutline.js';
+import type { LaidGroup } from './layGroup.js';
+import type { Layout, Layouts } from './layoutOf.js';
+
+/** What was taken of the hole groups of a row where it does not say: bolt, kinds of edges, places. */
+export function groupReadings(row: ReadyRow, { layouts }: Layouts, shop: Shop): Reading[] {
+  const [layout] = layouts;
+  return row.places.flatMap((placed) => {
+    const laid = layout?.groups.find(({ index }) => index === placed.index);
+    if (!layout || !laid) return [];
+    return [
+      ...boltReadings(placed, shop),
+      ...edgeReadings(row, placed),
+      ...placeReadings(laid),
+      ...greatestReadings(layout, laid, placed, shop),
+    ];
+  });
+}
+
+function boltReadings({ group, index }: PlacedHoles, shop: Shop): Reading[] {
+  const basis = boltBasis(group, shop.unit, setting(shop, 'edgeCode'));
+  if (basis.is === 'read') return [{ is: 'bolt of the hole', group: index, bolt: basis.bolt.name }];
+  return basis.is === 'not known' ? [{ is: 'bolt not known', group: index }] : [];
+}
+
+function edgeReadings(row: ReadyRow, { group, index }: PlacedHoles): Reading[] {
+  const edge = group.edgeKind ?? longEdgeKindOf(row);
+  const end = group.endKind ?? endKindOf(row);
+  return [{ is: 'edges', group: index, edge, end }];
+}
+
+function placeReadings({ readings, index, holes }: LaidGroup): Reading[] {
+  return readings.map((reading) => {
+    const gageMm = reading === 'usual gage' ? holes[0]?.center.y : undefined;
+    return { is: 'places', group: index, reading, ...(gageMm === undefined ? {} : { mm: gageMm }) };
+  });
+}
+
+/** Too far from every edge is no failure: it is told beside what was read. */
+function greatestReadings(layout: Layout, laid: LaidGroup, placed: PlacedHoles, shop: Shop): Reading[] {
+  const { group, index } = placed;
+  const code = setting(shop, 'edgeCode');
+  const basis = boltBasis(group, shop.unit, code);
+  const face = layout.faces.find(({ id }) => id === laid.holes[0]?.face);
+  if (!face || face.id === 'web' || layout.endless || basis.is === 'none' || basis.is === 'not known')
+    return [];
+  if (laid.holes.some(({ free }) => free)) return [];
+  const nearest = new Map<number, number>();
+  edgeClearances(face, laid.holes, (hole, edge, { center }) => {
+    if (edge.kind === 'none') return;
+    nearest.set(hole.index, Math.min(nearest.get(hole.index) ?? Infinity, center.least.distance));
+  });
+  const givenMm = Math.max(...nearest.values());
+  const greatestMm = greatestEdgeDistanceMm({
+    thicknessMm: placed.faces[0]?.thicknessMm ?? face.thicknessMm,
+    code,
+    system: basis.bolt.system,
+  });
+  if (!Number.isFinite(givenMm) || atMost(givenMm, greatestMm)) return [];
+  return [{ is: 'greatest edge distance', group: index, givenMm, greatestMm, code }];
+}

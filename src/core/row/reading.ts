@@ -1,0 +1,41 @@
+import type { PlaceReading } from './layout/layGroup.js';
+import type { CutBy, HoleGroup } from './rowJob.js';
+import type { Hole } from '../tooling/hole.js';
+import type { EdgeKind, EdgeCode } from '../rule/edgeDistance.js';
+
+/** What a row was understood to say, and what was taken where it says nothing. Groups are counted from 0. */
+export type Reading =
+  | { is: 'ignored mark'; mark: string }
+  | { is: 'quantity assumed' }
+  | { is: 'hands'; right: number; left: number }
+  | { is: 'miter'; rad: number }
+  | {
+      is: 'holes';
+      group: number;
+      count: number;
+      hole: Hole;
+      counted: boolean;
+      fitOfBolt?: { fit: string; bolt: string };
+    }
+  | { is: 'notches'; count: number; counted: boolean; widthMm: number; depthMm: number; placed: boolean }
+  | { is: 'corners clipped'; count: number; counted: boolean; alongMm: number; acrossMm: number }
+  | { is: 'bends'; count: number; counted: boolean; lengthMm: number }
+  | { is: 'finish that changes nothing'; typed: string }
+  | { is: 'no mass' }
+  | { is: 'cut elsewhere'; by: Exclude<CutBy, 'press'> }
+  | { is: 'cut by saw' }
+  | { is: 'no tools' }
+  | { is: 'bolt of the hole'; group: number; bolt: string }
+  | { is: 'bolt not known'; group: number }
+  | { is: 'edges'; group: number; edge?: EdgeKind; end?: EdgeKind }
+  | { is: 'places'; group: number; reading: PlaceReading; mm?: number }
+  | { is: 'greatest edge distance'; group: number; givenMm: number; greatestMm: number; code: EdgeCode }
+  | { is: 'made otherwise'; group: number; how: HoleMaking }
+  | { is: 'unread columns'; headings: readonly string[] }
+  | { is: 'narrow strip'; givenMm: number; leastMm: number }
+  | { is: 'galvanized and thick' };
+
+/** Why holes are not punched to size. */
+export type HoleMaking =
+  | { by: 'row'; process: NonNullable<HoleGroup['by']> | 'tap' }
+  | { by: 'job specification'; process: 'drill' | 'punch 2 mm under and ream'; because: string };

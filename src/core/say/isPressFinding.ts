@@ -1,0 +1,23 @@
+import type { Finding, PressFinding } from '../check/finding.js';
+
+const rules = {
+  refusal: true,
+  station: true,
+  'press limit': true,
+  'blank item': true,
+  'shear minimum': true,
+  'least hole': true,
+  share: true,
+  'widest bar': true,
+  'plate thickness': true,
+  'nothing stated': true,
+  miter: true,
+  'vee opening': true,
+  'notch bites': true,
+  'die holder': true,
+} satisfies Record<PressFinding['rule'], true>;
+
+/** Whether a finding is of a check against a press, or a refusal. */
+export function isPressFinding(finding: Finding): finding is PressFinding {
+  return finding.rule in rules;
+}

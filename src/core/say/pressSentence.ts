@@ -1,0 +1,101 @@
+import type { FindingOf, PressFinding } from '../check/finding.js';
+import { sentenceInCell } from '../inputError.js';
+import { governsOf, itemName } from '../press/limit.js';
+import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
+import { formatMass } from '../quantity/formatMass.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { nameHole } from '../tooling/hole.js';
+import { holeTitle } from './holeTitle.js';
+import { shareSentence } from './shareSentence.js';
+import { sizedWords } from './sizedWords.js';
+import { size, sizes } from './sizes.js';
+
+/** What a check against a press says, in one sentence; empty for what is held and not near the limit. */
+export function pressSentence(finding: PressFinding, unit: LengthUnit): string {
+  const told = finding.outcome === 'failed' || finding.outcome === 'open' || finding.verdict === 'Near limit';
+  return told ? sentence(finding, finding.press ?? 'the press', unit) : '';
+}
+
+function sentence(finding: PressFinding, press: string, unit: LengthUnit): string {
+  switch (finding.rule) {
+    case 'refusal':
+      return sentenceInCell(finding.failure);
+    case 'station':
+      return stationSentence(finding, press);
+    case 'press limit':
+      return `${sizedWords(finding, unit)} is over ${press}'s ${governsOf(finding.item)}, ${limitWords(finding, unit)}.`;
+    case 'blank item':
+      return `${itemName(finding.item)} of ${press} is blank, so it was not checked.`;
+    case 'shear minimum':
+      return minimumSentence(finding, press, unit);
+    case 'least hole':
+      return leastHoleSentence(finding, unit);
+    case 'share':
+      return shareSentence(finding, unit);
+    case 'widest bar':
+      return `a cut ${size(finding.given, unit)} wide is over ${press}'s widest bar, ${size(finding.limit, unit)}.`;
+    case 'plate thickness': {
+      const { widthMm, thicknessMm } = finding.plate;
+      return `${size(finding.given, unit)} thick is over ${press}'s plate size ${sizes([widthMm, thicknessMm], unit)}.`;
+    }
+    case 'nothing stated':
+      return `${press} states neither sizes nor a force for its ${finding.of}, so the cut was not checked.`;
+    case 'miter':
+      return miterSentence(finding, press);
+    case 'vee opening':
+      return veeSentence(finding, press, unit);
+    case 'notch bites':
+      return `The notch on ${press}: ${finding.failure.problem} ${finding.failure.allowed}`;
+    case 'die holder':
+      return dieHolderSentence(finding, press, unit);
+  }
+}
+
+function stationSentence({ needed, ofAll }: FindingOf<'station'>, press: string): string {
+  if (!ofAll) return `${press} has no ${needed}.`;
+  return `No press has ${/^[aeiou]/.test(needed) ? 'an' : 'a'} ${needed}.`;
+}
+
+function limitWords({ sized, limit = 0 }: FindingOf<'press limit'>, unit: LengthUnit): string {
+  return sized.is === 'mass' ? formatMass(limit, unit) : size(limit, unit);
+}
+
+function minimumSentence(
+  { sized, given, limit, from }: FindingOf<'shear minimum'>,
+  press: string,
+  unit: LengthUnit,
+): string {
+  const least = `${size(limit, unit)}${from === 'practice' ? ' by common practice' : ''}`;
+  return sized === 'piece'
+    ? `a piece ${size(given, unit)} long is shorter than ${press} can hold, ${least}.`
+    : `${size(given, unit)} is smaller than ${press} can hold and cut, ${least}.`;
+}
+
+function leastHoleSentence({ hole, thicknessMm, limit }: FindingOf<'least hole'>, unit: LengthUnit): string {
+  const least = size(nextSizeMm(limit, unit), unit);
+  return `a ${nameHole(hole, unit)} in metal ${size(thicknessMm, unit)} thick may burst the punch; the least is ${least}; drill it.`;
+}
+
+function miterSentence({ on, why }: FindingOf<'miter'>, press: string): string {
+  if (why === 'over 45°') return `a miter over 45° is beyond the ${on} of ${press}.`;
+  return `the ${on}${on === 'bar shear' ? '' : ` of ${press}`} cuts square only; saw the miter.`;
+}
+
+function veeSentence(
+  { wantedMm, exact, onHandMm }: FindingOf<'vee opening'>,
+  press: string,
+  unit: LengthUnit,
+): string {
+  const asked = `${size(wantedMm, unit)}${exact ? '' : ' or wider'}`;
+  const onHand = onHandMm.map((mm) => formatLength(mm, unit)).join(', ');
+  return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.`;
+}
+
+function dieHolderSentence(
+  { beside, given, limit = 0, group }: FindingOf<'die holder'>,
+  press: string,
+  unit: LengthUnit,
+): string {
+  const room = size(Math.max(given, 0), unit);
+  return `${holeTitle(group)}: from the hole to the ${beside} there are ${room}; ${press}'s die holder needs ${size(limit, unit)}.`;
+}

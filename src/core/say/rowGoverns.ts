@@ -1,0 +1,68 @@
+import type { RowFinding } from '../check/rowFact.js';
+import { governsOf } from '../press/limit.js';
+import { cellName } from './cellWords.js';
+import { holeTitle } from './holeTitle.js';
+
+/** What a check of the row held against what, in a few words: `edge distance`, `spacing`. */
+export function rowGoverns(finding: RowFinding): string {
+  switch (finding.rule) {
+    case 'distance':
+      return distanceWords(finding);
+    case 'no press in the shop':
+    case 'press not known':
+      return 'press';
+    case 'bolt in hole':
+    case 'hole off the part':
+    case 'holes in a bar':
+      return holeTitle(finding.group);
+    case 'sheared end':
+      return 'End kind';
+    case 'outline':
+      return 'outline';
+    case 'work on the part':
+      return 'notch';
+    case 'corners':
+      return 'corner clip';
+    case 'bend from edge to edge':
+    case 'bend on the part':
+      return 'bend';
+    case 'room':
+      return 'spacing';
+    case 'room at the edges':
+      return 'edge distance';
+    case 'choice':
+    case 'too many choices':
+      return finding.cells.map(cellName).join(', ');
+    case 'blank cell':
+      return cellName(finding.cell);
+    case 'reach open':
+      return governsOf(finding.item);
+    case 'station for work':
+      return finding.work;
+    case 'tool on hand':
+      return finding.lacking;
+    case 'tool body':
+      return governsOf('punchBody');
+    case 'off press':
+      return '';
+  }
+}
+
+function distanceWords({ kind, between: [, other] }: Extract<RowFinding, { rule: 'distance' }>): string {
+  switch (kind) {
+    case 'edge by code':
+    case 'edge by practice': {
+      const isEnd =
+        other.is === 'edge' && (other.cause.is.includes('end') || other.cause.is.startsWith('miter'));
+      return isEnd ? 'end distance' : 'edge distance';
+    }
+    case 'heel':
+      return 'distance to the heel';
+    case 'hole to bend':
+      return 'hole to bend';
+    case 'flange':
+      return 'flange';
+    default:
+      return 'spacing';
+  }
+}

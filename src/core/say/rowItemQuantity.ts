@@ -1,0 +1,42 @@
+import type { LengthUnit } from '../quantity/units.js';
+import type { RowItem } from '../row/rowItem.js';
+import type { RowResult } from '../row/rowResult.js';
+import type { NamedValue, QuantityKind } from '../working/working.js';
+import { noteOf } from './noteOf.js';
+import { openText } from './openText.js';
+import { governs } from './say.js';
+
+/**
+ * One item of a row, numbers in the core's unit; empty text where there is nothing to show, never a zero.
+ * @param unit of the lengths in texts
+ */
+export function rowItemQuantity(
+  row: RowResult,
+  item: RowItem,
+  unit: LengthUnit,
+): Pick<NamedValue, 'kind' | 'value'> {
+  if (row.blank) return { kind: 'text', value: '' };
+  const text = (value: string) => ({ kind: 'text' as const, value });
+  const quantity = (kind: QuantityKind, value: number | undefined) =>
+    value === undefined ? text('') : { kind, value };
+  switch (item) {
+    case 'verdict':
+      return text(row.verdict);
+    case 'governs':
+      return text(row.deciding ? governs(row.deciding, unit) : '');
+    case 'note':
+      return text(noteOf(row, unit));
+    case 'open':
+      return text(openText(row, unit));
+    case 'route':
+      return text(row.route.join(', '));
+    case 'use':
+      return quantity('ratio', row.use);
+    case 'force':
+      return quantity('force', row.forceN);
+    case 'mass':
+      return quantity('mass', row.massKg);
+    case 'hits':
+      return quantity('count', row.hits);
+  }
+}

@@ -1,0 +1,91 @@
+import type { Finding, FindingOf } from '../check/finding.js';
+import type { RowFinding } from '../check/rowFact.js';
+import { quoted } from '../quantity/cellValue.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { describeHole } from '../tooling/hole.js';
+import { blankCellSentence, reachOpenSentence } from './blankCells.js';
+import { cellName, cellNames } from './cellWords.js';
+import { distanceSentence, runsOver } from './distanceSentence.js';
+import { edgeWords } from './edgeWords.js';
+import { holeTitle } from './holeTitle.js';
+import { listWords } from './listWords.js';
+import { problemWords } from './problemWords.js';
+import { size } from './sizes.js';
+import { toolSentence } from './toolSentence.js';
+
+/** What a check of the row itself says; empty for what is held. `say` says the findings a choice depends on. */
+export function rowSentence(
+  finding: RowFinding,
+  unit: LengthUnit,
+  say: (finding: Finding) => string,
+): string {
+  if (finding.outcome === 'held') return '';
+  const title = holeTitle(finding.group);
+  switch (finding.rule) {
+    case 'distance':
+      return distanceSentence(finding, unit);
+    case 'no press in the shop':
+      return 'The shop has no press. Add one on the Shop sheet.';
+    case 'press not known':
+      return `${quoted(finding.name)} is not a press of the shop. Presses: ${finding.names.join(', ')}.`;
+    case 'bolt in hole':
+      return `${title}: a hole of ${size(finding.holeMm, unit)} does not take bolt ${finding.bolt}. Correct one of them.`;
+    case 'hole off the part':
+      return offThePart(finding, title, unit);
+    case 'holes in a bar':
+      return `${title}: drilled; no press station punches holes in ${finding.designation}, and their distances were not checked.`;
+    case 'sheared end':
+      return `End kind: ${finding.designation} is sawn, no press shears it. Write sawn, or bought under Cut by.`;
+    case 'outline':
+      return problemWords(finding.problem, unit);
+    case 'work on the part':
+      return `${finding.cell} ${size(finding.given, unit)}: the part is ${size(finding.limit, unit)} ${finding.along}. Correct ${finding.cell}.`;
+    case 'corners':
+      return `Corners ${finding.count}: ${finding.designation} has 4 corners to clip. Correct Corners.`;
+    case 'bend from edge to edge':
+      return `Bend length ${size(finding.givenMm, unit)}: a bend ${finding.runs} the part runs from edge to edge, ${size(finding.runMm, unit)}. Correct Bend length or Bend at.`;
+    case 'bend on the part':
+      return `Bend length ${size(finding.givenMm, unit)}: the part is ${size(finding.lengthMm, unit)} by ${size(finding.widthMm, unit)}. Correct Bend length.`;
+    case 'room':
+      return `${title}: ${finding.count} holes have no room on the part, at most ${finding.most} with the steel that press practice leaves between them. Correct Holes, Hole or Length.`;
+    case 'room at the edges':
+      return `${title}: wherever it lies, ${size(finding.shortMm, unit)} is missing between ${listWords(finding.between.map((is) => edgeWords({ is })))}. Correct the part or the holes.`;
+    case 'choice':
+      return choiceSentence(finding, say);
+    case 'too many choices':
+      return `${cellNames(finding.cells)} leave more possible parts than are tried. Fill them in.`;
+    case 'blank cell':
+      return blankCellSentence([finding]);
+    case 'reach open':
+      return reachOpenSentence([finding]);
+    case 'station for work':
+      return `no press station makes a ${finding.work} in ${finding.designation}.`;
+    case 'tool on hand':
+      return toolSentence(finding, unit);
+    case 'tool body':
+      return `Punch body of ${finding.press ?? 'the press'} is blank, so the body of punch ${describeHole(finding.hole, unit)} was not checked.`;
+    case 'off press':
+      return '';
+  }
+}
+
+function offThePart(
+  { beyondMm, cause, face, sizeMm, correct }: FindingOf<'hole off the part'>,
+  title: string,
+  unit: LengthUnit,
+): string {
+  const along = cause.includes('end') || cause.startsWith('miter');
+  const what = along || face === 'plate' ? 'part' : (face.split(' ')[0] ?? face);
+  const is = `the ${what} is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
+  return `${title}: the center of a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${is}. Correct ${listWords(correct.map(cellName), 'or')}.`;
+}
+
+/** What fails for some of what the row leaves to choose. */
+function choiceSentence({ cells, failing }: FindingOf<'choice'>, say: (finding: Finding) => string): string {
+  const [first] = failing;
+  const worst = failing.find((each) => each.rule === 'distance' && runsOver(each)) ?? first;
+  const what = worst ? say(worst) : '';
+  const sided = cells.length === 1 && cells[0]?.cell === 'End';
+  const fill = sided ? 'write left or right before it' : cells.length === 1 ? 'fill it in' : 'fill them in';
+  return `${what} It depends on ${cellNames(cells)}: ${fill}.`;
+}

@@ -1,0 +1,41 @@
+import type { FindingOf } from '../check/finding.js';
+import { plainText } from '../quantity/cellValue.js';
+import { formatMass } from '../quantity/formatMass.js';
+import type { LengthUnit } from '../quantity/units.js';
+import { describeHole, nameHole } from '../tooling/hole.js';
+import { holeTitle } from './holeTitle.js';
+import { size } from './sizes.js';
+
+/** What has a size that is held against a limit, with the size: `thickness 1/2 in`, `a cut 12 in wide`. */
+export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, unit: LengthUnit): string {
+  switch (sized.is) {
+    case 'hole':
+      return sized.hole.shape === 'round'
+        ? `hole ${describeHole(sized.hole, unit)}`
+        : nameHole(sized.hole, unit);
+    case 'gap, thickness and die entry':
+      return `${sized.is}, ${size(given, unit)},`;
+    case 'cut':
+      return `a cut ${size(given, unit)} wide`;
+    case 'rip':
+      return `a rip ${size(given, unit)} long, since plates are cut from sheet,`;
+    case 'bend':
+      return `a bend ${size(given, unit)} long`;
+    case 'part':
+      return `a part ${sized.typed === undefined ? size(given, unit) : plainText(sized.typed)} long`;
+    case 'mass':
+      return `a part of ${formatMass(given, unit)}`;
+    case 'hole to nearer edge':
+      return `${holeTitle(group)} at ${size(given, unit)} from the nearer edge`;
+    case 'hole to toe':
+      return `${holeTitle(group)}: from the hole to the toe`;
+    case 'part below the die':
+      return `the part hanging below the die, ${size(given, unit)},`;
+    case 'leg':
+    case 'thickness':
+    case 'round':
+    case 'square':
+    case 'corner clip':
+      return `${sized.is} ${size(given, unit)}`;
+  }
+}
