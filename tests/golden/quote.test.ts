@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { verdicts } from '../../src/core/check/verdict.js';
 import { readSheetValues } from '../../src/headless/index.js';
 import { type Quote, recalculatedQuote, shown, source } from './quote.js';
 
@@ -8,22 +9,6 @@ const parts = source('parts');
 const shareTolerance = 0.0006;
 /** Steel: 490 lb/ft³ by hand, 7850 kg/m³ in the calculation. */
 const massTolerance = 0.002;
-
-const verdictWords = [
-  'Check input',
-  'No press',
-  'No station',
-  'Too big',
-  "Can't reach",
-  'Hole too small',
-  'Holes too close',
-  'Edge short',
-  'Over capacity',
-  'No tool',
-  'Not checked',
-  'Near limit',
-  'OK',
-];
 
 let quote: Quote;
 beforeAll(async () => {
@@ -77,7 +62,7 @@ describe('the example quote, recalculated through the built functions', () => {
 
   it('shows every verdict word at least once, and a note on every row that is not OK', () => {
     const seen = new Set([...quote.rows.values()].map((row) => shown(row.Verdict)));
-    expect(verdictWords.filter((word) => !seen.has(word))).toEqual([]);
+    expect(verdicts.filter((word) => !seen.has(word))).toEqual([]);
     const silent = expected.filter(
       ({ Mark = '', Verdict }) => Verdict !== 'OK' && Verdict !== '' && shown(cell(Mark, 'Note')) === '',
     );
@@ -127,10 +112,7 @@ describe('the sheets that hang on the checks', () => {
     const summary = new Map(
       readSheetValues(quote.bytes, 'Summary').map(([label, value]) => [String(label), value]),
     );
-    const counts = verdictWords.map((word) => [
-      word,
-      expected.filter(({ Verdict }) => Verdict === word).length,
-    ]);
+    const counts = verdicts.map((word) => [word, expected.filter(({ Verdict }) => Verdict === word).length]);
     expect(counts.map(([word]) => [word, summary.get(String(word))])).toEqual(counts);
     expect(summary.get('Rows checked')).toBe(expected.filter(({ Verdict }) => Verdict !== '').length);
     const numbers = (column: string) =>

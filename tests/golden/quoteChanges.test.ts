@@ -10,7 +10,8 @@ beforeAll(async () => {
 });
 
 const cell = (mark: string, column: string, from = quote) => from.rows.get(mark)?.[column];
-const passes = (verdict: string | undefined) => verdict === 'OK' || verdict === 'Near limit';
+/** The press can do it: nothing of it is wanting. */
+const passes = (verdict: string | undefined) => ['OK', 'Near limit', 'OK so far'].includes(verdict ?? '');
 const at = (press: string) => parts.filter(({ Press }) => Press === press);
 const punched = ({ Hole, Bolt }: Record<string, string>) => Hole !== '' || Bolt !== '';
 const flat = ({ Section = '' }: Record<string, string>) => /^(?:PL|FB)/.test(Section);

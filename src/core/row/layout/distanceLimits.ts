@@ -4,6 +4,7 @@ import type { HoleToEdge } from '../../part/edgeClearances.js';
 import type { ClearanceRange } from '../../part/clearanceRange.js';
 import type { Edge } from '../../part/outline.js';
 import type { PlacedHole } from '../../part/part.js';
+import { toleranceMm } from '../../part/tolerance.js';
 import type { EdgeCode, EdgeKind } from '../../rule/edgeDistance.js';
 import { leastHoleEdge, type SlotDirection } from '../../rule/holeEdge.js';
 import { leastHoleSpacing } from '../../rule/holeSpacing.js';
@@ -122,6 +123,8 @@ export function holeDistances(
   const at = rim.least.at;
   const webMm = Math.max(groups[0].webMm, groups[1].webMm);
   const byPractice: Measured = { kind: 'spacing by practice', from: 'rim', given, limit: exactly(webMm), at };
+  // Holes that run into each other are wrong by any rule: how far they overlap says it all.
+  if (rim.most < -toleranceMm) return [byPractice];
   if (groups.some(({ bolt }) => bolt.is === 'none')) return [byPractice];
   const { placed, between } = centersOf(holes);
   // Of holes that are not placed the direction is not known: the largest distance of the code holds.
