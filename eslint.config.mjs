@@ -83,6 +83,18 @@ export default tseslint.config(
       '@typescript-eslint/no-explicit-any': 'error',
     },
   },
+  {
+    files: ['src/**/*.ts', 'src/**/*.tsx', 'tests/**/*.ts'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: String.raw`:matches(ImportDeclaration, ExportNamedDeclaration, ExportAllDeclaration, ImportExpression)[source.value=/^\.(?!.*\.(js|mjs|json|css|svg|html|txt|xml)(\?raw)?$)/]`,
+          message: 'Files are imported by their whole name, as built: ./name.js.',
+        },
+      ],
+    },
+  },
   layer('core', []),
   layer('sheet', []),
   layer('functions', ['core']),

@@ -1,12 +1,33 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
 import { defineConfig } from 'vitest/config';
+
+const files = readdirSync('tests', { recursive: true, encoding: 'utf8' })
+  .map((file) => path.posix.join('tests', file.replaceAll('\\', '/')))
+  .filter((file) => file.endsWith('.test.ts') && !file.startsWith('tests/referee/'));
+
+/** Tests with side effects: bundles, browsers, and what says at its top in which environment it wants to run. */
+const ownWorld = files.filter(
+  (file) =>
+    /^tests\/(?:browser|contract|package)\//.test(file) ||
+    readFileSync(file, 'utf8').startsWith('// @vitest-environment'),
+);
+
+/** All others share the modules they import: importing takes longer than testing. */
+const shared = files.filter((file) => !ownWorld.includes(file));
+
+const options = {
+  testTimeout: 60_000,
+  hookTimeout: 120_000,
+  pool: 'forks' as const,
+  setupFiles: ['tests/support/refereeAll.ts'],
+};
 
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/referee/**', 'node_modules/**'],
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
-    pool: 'forks',
-    setupFiles: ['tests/support/refereeAll.ts'],
+    projects: [
+      { test: { ...options, name: 'shared', include: shared, isolate: false } },
+      { test: { ...options, name: 'own world', include: ownWorld } },
+    ],
   },
 });

@@ -14,7 +14,7 @@ export function paneConfig({ entry, output, mode = 'production', chunkNames = '[
     target: ['web', 'es2022'],
     devtool: false,
     performance: { hints: false },
-    entry: entry ?? { pane: path.join(root, 'src/taskpane/app/host.ts') },
+    entry: entry ?? { pane: path.join(root, 'src/taskpane/host.ts') },
     output: {
       path: output ?? path.join(root, 'out/pane'),
       filename: '[name].js',

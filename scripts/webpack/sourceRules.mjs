@@ -1,16 +1,6 @@
 // How every bundle turns sources into scripts.
-import path from 'node:path';
-
-const constants = /unitFactors\.ts$/;
-
 export const sourceRules = [
-  {
-    test: /\.tsx?$/,
-    exclude: constants,
-    loader: 'esbuild-loader',
-    options: { target: 'es2022', jsx: 'automatic' },
-  },
-  { test: constants, loader: path.join(import.meta.dirname, 'constantsLoader.mjs') },
+  { test: /\.tsx?$/, loader: 'esbuild-loader', options: { target: 'es2022', jsx: 'automatic' } },
 ];
 
 /** Sources import by the names the built files would have. */

@@ -1,4 +1,4 @@
-import type { Descriptor } from './descriptor.js';
+import type { Descriptor } from './descriptor/descriptor.js';
 import { bendForce } from './force/bendForce.js';
 import { notchForce } from './force/notchForce.js';
 import { punchForce } from './force/punchForce.js';

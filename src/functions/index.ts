@@ -4,7 +4,7 @@ import { recalculateWorkbook } from './shop/recalculateWorkbook.js';
 import { readShopFromWorkbook } from './shop/readShopFromWorkbook.js';
 import { ShopRegistry } from './shop/registry.js';
 import { StartUp } from './shop/startUp.js';
-import type { HostInput } from './hostValue.js';
+import type { HostInput } from './descriptor/hostValue.js';
 import { helpForPane, type Runtime, type SheetErrorCode, workingForPane, wrap } from './wrapper.js';
 
 // The one classic script the host loads: every function is associated before the script ends.

@@ -3,8 +3,14 @@ import type { CellValue } from '../core/quantity/cellValue.js';
 import { Working } from '../core/working/working.js';
 import { type Argument, argumentLabel, type ReadContext, type ScalarArgument } from './argument/argument.js';
 import { readShopReference, type ShopReference } from './argument/shop.js';
-import type { CallContext, Descriptor, Result, WorkedCall } from './descriptor.js';
-import { ErrorCell, type HostInput, type HostValue, plainMatrix, plainValue } from './hostValue.js';
+import type { CallContext, Descriptor, Result, WorkedCall } from './descriptor/descriptor.js';
+import {
+  ErrorCell,
+  type HostInput,
+  type HostValue,
+  plainMatrix,
+  plainValue,
+} from './descriptor/hostValue.js';
 import { inShopUnit } from '../core/quantity/shopUnit.js';
 import type { ColdStart } from './shop/coldStart.js';
 import { ShopNotRegistered, type ShopRegistry } from './shop/registry.js';

@@ -1,3 +1,5 @@
+import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from '../sheet/address.js';
+import { quotedSheet, unquotedSheet } from '../sheet/names.js';
 import { WorkbookError } from './workbookError.js';
 
 /** A rectangle of cells on one sheet; rows and columns count from 0. */
@@ -7,16 +9,6 @@ export interface Area {
   column: number;
   rows: number;
   columns: number;
-}
-
-export const sheetRows = 1_048_576;
-export const sheetColumns = 16_384;
-const letters = 26;
-
-export function columnLetters(column: number): string {
-  const first = Math.floor(column / letters);
-  const last = String.fromCharCode(65 + (column % letters));
-  return first === 0 ? last : columnLetters(first - 1) + last;
 }
 
 /** The address of an area without its sheet: `B3:D9`, `B3` for a single cell. */
@@ -29,7 +21,7 @@ export function cellAddress({ row, column, rows, columns }: Area): string {
 /** The address as formulas write it: `'Parts list'!$B$3:$D$9`. */
 export function absoluteAddress(area: Area): string {
   const absolute = cellAddress(area).replaceAll(/([A-Z]+)(\d+)/g, '$$$1$$$2');
-  return `'${area.sheet.replaceAll("'", "''")}'!${absolute}`;
+  return `${quotedSheet(area.sheet)}!${absolute}`;
 }
 
 /** The areas of an address as hosts report it: `A1`, `Parts!B2:C9`, `5:7`, `C:C`, several with commas. */
@@ -51,20 +43,12 @@ function readAddress(address: string, sheet: string): Area {
   const column = left === undefined ? 0 : columnNumber(left);
   const row = top === undefined ? 0 : Number(top) - 1;
   return {
-    sheet: bang < 0 ? sheet : sheetName(address.slice(0, bang)),
+    sheet: bang < 0 ? sheet : unquotedSheet(address.slice(0, bang)),
     row,
     column,
-    rows: (bottom === undefined ? sheetRows : Number(bottom)) - row,
-    columns: (right === undefined ? sheetColumns : columnNumber(right) + 1) - column,
+    rows: (bottom === undefined ? MAX_ROWS : Number(bottom)) - row,
+    columns: (right === undefined ? MAX_COLUMNS : columnNumber(right) + 1) - column,
   };
-}
-
-function columnNumber(text: string): number {
-  return [...text].reduce((number, letter) => number * letters + letter.charCodeAt(0) - 64, 0) - 1;
-}
-
-function sheetName(text: string): string {
-  return text.startsWith("'") ? text.slice(1, -1).replaceAll("''", "'") : text;
 }
 
 export function sameArea(a: Area, b: Area): boolean {

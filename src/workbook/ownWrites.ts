@@ -3,7 +3,7 @@ import type { Change } from './change.js';
 import type { LongWork } from './longWork.js';
 import type { Stop, Workbook } from './port.js';
 import type { Aspect, CellsRead, Place } from './reading.js';
-import type { Revert, Step, WriteOptions, WritePlan } from './write/step.js';
+import type { Revert, Step, WriteOptions, WritePlan } from './step.js';
 
 /**
  * A workbook that tells whoever watches it of what was written through it, whether or not its host does: hosts differ in

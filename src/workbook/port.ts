@@ -2,7 +2,7 @@ import type { Area } from './area.js';
 import type { Change } from './change.js';
 import type { LongWork } from './longWork.js';
 import type { Aspect, CellsRead, DefinedName, Place, Sheet, Table } from './reading.js';
-import type { Revert, Step, WriteOptions, WritePlan } from './write/step.js';
+import type { Revert, Step, WriteOptions, WritePlan } from './step.js';
 
 /**
  * The few things the pane needs of a workbook. Every failure is a WorkbookError. Nothing is written but by

@@ -1,10 +1,10 @@
-import { parseZone } from './address';
-import type { CellValue } from './cellValue';
-import { serialFromIso } from './isoDate';
-import { readStringItem } from './sharedStrings';
-import { addCell, type StoredFormula, type Worksheet } from './worksheet';
-import type { XmlReader } from './xml/reader';
-import { unescapeString } from './xml/text';
+import { parseZone } from '../sheet/address.js';
+import type { StoredValue } from '../sheet/cellValue.js';
+import { serialFromIso } from '../sheet/isoDate.js';
+import { readStringItem } from './sharedStrings.js';
+import { addCell, type StoredFormula, type Worksheet } from './storedCells.js';
+import type { XmlReader } from './xml/reader.js';
+import { unescapeString } from './xml/text.js';
 
 /** What a cell's reading needs from the rest of the workbook. */
 export interface CellContext {
@@ -31,7 +31,7 @@ export function readCell(
   }
   const metadata = reader.attributeBounds('cm') ? (reader.attribute('cm') as string) : '';
   let formula: StoredFormula | undefined;
-  let value: CellValue = null;
+  let value: StoredValue = null;
   while (reader.next() && !(reader.closing && reader.name === 'c')) {
     if (reader.closing) continue;
     if (reader.name === 'v') value = readValue(reader, type, context);
@@ -45,7 +45,7 @@ export function readCell(
   addCell(sheet, row, column, start, reader.tagEnd, value, formula);
 }
 
-function readValue(reader: XmlReader, type: string, context: CellContext): CellValue {
+function readValue(reader: XmlReader, type: string, context: CellContext): StoredValue {
   const text = reader.text();
   switch (type) {
     case 's':

@@ -1,4 +1,4 @@
-import { XmlReader } from './xml/reader';
+import { XmlReader } from './xml/reader.js';
 
 /** The elements a workbook part may have before `calcPr`, in the order of the format. */
 const before = [

@@ -1,9 +1,9 @@
-import { limits } from './limits';
-import { refuseWorkbook } from './refusal';
-import { XmlReader } from './xml/reader';
-import type { Codec } from './zip/codec';
-import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive';
-import { unpack } from './zip/unpack';
+import { limits } from './refusal/limits.js';
+import { refuseWorkbook } from './refusal/refusal.js';
+import { XmlReader } from './xml/reader.js';
+import type { Codec } from './zip/codec.js';
+import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive.js';
+import { unpack } from './zip/unpack.js';
 
 export interface Relationship {
   id: string;
@@ -49,8 +49,8 @@ export class Package {
 
   /** The relationships of a part; of the package itself when the part is ''. */
   relationships(part: string): Relationship[] {
-    const slash = part.lastIndexOf('/') + 1;
-    const xml = this.xml(`${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`);
+    const folder = part.slice(0, part.lastIndexOf('/') + 1);
+    const xml = this.xml(relationshipsPart(part));
     if (xml === undefined) return [];
     const found: Relationship[] = [];
     const reader = new XmlReader(xml);
@@ -60,12 +60,18 @@ export class Package {
       found.push({
         id: reader.attribute('Id') ?? '',
         type: type.slice(type.lastIndexOf('/') + 1),
-        target: resolveTarget(part.slice(0, slash), reader.attribute('Target') ?? ''),
+        target: resolveTarget(folder, reader.attribute('Target') ?? ''),
         external: reader.attribute('TargetMode') === 'External',
       });
     }
     return found;
   }
+}
+
+/** The part that holds the relationships of a part. */
+export function relationshipsPart(part: string): string {
+  const slash = part.lastIndexOf('/') + 1;
+  return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
 }
 
 function resolveTarget(folder: string, target: string): string {

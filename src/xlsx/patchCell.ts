@@ -1,13 +1,13 @@
-import { zoneAddress, type Zone } from './address';
-import { isCellError, storedErrorCode, type CellValue } from './cellValue';
-import { encodeString } from './xml/text';
-import { XmlReader } from './xml/reader';
+import { zoneAddress, type Zone } from '../sheet/address.js';
+import { isCellError, storedErrorCode, type StoredValue } from '../sheet/cellValue.js';
+import { encodeString } from './xml/text.js';
+import { XmlReader } from './xml/reader.js';
 
 /** A cell's new stored value, and the new range of its formula when that changed. */
 export interface CellChange {
   row: number;
   column: number;
-  value: CellValue;
+  value: StoredValue;
   ref?: Zone;
   /** The caller replaced the cell's content, so a formula in it goes. */
   replacesFormula?: boolean;
@@ -19,7 +19,7 @@ interface Stored {
 }
 
 /** The `t` attribute and the value element for a value; strings of formulas are `str`. */
-function stored(value: CellValue, prefix: string, hasFormula: boolean): Stored {
+function stored(value: StoredValue, prefix: string, hasFormula: boolean): Stored {
   const element = (text: string) => `<${prefix}v>${text}</${prefix}v>`;
   if (value === null) return { type: '', content: '' };
   if (typeof value === 'number') return { type: '', content: element(String(value)) };

@@ -1,7 +1,7 @@
-import { cellAddress, cellKey, parseZone, zoneAddress } from './address';
-import { changedCell, newCell, type CellChange } from './patchCell';
-import type { Worksheet } from './worksheet';
-import { XmlReader } from './xml/reader';
+import { cellAddress, cellKey, parseZone, zoneAddress } from '../sheet/address.js';
+import { changedCell, newCell, type CellChange } from './patchCell.js';
+import type { Worksheet } from './storedCells.js';
+import { XmlReader } from './xml/reader.js';
 
 interface Edit {
   start: number;

@@ -1,5 +1,5 @@
-import { XmlReader } from './xml/reader';
-import { unescapeString } from './xml/text';
+import { XmlReader } from './xml/reader.js';
+import { unescapeString } from './xml/text.js';
 
 /**
  * Reads the text of a string item (`si` or `is`) whose opening tag was just read: rich text runs are

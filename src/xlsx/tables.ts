@@ -1,17 +1,7 @@
-import { parseZone, type Zone } from './address';
-import { XmlReader } from './xml/reader';
-import { unescapeString } from './xml/text';
-
-/** A table of the workbook; its zone includes the header and totals rows. */
-export interface Table {
-  name: string;
-  /** Position of its sheet in the workbook. */
-  sheet: number;
-  zone: Zone;
-  headerRows: number;
-  totalsRows: number;
-  columns: string[];
-}
+import type { Table } from '../sheet/table.js';
+import { parseZone } from '../sheet/address.js';
+import { XmlReader } from './xml/reader.js';
+import { unescapeString } from './xml/text.js';
 
 /** Reads a table part; undefined when it lacks what a table needs. */
 export function readTable(xml: string, sheet: number): Table | undefined {

@@ -1,11 +1,14 @@
-import type { CellContext } from './cell';
-import { Package, type Relationship } from './package';
-import { refuseWorkbook } from './refusal';
-import { readSharedStrings } from './sharedStrings';
-import { readTable, type Table } from './tables';
-import { scanWorksheet, type Worksheet } from './worksheet';
-import { portableCodec, type Codec } from './zip/codec';
-import { XmlReader } from './xml/reader';
+import type { DefinedName } from '../sheet/formula/scope.js';
+import type { Table } from '../sheet/table.js';
+import type { CellContext } from './cell.js';
+import { Package, type Relationship } from './package.js';
+import { refuseWorkbook } from './refusal/refusal.js';
+import { readSharedStrings } from './sharedStrings.js';
+import { readTable } from './tables.js';
+import { scanWorksheet } from './worksheet.js';
+import type { Worksheet } from './storedCells.js';
+import { portableCodec, type Codec } from './zip/codec.js';
+import { XmlReader } from './xml/reader.js';
 
 export interface Sheet {
   name: string;
@@ -14,14 +17,6 @@ export interface Sheet {
   visibility: 'visible' | 'hidden' | 'veryHidden';
   /** Undefined for a chart sheet or another kind without cells. */
   cells: Worksheet | undefined;
-}
-
-export interface DefinedName {
-  name: string;
-  /** What it stands for, without the equals sign. */
-  text: string;
-  /** Position of the only sheet it is known on, if it is not known everywhere. */
-  sheet: number | undefined;
 }
 
 /** An opened workbook: everything a recalculation reads. */

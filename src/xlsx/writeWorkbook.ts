@@ -1,8 +1,8 @@
-import { withFullCalculation } from './fullCalculation';
-import type { CellChange } from './patchCell';
-import { patchSheet } from './patchSheet';
-import type { Sheet, Workbook } from './workbook';
-import { writeArchive } from './zip/writeArchive';
+import { withFullCalculation } from './fullCalculation.js';
+import type { CellChange } from './patchCell.js';
+import { patchSheet } from './patchSheet.js';
+import type { Sheet, Workbook } from './workbook.js';
+import { writeArchive } from './zip/writeArchive.js';
 
 /**
  * The workbook's file with stored values changed: parts without a change keep their packed bytes. `calculateOnOpening`:

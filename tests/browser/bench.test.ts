@@ -7,7 +7,8 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { saveBook } from '../../src/bench/save/saveBook.js';
 import { GridWorkbook } from '../../src/bench/port/gridWorkbook.js';
 import { root } from '../../scripts/ensure.mjs';
-import { openWorkbook, readSheetValues } from '../../src/xlsx/index.js';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import { cell, openExample } from '../bench/support/openExample.js';
 import { pressChange, recalculatedQuote } from '../golden/quote.js';
 import {

@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { cellAddress, openWorkbook, readSheetValues } from '../../src/xlsx/index.js';
-import { bringFormulasBack } from '../../src/xlsx/thaw.js';
+import { cellAddress } from '../../src/sheet/address.js';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
+import { bringFormulasBack } from '../../src/xlsx/freeze/bringFormulasBack.js';
 import {
   type Bench,
   goTo,

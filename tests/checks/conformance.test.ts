@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { readSheetValues, recalculateWorkbook, type CellValue, type RecalcReport } from '../../src/headless';
-import { supportedFunctions } from '../../src/headless/engine/supportedFunctions';
-import { isCellError } from '../../src/xlsx';
-import { sampleFunctions } from '../headless/support/sample';
-import { changes, conformanceCases, conformanceWorkbook, refereedCases } from './conformance/data';
+import {
+  readSheetValues,
+  recalculateWorkbook,
+  type CellValue,
+  type RecalcReport,
+} from '../../src/headless/index.js';
+import { supportedFunctions } from '../../src/headless/engine/supportedFunctions.js';
+import { isCellError } from '../../src/sheet/cellValue.js';
+import { sampleFunctions } from '../headless/support/sample.js';
+import { changes, conformanceCases, conformanceWorkbook, refereedCases } from './conformance/data.js';
 
 /*
  * Outside truth: values.tsv, computed by a headless desktop spreadsheet (LibreOffice), see tests/referee.

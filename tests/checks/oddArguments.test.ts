@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { readSheetValues, recalculateWorkbook } from '../../src/headless';
-import { isCellError, type CellValue } from '../../src/xlsx';
-import { sampleFunctions } from '../headless/support/sample';
-import { conformanceWorkbook } from './conformance/data';
-import { differences } from './conformance/differences';
-import { oddCases, oddFormulas } from './conformance/oddCalls';
+import { readSheetValues, recalculateWorkbook } from '../../src/headless/index.js';
+import { isCellError, type StoredValue } from '../../src/sheet/cellValue.js';
+import { sampleFunctions } from '../headless/support/sample.js';
+import { conformanceWorkbook } from './conformance/data.js';
+import { differences } from './conformance/differences.js';
+import { oddCases, oddFormulas } from './conformance/oddCalls.js';
 
 /*
  * Outside truth: oddValues.tsv, computed by a headless desktop spreadsheet (LibreOffice), see tests/referee. Where the
@@ -14,7 +14,7 @@ import { oddCases, oddFormulas } from './conformance/oddCalls';
 const cases = oddCases();
 const decided = new Map(differences.flatMap(({ values }) => Object.entries(values)));
 
-function isSame(actual: CellValue, expected: CellValue): boolean {
+function isSame(actual: StoredValue, expected: StoredValue): boolean {
   if (typeof actual === 'number' && typeof expected === 'number')
     return Math.abs(actual - expected) <= 1e-9 * Math.max(1, Math.abs(expected));
   if (isCellError(actual) && isCellError(expected)) return actual.error === expected.error;

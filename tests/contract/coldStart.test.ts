@@ -89,14 +89,13 @@ describe('a fresh runtime whose first call carries a stamp it has never seen', (
   });
 
   it('says what to do when the workbook never answers', async () => {
-    const started = Date.now();
     const [fresh, double] = freshRuntimeWith(workbook, { ending: 'never settles', haste: 20 });
     expect(await callCells(fresh, [throatOf('Bay A'), throatOf('Bay B')])).toEqual([
       unknownHere,
       unknownHere,
     ]);
-    expect(Date.now() - started).toBeLessThan(10_000);
     expect(double.reads).toBe(1);
+    expect(double.syncs).toBe(1);
   });
 
   it('says what to do when the workbook holds another shop, and never computes with that', async () => {
@@ -115,12 +114,11 @@ describe('a fresh runtime whose first call carries a stamp it has never seen', (
   });
 
   it('computes the calls that wait as soon as the shop cell is calculated', async () => {
-    const [fresh] = freshRuntimeWith(workbook, { ending: 'never settles', haste: 20 });
-    const started = Date.now();
+    const [fresh, double] = freshRuntimeWith(workbook, { ending: 'never settles', haste: 20 });
     const waiting = callCells(fresh, [throatOf('Bay A'), throatOf('Bay B')]);
     await callCell(fresh, 'SHOP', ...shopArguments);
     expect(await waiting).toEqual([{ value: 12 }, { value: 8 }]);
-    expect(Date.now() - started).toBeLessThan(4_000);
+    expect(double.reads).toBe(1);
   });
 
   it('refuses what is no stamp at once, without another reading than the one at the start', async () => {

@@ -1,7 +1,7 @@
 // What the functions offer the pane in the same runtime, besides the cells they answer.
 import { afterAll, describe, expect, it } from 'vitest';
-import type { WorkedCall } from '../../src/functions/descriptor.js';
-import type { HostInput } from '../../src/functions/hostValue.js';
+import type { WorkedCall } from '../../src/functions/descriptor/descriptor.js';
+import type { HostInput } from '../../src/functions/descriptor/hostValue.js';
 import type { FunctionHelp } from '../../src/functions/wrapper.js';
 import { bundle } from './support/built.js';
 import { OfficialRuntime } from './support/officialRuntime.js';

@@ -6,7 +6,7 @@ import { root } from '../../scripts/ensure.mjs';
 import { shownResult } from '../../scripts/reference/functions.mjs';
 import { exampleResults, formatted, generatedPages } from '../../scripts/reference/pages.mjs';
 import * as sources from '../../scripts/reference/sources.js';
-import { calc, type FormulaResult } from '../../src/headless';
+import { calc, type FormulaResult } from '../../src/headless/index.js';
 import '../contract/support/built.js';
 
 const docs = path.join(root, 'docs');

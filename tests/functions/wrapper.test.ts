@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { define, type Result } from '../../src/functions/descriptor.js';
-import type { SheetResult } from '../../src/functions/wrapper.js';
-import { wrap } from '../../src/functions/wrapper.js';
+import { define, type Result } from '../../src/functions/descriptor/descriptor.js';
+import { type SheetResult, wrap } from '../../src/functions/wrapper.js';
 import { shopOrUnitArgument } from '../../src/functions/argument/shop.js';
 import { readShop } from '../../src/core/shop/readShop.js';
 import { settingTable, shopTables } from '../support/sampleShop.js';

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { verdicts } from '../../src/core/check/verdict';
-import { readSheetValues } from '../../src/headless';
-import { type Quote, recalculatedQuote, shown, source } from './quote';
+import { verdicts } from '../../src/core/check/verdict.js';
+import { readSheetValues } from '../../src/headless/index.js';
+import { type Quote, recalculatedQuote, shown, source } from './quote.js';
 
 /** Derived by hand from the rules of the trade; the arithmetic stands in the last column of the source. */
 const expected = source('expected');

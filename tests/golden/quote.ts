@@ -7,8 +7,8 @@ import {
   type LoadedFunctions,
   readSheetValues,
   recalculateWorkbook,
-} from '../../src/headless';
-import { isCellError } from '../../src/xlsx';
+} from '../../src/headless/index.js';
+import { isCellError } from '../../src/sheet/cellValue.js';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const built = process.env.TONROW_DIST ?? path.join(root, 'dist');

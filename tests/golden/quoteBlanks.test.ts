@@ -2,9 +2,10 @@
 // example must come out the same in every form, and also where each blank cell of its tables really holds a 0.
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type CellValue, type InputChange, readSheetValues } from '../../src/headless';
-import { cellAddress, openWorkbook } from '../../src/xlsx';
-import { type Quote, recalculatedQuote, workbookFile } from './quote';
+import { type CellValue, type InputChange, readSheetValues } from '../../src/headless/index.js';
+import { cellAddress } from '../../src/sheet/address.js';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { type Quote, recalculatedQuote, workbookFile } from './quote.js';
 
 const original = new Uint8Array(readFileSync(workbookFile));
 const entity = { type: 'Empty', basicType: 'Empty', basicValue: '' } as const;

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { readSheetValues } from '../../src/headless';
-import { changedMarks, pressChange, type Quote, recalculatedQuote, shown, source } from './quote';
+import { readSheetValues } from '../../src/headless/index.js';
+import { changedMarks, pressChange, type Quote, recalculatedQuote, shown, source } from './quote.js';
 
 const parts = source('parts');
 

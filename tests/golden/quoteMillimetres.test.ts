@@ -3,8 +3,8 @@
 import { readFileSync } from 'node:fs';
 import Qty from 'js-quantities';
 import { describe, expect, it } from 'vitest';
-import { type CellValue, type InputChange, readSheetValues } from '../../src/headless';
-import { type Quote, recalculatedQuote, shown, workbookFile } from './quote';
+import { type CellValue, type InputChange, readSheetValues } from '../../src/headless/index.js';
+import { type Quote, recalculatedQuote, shown, workbookFile } from './quote.js';
 
 const mm = (inches: number) => Qty(inches, 'in').to('mm').scalar;
 /** NIST SP 811, Appendix B.8: exact by definition. (The unit library has only six digits of it.) */

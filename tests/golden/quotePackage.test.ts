@@ -5,7 +5,7 @@ import { strFromU8, unzipSync } from 'fflate';
 import { JSDOM } from 'jsdom';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { quoteWorkbook } from '../../examples/build/workbook.mjs';
-import { recalculated, sources, workbookFile } from './quote';
+import { recalculated, sources, workbookFile } from './quote.js';
 
 const bytes = new Uint8Array(readFileSync(workbookFile));
 const texts = new Map(Object.entries(unzipSync(bytes)).map(([name, part]) => [name, strFromU8(part)]));

@@ -1,9 +1,9 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { readSheetValues, recalculateWorkbook } from '../../src/headless';
-import { readArchive } from '../../src/xlsx/zip/readArchive';
-import { sampleFunctions } from './support/sample';
-import { styledWorkbook } from './support/styledWorkbook';
+import { readSheetValues, recalculateWorkbook } from '../../src/headless/index.js';
+import { readArchive } from '../../src/xlsx/zip/readArchive.js';
+import { sampleFunctions } from './support/sample.js';
+import { styledWorkbook } from './support/styledWorkbook.js';
 
 let source: Uint8Array;
 let result: Uint8Array;

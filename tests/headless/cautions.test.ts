@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { recalculateWorkbook, readSheetValues } from '../../src/headless';
-import { buildWorkbook, formula } from '../xlsx/support/buildWorkbook';
-import { sampleFunctions } from './support/sample';
+import { recalculateWorkbook, readSheetValues } from '../../src/headless/index.js';
+import { buildWorkbook, formula } from '../xlsx/support/buildWorkbook.js';
+import { sampleFunctions } from './support/sample.js';
 
 /** Recalculates a formula over A1 and B1 after A1 was changed to itself, the file's value a sign of its own. */
 async function evaluated(text: string, a: number, b: number) {

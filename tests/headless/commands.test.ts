@@ -2,8 +2,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileS
 import os from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { calc, readSheetValues, recalc } from '../../src/headless';
-import { buildWorkbook, formula } from '../xlsx/support/buildWorkbook';
+import { calc, readSheetValues, recalc } from '../../src/headless/index.js';
+import { buildWorkbook, formula } from '../xlsx/support/buildWorkbook.js';
 
 const support = path.join(import.meta.dirname, 'support');
 let folder: string;

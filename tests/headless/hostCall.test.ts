@@ -5,9 +5,9 @@ import {
   prepareCall,
   type HostArgument,
   type HostOptions,
-} from '../../src/headless/functions/hostCall';
-import { readResult, readThrown } from '../../src/headless/functions/hostResult';
-import type { FunctionMetadata, ParameterMetadata } from '../../src/headless/functions/metadata';
+} from '../../src/headless/functions/hostCall.js';
+import { readResult, readThrown } from '../../src/headless/functions/hostResult.js';
+import type { FunctionMetadata, ParameterMetadata } from '../../src/headless/functions/metadata.js';
 
 const options: HostOptions = { blank: null, allowErrors: true };
 

@@ -1,6 +1,6 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { readSheetValues, recalculateWorkbook, type InputChange } from '../../src/headless';
+import { readSheetValues, recalculateWorkbook, type InputChange } from '../../src/headless/index.js';
 import {
   buildWorkbook,
   formula,
@@ -9,8 +9,9 @@ import {
   workbookParts,
   zipParts,
   type BuiltSheet,
-} from '../xlsx/support/buildWorkbook';
-import { sampleFunctions } from './support/sample';
+} from '../xlsx/support/buildWorkbook.js';
+import { sampleFunctions } from './support/sample.js';
+import { processorMs } from '../support/processorMs.js';
 
 const ours = (name: string, args: string) => `_xldudf_TONROW_${name}(${args})`;
 
@@ -314,10 +315,11 @@ describe('large and hostile sheets', () => {
       formula(ours('DOUBLE', `A${i + 1}`)),
       formula(`SUM(B$1:B${i + 1})`),
     ]);
-    const start = performance.now();
-    const { values } = await recalculated([{ name: 'Quote', rows }]);
-    expect(values[0]?.[9999]).toEqual([9999, 19998, 99_990_000]);
-    expect(performance.now() - start).toBeLessThan(20_000);
+    const spent = await processorMs(async () => {
+      const { values } = await recalculated([{ name: 'Quote', rows }]);
+      expect(values[0]?.[9999]).toEqual([9999, 19998, 99_990_000]);
+    });
+    expect(spent).toBeLessThan(20_000);
   });
 
   it('ten thousand rows of twelve columns, six of them ours, take seconds', async () => {
@@ -336,11 +338,12 @@ describe('large and hostile sheets', () => {
       return [i, ...own, ...native];
     };
     const rows = [['Mark'], ...Array.from({ length: 10_000 }, (_, i) => row(i))];
-    const start = performance.now();
-    const { values, report } = await recalculated([{ name: 'Quote', rows }]);
-    expect(performance.now() - start).toBeLessThan(20_000);
-    expect(report.calculated).toBe(110_000);
-    expect(values[0]?.[10_000]?.slice(6)).toEqual([20_012, 120_042, 40_014, 'hi', 1, '120042 t']);
+    const spent = await processorMs(async () => {
+      const { values, report } = await recalculated([{ name: 'Quote', rows }]);
+      expect(report.calculated).toBe(110_000);
+      expect(values[0]?.[10_000]?.slice(6)).toEqual([20_012, 120_042, 40_014, 'hi', 1, '120042 t']);
+    });
+    expect(spent).toBeLessThan(20_000);
   });
 
   it('a chain of ten thousand cells, written from the last to the first, is followed', async () => {
@@ -353,8 +356,7 @@ describe('large and hostile sheets', () => {
 
   it('texts that double, arrays that multiply and searches that explode end early', async () => {
     const doubling = Array.from({ length: 60 }, (_, i) => [formula(i === 0 ? '"ab"' : `A${i}&A${i}`)]);
-    const start = performance.now();
-    const { values, report } = await recalculated([
+    const sheets = [
       { name: 'Quote', rows: doubling },
       {
         name: 'Wide',
@@ -368,18 +370,21 @@ describe('large and hostile sheets', () => {
           ['a'.repeat(30_000)],
         ],
       },
-    ]);
-    expect(performance.now() - start).toBeLessThan(10_000);
-    expect(values[0]?.slice(14).flat()).toEqual([
-      'ab'.repeat(2 ** 14).length > 32_767 ? { error: '#VALUE!' } : 'ab'.repeat(2 ** 14),
-      ...Array<unknown>(45).fill({ error: '#VALUE!' }),
-    ]);
-    expect(values[1]?.[0]).toEqual([null, null, null, { error: '#VALUE!' }]);
-    expect(report.stale.map(({ why }) => why)).toEqual([
-      'It makes an array of more than four million values.',
-      'It makes an array of more than four million values.',
-      'It searches with more than three wildcards.',
-    ]);
+    ];
+    const spent = await processorMs(async () => {
+      const { values, report } = await recalculated(sheets);
+      expect(values[0]?.slice(14).flat()).toEqual([
+        'ab'.repeat(2 ** 14).length > 32_767 ? { error: '#VALUE!' } : 'ab'.repeat(2 ** 14),
+        ...Array<unknown>(45).fill({ error: '#VALUE!' }),
+      ]);
+      expect(values[1]?.[0]).toEqual([null, null, null, { error: '#VALUE!' }]);
+      expect(report.stale.map(({ why }) => why)).toEqual([
+        'It makes an array of more than four million values.',
+        'It makes an array of more than four million values.',
+        'It searches with more than three wildcards.',
+      ]);
+    });
+    expect(spent).toBeLessThan(10_000);
   });
 
   it('a native formula that would fill several cells is not squeezed into one', async () => {

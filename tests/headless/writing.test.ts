@@ -4,8 +4,8 @@ import os from 'node:os';
 import path from 'node:path';
 import ts from 'typescript';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readSheetValues, writeFileWhole } from '../../src/headless';
-import { buildWorkbook } from '../xlsx/support/buildWorkbook';
+import { readSheetValues, writeFileWhole } from '../../src/headless/index.js';
+import { buildWorkbook } from '../xlsx/support/buildWorkbook.js';
 
 let folder: string;
 let script: string;

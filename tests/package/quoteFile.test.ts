@@ -4,7 +4,8 @@ import ExcelJS from 'exceljs';
 import { strFromU8, unzipSync } from 'fflate';
 import { JSDOM } from 'jsdom';
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, readSheetValues } from '../../src/xlsx';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import { builtManifest } from '../manifest/support/manifest.js';
 
 const root = path.resolve(import.meta.dirname, '../..');

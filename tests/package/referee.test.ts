@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { emptyWorkbook } from '../../examples/build/workbook.mjs';
-import { valuesCopy } from '../../src/xlsx/freeze';
-import { bringFormulasBack } from '../../src/xlsx/thaw';
-import { pressChange, recalculatedQuote, workbookFile } from '../golden/quote';
+import { valuesCopy } from '../../src/xlsx/freeze/valuesCopy.js';
+import { bringFormulasBack } from '../../src/xlsx/freeze/bringFormulasBack.js';
+import { pressChange, recalculatedQuote, workbookFile } from '../golden/quote.js';
 import { violations } from '../support/packageReferee.js';
-import { zipParts } from '../xlsx/support/buildWorkbook';
+import { zipParts } from '../xlsx/support/buildWorkbook.js';
 
 const example = new Uint8Array(readFileSync(workbookFile));
 const parts = () =>

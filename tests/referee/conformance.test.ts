@@ -1,11 +1,17 @@
 import { writeFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { readSheetValues, type CellValue } from '../../src/xlsx';
-import { conformanceCases, conformanceWorkbook, refereedCases, valuesFile } from '../checks/conformance/data';
-import { oddCases, oddFormulas, oddValuesFile } from '../checks/conformance/oddCalls';
-import { calculatedElsewhere } from './spreadsheet';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
+import type { StoredValue } from '../../src/sheet/cellValue.js';
+import {
+  conformanceCases,
+  conformanceWorkbook,
+  refereedCases,
+  valuesFile,
+} from '../checks/conformance/data.js';
+import { calculatedElsewhere } from './spreadsheet.js';
+import { oddCases, oddFormulas, oddValuesFile } from '../checks/conformance/oddCalls.js';
 
-const column = (bytes: Uint8Array, count: number): CellValue[] => {
+const column = (bytes: Uint8Array, count: number): StoredValue[] => {
   const rows = readSheetValues(bytes, 'Data');
   return Array.from({ length: count }, (_, i) => rows[i]?.[13] ?? null);
 };

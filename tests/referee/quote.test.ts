@@ -3,10 +3,11 @@ import ExcelJS from 'exceljs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { quoteWorkbook } from '../../examples/build/workbook.mjs';
 import { root } from '../../scripts/ensure.mjs';
-import { builtFunctions, recalculateWorkbook } from '../../src/headless';
-import { type CellValue, isCellError, readSheetValues } from '../../src/xlsx';
+import { builtFunctions, recalculateWorkbook } from '../../src/headless/index.js';
+import { type StoredValue, isCellError } from '../../src/sheet/cellValue.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import '../contract/support/built.js';
-import { calculatedElsewhere } from './spreadsheet';
+import { calculatedElsewhere } from './spreadsheet.js';
 
 const sheets = ['Quote', 'Shop', 'Summary', 'List check'];
 
@@ -15,8 +16,8 @@ interface Compared {
   /** Whether a formula of ours stands in the cell, or it holds what one spilled. */
   ours: boolean;
   hasFormula: boolean;
-  before: CellValue;
-  after: CellValue;
+  before: StoredValue;
+  after: StoredValue;
 }
 
 /** The example before anything calculated it. */

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import { readSheetValues, recalculateWorkbook, type CellValue } from '../../src/headless';
-import { sampleFunctions } from '../headless/support/sample';
-import { styledWorkbook } from '../headless/support/styledWorkbook';
-import { buildWorkbook, formula, spilled, spilling } from '../xlsx/support/buildWorkbook';
-import { calculatedElsewhere } from './spreadsheet';
+import { readSheetValues, recalculateWorkbook, type CellValue } from '../../src/headless/index.js';
+import { sampleFunctions } from '../headless/support/sample.js';
+import { styledWorkbook } from '../headless/support/styledWorkbook.js';
+import { buildWorkbook, formula, spilled, spilling } from '../xlsx/support/buildWorkbook.js';
+import { calculatedElsewhere } from './spreadsheet.js';
 
 /** A sheet as rows of equal length: programs differ in where they end a row. */
 const square = (rows: CellValue[][], width: number) =>

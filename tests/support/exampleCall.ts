@@ -1,4 +1,4 @@
-import type { HostInput } from '../../src/functions/hostValue.js';
+import type { HostInput } from '../../src/functions/descriptor/hostValue.js';
 
 const token = /"((?:[^"]|"")*)"|(-?\d+(?:\.\d+)?)|(ShopStamp)|([{},;()])/y;
 

@@ -1,6 +1,5 @@
 // A plain plate to cut from, and holes in it.
-import type { Direction } from '../../src/core/part/holeShape.js';
-import { holeShape } from '../../src/core/part/holeShape.js';
+import { type Direction, holeShape } from '../../src/core/part/holeShape.js';
 import type { Outline } from '../../src/core/part/outline.js';
 import type { OutlineInput } from '../../src/core/part/outlineInput.js';
 import { outlineOf } from '../../src/core/part/outlineOf.js';

@@ -9,7 +9,15 @@ interface Written {
   bytes: Uint8Array;
 }
 
-const { written, inside } = vi.hoisted(() => ({ written: [] as Written[], inside: { edit: false } }));
+interface Refereed {
+  written: Written[];
+  inside: { edit: boolean };
+}
+
+// Test files that share modules share the first file's doubles of them, so what was written is kept for all files.
+const { written, inside } = vi.hoisted(
+  () => ((globalThis as { refereed?: Refereed }).refereed ??= { written: [], inside: { edit: false } }),
+);
 
 vi.mock('../../src/xlsx/zip/writeArchive.js', async (importOriginal) => {
   const original = await importOriginal<typeof import('../../src/xlsx/zip/writeArchive.js')>();

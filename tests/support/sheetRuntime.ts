@@ -1,5 +1,5 @@
 import { catalogue } from '../../src/functions/catalogue.js';
-import type { HostInput } from '../../src/functions/hostValue.js';
+import type { HostInput } from '../../src/functions/descriptor/hostValue.js';
 import { ColdStart } from '../../src/functions/shop/coldStart.js';
 import { ShopRegistry } from '../../src/functions/shop/registry.js';
 import { type Runtime, type SheetErrorCode, type SheetResult, wrap } from '../../src/functions/wrapper.js';

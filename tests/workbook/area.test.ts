@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  absoluteAddress,
-  cellAddress,
-  columnLetters,
-  overlap,
-  readAddresses,
-} from '../../src/workbook/area.js';
+import { absoluteAddress, cellAddress, overlap, readAddresses } from '../../src/workbook/area.js';
+import { columnLetters } from '../../src/sheet/address.js';
 
 const area = (row: number, column: number, rows = 1, columns = 1, sheet = 'Parts') => ({
   sheet,

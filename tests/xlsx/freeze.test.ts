@@ -1,10 +1,11 @@
 import ExcelJS from 'exceljs';
 import { strFromU8, unzipSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { openWorkbook, readSheetValues, type Workbook } from '../../src/xlsx';
-import { type CopyKind, valuesCopy } from '../../src/xlsx/freeze';
-import { bringFormulasBack } from '../../src/xlsx/thaw';
-import { recalculatedQuoteFile } from './support/recalculatedQuote';
+import { openWorkbook, type Workbook } from '../../src/xlsx/workbook.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
+import { type CopyKind, valuesCopy } from '../../src/xlsx/freeze/valuesCopy.js';
+import { bringFormulasBack } from '../../src/xlsx/freeze/bringFormulasBack.js';
+import { recalculatedQuoteFile } from './support/recalculatedQuote.js';
 import {
   type BuiltSheet,
   buildWorkbook,
@@ -14,7 +15,7 @@ import {
   spilling,
   workbookParts,
   zipParts,
-} from './support/buildWorkbook';
+} from './support/buildWorkbook.js';
 
 const shop: BuiltSheet = {
   name: 'Shop',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { withFullCalculation } from '../../src/xlsx/fullCalculation';
+import { withFullCalculation } from '../../src/xlsx/fullCalculation.js';
 
 describe('the request that a program calculates everything', () => {
   it.each([

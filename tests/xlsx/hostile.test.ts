@@ -1,7 +1,9 @@
 import { deflateSync, strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, WorkbookRefused } from '../../src/xlsx';
-import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { WorkbookRefused } from '../../src/xlsx/refusal/refusal.js';
+import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook.js';
+import { processorMs } from '../support/processorMs.js';
 
 /** One sentence: it ends with a full stop, and no other sentence starts within. */
 const isSentence = (text: string) => /^[A-Z].*\.$/.test(text) && !/[.!?]\s+[A-Z]/.test(text);
@@ -107,19 +109,17 @@ describe('bombs', () => {
     return { ...workbookParts([{ name: 'Quote' }]), 'xl/worksheets/sheet1.xml': sheet };
   };
 
-  it('a part that unpacks a thousandfold is refused before it is unpacked', () => {
+  it('a part that unpacks a thousandfold is refused before it is unpacked', async () => {
     const bytes = zipParts(bombParts(24));
     expect(bytes.length).toBeLessThan(300_000);
-    const start = performance.now();
-    expect(refusal(bytes)).toContain('unpacks to more');
-    expect(performance.now() - start).toBeLessThan(200);
+    const spent = await processorMs(() => expect(refusal(bytes)).toContain('unpacks to more'));
+    expect(spent).toBeLessThan(200);
   });
 
-  it('a part that hides its size is stopped where its declared size ends', () => {
+  it('a part that hides its size is stopped where its declared size ends', async () => {
     const bytes = declareSize(zipParts(bombParts(24)), 'xl/worksheets/sheet1.xml', 40_000);
-    const start = performance.now();
-    expect(refusal(bytes)).toContain('unpacks to more');
-    expect(performance.now() - start).toBeLessThan(500);
+    const spent = await processorMs(() => expect(refusal(bytes)).toContain('unpacks to more'));
+    expect(spent).toBeLessThan(500);
   });
 
   it('entries that share their bytes are refused', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, readSheetValues } from '../../src/xlsx';
-import { MAIN, workbookParts, zipParts } from './support/buildWorkbook';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
+import { MAIN, workbookParts, zipParts } from './support/buildWorkbook.js';
 
 const sheet = (data: string, root = `<worksheet xmlns="${MAIN}">`, close = '</worksheet>') =>
   `${root}${data}${close}`;

@@ -1,7 +1,10 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, readSheetValues, writeWorkbook, type CellChange } from '../../src/xlsx';
-import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook';
+import { openWorkbook } from '../../src/xlsx/workbook.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
+import { writeWorkbook } from '../../src/xlsx/writeWorkbook.js';
+import type { CellChange } from '../../src/xlsx/patchCell.js';
+import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook.js';
 
 const sheetPart = 'xl/worksheets/sheet1.xml';
 

@@ -1,19 +1,22 @@
 import { helpers, Model as EngineModel } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition, Model, UID } from '@odoo/o-spreadsheet';
-import type { Scope } from '../../headless/formula/scope';
-import { sheetPrefix, zoneAddress, type CellValue, type DefinedName, type Zone } from '../../xlsx';
-import { isError, plainCode } from '../engine/errors';
-import { isKeptFormula } from '../engine/kept';
-import { prepareEngine } from '../engine/prepare';
-import { showKeptFormulas } from '../engine/shownFormula';
-import { Steps } from '../engine/steps';
-import type { Dispatch } from '../engine/together';
-import type { FormulaKeeper } from '../engine/typed';
-import { constantOf, writtenFormat } from '../open/content';
-import { engineSheetName, NotWritten, rangeOfName, translateFormula } from './translate';
-import { fillHeadings, renewOutgrown } from './renew';
-import { TableNames } from './tableNames';
-import { TypedFormulas, type OutgrownFormula } from './typedFormulas';
+import type { Scope, DefinedName } from '../../sheet/formula/scope.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { zoneAddress, type Zone } from '../../sheet/address.js';
+import type { StoredValue } from '../../sheet/cellValue.js';
+import { isError, plainCode } from '../engine/errors.js';
+import { isKeptFormula } from '../engine/keptFormula.js';
+import { prepareEngine } from '../engine/prepare.js';
+import { showKeptFormulas } from '../engine/shownFormula.js';
+import { UndoSteps } from '../engine/undoSteps.js';
+import type { Dispatch } from '../engine/oneCommand.js';
+import type { FormulaKeeper } from '../engine/typedFormulaPlugin.js';
+import { constantOf, writtenFormat } from '../engine/cellContent.js';
+import { engineSheetName, NotWritten, translateFormula } from './translate.js';
+import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
+import { fillHeadings, rewriteOutgrown } from './repairTables.js';
+import { TableNames } from './tableNames.js';
+import { TypedFormulas, type OutgrownFormula } from './typedFormulas.js';
 
 /** What a book is made from. */
 export interface BookContents {
@@ -42,7 +45,7 @@ const needsTranslation = /[[@#\\_']|""/;
 export class GridBook implements FormulaKeeper {
   readonly model: Model;
   readonly tables: TableNames;
-  readonly steps: Steps;
+  readonly steps: UndoSteps;
   private readonly typedFormulas = new TypedFormulas(this);
   private readonly sheetNames = new Map<UID, string>();
   private readonly otherNames: readonly DefinedName[];
@@ -61,7 +64,7 @@ export class GridBook implements FormulaKeeper {
       { mode: 'normal', custom: { keeper: this }, ...(transport && { transportService: transport }) },
     );
     this.tables = new TableNames(this.model);
-    this.steps = new Steps(this.model);
+    this.steps = new UndoSteps(this.model);
     showKeptFormulas(this.model, this);
     for (const { sheetId, name } of contents.sheets) this.nameSheet(sheetId, name);
     for (const { sheetId, zone, name } of contents.tables) this.tables.give(sheetId, zone, name);
@@ -160,7 +163,7 @@ export class GridBook implements FormulaKeeper {
     const sizes = this.tables.sizes();
     if (dispatch) {
       fillHeadings(this, dispatch);
-      if (sizes !== this.sizes) renewOutgrown(this, dispatch);
+      if (sizes !== this.sizes) rewriteOutgrown(this, dispatch);
     }
     this.sizes = sizes;
     this.tidied = this.tables.revision;
@@ -196,15 +199,15 @@ export class GridBook implements FormulaKeeper {
   }
 
   /** The constant or result in a cell; an error as its code. */
-  value(position: CellPosition): Exclude<CellValue, object> | null {
+  value(position: CellPosition): Exclude<StoredValue, object> | null {
     const cell = this.getters.getCell(position);
     if (cell && !cell.isFormula && cell.content !== '') return constantOf(cell);
     const { value } = this.getters.getEvaluatedCell(position);
-    return plainCode(value) as Exclude<CellValue, object> | null;
+    return plainCode(value) as Exclude<StoredValue, object> | null;
   }
 
   /** The same as files hold it: errors told from text that looks like one, headings of tables as text. */
-  storedValue(position: CellPosition): CellValue {
+  storedValue(position: CellPosition): StoredValue {
     const heading = this.tables.heading(position);
     if (heading !== undefined) return heading;
     const value = this.value(position);

@@ -1,5 +1,5 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import type { NamedTable } from './tableNames';
+import type { NamedTable } from './tableNames.js';
 
 export type Command = { type: string } & Partial<CellPosition>;
 

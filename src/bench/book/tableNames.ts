@@ -1,7 +1,9 @@
+import { sameName } from '../../sheet/names.js';
 import type { CellPosition, Model } from '@odoo/o-spreadsheet';
-import type { Table, Zone } from '../../xlsx';
-import { constantOf } from '../open/content';
-import { TableChanges, type Command } from './tableChanges';
+import type { Table } from '../../sheet/table.js';
+import type { Zone } from '../../sheet/address.js';
+import { constantOf } from '../engine/cellContent.js';
+import { TableChanges, type Command } from './tableChanges.js';
 
 /** A table of the grid with the name that the engine does not know. */
 export interface NamedTable extends Table {
@@ -46,8 +48,7 @@ export class TableNames {
   }
 
   find(name: string): NamedTable | undefined {
-    const wanted = name.toLowerCase();
-    return this.all().find((table) => table.name.toLowerCase() === wanted);
+    return this.all().find((table) => sameName(table.name, name));
   }
 
   /** How large the tables are, as one text. */
@@ -118,8 +119,9 @@ export class TableNames {
 
   /** A table that somebody made in the grid itself. */
   private freeName(): string {
-    const taken = new Set([...this.names.values()].map((name) => name.toLowerCase()));
-    for (let number = 1; ; number++) if (!taken.has(`table${number}`)) return `Table${number}`;
+    const numbered = Array.from({ length: this.names.size + 1 }, (_, at) => `Table${at + 1}`);
+    const taken = [...this.names.values()];
+    return numbered.find((name) => !taken.some((each) => sameName(each, name))) ?? 'Table';
   }
 }
 

@@ -1,48 +1,35 @@
-import { FormulaSyntaxError, tokenize, type Token } from '../../headless/formula/lexer';
-import type { Place } from '../../headless/formula/references';
-import { findName, sheetPosition, type Scope } from '../../headless/formula/scope';
-import { readCorner, type Corner } from '../../headless/formula/words';
+import { columnLetters, zoneHolds, type Zone } from '../../sheet/address.js';
+import { cornerText, writtenCorner } from '../../sheet/formula/corner.js';
+import { displayFunctionName } from '../../sheet/formula/functionNames.js';
+import { type NamePiece, type Piece, readPieces } from '../../sheet/formula/pieces.js';
+import { cannotBeRead } from '../../sheet/formula/tokens.js';
+import type { Place } from '../../sheet/formula/referenceReader.js';
+import { rewritePieces } from '../../sheet/formula/rewrite.js';
+import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
+import { findName, sheetPosition, type Scope } from '../../sheet/formula/scope.js';
 import {
-  columnLetters,
-  displayFunctionName,
   parseStructured,
-  parseZone,
   resolveStructured,
-  sheetPrefix,
-  zoneHolds,
   type StructuredReference,
-  type Table,
-  type Zone,
-} from '../../xlsx';
-import { engineText } from '../engine/kept';
+} from '../../sheet/formula/tableReference.js';
+import { sameName, sheetPrefix } from '../../sheet/names.js';
+import type { Table } from '../../sheet/table.js';
+import { engineText } from '../engine/keptFormula.js';
 
 /** Thrown where the grid's engine has no way to write a formula. */
 export class NotWritten extends Error {}
 
-/**
- * A formula (without its equals sign) as the grid's engine takes it: functions by the names people use,
- * structured references and names that are no plain range as addresses.
- */
-export function translateFormula(text: string, place: Place, scope: Scope): string {
-  try {
-    return new Translator(tokensOf(text), place, scope).translate();
-  } catch (error) {
-    if (error instanceof FormulaSyntaxError) throw new NotWritten(error.message);
-    throw error;
-  }
-}
-
-const knownTokens = new Map<string, readonly Token[]>();
-const tokensKept = 500;
+const knownPieces = new Map<string, readonly Piece[]>();
+const piecesKept = 500;
 
 /** The formulas of a column are the same text, thousands of times. */
-function tokensOf(text: string): readonly Token[] {
-  const known = knownTokens.get(text);
+function piecesOf(text: string): readonly Piece[] {
+  const known = knownPieces.get(text);
   if (known) return known;
-  if (knownTokens.size >= tokensKept) knownTokens.clear();
-  const tokens = tokenize(text);
-  knownTokens.set(text, tokens);
-  return tokens;
+  if (knownPieces.size >= piecesKept) knownPieces.clear();
+  const pieces = readPieces(text);
+  knownPieces.set(text, pieces);
+  return pieces;
 }
 
 /** A sheet's name as the engine takes it: it knows no apostrophes in them. */
@@ -51,82 +38,48 @@ export const engineSheetName = (name: string): string => name.replaceAll("'", 'â
 /** A sheet in front of a reference in the engine's form. */
 const enginePrefix = (name: string): string => `${sheetPrefix(engineSheetName(name))}!`;
 
-/** The range a name stands for when it stands for nothing else: `Shop!$B$4`. */
-export function rangeOfName(text: string): { sheet: string; zone: Zone } | undefined {
-  const match = /^=?(?:'((?:[^']|'')*)'|([\p{L}\p{N}_.]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/iu.exec(
-    text,
-  );
-  const zone = match && parseZone(match[3] as string);
-  return zone ? { sheet: (match[1]?.replaceAll("''", "'") ?? match[2]) as string, zone } : undefined;
+/** A stored formula as people write it: only the names of functions, and addresses of shared formulas, change. */
+export function displayFormula(text: string, place: Place, { namespace }: Scope): string {
+  return rewritePieces(piecesOf(text), {
+    call: ({ text: stored }) => displayFunctionName(stored, namespace),
+    cells: ({ prefix, first, last }) => prefix + shiftedCells(first, last, place),
+  });
 }
 
-/** A stored formula as people write it: only the names of functions, and addresses of shared formulas, change. */
-export function displayFormula(text: string, place: Place, scope: Scope): string {
-  try {
-    return new Translator(tokenize(text), place, scope, true).translate();
-  } catch (error) {
-    if (error instanceof FormulaSyntaxError) return text;
-    throw error;
-  }
+/**
+ * A formula (without its equals sign) as the grid's engine takes it: functions by the names people use,
+ * structured references and names that are no plain range as addresses.
+ */
+export function translateFormula(text: string, place: Place, scope: Scope): string {
+  return new Translator(place, scope).translate(piecesOf(text));
 }
 
 class Translator {
-  private at = 0;
-  private out = '';
-
   constructor(
-    private readonly tokens: readonly Token[],
     private readonly place: Place,
     private readonly scope: Scope,
-    /** Structured references, names and texts stay as they are written. */
-    private readonly forDisplay = false,
   ) {}
 
-  translate(): string {
-    for (let token = this.peek(); token.kind !== 'end'; token = this.peek()) {
-      if (token.spaced) this.out += ' ';
-      this.at++;
-      this.out += this.one(token);
-    }
-    return this.out;
+  translate(pieces: readonly Piece[]): string {
+    return rewritePieces(pieces, {
+      cells: ({ sheet, first, last }) =>
+        (sheet === undefined ? '' : enginePrefix(sheet)) + shiftedCells(first, last, this.place),
+      table: ({ name, bracket }) =>
+        this.structured(name === '' ? this.tableHere() : this.tableNamed(name), bracket),
+      name: (piece) => this.name(piece),
+      call: ({ text }) => this.functionName(text),
+      text: ({ text }) => engineText(text.slice(1, -1).replaceAll('""', '"')),
+      unreadable: ({ text }) => {
+        throw new NotWritten(cannotBeRead(text).message);
+      },
+      other: ({ text }) => this.other(text),
+    });
   }
 
-  private peek(): Token {
-    return this.tokens[this.at] as Token;
-  }
-
-  private one(token: Token): string {
-    return this.forDisplay ? this.shown(token) : this.written(token);
-  }
-
-  private shown({ kind, text }: Token): string {
-    if (kind === 'function') return displayFunctionName(text, this.scope.namespace);
-    const corner = kind === 'word' && readCorner(text, this.place.shift);
-    const whole = corner && corner.row !== undefined && corner.column !== undefined;
-    return whole || ((corner || kind === 'number') && this.isCorner()) ? this.corner(text) : text;
-  }
-
-  private written(token: Token): string {
-    switch (token.kind) {
-      case 'text':
-        return engineText(token.text.slice(1, -1).replaceAll('""', '"'));
-      case 'function':
-        return this.functionName(token.text);
-      case 'sheet':
-        return this.onSheet(token.text);
-      case 'bracket':
-        return this.structured(this.tableHere(), token.text);
-      case 'word':
-        return this.word(token.text, undefined);
-      case 'number':
-        return this.isCorner() ? this.corner(token.text) : token.text;
-      case 'operator':
-        if (token.text === '@' || token.text === '#')
-          throw new NotWritten(`It uses ${token.text}, which this page does not evaluate.`);
-        return token.text;
-      default:
-        return token.text;
-    }
+  private other(text: string): string {
+    if (text === '@' || text === '#')
+      throw new NotWritten(`It uses ${text}, which this page does not evaluate.`);
+    return text.trim() === '' ? ' ' : text;
   }
 
   private functionName(stored: string): string {
@@ -136,52 +89,29 @@ class Translator {
     return name;
   }
 
-  private onSheet(prefix: string): string {
-    const quoted = prefix.startsWith("'");
-    const name = quoted ? prefix.slice(1, -2).replaceAll("''", "'") : prefix.slice(0, -1);
-    const next = this.peek();
-    if (next.kind !== 'word' && next.kind !== 'number') return prefix;
-    this.at++;
-    const sheet = sheetPosition(this.scope, name);
-    return next.kind === 'word' && sheet >= 0
-      ? this.word(next.text, { name, sheet })
-      : enginePrefix(name) + this.corner(next.text);
-  }
-
-  /** A number beside a colon is a row. */
-  private isCorner(): boolean {
-    return this.peek().text === ':' || this.tokens[this.at - 2]?.text === ':';
-  }
-
-  private word(text: string, on: { name: string; sheet: number } | undefined): string {
-    const prefix = on ? enginePrefix(on.name) : '';
-    const corner = readCorner(text, this.place.shift);
-    const whole = corner !== undefined && corner.row !== undefined && corner.column !== undefined;
-    if (whole || (corner && this.isCorner())) return prefix + this.corner(text);
-    if (/^(?:true|false)$/i.test(text)) return text;
-    const table = this.scope.tables.get(text.toLowerCase());
-    if (this.peek().kind === 'bracket') return this.structured(table, (this.tokens[this.at++] as Token).text);
-    if (table) return this.structured(table, '[]');
-    return this.named(text, on?.sheet ?? this.place.sheet);
-  }
-
-  private corner(text: string): string {
-    const { shift } = this.place;
-    if (shift.rows === 0 && shift.columns === 0) return text;
-    const corner = readCorner(text, shift);
-    if (!corner) return text;
-    return cornerText(corner, text);
+  private name({ text, sheet, name }: NamePiece): string {
+    // An error stands behind a sheet that is gone.
+    if (sheet !== undefined && !/^[^#]/.test(name)) return text;
+    const on = sheet === undefined ? this.place.sheet : sheetPosition(this.scope, sheet);
+    if (on < 0) return enginePrefix(sheet ?? '') + name;
+    if (/^(?:true|false)$/i.test(name)) return name;
+    const table = this.tableNamed(name);
+    return table ? this.structured(table, '[]') : this.named(name, on);
   }
 
   private named(name: string, sheet: number): string {
     const found = findName(this.scope, name, sheet);
     if (!found) throw new NotWritten(`It uses the name ${name}, which the workbook lacks.`);
     if (found.sheet === undefined && rangeOfName(found.text)) return found.name;
-    const place = { ...this.place, sheet: found.sheet ?? this.place.sheet, shift: { rows: 0, columns: 0 } };
-    const tokens = tokenize(found.text.replace(/^=/, ''));
-    if (tokens.some(({ kind, text }) => kind === 'word' && text.toLowerCase() === name.toLowerCase()))
+    const pieces = piecesOf(found.text.replace(/^=/, ''));
+    if (pieces.some((piece) => piece.kind === 'name' && sameName(piece.name, name)))
       throw new NotWritten(`The name ${name} is defined by itself.`);
-    return `(${new Translator(tokens, place, this.scope).translate()})`;
+    const place = { ...this.place, sheet: found.sheet ?? this.place.sheet, shift: { rows: 0, columns: 0 } };
+    return `(${new Translator(place, this.scope).translate(pieces)})`;
+  }
+
+  private tableNamed(name: string): Table | undefined {
+    return this.scope.tables.get(name.toLowerCase());
   }
 
   private tableHere(): Table | undefined {
@@ -211,10 +141,16 @@ function structuredAddress({ top, bottom, left, right }: Zone, { items }: Struct
   return first === last ? first : `${first}:${last}`;
 }
 
-function cornerText({ row, column }: Corner, written: string): string {
-  const [, fixedColumn = '', , fixedRow = ''] = /^(\$?)([A-Z]*)(\$?)(\d*)$/i.exec(written) ?? [];
-  const letters = column === undefined ? '' : fixedColumn + columnLetters(column);
-  const fixed = column === undefined ? fixedColumn : fixedRow;
-  if ((row ?? 0) < 0 || (column ?? 0) < 0) throw new NotWritten('It refers beyond the edge of the sheet.');
-  return letters + (row === undefined ? '' : `${fixed}${row + 1}`);
+/** Cells of a shared formula as they read from the place of the cell. */
+function shiftedCells(first: string, last: string | undefined, { shift: { rows, columns } }: Place): string {
+  const shifted = (written: string): string => {
+    if (rows === 0 && columns === 0) return written;
+    const corner = writtenCorner(written);
+    if (corner.fixedColumn === '' && corner.column !== undefined) corner.column += columns;
+    if (corner.fixedRow === '' && corner.row !== undefined) corner.row += rows;
+    if ((corner.row ?? 0) < 0 || (corner.column ?? 0) < 0)
+      throw new NotWritten('It refers beyond the edge of the sheet.');
+    return cornerText(corner);
+  };
+  return shifted(first) + (last === undefined ? '' : `:${shifted(last)}`);
 }

@@ -1,7 +1,7 @@
 import { CompiledFormula } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Cell, CellPosition, UID } from '@odoo/o-spreadsheet';
-import { followFormula } from './follow';
-import type { GridBook } from './gridBook';
+import { updateReferences } from './updateReferences.js';
+import type { GridBook } from './gridBook.js';
 
 type FormulaCell = Extract<Cell, { isFormula: true }>;
 
@@ -79,7 +79,7 @@ export class TypedFormulas {
     if (this.book.isKept(position)) return display;
     if (this.isSame(this.book.translate(display, position) ?? display, cell, position)) return display;
     const engine = this.book.named(this.engineFormula(cell));
-    return followFormula(display, engine, this.book.placeOf(position), this.book.scope()) ?? engine;
+    return updateReferences(display, engine, this.book.placeOf(position), this.book.scope()) ?? engine;
   }
 }
 

@@ -1,6 +1,6 @@
 import * as untyped from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
-import type { Dispatch } from './together';
+import type { Dispatch } from './oneCommand.js';
 
 const { CorePlugin, registries, coreTypes } = untyped as unknown as Pick<
   typeof Engine,

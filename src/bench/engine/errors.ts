@@ -1,4 +1,4 @@
-import { errorCodes } from '../../headless/engine/values';
+import { errorCodes } from '../../headless/engine/values.js';
 
 /** What the engine's own error codes are elsewhere. */
 const codes: Record<string, string> = {

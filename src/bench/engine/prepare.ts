@@ -1,10 +1,10 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
-import { knowManyCells } from './cells';
-import { keptFunction } from './kept';
-import { TidyPlugin } from './tidy';
-import { TogetherPlugin } from './together';
-import { TypedPlugin } from './typed';
+import { knowManyCells } from './cells.js';
+import { keptFunction } from './keptFormula.js';
+import { RepairPlugin } from './repairPlugin.js';
+import { OneCommandPlugin } from './oneCommand.js';
+import { TypedFormulaPlugin } from './typedFormulaPlugin.js';
 
 const registries = untyped as typeof Engine.registries;
 
@@ -20,9 +20,9 @@ const keptMark = {
 export function prepareEngine(): void {
   if (registries.featurePluginRegistry.contains('tonrow_together')) return;
   knowManyCells();
-  registries.featurePluginRegistry.add('tonrow_together', TogetherPlugin);
-  registries.featurePluginRegistry.add('tonrow_typed', TypedPlugin);
-  registries.featurePluginRegistry.add('tonrow_tidy', TidyPlugin);
+  registries.featurePluginRegistry.add('tonrow_together', OneCommandPlugin);
+  registries.featurePluginRegistry.add('tonrow_typed', TypedFormulaPlugin);
+  registries.featurePluginRegistry.add('tonrow_tidy', RepairPlugin);
   registries.iconsOnCellRegistry.add('tonrow_kept', (getters, position) => {
     const cell = getters.getCell(position);
     if (!cell?.isFormula || !cell.compiledFormula.usesSymbol(keptFunction)) return undefined;

@@ -1,8 +1,8 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
-import { overrides } from '../../headless/engine/overrides';
-import type { EngineDefinition } from '../../headless/engine/engine';
-import { OurFunctions } from '../../headless/engine/ourFunctions';
+import { overrides } from '../../headless/engine/overrides.js';
+import type { EngineDefinition } from '../../headless/engine/engine.js';
+import { OurFunctions } from '../../headless/engine/ourFunctions.js';
 import {
   CannotCompute,
   errorCodes,
@@ -11,12 +11,12 @@ import {
   Waiting,
   type Operand,
   type Scalar,
-} from '../../headless/engine/values';
-import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/loadFunctions';
-import type { FunctionMetadata, ParameterMetadata } from '../../headless/functions/metadata';
-import { plainCode } from './errors';
-import { keptDescription, keptFunction } from './kept';
-import { RememberedCalls } from './rememberedCalls';
+} from '../../headless/engine/values.js';
+import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/loadFunctions.js';
+import type { FunctionMetadata, ParameterMetadata } from '../../headless/functions/metadata.js';
+import { plainCode } from './errors.js';
+import { keptDescription, keptFunction } from './keptFormula.js';
+import { RememberedCalls } from './rememberedCalls.js';
 
 const registries = untyped as typeof Engine.registries;
 

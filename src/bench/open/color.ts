@@ -1,4 +1,4 @@
-import type { XmlReader } from '../../xlsx/xml/reader';
+import type { XmlReader } from '../../xlsx/xml/reader.js';
 
 /** The colour that an element names, as `#1F2933`; undefined for one of a theme or a palette. */
 export function rgbOf(reader: XmlReader): string | undefined {

@@ -1,5 +1,5 @@
 import type { Model, UID } from '@odoo/o-spreadsheet';
-import { ruleRanges, type RuleRanges } from './ruleRanges';
+import { ruleRanges, type RuleRanges } from './ruleRanges.js';
 
 export interface GivenHeader {
   /** Pixels; undefined for a row as high as what is in it. */

@@ -1,6 +1,6 @@
-import { parseZone } from '../../xlsx';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { rgbOf } from './color';
+import { parseZone } from '../../sheet/address.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { rgbOf } from './color.js';
 
 /** A rule that colours cells where a formula holds. */
 export interface ColourRule {

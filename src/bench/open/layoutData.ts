@@ -1,7 +1,7 @@
-import type { Worksheet } from '../../xlsx';
-import { readLayout } from './layout';
-import { ruleId } from './ruleRanges';
-import type { Styles } from './styles';
+import type { Worksheet } from '../../xlsx/storedCells.js';
+import { readLayout } from './layout.js';
+import { ruleId } from './ruleRanges.js';
+import type { Styles } from './styles.js';
 
 const pixelsPerCharacter = 7.5;
 const spareWidth = 5;

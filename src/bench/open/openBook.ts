@@ -1,14 +1,15 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import { workbookScope } from '../../headless/formula/scope';
-import { openWorkbook, sameStored, type CellValue, type Workbook } from '../../xlsx';
-import { GridBook } from '../book/gridBook';
-import { keptFormula } from '../engine/kept';
-import { doTogether } from '../engine/together';
-import { engineFormat } from './content';
-import { sheetNow, type GivenSheet } from './givenSheet';
-import { followHeaders } from './headerOrigins';
-import { lookOf, type CellLook, type FileStyle } from './look';
-import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData';
+import { workbookScope } from '../../sheet/formula/scope.js';
+import { openWorkbook, type Workbook } from '../../xlsx/workbook.js';
+import { sameStored, type StoredValue } from '../../sheet/cellValue.js';
+import { GridBook } from '../book/gridBook.js';
+import { keptFormula } from '../engine/keptFormula.js';
+import { asOneCommand } from '../engine/oneCommand.js';
+import { engineFormat } from '../engine/cellContent.js';
+import { sheetNow, type GivenSheet } from './givenSheet.js';
+import { followHeaders } from './headerOrigins.js';
+import { lookOf, type CellLook, type FileStyle } from './cellLook.js';
+import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData.js';
 
 /** The functions a workbook is opened with. */
 export interface KnownFunctions {
@@ -112,7 +113,7 @@ function shownLook({ format, ...look }: CellLook): CellLook {
  * file, keeps the file's value from then on.
  */
 function keepWhatComesOutOtherwise(book: GridBook, workbook: Workbook, formulas: OpenedFormula[]): void {
-  const fileValue = (sheet: number, row: number, column: number): CellValue => {
+  const fileValue = (sheet: number, row: number, column: number): StoredValue => {
     const cells = workbook.sheets[sheet]?.cells;
     return cells?.values[cells.index.get(row * 16_384 + column) ?? -1] ?? null;
   };
@@ -132,7 +133,7 @@ function keepWhatComesOutOtherwise(book: GridBook, workbook: Workbook, formulas:
       }),
   );
   if (others.length === 0) return;
-  doTogether(book.model, (dispatch) => {
+  asOneCommand(book.model, (dispatch) => {
     for (const formula of others) {
       const { sheet, row, column, display } = formula;
       const value = fileValue(sheet, row, column);
@@ -159,13 +160,13 @@ function usedPart({ sheets }: Workbook, sheet: number, { bottom, right }: { bott
 }
 
 /** Equal, numbers up to the last digits. */
-export function sameResult(a: CellValue, b: CellValue): boolean {
+export function sameResult(a: StoredValue, b: StoredValue): boolean {
   if (typeof a !== 'number' || typeof b !== 'number') return sameStored(a, b);
   return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
 }
 
 /** The same, where an empty text and a blank cell are no difference. */
-export function same(a: CellValue, b: CellValue): boolean {
-  const blank = (value: CellValue) => (value === '' ? null : value);
+export function same(a: StoredValue, b: StoredValue): boolean {
+  const blank = (value: StoredValue) => (value === '' ? null : value);
   return sameResult(blank(a), blank(b));
 }

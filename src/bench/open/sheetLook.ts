@@ -1,4 +1,4 @@
-import { engineStyle, type CellLook } from './look';
+import { engineStyle, type CellLook } from './cellLook.js';
 
 /** Styles, borders and formats in the engine's form, numbered; shared by all sheets. */
 export class SharedLooks {

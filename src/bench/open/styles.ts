@@ -1,8 +1,8 @@
-import type { Package } from '../../xlsx/package';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { builtInFormats } from './builtInFormats';
-import { rgbOf } from './color';
-import { usualSize, type CellLook, type Line, type Side } from './look';
+import type { Package } from '../../xlsx/package.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { builtInFormats } from './builtInFormats.js';
+import { rgbOf } from './color.js';
+import { usualSize, type CellLook, type Line, type Side } from './cellLook.js';
 
 export interface Styles {
   /** By the number that cells carry. */

@@ -1,35 +1,23 @@
-import type { Place } from '../../headless/formula/references';
-import { parseFormula } from '../../headless/formula/parse';
-import type { Scope } from '../../headless/formula/scope';
-import { supportedFunctions } from '../../headless/engine/supportedFunctions';
-import { whyPinned } from '../../headless/recalculate/pins';
-import {
-  cellAddress,
-  cellKey,
-  sheetPrefix,
-  zoneAddress,
-  type Sheet,
-  type StoredFormula,
-  type Table,
-  type Workbook,
-  type Worksheet,
-  type Zone,
-} from '../../xlsx';
-import type { Package } from '../../xlsx/package';
-import { XmlReader } from '../../xlsx/xml/reader';
-import {
-  displayFormula,
-  engineSheetName,
-  NotWritten,
-  rangeOfName,
-  translateFormula,
-} from '../book/translate';
-import { keptFormula } from '../engine/kept';
-import { constantContent, engineFormat, isTextFormat, resultInText } from './content';
-import { layoutData } from './layoutData';
-import type { CellLook } from './look';
-import { sheetLook, SharedLooks } from './sheetLook';
-import { readStyles, type Styles } from './styles';
+import type { Place } from '../../sheet/formula/referenceReader.js';
+import { parseFormula } from '../../sheet/formula/parse.js';
+import type { Scope } from '../../sheet/formula/scope.js';
+import { supportedFunctions } from '../../headless/engine/supportedFunctions.js';
+import { whyPinned } from '../../headless/recalculate/pins.js';
+import { cellAddress, cellKey, zoneAddress, type Zone } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import type { Sheet, Workbook } from '../../xlsx/workbook.js';
+import type { StoredFormula, Worksheet } from '../../xlsx/storedCells.js';
+import type { Table } from '../../sheet/table.js';
+import type { Package } from '../../xlsx/package.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { displayFormula, engineSheetName, NotWritten, translateFormula } from '../book/translate.js';
+import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
+import { keptFormula } from '../engine/keptFormula.js';
+import { constantContent, engineFormat, isTextFormat, resultInText } from '../engine/cellContent.js';
+import { layoutData } from './layoutData.js';
+import type { CellLook } from './cellLook.js';
+import { sheetLook, SharedLooks } from './sheetLook.js';
+import { readStyles, type Styles } from './styles.js';
 
 /** A formula of the file: as people write it, and why it is not calculated here, if so. */
 export interface OpenedFormula {

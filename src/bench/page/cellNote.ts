@@ -1,8 +1,8 @@
-import type { GridBook } from '../book/gridBook';
-import type { OpenBook } from '../open/openBook';
-import { sheetId } from '../open/workbookData';
-import { cellAddress } from '../../xlsx';
-import { pageWords } from './gridTexts';
+import type { GridBook } from '../book/gridBook.js';
+import type { OpenBook } from '../open/openBook.js';
+import { sheetId } from '../open/workbookData.js';
+import { cellAddress } from '../../sheet/address.js';
+import { pageWords } from './gridTexts.js';
 
 /** What is to be known of the selected cell, in a sentence: its error, or why it keeps its value. */
 export function cellNote({ book, formulas }: OpenBook): string {

@@ -1,5 +1,5 @@
-import type { CopyKind, CopyMaker } from '../../taskpane/handOff/copyMaker';
-import { valuesCopy } from '../../xlsx/freeze';
+import type { CopyKind, CopyMaker } from '../../taskpane/handOff/copyMaker.js';
+import { valuesCopy } from '../../xlsx/freeze/valuesCopy.js';
 
 /** The open workbook as a file. */
 export interface OpenFile {

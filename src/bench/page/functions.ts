@@ -1,6 +1,10 @@
-import type { CustomFunction, LoadedFunction, LoadedFunctions } from '../../headless/functions/loadFunctions';
-import type { FunctionsMetadata } from '../../headless/functions/metadata';
-import type { Choices } from '../engine/registerFunctions';
+import type {
+  CustomFunction,
+  LoadedFunction,
+  LoadedFunctions,
+} from '../../headless/functions/loadFunctions.js';
+import type { FunctionsMetadata } from '../../headless/functions/metadata.js';
+import type { Choices } from '../engine/registerFunctions.js';
 
 const namespace = 'TONROW';
 

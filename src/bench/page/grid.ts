@@ -4,8 +4,8 @@ import '@odoo/o-spreadsheet/dist/o_spreadsheet.css';
 import { App } from '@odoo/owl';
 import { Spreadsheet } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import templates from '@odoo/o-spreadsheet/dist/o_spreadsheet.xml?raw';
-import type { GridBook } from '../book/gridBook';
-import { pageWords } from './gridTexts';
+import type { GridBook } from '../book/gridBook.js';
+import { pageWords } from './gridTexts.js';
 
 /** How the grid speaks to the user. */
 export interface GridVoice {

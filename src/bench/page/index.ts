@@ -1,11 +1,11 @@
-import { registerFunctions } from '../engine/registerFunctions';
-import { enterFirst, goRoundWithF6 } from './areas';
-import { Desk } from './desk';
-import { loadBuiltFunctions } from './functions';
-import { labelGrid } from './gridLabels';
-import { hideWhatIsNotSaved } from './menus';
-import { Speech } from './speech';
-import { makeSplitter } from './splitter';
+import { registerFunctions } from '../engine/registerFunctions.js';
+import { enterFirst, goRoundWithF6 } from './areas.js';
+import { PageWorkbook } from './pageWorkbook.js';
+import { loadBuiltFunctions } from './functions.js';
+import { labelGrid } from './gridLabels.js';
+import { hideWhatIsNotSaved } from './menus.js';
+import { Speech } from './speech.js';
+import { makeSplitter } from './splitter.js';
 import './page.css';
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>
@@ -26,14 +26,14 @@ async function start(): Promise<void> {
   ]);
   try {
     const { functions, choices } = await loadBuiltFunctions('');
-    const desk = new Desk(
+    const workbook = new PageWorkbook(
       { grid: part('grid'), pane: part('pane'), fileName: part('file-name'), speech },
       functions,
     );
-    registerFunctions(functions, choices, () => desk.calculate());
-    takeButtons(desk);
-    takeDrops(desk);
-    await desk.openExample();
+    registerFunctions(functions, choices, () => workbook.calculate());
+    takeButtons(workbook);
+    takeDrops(workbook);
+    await workbook.openExample();
   } catch (error) {
     speech.complain(`The page did not start: ${error instanceof Error ? error.message : String(error)}`);
     throw error;
@@ -46,24 +46,24 @@ function enterGrid(grid: HTMLElement): void {
   (composers[composers.length - 1] ?? grid).focus();
 }
 
-function takeButtons(desk: Desk): void {
+function takeButtons(workbook: PageWorkbook): void {
   const file = part<HTMLInputElement>('file');
   part('open').addEventListener('click', () => file.click());
   file.addEventListener('change', () => {
     const [chosen] = file.files ?? [];
     file.value = '';
-    if (chosen) void desk.openFile(chosen);
+    if (chosen) void workbook.openFile(chosen);
   });
-  part('save').addEventListener('click', () => void desk.save());
-  part('empty').addEventListener('click', () => void desk.openEmpty());
-  part('new').addEventListener('click', () => void desk.openExample());
+  part('save').addEventListener('click', () => void workbook.save());
+  part('empty').addEventListener('click', () => void workbook.openEmpty());
+  part('new').addEventListener('click', () => void workbook.openExample());
   addEventListener('beforeunload', (event) => {
-    if (desk.isChanged) event.preventDefault();
+    if (workbook.isChanged) event.preventDefault();
   });
 }
 
 /** A file dropped anywhere on the page is opened. */
-function takeDrops(desk: Desk): void {
+function takeDrops(workbook: PageWorkbook): void {
   const frame = part('frame');
   const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
   addEventListener('dragover', (event) => {
@@ -79,7 +79,7 @@ function takeDrops(desk: Desk): void {
     event.preventDefault();
     frame.classList.remove('dropping');
     const [dropped] = event.dataTransfer?.files ?? [];
-    if (dropped) void desk.openFile(dropped);
+    if (dropped) void workbook.openFile(dropped);
   });
 }
 

@@ -1,4 +1,4 @@
-import type { GridVoice } from './grid';
+import type { GridVoice } from './grid.js';
 
 /** The page's lines of news and of trouble, and its questions. All of it is text, never markup. */
 export class Speech implements GridVoice {

@@ -1,5 +1,5 @@
 import type { DispatchResult } from '@odoo/o-spreadsheet';
-import { WorkbookError, type Trouble } from '../../workbook/workbookError';
+import { WorkbookError, type Trouble } from '../../workbook/workbookError.js';
 
 /** Refuses with a sentence where the grid did not do what it was told. */
 export function check(result: DispatchResult, sentence: string, trouble: Trouble = 'failed'): void {

@@ -1,12 +1,12 @@
-import type { Action } from '../../workbook/write/host';
-import { WorkbookError } from '../../workbook/workbookError';
-import type { GridBook } from '../book/gridBook';
-import type { NamedTable } from '../book/tableNames';
-import type { Dispatch } from '../engine/together';
-import { constantContent } from '../open/content';
-import { check } from './check';
-import { sameName } from './look';
-import { tableFor } from './places';
+import type { Action } from '../../workbook/write/host.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import type { GridBook } from '../book/gridBook.js';
+import type { NamedTable } from '../book/tableNames.js';
+import type { Dispatch } from '../engine/oneCommand.js';
+import { constantContent } from '../engine/cellContent.js';
+import { check } from './check.js';
+import { sameName } from '../../sheet/names.js';
+import { tableFor } from './places.js';
 
 type AddColumn = Extract<Action, { kind: 'column' }>;
 type DropColumn = Extract<Action, { kind: 'drop column' }>;

@@ -1,19 +1,19 @@
-import type { Area } from '../../workbook/area';
-import type { Change } from '../../workbook/change';
-import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork';
-import type { Stop, Workbook } from '../../workbook/port';
-import type { Aspect, Cells, CellsRead, DefinedName, Place, Sheet, Table } from '../../workbook/reading';
-import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/write/step';
-import { WorkbookError } from '../../workbook/workbookError';
-import { Writer } from '../../workbook/write/writer';
-import type { GridBook } from '../book/gridBook';
-import { plainCode } from '../engine/errors';
-import { pauseEvaluation } from '../engine/evaluation';
-import { doTogether } from '../engine/together';
-import { act } from './act';
-import { lookAt, namesOf, sheetsOf, tableOf } from './look';
-import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places';
-import { Teller } from './watch';
+import type { Area } from '../../workbook/area.js';
+import type { Change } from '../../workbook/change.js';
+import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork.js';
+import type { Stop, Workbook } from '../../workbook/port.js';
+import type { Aspect, Cells, CellsRead, DefinedName, Place, Sheet, Table } from '../../workbook/reading.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/step.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import { Writer } from '../../workbook/write/writer.js';
+import type { GridBook } from '../book/gridBook.js';
+import { plainCode } from '../engine/errors.js';
+import { pauseEvaluation } from '../engine/evaluation.js';
+import { asOneCommand } from '../engine/oneCommand.js';
+import { performActions } from './performActions.js';
+import { lookAt, namesOf, sheetsOf, tableOf } from './lookAt.js';
+import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places.js';
+import { Teller } from './watch.js';
 
 /** So much is written at a time that the page can show how far it is, and be stopped. */
 const sliceBytes = 1_000_000;
@@ -37,14 +37,14 @@ export class GridWorkbook implements Workbook {
     this.writer = new Writer(
       {
         look: async (looks) => lookAt(looks, book),
-        act: async (actions) => {
+        perform: async (actions) => {
           if (this.steps.length > 0) {
             this.goOn ??= pauseEvaluation(book.model);
             await nextPaint();
           }
           this.teller.ours = true;
           try {
-            return act(actions, book, this.planned);
+            return performActions(actions, book, this.planned);
           } finally {
             this.teller.ours = false;
             if (book.steps.last !== undefined) this.steps.push(book.steps.last);
@@ -133,7 +133,7 @@ export class GridWorkbook implements Workbook {
     this.goOn();
     this.goOn = undefined;
     this.teller.evaluated();
-    doTogether(this.book.model, () => undefined);
+    asOneCommand(this.book.model, () => undefined);
   }
 
   async selection(): Promise<Area[]> {

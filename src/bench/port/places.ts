@@ -1,10 +1,11 @@
+import { sameName } from '../../sheet/names.js';
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import type { Zone } from '../../xlsx';
-import { type Area, cellAddress } from '../../workbook/area';
-import type { Place } from '../../workbook/reading';
-import { WorkbookError } from '../../workbook/workbookError';
-import type { GridBook } from '../book/gridBook';
-import { rangeOfName } from '../book/translate';
+import type { Zone } from '../../sheet/address.js';
+import { type Area, cellAddress } from '../../workbook/area.js';
+import type { Place } from '../../workbook/reading.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import type { GridBook } from '../book/gridBook.js';
+import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
 
 /** The grid's id of a sheet that must be there. */
 export function sheetIdFor(book: GridBook, sheet: string): UID {
@@ -58,7 +59,7 @@ export function tableFor(book: GridBook, name: string) {
 }
 
 function namedArea(name: string, book: GridBook): Area {
-  const found = book.names().find((one) => one.name.toLowerCase() === name.toLowerCase());
+  const found = book.names().find((one) => sameName(one.name, name));
   const range = found && rangeOfName(found.text);
   if (!range) throw new WorkbookError('missing', `There is no name "${name}".`);
   return areaOf(range.sheet, range.zone);

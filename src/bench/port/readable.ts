@@ -1,5 +1,5 @@
-import { parseFormula } from '../../headless/formula/parse';
-import { WorkbookError } from '../../workbook/workbookError';
+import { parseFormula } from '../../sheet/formula/parse.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
 
 const scope = { sheets: [], tables: new Map(), names: new Map(), namespace: '', ours: new Set<string>() };
 const place = { sheet: 0, row: 0, column: 0, shift: { rows: 0, columns: 0 } };

@@ -1,10 +1,10 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import type { Zone } from '../../xlsx';
-import type { Area } from '../../workbook/area';
-import type { Author, Change } from '../../workbook/change';
-import type { GridBook } from '../book/gridBook';
-import { manyCells, type CellUpdate } from '../engine/cells';
-import { areaOf, areaOfPlace } from './places';
+import type { Zone } from '../../sheet/address.js';
+import type { Area } from '../../workbook/area.js';
+import type { Author, Change } from '../../workbook/change.js';
+import type { GridBook } from '../book/gridBook.js';
+import { manyCells, type CellUpdate } from '../engine/cells.js';
+import { areaOf, areaOfPlace } from './places.js';
 
 type Command = {
   type: string;

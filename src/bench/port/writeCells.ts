@@ -1,23 +1,23 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import type { Area } from '../../workbook/area';
-import { isFormula } from '../../workbook/content';
-import type { CellsAction } from '../../workbook/write/host';
-import { WorkbookError } from '../../workbook/workbookError';
-import type { GridBook } from '../book/gridBook';
-import { updateCells, type CellUpdate } from '../engine/cells';
-import type { Dispatch } from '../engine/together';
-import { constantContent, isTextFormat, resultInText } from '../open/content';
-import { columnPixels } from '../open/layoutData';
-import { check } from './check';
-import { sheetIdFor, where } from './places';
-import { refuseUnreadable } from './readable';
-import { makeRoom } from './room';
+import type { Area } from '../../workbook/area.js';
+import { isFormula } from '../../workbook/content.js';
+import type { CellsAction } from '../../workbook/write/host.js';
+import { WorkbookError } from '../../workbook/workbookError.js';
+import type { GridBook } from '../book/gridBook.js';
+import { updateCells, type CellUpdate } from '../engine/cells.js';
+import type { Dispatch } from '../engine/oneCommand.js';
+import { constantContent, isTextFormat, resultInText } from '../engine/cellContent.js';
+import { columnPixels } from '../open/layoutData.js';
+import { check } from './check.js';
+import { sheetIdFor, where } from './places.js';
+import { refuseUnreadable } from './readable.js';
+import { growSheet } from './growSheet.js';
 
 /** Writes contents, number formats and widths into cells of the grid. */
 export function writeCells(action: CellsAction, book: GridBook, dispatch: Dispatch): void {
   const { area, contents, formats } = action;
   const sheetId = sheetIdFor(book, area.sheet);
-  makeRoom(area, book, dispatch);
+  growSheet(area, book, dispatch);
   widen(action, sheetId, dispatch);
   const cells: CellUpdate[] = [];
   const typed: { formula: string; position: CellPosition }[] = [];

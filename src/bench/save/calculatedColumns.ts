@@ -1,6 +1,6 @@
-import type { GridBook } from '../book/gridBook';
-import type { NamedTable } from '../book/tableNames';
-import { storedFormula } from './storedFormula';
+import type { GridBook } from '../book/gridBook.js';
+import type { NamedTable } from '../book/tableNames.js';
+import { storedFormula } from './storedFormula.js';
 
 /**
  * The formula of each column of a table as files store it, where every row of the column has the same: programs give it

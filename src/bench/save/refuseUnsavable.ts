@@ -1,8 +1,11 @@
+import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { cellAddress, sheetPrefix, WorkbookRefused } from '../../xlsx';
-import type { NamedTable } from '../book/tableNames';
-import type { OpenBook } from '../open/openBook';
-import { storedFormula } from './storedFormula';
+import { cellAddress } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
+import type { NamedTable } from '../book/tableNames.js';
+import type { OpenBook } from '../open/openBook.js';
+import { storedFormula } from './storedFormula.js';
 
 const longestSheetName = 31;
 const longestText = 32_767;
@@ -49,10 +52,9 @@ function refuseFormula(
   namespace: string,
   place: () => string,
 ): void {
-  if (
-    table === undefined &&
-    /(?:^|[^\p{L}\p{N}_.\\\]])\[@/u.test(formula.replaceAll(/"(?:[^"]|"")*"/g, '""'))
-  )
+  const saysThisRow = (piece: Piece) =>
+    piece.kind === 'table' && piece.name === '' && piece.bracket.startsWith('[@');
+  if (table === undefined && formula.includes('[@') && readPieces(formula).some(saysThisRow))
     refuse(`the formula of ${place()} says [@…] outside a table. Write the cell's address.`);
   const mayBeLong = formula.length > longestFormula / 2;
   if (mayBeLong && storedFormula(formula, namespace, table).length > longestFormula)

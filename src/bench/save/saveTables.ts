@@ -1,14 +1,14 @@
 import type { TableConfig, UID } from '@odoo/o-spreadsheet';
-import { readTable } from '../../xlsx/tables';
-import { XmlReader } from '../../xlsx/xml/reader';
-import type { OpenBook } from '../open/openBook';
-import { sheetId, tableConfig } from '../open/workbookData';
-import type { GridBook } from '../book/gridBook';
-import type { NamedTable } from '../book/tableNames';
-import { calculatedColumns } from './calculatedColumns';
-import type { PackageParts } from './packageParts';
-import { addTable, changedTable, withoutTablePart } from './tables';
-import { withTableSettings } from './tableSettings';
+import { readTable } from '../../xlsx/tables.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import type { OpenBook } from '../open/openBook.js';
+import { sheetId, tableConfig } from '../open/workbookData.js';
+import type { GridBook } from '../book/gridBook.js';
+import type { NamedTable } from '../book/tableNames.js';
+import { calculatedColumns } from './calculatedColumns.js';
+import type { PackageParts } from '../../xlsx/packageParts.js';
+import { addTable, changedTable, withoutTablePart } from './tables.js';
+import { withTableSettings } from './tableSettings.js';
 
 /** Writes the tables that were changed or made, and takes out those that are gone. */
 export function saveTables(

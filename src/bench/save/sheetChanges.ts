@@ -1,11 +1,13 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import { cellKey, MAX_COLUMNS, sameZone, type CellChange, type Worksheet, type Zone } from '../../xlsx';
-import type { GridBook } from '../book/gridBook';
-import { same, sameResult } from '../open/openBook';
-import type { OpenedFormula } from '../open/workbookData';
-import type { CellFinish } from './finishCells';
-import { storedFormula } from './storedFormula';
-import type { CellStyles } from './styles/cellStyles';
+import { cellKey, MAX_COLUMNS, sameZone, type Zone } from '../../sheet/address.js';
+import type { CellChange } from '../../xlsx/patchCell.js';
+import type { Worksheet } from '../../xlsx/storedCells.js';
+import type { GridBook } from '../book/gridBook.js';
+import { same, sameResult } from '../open/openBook.js';
+import type { OpenedFormula } from '../open/workbookData.js';
+import type { CellMark } from './parts/cellMarks.js';
+import { storedFormula } from './storedFormula.js';
+import type { CellStyles } from './styles/cellStyles.js';
 
 /** What a sheet's part needs, pass by pass. */
 export interface SheetChanges {
@@ -13,7 +15,7 @@ export interface SheetChanges {
   removed: CellChange[];
   values: CellChange[];
   /** By cell. */
-  finishes: Map<number, CellFinish>;
+  finishes: Map<number, CellMark>;
 }
 
 /** A sheet in the grid and in the file. */
@@ -154,7 +156,7 @@ function newFormula(
 
 function finish(
   { row, col: column }: CellPosition,
-  more: Omit<CellFinish, 'row' | 'column'>,
+  more: Omit<CellMark, 'row' | 'column'>,
   { finishes }: SheetChanges,
 ): void {
   const key = cellKey(row, column);

@@ -1,8 +1,8 @@
-import { applyEdits, cutElements, type TextEdit } from '../../xlsx/xml/cutElements';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { encodeString } from '../../xlsx/xml/text';
-import { childElements } from './childElements';
-import { withAttribute } from './finishCells';
+import { applyEdits, cutElements, type TextEdit } from '../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { encodeString } from '../../xlsx/xml/text.js';
+import { childElements } from './parts/childElements.js';
+import { withAttribute } from './parts/cellMarks.js';
 
 /** A sheet as the workbook is to list it. */
 export interface ListedSheet {

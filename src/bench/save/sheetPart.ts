@@ -1,20 +1,21 @@
 import type { UID } from '@odoo/o-spreadsheet';
-import { cellKey, type Worksheet } from '../../xlsx';
-import { patchSheet } from '../../xlsx/patchSheet';
-import { scanWorksheet } from '../../xlsx/worksheet';
-import { sheetNow, type GivenSheet } from '../open/givenSheet';
-import type { OpenBook } from '../open/openBook';
-import { finishCells } from './finishCells';
-import { withHeaders } from './headers/headerChanges';
-import { movedCells, type FileCells } from './moved/movedCells';
-import type { SheetMove } from './moved/sheetMoves';
-import { withRuleRanges } from './sheet/ruleRanges';
-import { withMerges } from './sheet/merges';
-import { withTabColor } from './sheet/tabColor';
-import { withUnselected, withView } from './sheet/sheetView';
-import { sheetChanges, type SheetChanges } from './sheetChanges';
-import type { AddedStyles } from './styles/addedStyles';
-import { CellStyles } from './styles/cellStyles';
+import { cellKey } from '../../sheet/address.js';
+import type { Worksheet } from '../../xlsx/storedCells.js';
+import { scanWorksheet } from '../../xlsx/worksheet.js';
+import { patchSheet } from '../../xlsx/patchSheet.js';
+import { sheetNow, type GivenSheet } from '../open/givenSheet.js';
+import type { OpenBook } from '../open/openBook.js';
+import { markCells } from './parts/cellMarks.js';
+import { withHeaders } from './headers/headerChanges.js';
+import { movedCells, type FileCells } from './references/movedCells.js';
+import type { SheetMove } from './headers/sheetMoves.js';
+import { withRuleRanges } from './sheet/ruleRanges.js';
+import { withMerges } from './sheet/merges.js';
+import { withTabColor } from './sheet/tabColor.js';
+import { withUnselected, withView } from './sheet/sheetView.js';
+import { sheetChanges, type SheetChanges } from './sheetChanges.js';
+import type { AddedStyles } from './styles/addedStyles.js';
+import { CellStyles } from './styles/cellStyles.js';
 
 /** A sheet of the file; a new one has nothing that the grid was given. */
 export interface FileSheet extends FileCells {
@@ -73,5 +74,5 @@ function withChanges(
   mark: string | undefined,
 ): string {
   const cleared = removed.length > 0 ? scanWorksheet(patchSheet(file, removed), nothing) : file;
-  return finishCells(patchSheet(cleared, values), [...finishes.values()], mark);
+  return markCells(patchSheet(cleared, values), [...finishes.values()], mark);
 }

@@ -1,6 +1,6 @@
-import { cellKey } from '../../xlsx';
-import { XmlReader } from '../../xlsx/xml/reader';
-import type { OpenBook } from '../open/openBook';
+import { cellKey } from '../../sheet/address.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import type { OpenBook } from '../open/openBook.js';
 
 /** The number that marks formulas that spill, from one that does. */
 export function spillMark({ workbook, formulas }: OpenBook): string | undefined {

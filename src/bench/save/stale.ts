@@ -1,8 +1,9 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { cellAddress, sheetPrefix } from '../../xlsx';
-import { same, type OpenBook } from '../open/openBook';
-import { sheetId } from '../open/workbookData';
-import type { SheetMove } from './moved/sheetMoves';
+import { cellAddress } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { same, type OpenBook } from '../open/openBook.js';
+import { sheetId } from '../open/workbookData.js';
+import type { SheetMove } from './headers/sheetMoves.js';
 
 /** Says which formulas keep a value though what they read has changed. */
 export function staleSentence({ book, workbook, formulas }: OpenBook, moves: readonly SheetMove[]): string[] {

@@ -1,9 +1,9 @@
 import type { TableConfig } from '@odoo/o-spreadsheet';
-import { zoneAddress, type Zone } from '../../xlsx';
-import { applyEdits } from '../../xlsx/xml/cutElements';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { childElements, withChild } from './childElements';
-import { withAttribute } from './finishCells';
+import { zoneAddress, type Zone } from '../../sheet/address.js';
+import { applyEdits } from '../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { childElements, withChild } from './parts/childElements.js';
+import { withAttribute } from './parts/cellMarks.js';
 
 const order = ['autoFilter', 'sortState', 'tableColumns', 'tableStyleInfo', 'extLst'];
 /** Styles that every desktop program knows; styles made in the grid are known to it alone. */

@@ -1,13 +1,17 @@
 import type { TableConfig } from '@odoo/o-spreadsheet';
-import { sameZone, zoneAddress, type Table } from '../../xlsx';
-import { readTable } from '../../xlsx/tables';
-import { XmlReader } from '../../xlsx/xml/reader';
-import type { NamedTable } from '../book/tableNames';
-import { tableConfig } from '../open/workbookData';
-import { childElements } from './childElements';
-import { withAttribute } from './finishCells';
-import { attributeText, insertBefore, withoutElement, type PackageParts } from './packageParts';
-import { withTableSettings } from './tableSettings';
+import { sameZone, zoneAddress } from '../../sheet/address.js';
+import type { Table } from '../../sheet/table.js';
+import { readTable } from '../../xlsx/tables.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import type { NamedTable } from '../book/tableNames.js';
+import { tableConfig } from '../open/workbookData.js';
+import { childElements } from './parts/childElements.js';
+import { withAttribute } from './parts/cellMarks.js';
+import { attributeText } from '../../xlsx/xml/text.js';
+import { appendedTo } from '../../xlsx/xml/appendedTo.js';
+import { withoutElement } from '../../xlsx/xml/withoutElement.js';
+import type { PackageParts } from '../../xlsx/packageParts.js';
+import { withTableSettings } from './tableSettings.js';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml';
@@ -115,7 +119,7 @@ function withTablePart(xml: string, link: string): string {
     if (reader.name === 'tableParts' && !reader.closing) {
       const count = Number(reader.attribute('count') ?? 0) + 1;
       const grown = withAttribute(xml.slice(reader.tagStart), 'count', String(count));
-      return insertBefore(xml.slice(0, reader.tagStart) + grown, 'tableParts', entry);
+      return appendedTo(xml.slice(0, reader.tagStart) + grown, 'tableParts', () => entry);
     }
     const last = reader.name === 'worksheet' && reader.closing;
     if (reader.name === 'extLst' && !reader.closing && before < 0) before = reader.tagStart;

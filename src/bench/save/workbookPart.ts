@@ -1,28 +1,11 @@
-import type { DefinedName } from '../../xlsx';
-import { encodeString } from '../../xlsx/xml/text';
-import { XmlReader } from '../../xlsx/xml/reader';
-import { attributeText, insertBefore, withoutElement } from './packageParts';
+import { sameName } from '../../sheet/names.js';
+import type { DefinedName } from '../../sheet/formula/scope.js';
+import { encodeString, attributeText } from '../../xlsx/xml/text.js';
+import { XmlReader } from '../../xlsx/xml/reader.js';
+import { appendedTo } from '../../xlsx/xml/appendedTo.js';
+import { withoutElement } from '../../xlsx/xml/withoutElement.js';
 
-const relationships = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-
-/** The workbook's part with one more sheet. */
-export function withSheet(xml: string, name: string, link: string): string {
-  const reader = new XmlReader(xml);
-  let greatest = 0;
-  let prefix = '';
-  while (reader.next()) {
-    if (reader.name !== 'sheet' || reader.closing) continue;
-    prefix = reader.prefix;
-    greatest = Math.max(greatest, Number(reader.attribute('sheetId') ?? 0));
-  }
-  return insertBefore(
-    xml,
-    'sheets',
-    `<${prefix}sheet xmlns:r="${relationships}" name="${attributeText(name)}" sheetId="${greatest + 1}" r:id="${link}"/>`,
-  );
-}
-
-/** The same with a sheet renamed, by its place in the list. */
+/** The workbook's part with a sheet renamed, by its place in the list. */
 export function withSheetName(xml: string, position: number, name: string): string {
   const reader = new XmlReader(xml);
   let at = 0;
@@ -37,7 +20,7 @@ export function withSheetName(xml: string, position: number, name: string): stri
 /** The same with the names of the whole workbook as they are now. */
 export function withNames(xml: string, before: readonly DefinedName[], now: readonly DefinedName[]): string {
   const was = before.filter(({ sheet }) => sheet === undefined);
-  const same = (a: DefinedName, b: DefinedName) => a.name.toLowerCase() === b.name.toLowerCase();
+  const same = (a: DefinedName, b: DefinedName) => sameName(a.name, b.name);
   const bare = (text: string) => text.replace(/^=/, '').replaceAll("'", '');
   const gone = was.filter((old) => !now.some((one) => same(one, old) && bare(one.text) === bare(old.text)));
   const come = now.filter((one) => !was.some((old) => same(one, old) && bare(one.text) === bare(old.text)));
@@ -52,7 +35,7 @@ function withName(xml: string, name: string, text: string): string {
   let prefix = '';
   while (reader.next()) {
     if (reader.name === 'definedNames')
-      return insertBefore(xml, 'definedNames', element(reader.prefix, name, text));
+      return appendedTo(xml, 'definedNames', (before) => element(before, name, text));
     const ends = reader.closing || reader.empty;
     if (!ends || !['sheets', 'functionGroups', 'externalReferences'].includes(reader.name)) continue;
     after = reader.tagEnd;

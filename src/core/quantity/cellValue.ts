@@ -1,7 +1,7 @@
+import type { CellValue } from '../../sheet/cellValue.js';
 import { markedInvisible, visibleText } from './visibleText.js';
 
-/** What a spreadsheet cell can hold when it reaches a function. */
-export type CellValue = string | number | boolean | null;
+export type { CellValue };
 
 /** True for every form in which hosts send an empty cell: null, "" and text of which nothing can be seen. */
 export function isBlank(value: CellValue | undefined): value is null | undefined | '' {

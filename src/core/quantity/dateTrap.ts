@@ -1,4 +1,4 @@
-import { serialDate } from './serialDate.js';
+import { serialDate } from '../../sheet/serialDate.js';
 
 const firstSerial = 10_959;
 /** Some hosts take the years 30 to 99 for those of this century: `1-1/64` is then of 2064. */

@@ -1,25 +1,14 @@
-import { create, createUnitDependencies, type FactoryFunctionMap, unitDependencies } from 'mathjs';
-
-const math = create({ ...unitDependencies, ...createUnitDependencies } as FactoryFunctionMap);
-// The unit library has neither of these; both are defined by units it has (NIST SP 811, Appendix B).
-math.createUnit('uston', '2000 lbf');
-math.createUnit('kippersquareinch', '1000 lbf/in^2');
-
-function factor(of: string, to: string): number {
-  return math.unit(1, of).toNumber(to);
-}
+// Written by `npm run units`; a test compares. Do not edit.
 
 /**
- * Conversion factors between the units a shop uses and the core's own (mm, N, MPa, kg, s, rad), read once from
- * the unit library. Only numbers may be exported: bundles hold their values instead of the library.
- * Source: NIST SP 811, Appendix B (from memory).
+ * Conversion factors between the units a shop uses and the core's own (mm, N, MPa, kg, s, rad), read from the unit
+ * library (mathjs). Source: NIST SP 811, Appendix B (from memory).
  */
-export const mmPerInch = factor('in', 'mm');
-export const mmPerFoot = factor('ft', 'mm');
-export const newtonPerUsTon = factor('uston', 'N');
-/** The tonne-force is the weight of 1000 kg at standard gravity, which the library holds as kgf's own. */
-export const newtonPerTonneForce = 1000 * factor('kgf', 'N');
-export const newtonPerKilonewton = factor('kN', 'N');
-export const megapascalPerKsi = factor('kippersquareinch', 'MPa');
-export const kilogramPerPound = factor('lbm', 'kg');
-export const radianPerDegree = factor('deg', 'rad');
+export const mmPerInch = 25.4;
+export const mmPerFoot = 304.8;
+export const newtonPerUsTon = 8896.443230521;
+export const newtonPerTonneForce = 9806.65;
+export const newtonPerKilonewton = 1000;
+export const megapascalPerKsi = 6.894757293168361;
+export const kilogramPerPound = 0.45359237;
+export const radianPerDegree = 0.017453292519943295;

@@ -1,5 +1,8 @@
 import { refuse } from '../inputError.js';
-import { splitArguments } from './splitArguments.js';
+import { parseZone } from '../../sheet/address.js';
+import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
+import { splitArguments } from '../../sheet/formula/splitArguments.js';
+import { parseStructured } from '../../sheet/formula/tableReference.js';
 
 /** A range named in the formula of the shop cell: a table, a defined name, or cells of a sheet. */
 export type ShopRange =
@@ -8,10 +11,8 @@ export type ShopRange =
   | { kind: 'cells'; sheet?: string; address: string };
 
 const longestFormula = 8192;
-const tablePattern = /^([^\s[\]'!,()]+)\[(?:#All|\[#Headers\],\s?\[#Data\])\]$/i;
-const cellsPattern =
-  /^(?:(?:'((?:[^']|'')+)'|([^\s'![\](),]+))!)?(\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?)$/i;
-const namePattern = /^[\p{L}_\\][\p{L}\d_.\\]*$/u;
+/** The references to a table that take in all its rows and its headings. */
+const wholeTable = ['#ALL', '#HEADERS,#DATA'];
 
 /**
  * The ranges that the formula of the shop cell names, in the order of SHOP's arguments; undefined where an
@@ -28,20 +29,33 @@ export function shopRanges(formula: string): (ShopRange | undefined)[] {
 }
 
 function readRange(text: string): ShopRange {
-  const table = tablePattern.exec(text)?.[1];
-  if (table !== undefined) return { kind: 'table', name: table };
-  const cells = cellsPattern.exec(text);
-  if (cells?.[3] !== undefined) {
-    const sheet = cells[1]?.replaceAll("''", "'") ?? cells[2];
-    return sheet === undefined
-      ? { kind: 'cells', address: cells[3] }
-      : { kind: 'cells', sheet, address: cells[3] };
-  }
-  if (namePattern.test(text)) return { kind: 'name', name: text };
-  return refuse(
-    'ShopStamp',
-    text,
-    `'${text.slice(0, 60)}' is no table, name or range.`,
-    'Give SHOP whole tables with their headings.',
+  const [piece, ...more] = readPieces(text);
+  return (
+    (piece && more.length === 0 ? rangeOf(piece) : undefined) ??
+    refuse(
+      'ShopStamp',
+      text,
+      `'${text.slice(0, 60)}' is no table, name or range.`,
+      'Give SHOP whole tables with their headings.',
+    )
   );
+}
+
+function rangeOf(piece: Piece): ShopRange | undefined {
+  if (piece.kind === 'table') {
+    const { items, first } = parseStructured(piece.bracket.slice(1, -1)) ?? {};
+    const isWhole = piece.name !== '' && first === undefined && wholeTable.includes(items?.join() ?? '');
+    return isWhole ? { kind: 'table', name: piece.name } : undefined;
+  }
+  if (piece.kind === 'name')
+    return /^[\p{L}_\\][^$?]*$/u.test(piece.text) && piece.sheet === undefined
+      ? { kind: 'name', name: piece.name }
+      : undefined;
+  if (piece.kind !== 'cells') return undefined;
+  const address = piece.text.slice(piece.prefix.length);
+  // Whole rows and columns, other workbooks and several sheets are no range of a shop.
+  if (!parseZone(address) || /[[:]/.test(piece.sheet ?? '')) return undefined;
+  return piece.sheet === undefined
+    ? { kind: 'cells', address }
+    : { kind: 'cells', sheet: piece.sheet, address };
 }

@@ -6,7 +6,7 @@ import { veeOpeningMm } from '../../core/tooling/veeOpening.js';
 import { lengthArgument, optionalLengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const bendForce = define({
   name: 'BENDFORCE',

@@ -7,7 +7,7 @@ import { optionalChoiceArgument } from '../argument/choice.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 const places: readonly (Choice & { value: NotchPlace })[] = [
   { value: 'edge', meaning: 'in an edge: cut on three sides' },

@@ -7,7 +7,7 @@ import { lengthArgument, optionalLengthArgument } from '../argument/length.js';
 import { optionalCountArgument } from '../argument/number.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument, holeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const punchForce = define({
   name: 'PUNCHFORCE',

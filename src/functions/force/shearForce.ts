@@ -3,7 +3,7 @@ import { setting } from '../../core/shop/setting.js';
 import { optionalAngleArgument } from '../argument/number.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument, sectionArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const shearForce = define({
   name: 'SHEARFORCE',

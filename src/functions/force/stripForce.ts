@@ -6,7 +6,7 @@ import { cutPerimeterMm } from '../../core/tooling/cutPerimeter.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument, holeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const stripForce = define({
   name: 'STRIPFORCE',

@@ -4,7 +4,7 @@ import type { Choice } from '../argument/argument.js';
 import { choiceArgument } from '../argument/choice.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 
 const items: readonly (Choice & { value: GradeItem })[] = [

@@ -1,6 +1,6 @@
 import type { Argument } from '../argument/argument.js';
 import { catalogue } from '../catalogue.js';
-import type { Descriptor } from '../descriptor.js';
+import type { Descriptor } from '../descriptor/descriptor.js';
 
 /** The host shows at most this much of a description. */
 const longestDescription = 128;

@@ -7,7 +7,7 @@ import { lengthArgument } from '../argument/length.js';
 import { shopArgument } from '../argument/shop.js';
 import { textArgument } from '../argument/text.js';
 import { gradeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const notchUse = define({
   name: 'NOTCHUSE',

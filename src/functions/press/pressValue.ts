@@ -11,7 +11,7 @@ import { nameKey } from '../../core/shop/table.js';
 import type { NamedValue } from '../../core/working/working.js';
 import { shopArgument } from '../argument/shop.js';
 import { textArgument } from '../argument/text.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 import { inShopUnit, shopUnits } from '../../core/quantity/shopUnit.js';
 
 const itemNames = pressItems.map((each) => each.name);

@@ -8,7 +8,7 @@ import { optionalAngleArgument } from '../argument/number.js';
 import { shopArgument } from '../argument/shop.js';
 import { textArgument } from '../argument/text.js';
 import { gradeArgument, sectionArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const shearUse = define({
   name: 'SHEARUSE',

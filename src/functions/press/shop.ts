@@ -1,6 +1,6 @@
 import { readShop } from '../../core/shop/readShop.js';
 import { optionalRangeArgument, rangeArgument } from '../argument/text.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const shop = define({
   name: 'SHOP',

@@ -5,7 +5,7 @@ import { readNumber } from '../../core/quantity/readNumber.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 const allowed = `Write ${inchDenominators.join(', ')}.`;
 

@@ -1,6 +1,6 @@
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const length = define({
   name: 'LENGTH',

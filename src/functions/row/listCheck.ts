@@ -5,7 +5,7 @@ import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 import { reportItem, shownItem } from './shownItem.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {

@@ -8,7 +8,7 @@ import type { RowResult } from '../../core/row/rowResult.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 import { reportItem, shownItem } from './shownItem.js';
 
 /** A row is asked for several items by several cells; it is checked once. */

@@ -3,7 +3,7 @@ import type { Choice } from '../argument/argument.js';
 import { optionalChoiceArgument } from '../argument/choice.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 const lines: readonly (Choice & { value: GageLine })[] = [
   { value: 'usual', meaning: 'one line of holes, from the heel' },

@@ -7,7 +7,7 @@ import type { Choice } from '../argument/argument.js';
 import { optionalChoiceArgument } from '../argument/choice.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { boltArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 const fits: readonly (Choice & { value: HoleFit })[] = [
   { value: 'standard', meaning: 'AISC, EN' },

@@ -9,7 +9,7 @@ import type { Choice } from '../argument/argument.js';
 import { optionalChoiceArgument } from '../argument/choice.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { boltArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 const edges: readonly (Choice & { value: EdgeKind })[] = [
   { value: 'sheared', meaning: 'cut by a shear: ends of parts, edges of sheared plate' },

@@ -2,7 +2,7 @@ import { leastPitchMm } from '../../core/rule/pitch.js';
 import { setting } from '../../core/shop/setting.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { boltArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 import { edgeCodeArgument } from './edgeMin.js';
 
 export const pitchMin = define({

@@ -2,7 +2,7 @@ import { paintAreaMm2 } from '../../core/section/paintArea.js';
 import { anySectionArgument } from '../argument/anySection.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const paintArea = define({
   name: 'PAINTAREA',

@@ -1,7 +1,7 @@
 import { sectionAreaMm2 } from '../../core/section/area.js';
 import { anySectionArgument } from '../argument/anySection.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const sectionArea = define({
   name: 'SECTIONAREA',

@@ -7,7 +7,7 @@ import { anySectionArgument } from '../argument/anySection.js';
 import type { Choice } from '../argument/argument.js';
 import { choiceArgument } from '../argument/choice.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 const items: readonly (Choice & { value: SectionDimension })[] = sectionDimensions.map(
   ({ item, meaning }) => ({

@@ -4,7 +4,7 @@ import { anySectionArgument } from '../argument/anySection.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 const steelDensity = 7850;
 const grade = gradeArgument('Grade, for its density; steel when left out');

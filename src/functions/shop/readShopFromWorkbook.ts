@@ -1,6 +1,6 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import type { ShopTables } from '../../core/shop/readShop.js';
-import { plainMatrix } from '../hostValue.js';
+import { plainMatrix } from '../descriptor/hostValue.js';
 import { type ShopRange, shopRanges } from '../../core/shop/shopFormula.js';
 import { StartUpFailure } from './startUp.js';
 

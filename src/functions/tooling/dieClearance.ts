@@ -5,7 +5,7 @@ import { optionalChoiceArgument } from '../argument/choice.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 /** How the total clearance is chosen. */
 export const clearanceMethodArgument = optionalChoiceArgument(

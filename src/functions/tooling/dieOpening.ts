@@ -5,7 +5,7 @@ import { dieOpening as openingOf } from '../../core/tooling/dieOpening.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument, holeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import { clearanceMethodArgument } from './dieClearance.js';
 

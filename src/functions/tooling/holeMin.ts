@@ -4,7 +4,7 @@ import { leastHoleMm } from '../../core/tooling/leastHole.js';
 import { lengthArgument } from '../argument/length.js';
 import { shopOrUnitArgument } from '../argument/shop.js';
 import { gradeArgument } from '../argument/trade.js';
-import { define } from '../descriptor.js';
+import { define } from '../descriptor/descriptor.js';
 
 export const holeMin = define({
   name: 'HOLEMIN',

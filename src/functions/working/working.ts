@@ -2,7 +2,7 @@ import { refuseUnknown } from '../../core/inputError.js';
 import { type CellValue, quoted } from '../../core/quantity/cellValue.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { MatrixArgument, ScalarArgument } from '../argument/argument.js';
-import { define, type Descriptor } from '../descriptor.js';
+import { define, type Descriptor } from '../descriptor/descriptor.js';
 import { stepHeadings, stepRow } from './stepRow.js';
 
 /** An argument that is handed on as it came. */

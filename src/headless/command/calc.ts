@@ -1,10 +1,11 @@
 import { parseArgs } from 'node:util';
-import { openWorkbook, WorkbookRefused } from '../../xlsx';
-import { nodeCodec } from '../files/nodeCodec';
-import { readWorkbookFile } from '../files/readFile';
-import { builtFunctions } from '../functions/builtFunctions';
-import { FormulaDesk, type FormulaResult } from '../recalculate/formulaDesk';
-import { standard, wrongCall, type CommandSetting } from './output';
+import { openWorkbook } from '../../xlsx/workbook.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
+import { nodeCodec } from '../files/nodeCodec.js';
+import { readWorkbookFile } from '../files/readFile.js';
+import { builtFunctions } from '../functions/builtFunctions.js';
+import { FormulaCalculator, type FormulaResult } from '../recalculate/formulaCalculator.js';
+import { standard, wrongCall, type CommandSetting } from './output.js';
 
 const usage =
   "Usage: npm run --silent calc -- [--json] [--workbook FILE] ['=TONROW.…' …]\n" +
@@ -29,7 +30,7 @@ export async function calc(argv: string[], setting: CommandSetting = standard): 
       call.workbook === undefined
         ? undefined
         : openWorkbook(await readWorkbookFile(call.workbook), nodeCodec);
-    const desk = await FormulaDesk.over(workbook, functions);
+    const desk = await FormulaCalculator.over(workbook, functions);
     for (const formula of call.formulas) {
       const result = await desk.evaluate(formula);
       setting.out(`${call.json ? JSON.stringify({ formula, ...result }) : readable(result)}\n`);

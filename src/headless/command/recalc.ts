@@ -1,13 +1,13 @@
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
-import { WorkbookRefused } from '../../xlsx';
-import { isSameFile, writeFileWhole } from '../files/writeFile';
-import { readWorkbookFile, typedPath } from '../files/readFile';
-import { builtFunctions } from '../functions/builtFunctions';
-import { recalculateWorkbook } from '../recalculate/recalculate';
-import type { RecalcReport } from '../recalculate/report';
-import { standard, wrongCall, type CommandSetting } from './output';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
+import { isSameFile, writeFileWhole } from '../files/writeFile.js';
+import { readWorkbookFile, typedPath } from '../files/readFile.js';
+import { builtFunctions } from '../functions/builtFunctions.js';
+import { recalculateWorkbook } from '../recalculate/recalculate.js';
+import type { RecalcReport } from '../recalculate/report.js';
+import { standard, wrongCall, type CommandSetting } from './output.js';
 
 const usage = 'Usage: npm run --silent recalc -- IN.xlsx [OUT.xlsx] [--json]\n';
 

@@ -1,6 +1,6 @@
-import type { EngineArgument, EngineDefinition } from './engine';
-import { toNumber } from './operators';
-import { failure, isErrorCode, isMatrix, single, type Operand, type Scalar } from './values';
+import type { EngineArgument, EngineDefinition } from './engine.js';
+import { toNumber } from './operators.js';
+import { failure, isErrorCode, isMatrix, single, type Operand, type Scalar } from './values.js';
 
 /*
  * Ordinary functions that the engine lacks.

@@ -1,6 +1,6 @@
-import type { EngineArgument, EngineFunction } from './engine';
-import { toNumber, toText } from './operators';
-import { isErrorCode, isMatrix, type Operand, type Scalar } from './values';
+import type { EngineArgument, EngineFunction } from './engine.js';
+import { toNumber, toText } from './operators.js';
+import { isErrorCode, isMatrix, type Operand, type Scalar } from './values.js';
 
 /** The description that goes with each of `count` arguments given. */
 export function argumentAt(

@@ -1,5 +1,5 @@
-import { isUnsureSearch } from './searches';
-import { CannotCompute, isErrorCode, isMatrix, type Operand, type Scalar, single } from './values';
+import { isUnsureSearch } from './searches.js';
+import { CannotCompute, isErrorCode, isMatrix, type Operand, type Scalar, single } from './values.js';
 
 /*
  * Where the engine is known to differ from the host, or the host from its documentation: such a call is not evaluated,

@@ -1,6 +1,6 @@
-import { refuseUncertain, refuseUncertainResult } from './cautions';
-import { overrides } from './overrides';
-import { readEngineArguments } from './arguments';
+import { refuseUncertain, refuseUncertainResult } from './cautions.js';
+import { overrides } from './overrides.js';
+import { readEngineArguments } from './arguments.js';
 import {
   CannotCompute,
   checkArraySize,
@@ -10,7 +10,7 @@ import {
   OurError,
   type Operand,
   type Scalar,
-} from './values';
+} from './values.js';
 
 /** How the engine describes an argument of a function. */
 export interface EngineArgument {

@@ -1,13 +1,21 @@
-import type { Zone } from '../../xlsx';
-import type { Node } from '../formula/nodes';
-import { argumentAt, takesRange } from './arguments';
-import { newSearchCaches, type Engine, type SearchCaches } from './engine';
-import { applyOperator, applySign, broadcast } from './operators';
-import type { OurFunctions } from './ourFunctions';
-import { completeArguments } from './hostArguments';
-import { referenceFunctions } from './referenceFunctions';
-import { readSubtotal } from './subtotal';
-import { CannotCompute, failure, isMatrix, topLeft, type Matrix, type Operand, type Values } from './values';
+import type { Zone } from '../../sheet/address.js';
+import type { Node } from '../../sheet/formula/nodes.js';
+import { argumentAt, takesRange } from './arguments.js';
+import { newSearchCaches, type Engine, type SearchCaches } from './engine.js';
+import { applyOperator, applySign, broadcast } from './operators.js';
+import type { OurFunctions } from './ourFunctions.js';
+import { completeArguments } from './hostArguments.js';
+import { referenceFunctions } from './referenceFunctions.js';
+import { readSubtotal } from './subtotal.js';
+import {
+  CannotCompute,
+  failure,
+  isMatrix,
+  topLeft,
+  type Matrix,
+  type Operand,
+  type Values,
+} from './values.js';
 
 /** Where and how a formula is evaluated. */
 export interface Setting {

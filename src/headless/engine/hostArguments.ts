@@ -1,4 +1,4 @@
-import { CannotCompute, failure, isMatrix, topLeft, type Operand } from './values';
+import { CannotCompute, failure, isMatrix, topLeft, type Operand } from './values.js';
 
 /** Functions that read `*` and `?` in a text as wildcards. */
 const wildcardFunctions =

@@ -1,4 +1,4 @@
-import { numberOfText, textOfNumber } from './text';
+import { numberOfText, textOfNumber } from './text.js';
 import {
   CannotCompute,
   checkArraySize,
@@ -8,7 +8,7 @@ import {
   longestText,
   type Operand,
   type Scalar,
-} from './values';
+} from './values.js';
 
 /** Applies an operator to every pair of an array's elements; a single value or line goes with all. */
 export function broadcast(left: Operand, right: Operand, apply: (a: Scalar, b: Scalar) => Scalar): Operand {

@@ -4,9 +4,9 @@ import {
   prepareCall,
   type HostArgument,
   type HostValue,
-} from '../functions/hostCall';
-import { readResult, readThrown, type HostResult } from '../functions/hostResult';
-import type { LoadedFunction, LoadedFunctions } from '../functions/loadFunctions';
+} from '../functions/hostCall.js';
+import { readResult, readThrown, type HostResult } from '../functions/hostResult.js';
+import type { LoadedFunction, LoadedFunctions } from '../functions/loadFunctions.js';
 import {
   checkArraySize,
   failure,
@@ -18,7 +18,7 @@ import {
   type Matrix,
   type Operand,
   type Scalar,
-} from './values';
+} from './values.js';
 
 /** How long a result that comes later may take. */
 const patienceMs = 60_000;

@@ -1,6 +1,6 @@
-import type { EngineDefinition } from './engine';
-import { additions } from './additions';
-import { toNumber, toText } from './operators';
+import type { EngineDefinition } from './engine.js';
+import { additions } from './additions.js';
+import { toNumber, toText } from './operators.js';
 import {
   CannotCompute,
   failure,
@@ -10,7 +10,7 @@ import {
   single,
   type Operand,
   type Scalar,
-} from './values';
+} from './values.js';
 
 /** Rounds at decimal places the way decimal digits say, not their binary neighbours: 1.005 gives 1.01. */
 export function roundDecimal(number: number, places: number, round: (size: number) => number): number {

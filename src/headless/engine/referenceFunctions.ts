@@ -1,6 +1,6 @@
-import type { Node } from '../formula/nodes';
-import type { Setting } from './evaluate';
-import type { Matrix, Operand } from './values';
+import type { Node } from '../../sheet/formula/nodes.js';
+import type { Setting } from './evaluate.js';
+import type { Matrix, Operand } from './values.js';
 
 type ReferenceFunction = (args: Node[], setting: Setting) => Operand | undefined;
 

@@ -1,4 +1,4 @@
-import { isMatrix, type Matrix, type Operand, type Scalar, single } from './values';
+import { isMatrix, type Matrix, type Operand, type Scalar, single } from './values.js';
 
 type Arguments = readonly (Operand | undefined)[];
 

@@ -1,5 +1,5 @@
-import type { Node } from '../formula/nodes';
-import { CannotCompute, isErrorCode, type Matrix, type Scalar, type Values } from './values';
+import type { Node } from '../../sheet/formula/nodes.js';
+import { CannotCompute, isErrorCode, type Matrix, type Scalar, type Values } from './values.js';
 
 const summaries = [
   'AVERAGE',

@@ -1,4 +1,4 @@
-import { CannotCompute } from './values';
+import { CannotCompute } from './values.js';
 
 const plainNumber = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
 const grouped = /^[+-]?\d{1,3}(?:,\d{3})+(?:\.\d*)?$/;

@@ -1,4 +1,4 @@
-import type { Zone } from '../../xlsx';
+import type { Zone } from '../../sheet/address.js';
 
 /** A value inside a calculation; an error is its code as text, known by {@link isErrorCode}. */
 export interface Scalar {

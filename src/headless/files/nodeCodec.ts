@@ -1,5 +1,5 @@
 import zlib from 'node:zlib';
-import type { Codec } from '../../xlsx';
+import type { Codec } from '../../xlsx/zip/codec.js';
 
 /** The zip codec of the platform's own compression library. */
 export const nodeCodec: Codec = {

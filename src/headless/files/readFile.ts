@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { WorkbookRefused } from '../../xlsx';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 
 const reasons: Record<string, string> = {
   ENOENT: 'does not exist',

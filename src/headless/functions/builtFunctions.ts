@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { loadFunctions, type LoadedFunctions } from './loadFunctions';
-import type { FunctionsMetadata } from './metadata';
+import { loadFunctions, type LoadedFunctions } from './loadFunctions.js';
+import type { FunctionsMetadata } from './metadata.js';
 
 /** Loads the built functions; they lie beside this file's own bundle. */
 export async function builtFunctions(folder: string = import.meta.dirname): Promise<LoadedFunctions> {

@@ -1,4 +1,4 @@
-import type { FunctionMetadata, ParameterMetadata } from './metadata';
+import type { FunctionMetadata, ParameterMetadata } from './metadata.js';
 
 /*
  * What stands between a formula and a custom function, as the spreadsheet host does it, driven by the

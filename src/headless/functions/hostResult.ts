@@ -1,4 +1,4 @@
-import type { HostError, HostValue } from './hostCall';
+import type { HostError, HostValue } from './hostCall.js';
 
 /** What a call gives a sheet: one value, or rows of values of equal length. */
 export type HostResult = HostValue | HostValue[][];

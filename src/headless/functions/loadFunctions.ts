@@ -1,6 +1,6 @@
 import vm from 'node:vm';
-import type { BlankForm } from './hostCall';
-import type { FunctionMetadata, FunctionsMetadata } from './metadata';
+import type { BlankForm } from './hostCall.js';
+import type { FunctionMetadata, FunctionsMetadata } from './metadata.js';
 
 export type CustomFunction = (...args: unknown[]) => unknown;
 

@@ -1,20 +1,22 @@
-import { cellKey, MAX_COLUMNS, sheetPrefix, WorkbookRefused, zoneHolds, type Zone } from '../../xlsx';
-import { loadEngine, type Engine } from '../engine/engine';
-import { Evaluator } from '../engine/evaluate';
-import { OurFunctions } from '../engine/ourFunctions';
-import { supportedFunctions } from '../engine/supportedFunctions';
-import { workbookScope, type Scope } from '../formula/scope';
-import type { LoadedFunctions } from '../functions/loadFunctions';
-import { Calculation } from './calculation';
-import { applyChanges, type PlacedChange } from './changes';
-import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells';
-import { Graph } from './graph';
-import { openGrids, type Grids } from './grid';
-import { Layer, type FormulaFacts } from './layer';
-import { calculationOrder } from './order';
-import { Owners } from './owners';
-import type { CalculatedWorkbook, Outcome } from './report';
-import { zoneOfCell } from './spill';
+import { cellKey, MAX_COLUMNS, zoneHolds, type Zone } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
+import { loadEngine, type Engine } from '../engine/engine.js';
+import { Evaluator } from '../engine/evaluate.js';
+import { OurFunctions } from '../engine/ourFunctions.js';
+import { supportedFunctions } from '../engine/supportedFunctions.js';
+import { workbookScope, type Scope } from '../../sheet/formula/scope.js';
+import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import { Calculation } from './calculation.js';
+import { applyChanges, type PlacedChange } from './changes.js';
+import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells.js';
+import { Graph } from './graph.js';
+import { openGrids, type Grids } from './grid.js';
+import { CellReader, type FormulaFacts } from './cellReader.js';
+import { calculationOrder } from './order.js';
+import { FormulaIndex } from './formulaIndex.js';
+import type { CalculatedWorkbook, Outcome } from './report.js';
+import { zoneOfCell } from './spill.js';
 
 /** A calculated workbook, ready to report on, to write, or to evaluate more formulas over. */
 export interface Calculated extends Outcome {
@@ -83,19 +85,19 @@ async function calculateOnce(
   const { workbook, cells, engine, functions, scope } = shared;
   const grids = openGrids(workbook);
   applyChanges(grids, shared.changes);
-  const owners = new Owners(workbook.sheets.length, cells, covers);
-  const graph = new Graph(cells, owners);
+  const formulaIndex = new FormulaIndex(workbook.sheets.length, cells, covers);
+  const graph = new Graph(cells, formulaIndex);
   const zones = cells.map(({ stored }) => stored.ref);
   const evaluator = new Evaluator(
     engine,
     functions,
-    new Layer(grids, 'now', formulaFacts(cells, owners, zones)),
+    new CellReader(grids, 'now', formulaFacts(cells, formulaIndex, zones)),
   );
   const fileZones = cells.map(({ stored }) => stored.ref);
   const file = new Evaluator(
     engine,
     functions,
-    new Layer(grids, 'file', formulaFacts(cells, owners, fileZones)),
+    new CellReader(grids, 'file', formulaFacts(cells, formulaIndex, fileZones)),
   );
   const calculation = new Calculation({
     cells,
@@ -107,7 +109,7 @@ async function calculateOnce(
     file,
     zones,
     covers,
-    owns: ownership(cells, owners),
+    owns: ownership(cells, formulaIndex),
     anythingChanged,
   });
   calculation.run(false);
@@ -118,25 +120,31 @@ async function calculateOnce(
 }
 
 /** Whether the file's value in a cell belongs to the spill of a formula. */
-function ownership(cells: FormulaCell[], owners: Owners): (id: number, key: number) => boolean {
+function ownership(cells: FormulaCell[], formulaIndex: FormulaIndex): (id: number, key: number) => boolean {
   return (id, key) => {
     const { sheet, stored } = cells[id] as FormulaCell;
     const [row, column] = [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS];
     return (
-      stored.ref !== undefined && zoneHolds(stored.ref, row, column) && owners.of(sheet, row, column) === id
+      stored.ref !== undefined &&
+      zoneHolds(stored.ref, row, column) &&
+      formulaIndex.of(sheet, row, column) === id
     );
   };
 }
 
-function formulaFacts(cells: FormulaCell[], owners: Owners, zones: (Zone | undefined)[]): FormulaFacts {
+function formulaFacts(
+  cells: FormulaCell[],
+  formulaIndex: FormulaIndex,
+  zones: (Zone | undefined)[],
+): FormulaFacts {
   return {
     spillZone(sheet, row, column) {
-      const id = owners.of(sheet, row, column);
+      const id = formulaIndex.of(sheet, row, column);
       const cell = { top: row, bottom: row, left: column, right: column };
       return id === undefined ? cell : (zones[id] ?? zoneOfCell(cells[id] as FormulaCell));
     },
     isSubtotal(sheet, row, column) {
-      const functions = cells[owners.of(sheet, row, column) ?? -1]?.formula.functions;
+      const functions = cells[formulaIndex.of(sheet, row, column) ?? -1]?.formula.functions;
       return functions !== undefined && (functions.has('SUBTOTAL') || functions.has('AGGREGATE'));
     },
   };

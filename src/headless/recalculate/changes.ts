@@ -1,25 +1,29 @@
-import { cellAddress, cellKey, parseZone, WorkbookRefused, type CellValue, type Workbook } from '../../xlsx';
-import type { Grids } from './grid';
+import { sameName } from '../../sheet/names.js';
+import { cellAddress, cellKey, parseZone } from '../../sheet/address.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
+import type { StoredValue } from '../../sheet/cellValue.js';
+import type { Workbook } from '../../xlsx/workbook.js';
+import type { Grids } from './grid.js';
 
 /** A cell the caller changes before the recalculation. */
 export interface InputChange {
   sheet: string;
   /** `B4`. */
   cell: string;
-  value: CellValue;
+  value: StoredValue;
 }
 
 export interface PlacedChange {
   sheet: number;
   row: number;
   column: number;
-  value: CellValue;
+  value: StoredValue;
 }
 
 /** Finds the cells to change, or refuses in one sentence. */
 export function placeChanges(workbook: Workbook, changes: InputChange[]): PlacedChange[] {
   return changes.map(({ sheet: name, cell, value }) => {
-    const sheet = workbook.sheets.findIndex((one) => one.name.toLowerCase() === name.toLowerCase());
+    const sheet = workbook.sheets.findIndex((one) => sameName(one.name, name));
     const cells = workbook.sheets[sheet]?.cells;
     const zone = parseZone(cell);
     if (!cells)

@@ -1,11 +1,11 @@
-import { isCellError, storedErrorCode, type CellValue } from '../../xlsx';
-import type { Placement } from './spill';
-import type { SheetGrid } from './grid';
+import { isCellError, storedErrorCode, type StoredValue } from '../../sheet/cellValue.js';
+import type { Placement } from './spill.js';
+import type { SheetGrid } from './grid.js';
 
 const tolerance = 1e-9;
 
 /** Whether a computed value is the one the file has, numbers to nine digits. */
-export function agrees(computed: CellValue, stored: CellValue): boolean {
+export function agrees(computed: StoredValue, stored: StoredValue): boolean {
   if (typeof computed === 'number' && typeof stored === 'number') {
     const scale = Math.max(Math.abs(computed), Math.abs(stored));
     return Math.abs(computed - stored) <= tolerance * scale || scale < 1e-300;
@@ -16,7 +16,7 @@ export function agrees(computed: CellValue, stored: CellValue): boolean {
   return computed === stored;
 }
 
-const shown = (value: CellValue): string => {
+const shown = (value: StoredValue): string => {
   if (value === null) return 'nothing';
   if (isCellError(value)) return value.error;
   return typeof value === 'string' ? JSON.stringify(value.slice(0, 40)) : String(value).toUpperCase();

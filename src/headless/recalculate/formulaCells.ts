@@ -1,9 +1,10 @@
-import { cellKey, type StoredFormula } from '../../xlsx';
-import type { Formula } from '../formula/nodes';
-import { parseFormula } from '../formula/parse';
-import type { Scope } from '../formula/scope';
-import { whyPinned } from './pins';
-import type { CalculatedWorkbook } from './report';
+import { cellKey } from '../../sheet/address.js';
+import type { StoredFormula } from '../../xlsx/storedCells.js';
+import type { Formula } from '../../sheet/formula/nodes.js';
+import { parseFormula } from '../../sheet/formula/parse.js';
+import type { Scope } from '../../sheet/formula/scope.js';
+import { whyPinned } from './pins.js';
+import type { CalculatedWorkbook } from './report.js';
 
 /** A cell with a formula, or one whose content the caller replaced. */
 export interface FormulaCell {

@@ -1,6 +1,6 @@
-import { zoneSize, type Zone } from '../../xlsx';
-import type { FormulaCell } from './formulaCells';
-import type { Owners } from './owners';
+import { zoneSize, type Zone } from '../../sheet/address.js';
+import type { FormulaCell } from './formulaCells.js';
+import type { FormulaIndex } from './formulaIndex.js';
 
 /** References of at most this many cells are followed cell by cell, larger ones are shared. */
 const small = 24;
@@ -20,7 +20,7 @@ export class Graph {
 
   constructor(
     formulas: FormulaCell[],
-    private readonly owners: Owners,
+    private readonly formulaIndex: FormulaIndex,
   ) {
     for (let id = 0; id < formulas.length; id++) this.reads.push([]);
     formulas.forEach((cell, id) => this.readsOf(cell, this.reads[id] as number[]));
@@ -37,7 +37,7 @@ export class Graph {
       else this.eachOwner(sheet, zone, nodes);
     }
     for (const { sheet, row, column } of formula.spills) {
-      const id = this.owners.of(sheet, row, column);
+      const id = this.formulaIndex.of(sheet, row, column);
       if (id !== undefined) nodes.push(id);
     }
   }
@@ -45,7 +45,7 @@ export class Graph {
   private eachOwner(sheet: number, zone: Zone, nodes: number[]): void {
     for (let row = zone.top; row <= zone.bottom; row++) {
       for (let column = zone.left; column <= zone.right; column++) {
-        const id = this.owners.of(sheet, row, column);
+        const id = this.formulaIndex.of(sheet, row, column);
         if (id !== undefined) nodes.push(id);
       }
     }
@@ -56,10 +56,10 @@ export class Graph {
       `${sheet}:${zone.top}:${zone.left}:${zone.bottom}:${zone.right}`,
       { sheet, zone },
       (nodes) => {
-        for (const column of this.owners.columnsWithin(sheet, zone)) {
+        for (const column of this.formulaIndex.columnsWithin(sheet, zone)) {
           this.columnPart(sheet, column, zone.top, zone.bottom, nodes);
         }
-        nodes.push(...this.owners.wideWithin(sheet, zone));
+        nodes.push(...this.formulaIndex.wideWithin(sheet, zone));
       },
     );
   }
@@ -70,13 +70,13 @@ export class Graph {
     while (row <= bottom) {
       if (row % blockRows !== 0 || row + blockRows - 1 > bottom) {
         const end = Math.min(bottom, row - (row % blockRows) + blockRows - 1);
-        for (const id of this.owners.inColumn(sheet, column, row, end)) nodes.push(id);
+        for (const id of this.formulaIndex.inColumn(sheet, column, row, end)) nodes.push(id);
         row = end + 1;
         continue;
       }
       let size = blockRows;
       while (row % (size * 2) === 0 && row + size * 2 - 1 <= bottom) size *= 2;
-      if (this.owners.anyInColumn(sheet, column, row, row + size - 1))
+      if (this.formulaIndex.anyInColumn(sheet, column, row, row + size - 1))
         nodes.push(this.block(sheet, column, row, size));
       row += size;
     }
@@ -86,12 +86,12 @@ export class Graph {
     const zone = { top, bottom: top + size - 1, left: column, right: column };
     return this.node(`${sheet}:${column}:${top}:${size}`, { sheet, zone }, (nodes) => {
       if (size === blockRows) {
-        for (const id of this.owners.inColumn(sheet, column, top, zone.bottom)) nodes.push(id);
+        for (const id of this.formulaIndex.inColumn(sheet, column, top, zone.bottom)) nodes.push(id);
         return;
       }
       const half = size / 2;
       for (const start of [top, top + half]) {
-        if (this.owners.anyInColumn(sheet, column, start, start + half - 1))
+        if (this.formulaIndex.anyInColumn(sheet, column, start, start + half - 1))
           nodes.push(this.block(sheet, column, start, half));
       }
     });

@@ -1,24 +1,27 @@
-import { cellKey, MAX_COLUMNS, type CellValue, type Sheet, type Worksheet } from '../../xlsx';
+import { cellKey, MAX_COLUMNS } from '../../sheet/address.js';
+import type { StoredValue } from '../../sheet/cellValue.js';
+import type { Sheet } from '../../xlsx/workbook.js';
+import type { Worksheet } from '../../xlsx/storedCells.js';
 
 /** The cells of a sheet: what the file holds, and what they hold now. */
 export class SheetGrid {
-  readonly now: CellValue[];
+  readonly now: StoredValue[];
   /** Cells the file does not have. */
-  readonly extra = new Map<number, CellValue>();
+  readonly extra = new Map<number, StoredValue>();
 
   constructor(readonly file: Worksheet) {
     this.now = file.values.slice();
   }
 
-  fileValue(row: number, column: number): CellValue {
+  fileValue(row: number, column: number): StoredValue {
     const i = this.file.index.get(cellKey(row, column));
-    return i === undefined ? null : (this.file.values[i] as CellValue);
+    return i === undefined ? null : (this.file.values[i] as StoredValue);
   }
 
-  value(row: number, column: number): CellValue {
+  value(row: number, column: number): StoredValue {
     const key = cellKey(row, column);
     const i = this.file.index.get(key);
-    return i === undefined ? (this.extra.get(key) ?? null) : (this.now[i] as CellValue);
+    return i === undefined ? (this.extra.get(key) ?? null) : (this.now[i] as StoredValue);
   }
 
   /** One past the last row and column used. */
@@ -32,11 +35,11 @@ export class SheetGrid {
   }
 
   /** The cells the file does not have, with their values. */
-  *extraCells(): Generator<[number, number, CellValue]> {
+  *extraCells(): Generator<[number, number, StoredValue]> {
     for (const [key, value] of this.extra) yield [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS, value];
   }
 
-  set(row: number, column: number, value: CellValue): void {
+  set(row: number, column: number, value: StoredValue): void {
     const key = cellKey(row, column);
     const i = this.file.index.get(key);
     if (i !== undefined) this.now[i] = value;

@@ -1,5 +1,6 @@
-import { zoneSize, type StoredFormula } from '../../xlsx';
-import type { Formula } from '../formula/nodes';
+import { zoneSize } from '../../sheet/address.js';
+import type { StoredFormula } from '../../xlsx/storedCells.js';
+import type { Formula } from '../../sheet/formula/nodes.js';
 
 const mostFilled = 1_000_000;
 const volatile = new Set(['NOW', 'TODAY', 'RAND', 'RANDBETWEEN', 'RANDARRAY']);

@@ -1,10 +1,14 @@
-import { openWorkbook, sameStored, sameZone, writeWorkbook, type CellChange, type Sheet } from '../../xlsx';
-import { nodeCodec } from '../files/nodeCodec';
-import type { LoadedFunctions } from '../functions/loadFunctions';
-import { calculateWorkbook, type Calculated } from './calculate';
-import { placeChanges, type InputChange } from './changes';
-import type { FormulaCell } from './formulaCells';
-import { makeReport, type RecalcReport } from './report';
+import { openWorkbook, type Sheet } from '../../xlsx/workbook.js';
+import { sameStored } from '../../sheet/cellValue.js';
+import { sameZone } from '../../sheet/address.js';
+import { writeWorkbook } from '../../xlsx/writeWorkbook.js';
+import type { CellChange } from '../../xlsx/patchCell.js';
+import { nodeCodec } from '../files/nodeCodec.js';
+import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import { calculateWorkbook, type Calculated } from './calculate.js';
+import { placeChanges, type InputChange } from './changes.js';
+import type { FormulaCell } from './formulaCells.js';
+import { makeReport, type RecalcReport } from './report.js';
 
 export interface RecalculateOptions {
   /** Cells to change first; they are changed in the written file too. */

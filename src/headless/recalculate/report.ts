@@ -1,6 +1,9 @@
-import { cellAddress, isCellError, sameStored, sheetPrefix, type Workbook } from '../../xlsx';
-import type { FormulaCell } from './formulaCells';
-import type { Grids, SheetGrid } from './grid';
+import { cellAddress } from '../../sheet/address.js';
+import { sheetPrefix } from '../../sheet/names.js';
+import { isCellError, sameStored } from '../../sheet/cellValue.js';
+import type { Workbook } from '../../xlsx/workbook.js';
+import type { FormulaCell } from './formulaCells.js';
+import type { Grids, SheetGrid } from './grid.js';
 
 export interface CellNote {
   /** `Quote!B4`. */

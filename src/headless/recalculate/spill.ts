@@ -2,19 +2,18 @@ import {
   cellKey,
   MAX_COLUMNS,
   MAX_ROWS,
-  sameStored,
   zoneAddress,
   zoneHolds,
   zonesMeet,
-  type CellValue,
   type Zone,
-} from '../../xlsx';
-import { isErrorCode, isMatrix, topLeft, type Operand, type Scalar } from '../engine/values';
-import type { FormulaCell } from './formulaCells';
-import type { Grids, SheetGrid } from './grid';
+} from '../../sheet/address.js';
+import { sameStored, type StoredValue } from '../../sheet/cellValue.js';
+import { isErrorCode, isMatrix, topLeft, type Operand, type Scalar } from '../engine/values.js';
+import type { FormulaCell } from './formulaCells.js';
+import type { Grids, SheetGrid } from './grid.js';
 
 /** A scalar as a cell keeps it; a formula that gives blank shows 0. */
-export function toCellValue({ value, message }: Scalar): CellValue {
+export function toCellValue({ value, message }: Scalar): StoredValue {
   if (!isErrorCode(value)) return value ?? 0;
   return message === undefined ? { error: value } : { error: value, message };
 }
@@ -29,7 +28,7 @@ export const zoneOfCell = ({ row, column }: FormulaCell): Zone => ({
 /** What a formula's result means for the sheet: a value for each cell of a zone. */
 export interface Placement {
   zone: Zone;
-  value(row: number, column: number): CellValue;
+  value(row: number, column: number): StoredValue;
 }
 
 /** Where a result goes: one cell, the fixed range of an array formula, or as far as it spills. */
@@ -54,13 +53,13 @@ export function placementOf(
   return { zone, value: (r, c) => toCellValue(result[c - column]?.[r - row] ?? { value: null }) };
 }
 
-const only = (cell: FormulaCell, value: CellValue): Placement => ({
+const only = (cell: FormulaCell, value: StoredValue): Placement => ({
   zone: zoneOfCell(cell),
   value: () => value,
 });
 
 /** A result in a fixed range: a single value, row or column repeats, what it lacks is #N/A. */
-function filling(result: Operand, top: number, left: number): (row: number, column: number) => CellValue {
+function filling(result: Operand, top: number, left: number): (row: number, column: number) => StoredValue {
   if (!isMatrix(result)) return () => toCellValue(result);
   const [width, height] = [result.length, result[0]?.length ?? 0];
   return (row, column) => {
@@ -107,7 +106,7 @@ export function place(
   owned: (key: number) => boolean,
 ): boolean {
   let changed = false;
-  const set = (row: number, column: number, value: CellValue) => {
+  const set = (row: number, column: number, value: StoredValue) => {
     if (!sameStored(grid.fileValue(row, column), value)) changed = true;
     grid.set(row, column, value);
   };

@@ -1,6 +1,6 @@
 import { type Area, cellAddress, cellOf } from '../../workbook/area.js';
 import type { Content } from '../../workbook/content.js';
-import type { CellsStep } from '../../workbook/write/step.js';
+import type { CellsStep } from '../../workbook/step.js';
 
 /** Something for each cell of an area. */
 export interface Patch<Item> {

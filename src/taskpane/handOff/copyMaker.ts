@@ -29,7 +29,9 @@ export function copyMaker(): CopyMaker | undefined {
 const ofHost: CopyMaker = {
   async make(kind) {
     const bytes = await readHostFile();
-    const { valuesCopy } = await import(/* webpackChunkName: "values-copy" */ '../../xlsx/freeze.js');
+    const { valuesCopy } = await import(
+      /* webpackChunkName: "values-copy" */ '../../xlsx/freeze/valuesCopy.js'
+    );
     return valuesCopy(bytes, { kind });
   },
   async save({ bytes }) {

@@ -4,7 +4,8 @@ import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
 import { callArgument } from '../steps/callArgument.js';
 import type { FoundFormula } from '../shared/formulaList.js';
-import { callsUs, formulaCall } from '../steps/formulaCall.js';
+import { callsUs, refersToSpill } from '../../sheet/formula/ourCalls.js';
+import { formulaCall } from '../../sheet/formula/formulaCall.js';
 
 interface SheetCells {
   area: Area;
@@ -12,12 +13,11 @@ interface SheetCells {
   formulas: (string | null)[][];
 }
 
-const spillReference = /\$?[A-Z]{1,3}\$?\d{1,7}#|ANCHORARRAY\(/i;
 const defaultItems = 3;
 
 /** Whether a formula becomes a value in a copy for the shop: it calls ours, or reads what one of ours spilled. */
 export function goesForShop(formula: string): boolean {
-  return callsUs(formula) || spillReference.test(formula.replaceAll(/"(?:[^"]|"")*"/g, '""'));
+  return callsUs(formula) || refersToSpill(formula);
 }
 
 /** The formulas of a workbook that are to become values, with what they show; sheet by sheet. */

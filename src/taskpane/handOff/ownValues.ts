@@ -3,16 +3,11 @@ import type { Area } from '../../workbook/area.js';
 import { type Content, isFormula } from '../../workbook/content.js';
 import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
-import type { Step } from '../../workbook/write/step.js';
+import type { Step } from '../../workbook/step.js';
 import { failing, joined, writingSteps } from './areasOfCells.js';
-import {
-  type FoundFormula,
-  freeListName,
-  listRows,
-  readList,
-  sameFormula,
-  valueColumn,
-} from '../shared/formulaList.js';
+import { type FoundFormula, freeListName, listRows, readList } from '../shared/formulaList.js';
+import { valueColumn } from '../../sheet/keptFormulas/formulaList.js';
+import { sameFormula } from '../../sheet/formula/hostFormula.js';
 import { anchorsFor, placedFormulas } from './places.js';
 
 /** What turns formulas of this workbook into values; for the shop, with the list they come back from. */

@@ -1,12 +1,14 @@
-import { type Anchor, anchorsOf } from '../../sheet/anchor.js';
-import { findPlaces } from '../../sheet/findPlaces.js';
-import { PlaceNotFound } from '../../sheet/listedPlace.js';
-import { sameName, type SheetCells } from '../../sheet/sheetCells.js';
+import { type Anchor, anchorsOf } from '../../sheet/keptFormulas/anchor.js';
+import { findPlaces } from '../../sheet/keptFormulas/findPlaces.js';
+import { PlaceNotFound } from '../../sheet/keptFormulas/listedPlace.js';
+import { sameName } from '../../sheet/names.js';
+import type { SheetCells } from '../../sheet/keptFormulas/sheetCells.js';
 import { cellAddress, cellOf } from '../../workbook/area.js';
 import type { LongWork } from '../../workbook/longWork.js';
 import type { Workbook } from '../../workbook/port.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
-import { type FoundFormula, isListName, type ListedFormula } from '../shared/formulaList.js';
+import type { FoundFormula, ListedFormula } from '../shared/formulaList.js';
+import { isListName } from '../../sheet/keptFormulas/formulaList.js';
 
 /** By what the places of formulas are found again, in their order. */
 export async function anchorsFor(

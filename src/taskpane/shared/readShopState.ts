@@ -1,3 +1,4 @@
+import { sameName } from '../../sheet/names.js';
 import { InputError } from '../../core/inputError.js';
 import { readShop } from '../../core/shop/readShop.js';
 import { readStamp } from '../../core/shop/stamp.js';
@@ -15,7 +16,7 @@ export const stampName = 'ShopStamp';
 /** Reads the shop cell, the tables its formula names, and the shop they hold. */
 export async function readShopState(workbook: Workbook): Promise<ShopState> {
   const names = await workbook.names();
-  if (!names.some(({ name }) => name.toLowerCase() === stampName.toLowerCase())) return { kind: 'none' };
+  if (!names.some(({ name }) => sameName(name, stampName))) return { kind: 'none' };
   const [stamp] = await workbook.read([{ name: stampName }], ['values', 'formulas']);
   if (!stamp) return { kind: 'none' };
   const { area: stampArea } = stamp;

@@ -6,7 +6,7 @@ import { GradeList } from './lists/GradeList.js';
 import { SettingsForm } from './lists/SettingsForm.js';
 import { ToolList } from './lists/ToolList.js';
 import { PressList } from './press/PressList.js';
-import type { ReadyShop } from './readyShop.js';
+import type { ReadyShop } from './sheet/readyShop.js';
 import { TabStrip } from '../shared/TabStrip.js';
 import { stack } from '../shared/stack.js';
 import { useKept } from '../shared/useKept.js';

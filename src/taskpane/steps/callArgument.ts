@@ -1,7 +1,10 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
-import { type Area, readAddresses } from '../../workbook/area.js';
+import { parseZone } from '../../sheet/address.js';
+import { readPieces } from '../../sheet/formula/pieces.js';
+import { sameName } from '../../sheet/names.js';
+import type { Area } from '../../workbook/area.js';
 import type { Place, Table } from '../../workbook/reading.js';
-import { structuredArea } from './structuredReference.js';
+import { areaOf, structuredArea } from './structuredReference.js';
 
 /** An argument as written: a constant, a place to read, or a calculation of its own. */
 export type CallArgument =
@@ -11,9 +14,6 @@ export type CallArgument =
 
 const number = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?%?$/i;
 const text = /^"((?:[^"]|"")*)"$/;
-const address =
-  /^(?:(?:'(?:[^']|'')+'|[^\s'![\](),"{}+*/^&=<>-]+)!)?\$?[A-Z]{1,3}\$?\d{1,7}(?::\$?[A-Z]{1,3}\$?\d{1,7})?$/i;
-const name = /^[\p{L}_\\][\p{L}\d_.\\]*$/u;
 
 /** What an argument of a call in a cell is. */
 export function callArgument(written: string, cell: Area, tables: readonly Table[]): CallArgument {
@@ -21,16 +21,23 @@ export function callArgument(written: string, cell: Area, tables: readonly Table
   if (constant !== undefined) return { kind: 'values', values: [[constant]] };
   const array = /^\{(.*)\}$/s.exec(written)?.[1];
   if (array !== undefined) return arrayOf(array, written);
-  if (address.test(written)) {
-    const [place] = readAddresses(upperCells(written), cell.sheet);
-    if (place) return { kind: 'place', place };
+  const place = placeOf(written, cell, tables);
+  return place ? { kind: 'place', place } : { kind: 'calculation', text: written };
+}
+
+/** A name, a table, its parts, or cells by address; undefined where an argument is more than that. */
+function placeOf(written: string, cell: Area, tables: readonly Table[]): Place | undefined {
+  const [piece, ...more] = readPieces(written);
+  if (!piece || more.length > 0) return undefined;
+  if (piece.kind === 'table') return structuredArea(written, cell, tables);
+  if (piece.kind === 'name' && /^[\p{L}_\\]/u.test(written) && piece.sheet === undefined) {
+    const isTable = tables.some(({ name }) => sameName(name, written));
+    return isTable ? { table: written, part: 'data' } : { name: written };
   }
-  const area = structuredArea(written, cell, tables);
-  if (area) return { kind: 'place', place: area };
-  if (tables.some((table) => table.name.toLowerCase() === written.toLowerCase()))
-    return { kind: 'place', place: { table: written, part: 'data' } };
-  if (name.test(written)) return { kind: 'place', place: { name: written } };
-  return { kind: 'calculation', text: written };
+  const zone = piece.kind === 'cells' ? parseZone(piece.text.slice(piece.prefix.length)) : undefined;
+  // Another workbook, or several sheets, cannot be read.
+  if (!zone || piece.kind !== 'cells' || /[[:]/.test(piece.sheet ?? '')) return undefined;
+  return { sheet: piece.sheet ?? cell.sheet, ...areaOf(zone) };
 }
 
 function constantOf(written: string): CellValue | undefined {
@@ -54,10 +61,4 @@ function arrayOf(inner: string, written: string): CallArgument {
     if (found[2] === ';') rows.push([]);
   }
   return { kind: 'values', values: rows };
-}
-
-/** Cell letters in upper case, as addresses are read; the sheet's name as it is. */
-function upperCells(written: string): string {
-  const bang = written.lastIndexOf('!') + 1;
-  return written.slice(0, bang) + written.slice(bang).toUpperCase();
 }

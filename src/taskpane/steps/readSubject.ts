@@ -5,7 +5,8 @@ import { type Area, cellOf } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Table } from '../../workbook/reading.js';
 import { callArgument } from './callArgument.js';
-import { callsUs, type FormulaCall, formulaCall } from './formulaCall.js';
+import { callsUs } from '../../sheet/formula/ourCalls.js';
+import { type FormulaCall, formulaCall } from '../../sheet/formula/formulaCall.js';
 import { tableAt } from './structuredReference.js';
 import type { Subject, SubjectArgument } from './subject.js';
 

@@ -3,10 +3,10 @@ import type { Change } from '../change.js';
 import type { LongWork } from '../longWork.js';
 import type { Stop, Workbook } from '../port.js';
 import type { Aspect, CellsRead, DefinedName, Place, Sheet, Table } from '../reading.js';
-import type { Revert, Step, WriteOptions, WritePlan } from '../write/step.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../step.js';
 import { Writer } from '../write/writer.js';
-import { act } from './act.js';
-import { askTable, lookAt } from './look.js';
+import { performActions } from './performActions.js';
+import { askTable, lookAt } from './lookAt.js';
 import { namingWhatIsMissing } from './missing.js';
 import { readCells } from './read.js';
 import { RoundTrips } from './roundTrips.js';
@@ -19,7 +19,7 @@ export class ExcelWorkbook implements Workbook {
   constructor(readonly trips = new RoundTrips()) {
     this.writer = new Writer({
       look: (looks) => lookAt(looks, trips),
-      act: (actions) => act(actions, trips),
+      perform: (actions) => performActions(actions, trips),
     });
   }
 

@@ -1,9 +1,10 @@
+import { sameName } from '../../sheet/names.js';
 import type { Area } from '../area.js';
 import type { Content } from '../content.js';
 import type { Table } from '../reading.js';
 import { WorkbookError } from '../workbookError.js';
 import type { Action, CellState } from './host.js';
-import type { Step } from './step.js';
+import type { Step } from '../step.js';
 
 /** The actions that steps come to, given what was seen for each. Refuses what the host would refuse halfway. */
 export function actionsFor(steps: readonly Step[], seen: readonly unknown[]): Action[] {
@@ -103,10 +104,6 @@ function refuseMoved(area: Area, tables: Widened): void {
 
 function refuseTaken(what: string, name: string): never {
   throw new WorkbookError('exists', `There is ${what} "${name}" already: choose another name.`);
-}
-
-function sameName(a: string, b: string): boolean {
-  return a.toLowerCase() === b.toLowerCase();
 }
 
 function matrix<Value>({ rows, columns }: Area, value: Value): Value[][] {

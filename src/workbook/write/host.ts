@@ -72,5 +72,5 @@ export interface WriteHost {
    * One round trip, in order; what was done before a failure stays done. Answers with the state that
    * written cells have then, undefined for the other actions.
    */
-  act(actions: readonly Action[]): Promise<(CellState | undefined)[]>;
+  perform(actions: readonly Action[]): Promise<(CellState | undefined)[]>;
 }

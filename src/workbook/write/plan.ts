@@ -6,7 +6,7 @@ import { actionsFor } from './actions.js';
 import type { Action, CellsAction, Look, WriteHost } from './host.js';
 import { lookInSlices } from './lookInSlices.js';
 import { checkShape } from './shape.js';
-import type { Overwrite, Step, WritePlan } from './step.js';
+import type { Overwrite, Step, WritePlan } from '../step.js';
 
 /** A plan and what it comes to; the actions know what the cells held when it was made. */
 export interface PlanMade {

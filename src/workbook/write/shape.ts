@@ -1,8 +1,7 @@
 import { cellAddress, type Area } from '../area.js';
-import { isFormula } from '../content.js';
+import { isFormula, type Content } from '../content.js';
 import { WorkbookError } from '../workbookError.js';
-import type { Content } from '../content.js';
-import type { Step } from './step.js';
+import type { Step } from '../step.js';
 
 /** The longest text and formula a cell takes. */
 const longestText = 32_767;

@@ -3,10 +3,10 @@ import { WorkbookError } from '../workbookError.js';
 import { type Batch, inBatches, smaller } from './batches.js';
 import type { Action, WriteHost } from './host.js';
 import { makePlan } from './plan.js';
-import { putBack, stillToTakeBack } from './putBack.js';
-import { refuseChangedSince } from './since.js';
-import { refuseChangedSincePlan } from './sincePlan.js';
-import type { Revert, Step, WriteOptions, WritePlan } from './step.js';
+import { takeBack, stillToTakeBack } from './takeBack.js';
+import { refuseChangedSince } from './refuseChangedSince.js';
+import { refuseChangedSincePlan } from './refuseChangedSincePlan.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../step.js';
 import { type Done, undoing } from './undo.js';
 
 /** Planning, asking, writing in slices, and taking back: the same for every implementation of the port. */
@@ -33,7 +33,7 @@ export class Writer {
     refuseWhenCancelled(work, 'Stopped: nothing was written.');
     this.actions.delete(plan);
     await refuseChangedSincePlan(actions, this.host);
-    const done = await this.act(actions, work);
+    const done = await this.perform(actions, work);
     return this.revertOf(plan, done);
   }
 
@@ -55,7 +55,7 @@ export class Writer {
   }
 
   /** All of the actions or none: what was done before a failure is put back. */
-  private async act(actions: readonly Action[], work: LongWork): Promise<Done[]> {
+  private async perform(actions: readonly Action[], work: LongWork): Promise<Done[]> {
     const done: Done[] = [];
     const queue = inBatches(actions, this.messageBytes);
     const total = cellsIn(queue);
@@ -66,7 +66,7 @@ export class Writer {
         sent = batch.actions;
         done.push(...(await this.send(batch, queue)));
       } catch (error) {
-        throw await putBack(error, done, sent, this.host);
+        throw await takeBack(error, done, sent, this.host);
       }
       work.progress?.(total - cellsIn(queue), total);
     }
@@ -87,7 +87,7 @@ export class Writer {
   /** One message; one that the host finds too large goes back to the queue in smaller ones. */
   private async send(batch: Batch, queue: Batch[]): Promise<Done[]> {
     try {
-      const after = await this.host.act(batch.actions);
+      const after = await this.host.perform(batch.actions);
       return batch.actions.map((action, at) => ({ action, after: after[at] }));
     } catch (error) {
       const parts = error instanceof WorkbookError && error.trouble === 'too large' ? smaller(batch) : [];

@@ -1,56 +1,59 @@
-import { sheetPrefix } from '../address';
-import { refuseWorkbook } from '../refusal';
-import type { Sheet, Workbook } from '../workbook';
-import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
-import { isFormulaList } from './formulaList';
-import { formulaCuts } from './frozenSheet';
-import { callsAny, callsUs } from './ourFormula';
-import { type Parts } from './parts';
-import { removeSheets, withoutNames } from './removeSheets';
-import { usedStrings, withoutUnusedStrings } from './sharedStrings';
+import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
+import { sameName } from '../../sheet/names.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
+import type { Sheet, Workbook } from '../workbook.js';
+import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
+import { isFormulaList } from './formulaList.js';
+import { formulaCuts } from './frozenSheet.js';
+import { callsAny, callsUs } from '../../sheet/formula/ourCalls.js';
+import type { PackageParts } from '../packageParts.js';
+import { removeSheets, withoutNames } from './removeSheets.js';
+import { usedStrings, withoutUnusedStrings } from './sharedStrings.js';
 
 const checks = ['ROWCHECK', 'LISTCHECK'];
 
 /** The sheets a customer does not get: those the SHOP formula reads, with all that stands on them, and lists of formulas. */
-export function shopSheets(workbook: Workbook): Sheet[] {
-  const calls = workbook.sheets.flatMap(({ cells }, at) =>
+export function shopSheets({ sheets, tables, names }: Workbook): Sheet[] {
+  const calls = sheets.flatMap(({ cells }, at) =>
     (cells?.formulas ?? []).flatMap((formula) =>
-      formula && callsAny(formula.text, ['SHOP']) ? { text: formula.text.toLowerCase(), at } : [],
+      formula && callsAny(formula.text, ['SHOP']) ? { pieces: readPieces(formula.text), at } : [],
     ),
   );
-  return workbook.sheets.filter((sheet, at) => {
+  return sheets.filter((sheet, at) => {
     if (isFormulaList(sheet)) return true;
-    const tables = workbook.tables.filter((table) => table.sheet === at);
-    return calls.some(({ text, at: from }) => {
-      const named = tables.some(({ name }) => text.includes(`${name.toLowerCase()}[`));
-      const bySheet = text.includes(`${sheetPrefix(sheet.name).toLowerCase()}!`);
-      const byName = workbook.names.some(
-        (each) => namesSheet(each.text, sheet.name) && hasWord(text, each.name.toLowerCase()),
+    const own = tables.filter((table) => table.sheet === at).map(({ name }) => name);
+    const namesOfSheet = names.filter(({ text }) => namesSheet(readPieces(text), sheet.name));
+    const known = [...own, ...namesOfSheet.map(({ name }) => name)];
+    return calls.some(({ pieces, at: from }) => {
+      const byName = pieces.some(
+        (piece) =>
+          (piece.kind === 'table' || piece.kind === 'name') &&
+          known.some((name) => sameName(name, piece.name)),
       );
-      return (
-        named ||
-        bySheet ||
-        byName ||
-        (from === at && tables.length === 0 && !text.includes('[') && !text.includes('!'))
+      const isOnlyLocal = pieces.every(
+        (piece) => piece.kind !== 'table' && (!('sheet' in piece) || piece.sheet === undefined),
       );
+      return byName || namesSheet(pieces, sheet.name) || (from === at && own.length === 0 && isOnlyLocal);
     });
   });
+}
+
+/** Whether a formula names a sheet. */
+function namesSheet(pieces: readonly Piece[], name: string): boolean {
+  return pieces.some((piece) => 'sheet' in piece && piece.sheet !== undefined && sameName(piece.sheet, name));
 }
 
 function hasWord(text: string, word: string): boolean {
   return text.split(/[^\p{L}\p{N}_.\\]+/u).includes(word);
 }
 
-function namesSheet(text: string, sheet: string): boolean {
-  return (
-    text.toLowerCase().includes(`${sheetPrefix(sheet).toLowerCase()}!`) ||
-    text.includes(`'${sheet.replace(/'/g, "''")}'!`)
-  );
-}
-
 /** Turns a package into a customer's copy; gives the names that were taken out. */
-export function makeCustomerCopy(parts: Parts, workbook: Workbook, removed: readonly Sheet[]): string[] {
+export function makeCustomerCopy(
+  parts: PackageParts,
+  workbook: Workbook,
+  removed: readonly Sheet[],
+): string[] {
   const kept = workbook.sheets.filter((sheet) => !removed.includes(sheet));
   refuseMixed(removed, kept);
   const tables = workbook.tables.filter((table) => removed.includes(workbook.sheets[table.sheet] as Sheet));
@@ -66,12 +69,12 @@ export function makeCustomerCopy(parts: Parts, workbook: Workbook, removed: read
   removeSheets(parts, workbook, removed);
   const part = parts.workbookPart();
   const { xml, names } = withoutNames(parts.needed(part), (name) => !name.startsWith('_xlnm.'));
-  parts.put(
+  parts.set(
     part,
     cutElements(xml, ({ name }) => name === 'externalReferences'),
   );
   const unwanted = ['calcChain', 'externalLink', 'xlExternalLinkPath', 'customXml', 'connections'];
-  parts.dropRelationships(part, ({ type }) => unwanted.includes(type));
+  parts.drop(part, ({ type }) => unwanted.includes(type));
   const outer = [
     'webextensiontaskpanes',
     'extended-properties',
@@ -80,7 +83,7 @@ export function makeCustomerCopy(parts: Parts, workbook: Workbook, removed: read
     'thumbnail',
     'customXml',
   ];
-  parts.dropRelationships('', ({ type }) => outer.includes(type));
+  parts.drop('', ({ type }) => outer.includes(type));
   emptyStrings(parts, part, kept);
   parts.removeUnreachable();
   return names;
@@ -101,7 +104,7 @@ function refuseMixed(removed: readonly Sheet[], kept: readonly Sheet[]): void {
 }
 
 /** Values only: no formulas, no table formulas, no rules or links that mention what is gone. */
-function cleanSheet(parts: Parts, sheet: Sheet, gone: readonly string[]): void {
+function cleanSheet(parts: PackageParts, sheet: Sheet, gone: readonly string[]): void {
   const { cells, part } = sheet;
   if (!cells) return;
   const rules = ['dataValidation', 'conditionalFormatting', 'hyperlink', 'sparklineGroup'];
@@ -110,17 +113,17 @@ function cleanSheet(parts: Parts, sheet: Sheet, gone: readonly string[]): void {
     (reader) => rules.includes(reader.name) && mentions(elementText(reader), gone),
   );
   const cut = applyEdits(cells.xml, [...formulaCuts(cells, () => true), ...dead]);
-  parts.put(part, withoutEmptyRules(cut));
+  parts.set(part, withoutEmptyRules(cut));
   for (const { type, target } of parts.relationships(part)) {
-    const xml = type === 'table' ? parts.text(target) : undefined;
-    if (xml !== undefined) parts.put(target, plainTable(xml));
+    const xml = type === 'table' ? parts.xml(target) : undefined;
+    if (xml !== undefined) parts.set(target, plainTable(xml));
   }
 }
 
 /** What a printer was set to names the printer, and often the network it is in. */
-function dropPrinterSettings(parts: Parts, { part }: Sheet): void {
+function dropPrinterSettings(parts: PackageParts, { part }: Sheet): void {
   const links = parts.relationships(part).filter(({ type }) => type === 'printerSettings');
-  const xml = parts.text(part);
+  const xml = parts.xml(part);
   if (links.length === 0 || xml === undefined) return;
   const ids = links.map(({ id }) => id);
   const reader = new XmlReader(xml);
@@ -130,8 +133,8 @@ function dropPrinterSettings(parts: Parts, { part }: Sheet): void {
       continue;
     edits.push(...attributeCut(reader, 'id'));
   }
-  parts.put(part, applyEdits(xml, edits));
-  parts.dropRelationships(part, ({ id }) => ids.includes(id));
+  parts.set(part, applyEdits(xml, edits));
+  parts.drop(part, ({ id }) => ids.includes(id));
 }
 
 function elementText(reader: XmlReader): string {
@@ -184,10 +187,10 @@ function plainTable(xml: string): string {
   return applyEdits(xml, [...formulas, ...totals]);
 }
 
-function emptyStrings(parts: Parts, workbookPart: string, kept: readonly Sheet[]): void {
+function emptyStrings(parts: PackageParts, workbookPart: string, kept: readonly Sheet[]): void {
   const link = parts.relationships(workbookPart).find(({ type }) => type === 'sharedStrings');
-  const xml = link && parts.text(link.target);
+  const xml = link && parts.xml(link.target);
   if (!link || xml === undefined) return;
   const used = usedStrings(kept.flatMap(({ cells }) => cells ?? []));
-  parts.put(link.target, withoutUnusedStrings(xml, used));
+  parts.set(link.target, withoutUnusedStrings(xml, used));
 }

@@ -1,35 +1,26 @@
-import { cellAddress } from '../address';
-import { type CellValue, isCellError } from '../cellValue';
-import type { Sheet } from '../workbook';
-import { encodeString } from '../xml/text';
-import type { Anchor } from '../../sheet/anchor.js';
-import type { FrozenFormula } from './frozenSheet';
-import { shownFormula, storedFormula } from './ourFormula';
-
-/** The sheet that keeps the formulas of a values copy; a number follows where the name is taken. */
-export const listSheetName = 'Tonrow formulas';
-export const listHeadings = [
-  'Sheet',
-  'Cell',
-  'Formula',
-  'Stored as',
-  'Value',
-  'Table',
-  'Heading',
-  'Row',
-  'Sizes',
-];
+import {
+  areListHeadings,
+  isListName,
+  listCells,
+  listHeadings,
+  readListRow,
+} from '../../sheet/keptFormulas/formulaList.js';
+import { cellAddress } from '../../sheet/address.js';
+import { type StoredValue, isCellError } from '../../sheet/cellValue.js';
+import type { Sheet } from '../workbook.js';
+import { encodeString } from '../xml/text.js';
+import type { Anchor } from '../../sheet/keptFormulas/anchor.js';
+import type { FrozenFormula } from './frozenSheet.js';
+import { shownFormula, storedFormula } from '../../sheet/formula/ourCalls.js';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
-/** The most letters a cell holds. */
-const longestText = 32_767;
 const metadataMark = /^cm=(\d{1,9})(?: |$)/;
 const verbatim = 'verbatim ';
 const attributes = /^(?:[a-z\d:]+="[^"<>&]*"(?: |$))*$/i;
 
 export function isFormulaList({ name, cells }: Sheet): boolean {
-  if (!cells || !name.toLowerCase().startsWith(listSheetName.toLowerCase())) return false;
-  return listHeadings.every((heading, column) => cells.values[cells.index.get(column) ?? -1] === heading);
+  if (!cells || !isListName(name)) return false;
+  return areListHeadings(listHeadings.map((_, column) => cells.values[cells.index.get(column) ?? -1]));
 }
 
 /** A formula of a list, and by what its place is found again. */
@@ -40,17 +31,16 @@ export type ListedFormula = FrozenFormula & { anchor: Anchor };
  * its place is found again.
  */
 export function listSheetXml(formulas: readonly ListedFormula[]): string {
-  const rows: CellValue[][] = formulas.map(({ sheet, cell, text, value, anchor, ...stored }) => [
-    sheet,
-    cell,
-    `=${isReversible(text) ? shownFormula(text) : text}`,
-    storedText(text, stored),
-    value,
-    anchor.table ?? null,
-    anchor.heading ?? null,
-    anchor.row.slice(0, longestText),
-    anchor.sizes.slice(0, longestText),
-  ]);
+  const rows = formulas.map(({ sheet, cell, text, value, anchor, ...stored }) =>
+    listCells<StoredValue>({
+      sheet,
+      cell,
+      formula: `=${isReversible(text) ? shownFormula(text) : text}`,
+      stored: storedText(text, stored),
+      value,
+      anchor,
+    }),
+  );
   const xml = [listHeadings, ...rows].map((cells, row) => rowXml(cells, row)).join('');
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${main}"><sheetData>${xml}</sheetData></worksheet>`;
 }
@@ -65,12 +55,12 @@ function storedText(
   return `${isReversible(text) ? '' : verbatim}${mark}${own}`.trim();
 }
 
-function rowXml(cells: readonly CellValue[], row: number): string {
+function rowXml(cells: readonly StoredValue[], row: number): string {
   const inner = cells.map((value, column) => cellXml(value, cellAddress(row, column))).join('');
   return `<row r="${row + 1}">${inner}</row>`;
 }
 
-function cellXml(value: CellValue, address: string): string {
+function cellXml(value: StoredValue, address: string): string {
   if (value === null || value === '') return '';
   if (typeof value === 'number') return `<c r="${address}"><v>${value}</v></c>`;
   if (typeof value === 'boolean') return `<c r="${address}" t="b"><v>${Number(value)}</v></c>`;
@@ -84,7 +74,7 @@ export function readFormulaList({ cells }: Sheet): { formulas: ListedFormula[]; 
   const formulas: ListedFormula[] = [];
   const problems: string[] = [];
   for (let row = 1; row < (cells?.height ?? 0); row++) {
-    const at = (column: number): CellValue => {
+    const at = (column: number): StoredValue => {
       const place = cells?.index.get(row * 16_384 + column);
       return place === undefined ? null : (cells?.values[place] ?? null);
     };
@@ -95,35 +85,15 @@ export function readFormulaList({ cells }: Sheet): { formulas: ListedFormula[]; 
   return { formulas, problems };
 }
 
-function readRow([sheet, cell, formula, how, value, table, heading, row, sizes]: CellValue[]):
-  | ListedFormula
-  | undefined {
-  if (typeof sheet !== 'string' || typeof cell !== 'string' || typeof formula !== 'string') return undefined;
-  if (!/^[A-Z]{1,3}\d{1,7}$/.test(cell) || !formula.startsWith('=')) return undefined;
-  let stored = typeof how === 'string' ? how : '';
-  const own = stored.startsWith(verbatim.trim());
-  if (own) stored = stored.slice(verbatim.length);
+function readRow(cells: StoredValue[]): ListedFormula | undefined {
+  const row = readListRow(cells);
+  if (!row) return undefined;
+  const { sheet, cell, formula, value, anchor } = row;
+  const own = row.stored.startsWith(verbatim.trim());
+  const stored = own ? row.stored.slice(verbatim.length) : row.stored;
   const metadata = metadataMark.exec(stored)?.[1] ?? '';
   const rest = stored.replace(metadataMark, '');
   if (!attributes.test(rest)) return undefined;
   const text = formula.slice(1);
-  return {
-    sheet,
-    cell,
-    text: own ? text : storedFormula(text),
-    attributes: rest,
-    metadata,
-    value: value ?? null,
-    anchor: {
-      ...(typeof table === 'string' && table !== '' ? { table, heading: textOf(heading) } : {}),
-      row: textOf(row),
-      sizes: textOf(sizes),
-    },
-  };
-}
-
-/** A text of the list that the host has turned into a number or a truth value is still the text. */
-function textOf(value: CellValue | undefined): string {
-  if (typeof value === 'boolean') return String(value);
-  return typeof value === 'number' || typeof value === 'string' ? String(value) : '';
+  return { sheet, cell, text: own ? text : storedFormula(text), attributes: rest, metadata, value, anchor };
 }

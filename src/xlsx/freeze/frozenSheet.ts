@@ -1,11 +1,11 @@
-import type { FilledCells } from '../../sheet/sheetCells.js';
-import { cellAddress, parseCell, parseZone } from '../address';
-import type { CellValue } from '../cellValue';
-import type { Sheet } from '../workbook';
-import type { Worksheet } from '../worksheet';
-import { applyEdits, attributeCut, type TextEdit } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
-import { moveFormula } from './moveFormula';
+import type { FilledCells } from '../../sheet/keptFormulas/sheetCells.js';
+import { cellAddress, parseCell, parseZone } from '../../sheet/address.js';
+import type { StoredValue } from '../../sheet/cellValue.js';
+import type { Sheet } from '../workbook.js';
+import type { Worksheet } from '../storedCells.js';
+import { applyEdits, attributeCut, type TextEdit } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
+import { moveFormula } from '../../sheet/formula/moveFormula.js';
 
 /** A formula that became a value, and what is needed to bring it back. */
 export interface FrozenFormula {
@@ -17,7 +17,7 @@ export interface FrozenFormula {
   attributes: string;
   /** The number of the cell's metadata record, for one that spills. */
   metadata: string;
-  value: CellValue;
+  value: StoredValue;
 }
 
 /** Every formula that is to go, in file order. */

@@ -1,15 +1,15 @@
-import type { Sheet, Workbook } from '../workbook';
-import { applyEdits, cutElements, type TextEdit } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
-import { type Parts } from './parts';
+import type { Sheet, Workbook } from '../workbook.js';
+import { applyEdits, cutElements, type TextEdit } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
+import type { PackageParts } from '../packageParts.js';
 
 /** Takes sheets out of the list of sheets, with the relationships that lead to them. */
-export function removeSheets(parts: Parts, workbook: Workbook, removed: readonly Sheet[]): void {
+export function removeSheets(parts: PackageParts, workbook: Workbook, removed: readonly Sheet[]): void {
   const part = parts.workbookPart();
   const goes = new Set(removed.map(({ name }) => name));
-  parts.put(part, withoutSheets(parts.needed(part), workbook, goes));
+  parts.set(part, withoutSheets(parts.needed(part), workbook, goes));
   const targets = new Set(removed.map((sheet) => sheet.part.toLowerCase()));
-  parts.dropRelationships(part, ({ target }) => targets.has(target.toLowerCase()));
+  parts.drop(part, ({ target }) => targets.has(target.toLowerCase()));
 }
 
 function withoutSheets(xml: string, { sheets }: Workbook, goes: ReadonlySet<string>): string {

@@ -1,6 +1,6 @@
-import type { Worksheet } from '../worksheet';
-import { applyEdits, type TextEdit } from '../xml/cutElements';
-import { XmlReader } from '../xml/reader';
+import type { Worksheet } from '../storedCells.js';
+import { applyEdits, type TextEdit } from '../xml/cutElements.js';
+import { XmlReader } from '../xml/reader.js';
 
 /** The places in the table of shared texts that cells of these sheets use. */
 export function usedStrings(sheets: readonly Worksheet[]): Set<number> {

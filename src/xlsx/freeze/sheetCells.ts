@@ -1,8 +1,8 @@
-import type { CellContent, SheetCells } from '../../sheet/sheetCells.js';
-import { cellKey } from '../address';
-import { type CellValue, isCellError } from '../cellValue';
-import type { Workbook } from '../workbook';
-import { isFormulaList } from './formulaList';
+import { type CellValue, isCellError, type StoredValue } from '../../sheet/cellValue.js';
+import type { SheetCells } from '../../sheet/keptFormulas/sheetCells.js';
+import { cellKey } from '../../sheet/address.js';
+import type { Workbook } from '../workbook.js';
+import { isFormulaList } from './formulaList.js';
 
 /** The sheets of a file as the placing of formulas sees them, without a list of formulas. */
 export function sheetCellsOf({ sheets, tables }: Workbook): SheetCells[] {
@@ -37,5 +37,5 @@ export function sheetCellsOf({ sheets, tables }: Workbook): SheetCells[] {
   });
 }
 
-export const plain = (value: CellValue | undefined): CellContent =>
+export const plain = (value: StoredValue | undefined): CellValue =>
   isCellError(value) ? value.error : (value ?? null);

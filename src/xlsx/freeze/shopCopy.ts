@@ -1,34 +1,31 @@
-import { refuseWorkbook } from '../refusal';
-import type { Workbook } from '../workbook';
-import { applyEdits } from '../xml/cutElements';
-import { encodeString } from '../xml/text';
-import { XmlReader } from '../xml/reader';
-import { anchorsOf } from '../../sheet/anchor.js';
-import { type ListedFormula, listSheetName, listSheetXml } from './formulaList';
-import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet';
-import { appendedTo, contentTypes, type Parts, relationshipsPart } from './parts';
-import { sheetCellsOf } from './sheetCells';
+import { freeName } from '../../sheet/names.js';
+import type { Workbook } from '../workbook.js';
+import { applyEdits } from '../xml/cutElements.js';
+import { anchorsOf } from '../../sheet/keptFormulas/anchor.js';
+import { type ListedFormula, listSheetXml } from './formulaList.js';
+import { listSheetName } from '../../sheet/keptFormulas/formulaList.js';
+import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet.js';
+import type { PackageParts } from '../packageParts.js';
+import { withSheet } from '../withSheet.js';
+import { sheetCellsOf } from './sheetCells.js';
 
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
-const linkType = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet';
-const longestSheetName = 31;
 
 /** Turns our formulas into values and keeps them on a sheet of their own. */
 export function makeShopCopy(
-  parts: Parts,
+  parts: PackageParts,
   workbook: Workbook,
   formulas: readonly FrozenFormula[],
   goes: (formula: string) => boolean,
 ): void {
   for (const { cells, part } of workbook.sheets) {
-    if (cells) parts.put(part, applyEdits(cells.xml, formulaCuts(cells, goes)));
+    if (cells) parts.set(part, applyEdits(cells.xml, formulaCuts(cells, goes)));
   }
-  parts.dropRelationships(parts.workbookPart(), ({ type, target }) => {
+  parts.drop(parts.workbookPart(), ({ type, target }) => {
     if (type === 'calcChain') parts.remove(target);
     return type === 'calcChain';
   });
   if (formulas.length > 0) addListSheet(parts, workbook, listSheetXml(anchored(workbook, formulas)));
-  parts.removeContentTypes();
 }
 
 function anchored(workbook: Workbook, formulas: readonly FrozenFormula[]): ListedFormula[] {
@@ -41,76 +38,16 @@ function anchored(workbook: Workbook, formulas: readonly FrozenFormula[]): Liste
   });
 }
 
-function addListSheet(parts: Parts, workbook: Workbook, xml: string): void {
+function addListSheet(parts: PackageParts, workbook: Workbook, xml: string): void {
   const workbookPart = parts.workbookPart();
   const folder = workbookPart.slice(0, workbookPart.lastIndexOf('/') + 1);
-  const file = freeName(
-    (number) => `worksheets/tonrowFormulas${number}.xml`,
-    (name) => parts.named(folder + name) !== undefined,
-  );
-  const ids = new Set(parts.relationships(workbookPart).map(({ id }) => id));
-  const id = freeName(
-    (number) => `rIdTonrow${number}`,
-    (name) => ids.has(name),
-  );
-  const taken = new Set(workbook.sheets.map(({ name }) => name.toLowerCase()));
+  const wanted = `${folder}worksheets/tonrowFormulas`;
+  const part = parts.named(`${wanted}.xml`) === undefined ? `${wanted}.xml` : parts.freeName(wanted, '.xml');
+  parts.add(part, xml, sheetType);
+  const link = parts.relate(workbookPart, 'worksheet', part);
   const name = freeName(
-    (number) => `${listSheetName}${number}`.slice(0, longestSheetName),
-    (each) => taken.has(each.toLowerCase()),
+    listSheetName,
+    workbook.sheets.map((sheet) => sheet.name),
   );
-  const list = parts.needed(workbookPart);
-  parts.put(folder + file, xml);
-  parts.put(
-    workbookPart,
-    appendedTo(
-      list,
-      'sheets',
-      (prefix) =>
-        `<${prefix}sheet name="${encodeString(name)}" sheetId="${freeSheetId(list)}" ${idAttribute(list)}="${id}"/>`,
-    ),
-  );
-  parts.put(
-    relationshipsPart(workbookPart),
-    appendedTo(
-      parts.needed(relationshipsPart(workbookPart)),
-      'Relationships',
-      (prefix) => `<${prefix}Relationship Id="${id}" Type="${linkType}" Target="${file}"/>`,
-    ),
-  );
-  parts.put(
-    contentTypes,
-    appendedTo(
-      parts.needed(contentTypes),
-      'Types',
-      (prefix) => `<${prefix}Override PartName="/${folder}${file}" ContentType="${sheetType}"/>`,
-    ),
-  );
-}
-
-/** The first of a row of names, without a number, then with 2, 3 …, that is not taken. */
-function freeName(name: (number: string) => string, taken: (name: string) => boolean): string {
-  let number = 1;
-  while (taken(name(number === 1 ? '' : String(number)))) number += 1;
-  return name(number === 1 ? '' : String(number));
-}
-
-function freeSheetId(xml: string): number {
-  const reader = new XmlReader(xml);
-  let greatest = 0;
-  while (reader.next()) {
-    if (!reader.closing && reader.name === 'sheet')
-      greatest = Math.max(greatest, Number(reader.attribute('sheetId') ?? 0));
-  }
-  return greatest + 1;
-}
-
-/** How this file writes the attribute that leads to a sheet's part: `r:id` in most. */
-function idAttribute(xml: string): string {
-  const reader = new XmlReader(xml);
-  while (reader.next()) {
-    if (reader.closing || reader.name !== 'sheet') continue;
-    const written = /\s([\w.-]+:id)\s*=/.exec(xml.slice(reader.tagStart, reader.tagEnd));
-    if (written?.[1]) return written[1];
-  }
-  return refuseWorkbook('The file is damaged: its workbook lists no sheets.');
+  parts.set(workbookPart, withSheet(parts.needed(workbookPart), name, link));
 }

@@ -1,4 +1,4 @@
-import { XmlReader } from './reader';
+import { XmlReader } from './reader.js';
 
 /** Part of a text to be put in place of another. */
 export interface TextEdit {

@@ -1,5 +1,5 @@
-import { refuseWorkbook } from '../refusal';
-import { decodeText } from './text';
+import { refuseWorkbook } from '../refusal/refusal.js';
+import { decodeText } from './text.js';
 
 const LESS = 60;
 const GREATER = 62;

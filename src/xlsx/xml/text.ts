@@ -59,3 +59,7 @@ export function encodeString(text: string): string {
     raw += String.fromCharCode(byte);
   return raw;
 }
+
+/** Text for an attribute's value; a line break in the format's own escape, which programs put into headings. */
+export const attributeText = (text: string): string =>
+  encodeString(text).replaceAll('"', '&quot;').replaceAll('\n', '_x000a_').replaceAll('\t', '_x0009_');

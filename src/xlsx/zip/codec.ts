@@ -1,5 +1,5 @@
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
-import { crc32 } from './crc32';
+import { crc32 } from './crc32.js';
 
 /** Packs and unpacks the contents of zip entries. */
 export interface Codec {

@@ -1,4 +1,4 @@
-import { refuseWorkbook } from '../refusal';
+import { refuseWorkbook } from '../refusal/refusal.js';
 
 export interface Directory {
   start: number;

@@ -1,6 +1,6 @@
-import type { Codec } from './codec';
-import { readArchive, type ZipArchive, type ZipEntry } from './readArchive';
-import { writeArchive } from './writeArchive';
+import type { Codec } from './codec.js';
+import { readArchive, type ZipArchive, type ZipEntry } from './readArchive.js';
+import { writeArchive } from './writeArchive.js';
 
 /** What is to become of an archive's entries, by name. */
 export interface ArchiveEdits {

@@ -1,6 +1,6 @@
-import { limits } from '../limits';
-import { refuseWorkbook } from '../refusal';
-import { findDirectory } from './directory';
+import { limits } from '../refusal/limits.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
+import { findDirectory } from './directory.js';
 
 /** One entry of a zip archive; the offsets point into the archive's bytes. */
 export interface ZipEntry {

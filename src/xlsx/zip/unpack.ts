@@ -1,7 +1,7 @@
-import { limits } from '../limits';
-import { refuseWorkbook } from '../refusal';
-import type { Codec } from './codec';
-import type { ZipArchive, ZipEntry } from './readArchive';
+import { limits } from '../refusal/limits.js';
+import { refuseWorkbook } from '../refusal/refusal.js';
+import type { Codec } from './codec.js';
+import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 /** Unpacks one entry, counting what comes out: a wrong declared size ends the reading at once. */
 export function unpack(archive: ZipArchive, entry: ZipEntry, codec: Codec): Uint8Array {

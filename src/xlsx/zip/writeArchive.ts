@@ -1,5 +1,5 @@
-import type { Codec } from './codec';
-import type { ZipArchive, ZipEntry } from './readArchive';
+import type { Codec } from './codec.js';
+import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 interface Piece {
   bytes: Uint8Array;

@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  displayFormula,
-  NotWritten,
-  rangeOfName,
-  translateFormula,
-} from '../../../src/bench/book/translate.js';
+import { displayFormula, NotWritten, translateFormula } from '../../../src/bench/book/translate.js';
+import { rangeOfName } from '../../../src/sheet/formula/rangeOfName.js';
 import { storedFormula } from '../../../src/bench/save/storedFormula.js';
-import { workbookScope } from '../../../src/headless/formula/scope.js';
+import { workbookScope } from '../../../src/sheet/formula/scope.js';
 
 const scope = workbookScope(
   {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Area } from '../../../src/workbook/area.js';
 import type { Change } from '../../../src/workbook/change.js';
-import type { Step } from '../../../src/workbook/write/step.js';
+import type { Step } from '../../../src/workbook/step.js';
 import { openGrid } from '../support/gridUnderTest.js';
 
 const area = (row: number, column: number, rows: number, columns: number): Area => ({

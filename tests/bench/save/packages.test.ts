@@ -5,7 +5,8 @@ import { openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { violations } from '../../support/packageReferee.js';
 import { formula, workbookParts, zipParts } from '../../xlsx/support/buildWorkbook.js';
-import { openWorkbook, WorkbookRefused } from '../../../src/xlsx/index.js';
+import { openWorkbook } from '../../../src/xlsx/workbook.js';
+import { WorkbookRefused } from '../../../src/xlsx/refusal/refusal.js';
 import { functions, openExample } from '../support/openExample.js';
 import { partOf } from '../support/styledWorkbook.js';
 

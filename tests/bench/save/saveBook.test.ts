@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { openBook } from '../../../src/bench/open/openBook.js';
 import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
-import { openWorkbook, readSheetValues } from '../../../src/xlsx/index.js';
+import { openWorkbook } from '../../../src/xlsx/workbook.js';
+import { readSheetValues } from '../../../src/xlsx/readSheetValues.js';
 import { pressChange, recalculatedQuote } from '../../golden/quote.js';
 import { cell, functions, openExample } from '../support/openExample.js';
 

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
 import { tableConfig } from '../../../src/bench/open/workbookData.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
-import { openWorkbook, parseZone } from '../../../src/xlsx/index.js';
+import { openWorkbook } from '../../../src/xlsx/workbook.js';
+import { parseZone } from '../../../src/sheet/address.js';
 import { cell, functions, openExample } from '../support/openExample.js';
 import { partOf } from '../support/styledWorkbook.js';
 

@@ -5,7 +5,7 @@ import type { GridBook } from '../../../src/bench/book/gridBook.js';
 import { registerFunctions } from '../../../src/bench/engine/registerFunctions.js';
 import { openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
 import { loadFunctions } from '../../../src/headless/functions/loadFunctions.js';
-import { parseZone } from '../../../src/xlsx/index.js';
+import { parseZone } from '../../../src/sheet/address.js';
 import { bundle, metadata } from '../../contract/support/built.js';
 
 const root = new URL('../../../', import.meta.url);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import type { CellValue } from '../../../src/xlsx';
-import { buildWorkbook, formula, type BuiltSheet, type RawCell } from '../../xlsx/support/buildWorkbook';
+import type { StoredValue } from '../../../src/sheet/cellValue.js';
+import { buildWorkbook, formula, type BuiltSheet, type RawCell } from '../../xlsx/support/buildWorkbook.js';
 
 /*
  * The sheet under the conformance table, the formulas over it, and the values that a headless desktop
@@ -27,7 +27,7 @@ const base: Row[] = [
 ];
 
 /** What a user changes for the second column of values. */
-export const changes: { cell: string; value: CellValue }[] = [
+export const changes: { cell: string; value: StoredValue }[] = [
   { cell: 'B2', value: 6 },
   { cell: 'B3', value: 2 },
   { cell: 'C2', value: 1333.35 },
@@ -59,9 +59,9 @@ export function conformanceCases(): ConformanceCase[] {
 
 export interface RefereedCase {
   formula: string;
-  value: CellValue;
+  value: StoredValue;
   /** After {@link changes}. */
-  changed: CellValue;
+  changed: StoredValue;
 }
 
 export const valuesFile = path.join(folder, 'values.tsv');
@@ -75,8 +75,8 @@ export function refereedCases(): RefereedCase[] {
       const [text = '', value = 'null', changed = 'null'] = line.split('\t');
       return {
         formula: text,
-        value: JSON.parse(value) as CellValue,
-        changed: JSON.parse(changed) as CellValue,
+        value: JSON.parse(value) as StoredValue,
+        changed: JSON.parse(changed) as StoredValue,
       };
     });
 }
@@ -99,7 +99,7 @@ const withChanges = (rows: Row[]): Row[] => {
 type CachedValue = string | number | boolean;
 
 /** The workbook: data in A to K, a formula in column N of each row, with or without its value. */
-export function conformanceSheet(formulas: string[], values?: CellValue[], changed = false): BuiltSheet {
+export function conformanceSheet(formulas: string[], values?: StoredValue[], changed = false): BuiltSheet {
   const rows: (Row[number] | RawCell | undefined)[][] = changed
     ? withChanges([head, ...base])
     : [head, ...base].map((row) => [...row]);

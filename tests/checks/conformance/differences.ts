@@ -1,10 +1,10 @@
-import type { CellValue } from '../../../src/xlsx';
+import type { StoredValue } from '../../../src/sheet/cellValue.js';
 
 /** Calls that the referee computes otherwise, with what the host gives and what decides it. */
 export interface Difference {
   /** Why the referee's value does not count. */
   reason: string;
-  values: Readonly<Record<string, CellValue>>;
+  values: Readonly<Record<string, StoredValue>>;
 }
 
 const error = (code: string) => ({ error: code });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import type { CellValue } from '../../../src/xlsx';
-import { conformanceCases } from './data';
+import type { StoredValue } from '../../../src/sheet/cellValue.js';
+import { conformanceCases } from './data.js';
 
 /*
  * One call of every function of the conformance table, with each of its arguments in turn replaced by something odd, and
@@ -58,12 +58,12 @@ export function oddFormulas(): string[] {
 export const oddValuesFile = path.join(import.meta.dirname, 'oddValues.tsv');
 
 /** The formulas with the referee's values. */
-export function oddCases(): { formula: string; value: CellValue }[] {
+export function oddCases(): { formula: string; value: StoredValue }[] {
   return readFileSync(oddValuesFile, 'utf8')
     .split('\n')
     .filter((line) => line !== '' && !line.startsWith('#'))
     .map((line) => {
       const [formula = '', value = 'null'] = line.split('\t');
-      return { formula, value: JSON.parse(value) as CellValue };
+      return { formula, value: JSON.parse(value) as StoredValue };
     });
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isBlank, plainText, quoted } from '../../../src/core/quantity/cellValue.js';
 import { visibleText } from '../../../src/core/quantity/visibleText.js';
+import { processorMs } from '../../support/processorMs.js';
 
 describe('visibleText', () => {
   it.each([
@@ -23,9 +24,9 @@ describe('visibleText', () => {
     expect(quoted('1\u200B3')).toBe("'1[U+200B]3'");
   });
 
-  it('takes 32,767 of them in an instant', () => {
-    const started = performance.now();
-    expect(visibleText(`1${'\u200B'.repeat(32_765)}1`).length).toBeLessThan(32_768);
-    expect(performance.now() - started).toBeLessThan(200);
+  it('takes 32,767 of them in an instant', async () => {
+    const text = `1${'\u200B'.repeat(32_765)}1`;
+    expect(visibleText(text).length).toBeLessThan(32_768);
+    expect(await processorMs(() => visibleText(text))).toBeLessThan(200);
   });
 });

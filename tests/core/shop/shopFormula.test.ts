@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { shopRanges } from '../../../src/core/shop/shopFormula.js';
 import { refusal } from '../../support/refusal.js';
+import { processorMs } from '../../support/processorMs.js';
 
 const table = (name: string) => ({ kind: 'table', name });
 
@@ -40,10 +41,11 @@ describe('shopRanges', () => {
     },
   );
 
-  it('reads a long hostile formula quickly', () => {
-    const started = performance.now();
-    expect(() => shopRanges(`=TONROW.SHOP(${'('.repeat(200_000)}`)).toThrow();
-    expect(() => shopRanges(`=TONROW.SHOP(${`'a`.repeat(100_000)})`)).toThrow();
-    expect(performance.now() - started).toBeLessThan(500);
+  it('reads a long hostile formula quickly', async () => {
+    const spent = await processorMs(() => {
+      expect(() => shopRanges(`=TONROW.SHOP(${'('.repeat(200_000)}`)).toThrow();
+      expect(() => shopRanges(`=TONROW.SHOP(${`'a`.repeat(100_000)})`)).toThrow();
+    });
+    expect(spent).toBeLessThan(500);
   });
 });

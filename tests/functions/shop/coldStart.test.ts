@@ -1,3 +1,4 @@
+// @vitest-environment node
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { readShop, type ShopTables } from '../../../src/core/shop/readShop.js';
 import { ColdStart } from '../../../src/functions/shop/coldStart.js';

@@ -1,3 +1,4 @@
+// @vitest-environment node
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import { readShopFromWorkbook } from '../../../src/functions/shop/readShopFromWorkbook.js';

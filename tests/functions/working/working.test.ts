@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import type { Argument } from '../../../src/functions/argument/argument.js';
 import { catalogue } from '../../../src/functions/catalogue.js';
-import type { HostInput } from '../../../src/functions/hostValue.js';
+import type { HostInput } from '../../../src/functions/descriptor/hostValue.js';
 import type { SheetResult } from '../../../src/functions/wrapper.js';
 import { bayA, pressTable, shopTables } from '../../support/sampleShop.js';
 import { inchText } from '../../support/inches.js';

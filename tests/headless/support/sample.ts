@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { loadFunctions, type FunctionsMetadata, type LoadedFunctions } from '../../../src/headless';
+import { loadFunctions, type FunctionsMetadata, type LoadedFunctions } from '../../../src/headless/index.js';
 
 const here = import.meta.dirname;
 export const sampleScript = readFileSync(path.join(here, 'functions.js'), 'utf8');

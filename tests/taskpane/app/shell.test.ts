@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { listHeadings } from '../../../src/taskpane/shared/formulaList.js';
+import { listHeadings } from '../../../src/sheet/keptFormulas/formulaList.js';
 import { isFormula } from '../../../src/workbook/content.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';

@@ -9,6 +9,7 @@ import HandOff from '../../../src/taskpane/handOff/index.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { ShopState } from '../../../src/taskpane/shared/shopState.js';
+import { fakeTime, letPass } from '../support/fakeTime.js';
 import { TellingOwnWrites } from '../../../src/workbook/ownWrites.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { listRow, quoteBook } from '../steps/quoteBook.js';
@@ -16,11 +17,13 @@ import { listRow, quoteBook } from '../steps/quoteBook.js';
 let root: Root;
 let page: HTMLElement;
 beforeEach(() => {
+  fakeTime();
   Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
   page = document.body.appendChild(document.createElement('main'));
   root = createRoot(page);
 });
 afterEach(() => {
+  vi.useRealTimers();
   act(() => root.unmount());
   page.remove();
   Reflect.deleteProperty(globalThis, 'tonrowCopies');
@@ -50,7 +53,7 @@ async function show(memory: MemoryWorkbook, shop?: ShopState): Promise<void> {
   await settled();
 }
 
-const settled = () => act(() => new Promise((resolve) => setTimeout(resolve, 200)));
+const settled = () => act(() => letPass(200));
 const text = () => page.textContent ?? '';
 const buttons = (name: string) =>
   [...page.querySelectorAll('button')].filter(({ textContent }) => textContent === name);
@@ -235,6 +238,7 @@ it('has nothing that axe calls serious or critical', async () => {
   await show(quoteBook());
   await click('Preview the copy');
   await click('Make report');
+  vi.useRealTimers();
   const { violations } = await axe.run(page, {
     iframes: false,
     rules: { 'color-contrast': { enabled: false } },

@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  freeListName,
-  hostFormula,
-  listHeadings,
-  listIn,
-  readList,
-  sameFormula,
-} from '../../../src/taskpane/shared/formulaList.js';
+import { freeListName, listIn, readList } from '../../../src/taskpane/shared/formulaList.js';
+import { listHeadings } from '../../../src/sheet/keptFormulas/formulaList.js';
+import { hostFormula, sameFormula } from '../../../src/sheet/formula/hostFormula.js';
 import { foundFormulas, goesForShop } from '../../../src/taskpane/handOff/ourFormulas.js';
 import { bringBack, changedValues, stepsToValues } from '../../../src/taskpane/handOff/ownValues.js';
 import { writingSteps } from '../../../src/taskpane/handOff/areasOfCells.js';

@@ -11,7 +11,7 @@ import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import type { Content } from '../../../src/workbook/content.js';
 import type { Workbook } from '../../../src/workbook/port.js';
-import type { Step } from '../../../src/workbook/write/step.js';
+import type { Step } from '../../../src/workbook/step.js';
 import { openExample } from '../../bench/support/openExample.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { fillWorkbook, partsHeadings, partsList } from '../support/workbooks.js';

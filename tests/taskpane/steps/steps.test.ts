@@ -11,17 +11,20 @@ import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { ShopState } from '../../../src/taskpane/shared/shopState.js';
 import Steps from '../../../src/taskpane/steps/index.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
+import { fakeTime, letPass } from '../support/fakeTime.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { cell, hostileMark, listRow, quoteBook, verdictColumn } from './quoteBook.js';
 
 let root: Root;
 let page: HTMLElement;
 beforeEach(() => {
+  fakeTime();
   Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
   page = document.body.appendChild(document.createElement('main'));
   root = createRoot(page);
 });
 afterEach(() => {
+  vi.useRealTimers();
   act(() => root.unmount());
   page.remove();
   Reflect.deleteProperty(globalThis, 'tonrowWorkings');
@@ -35,7 +38,7 @@ async function show(book: MemoryWorkbook, shop?: ShopState): Promise<void> {
 }
 
 /** The selection is read a moment after it changes. */
-const settled = () => act(() => new Promise((resolve) => setTimeout(resolve, 180)));
+const settled = () => act(() => letPass(200));
 const text = () => page.textContent ?? '';
 const button = (name: string) =>
   [...page.querySelectorAll('button')].find(({ textContent }) => textContent === name);
@@ -252,6 +255,7 @@ describe('accessibility', () => {
     const book = quoteBook();
     book.selected = [selected];
     await show(book);
+    vi.useRealTimers();
     const { violations } = await axe.run(page, { rules: { 'color-contrast': { enabled: false } } });
     expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
   });

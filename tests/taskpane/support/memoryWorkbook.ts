@@ -13,7 +13,7 @@ import type {
   Table,
 } from '../../../src/workbook/reading.js';
 import type { AllSeen, Look } from '../../../src/workbook/write/host.js';
-import type { Revert, Step, WriteOptions, WritePlan } from '../../../src/workbook/write/step.js';
+import type { Revert, Step, WriteOptions, WritePlan } from '../../../src/workbook/step.js';
 import { Writer } from '../../../src/workbook/write/writer.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { calculate } from './calculate.js';
@@ -35,7 +35,7 @@ export class MemoryWorkbook implements Workbook {
     this.writer = new Writer({
       look: async <const L extends readonly Look[]>(looks: L) =>
         looks.map((look) => this.memory.see(look)) as unknown as AllSeen<L>,
-      act: async (actions) => {
+      perform: async (actions) => {
         const after = actions.map((action) => this.memory.act(action));
         calculate(this.memory);
         if (!MemoryWorkbook.tellsOwnWrites) return after;

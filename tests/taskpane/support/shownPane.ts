@@ -1,8 +1,9 @@
+import { vi } from 'vitest';
 import { mountPane } from '../../../src/taskpane/index.js';
 import type { Workbook } from '../../../src/workbook/port.js';
+import { fakeTime, letPass } from './fakeTime.js';
 
 const patienceMs = 8000;
-const pauseMs = 15;
 
 /** The pane in a page without a browser, and what a user does with it. */
 export class ShownPane {
@@ -17,11 +18,13 @@ export class ShownPane {
     HTMLDialogElement.prototype.close ??= function (this: HTMLDialogElement) {
       this.open = false;
     };
+    fakeTime();
     this.unmount = mountPane(this.element, workbook);
   }
 
   close(): void {
     this.unmount();
+    vi.useRealTimers();
     document.body.replaceChildren();
   }
 
@@ -37,7 +40,7 @@ export class ShownPane {
       const found = look();
       if (found) return found;
       if (Date.now() > end) throw new Error(`not shown: ${what}. Shown: ${this.text.slice(0, 2000)}`);
-      await new Promise((resolve) => setTimeout(resolve, pauseMs));
+      await letPass(10);
     }
   }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Step } from '../../../src/workbook/write/step.js';
+import type { Step } from '../../../src/workbook/step.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { areaAt, type Open } from './underTest.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Step } from '../../../src/workbook/write/step.js';
+import type { Step } from '../../../src/workbook/step.js';
 import { areaAt } from '../contract/underTest.js';
 import { openOffice } from '../support/officeUnderTest.js';
 

@@ -1,10 +1,5 @@
-import {
-  absoluteAddress,
-  type Area,
-  cellAddress,
-  readAddresses,
-  sheetColumns,
-} from '../../../src/workbook/area.js';
+import { absoluteAddress, type Area, cellAddress, readAddresses } from '../../../src/workbook/area.js';
+import { MAX_COLUMNS } from '../../../src/sheet/address.js';
 import { type BookModel, remove, type TableModel } from './bookModel.js';
 import type { Grid } from './grid.js';
 import { HostFailure } from './typedText.js';
@@ -111,7 +106,7 @@ function format({ column, columns }: Area, sheet: Grid): HostObject {
 
 function range(area: Area, book: BookModel, effects: HostEffects): HostObject {
   const sheet = () => book.sheet(area.sheet);
-  if (area.column + area.columns > sheetColumns) fail('InvalidArgument');
+  if (area.column + area.columns > MAX_COLUMNS) fail('InvalidArgument');
   const each = <Value>(
     values: readonly (readonly (Value | null)[])[],
     set: (row: number, column: number, value: Value) => void,

@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from 'fflate';
-import { cellAddress, columnLetters } from '../../../src/xlsx';
+import { cellAddress, columnLetters } from '../../../src/sheet/address.js';
 
 export interface BuiltTable {
   name: string;

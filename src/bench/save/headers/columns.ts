@@ -1,8 +1,8 @@
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { childElements, withChild, withPrefix } from '../childElements';
-import { withAttribute } from '../finishCells';
-import type { HeaderMap } from '../moved/headerMap';
-import { sheetOrder } from '../sheet/sheetOrder';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { childElements, withChild, withPrefix } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
+import type { HeaderMap } from './headerMap.js';
+import { sheetOrder } from '../parts/sheetOrder.js';
 
 interface ColumnSpan {
   first: number;

@@ -1,8 +1,8 @@
-import { usualColumn, type GivenHeader, type GivenSheet } from '../../open/givenSheet';
-import { columnCharacters, rowPoints } from '../../open/layoutData';
-import type { SheetMove } from '../moved/sheetMoves';
-import { withColumns, type ColumnChange } from './columns';
-import { withRows, type RowChange } from './rows';
+import { usualColumn, type GivenHeader, type GivenSheet } from '../../open/givenSheet.js';
+import { columnCharacters, rowPoints } from '../../open/layoutData.js';
+import type { SheetMove } from './sheetMoves.js';
+import { withColumns, type ColumnChange } from './columns.js';
+import { withRows, type RowChange } from './rows.js';
 
 const newRow: GivenHeader = { size: undefined, hidden: false };
 const newColumn: GivenHeader = { size: usualColumn, hidden: false };

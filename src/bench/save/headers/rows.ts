@@ -1,6 +1,6 @@
-import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { withAttribute } from '../finishCells';
+import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { withAttribute } from '../parts/cellMarks.js';
 
 /** What changes of a row: its height in points (null: as high as what is in it), and whether it is hidden. */
 export interface RowChange {

@@ -1,4 +1,4 @@
-import { XmlReader } from '../../../xlsx/xml/reader';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
 
 /** The style of cells that a sheet does not list: that of their row, or of their column. */
 export function usualStyles(xml: string): (row: number, column: number) => number {

@@ -1,6 +1,6 @@
-import { zoneAddress, type Zone } from '../../../xlsx';
-import { withChild } from '../childElements';
-import { sheetOrder } from './sheetOrder';
+import { zoneAddress, type Zone } from '../../../sheet/address.js';
+import { withChild } from '../parts/childElements.js';
+import { sheetOrder } from '../parts/sheetOrder.js';
 
 /** A sheet's part with its merged areas, where they were changed. */
 export function withMerges(xml: string, before: readonly Zone[], now: readonly Zone[]): string {

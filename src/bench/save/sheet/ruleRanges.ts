@@ -1,9 +1,9 @@
-import { parseZone, zoneAddress, type Zone } from '../../../xlsx';
-import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { ruleId, type RuleRanges } from '../../open/ruleRanges';
-import { childElements } from '../childElements';
-import { movedZone, type SheetMove } from '../moved/sheetMoves';
+import { parseZone, zoneAddress, type Zone } from '../../../sheet/address.js';
+import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { ruleId, type RuleRanges } from '../../open/ruleRanges.js';
+import { childElements } from '../parts/childElements.js';
+import { movedZone, type SheetMove } from '../headers/sheetMoves.js';
 
 /** A sheet's part whose colour rules are about the cells that they are about in the grid. */
 export function withRuleRanges(

@@ -1,10 +1,10 @@
-import { cellAddress } from '../../../xlsx';
-import type { GivenSheet } from '../../open/givenSheet';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { applyEdits, attributeCut, cutElements, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { childElements, withChild } from '../childElements';
-import { withAttribute } from '../finishCells';
-import { sheetOrder } from './sheetOrder';
+import { cellAddress } from '../../../sheet/address.js';
+import type { GivenSheet } from '../../open/givenSheet.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { applyEdits, attributeCut, cutElements, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { childElements, withChild } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
+import { sheetOrder } from '../parts/sheetOrder.js';
 
 type View = Pick<GivenSheet, 'frozen' | 'gridLines'>;
 

@@ -1,6 +1,6 @@
-import { childElements, withChild } from '../childElements';
-import { colorElement } from '../styles/font';
-import { sheetOrder } from './sheetOrder';
+import { childElements, withChild } from '../parts/childElements.js';
+import { colorElement } from '../styles/font.js';
+import { sheetOrder } from '../parts/sheetOrder.js';
 
 /** A sheet's part with the colour of its tab. */
 export function withTabColor(xml: string, color: string | undefined): string {

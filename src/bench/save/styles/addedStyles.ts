@@ -1,14 +1,15 @@
-import { builtInFormats } from '../../open/builtInFormats';
-import { sides, type CellLook } from '../../open/look';
-import { withPrefix } from '../childElements';
-import { withAttribute } from '../finishCells';
-import { attributeText, type PackageParts } from '../packageParts';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { withAlignment } from './alignment';
-import { changedBorder, sameLine } from './border';
-import { plainFill } from './fill';
-import { changedFont } from './font';
-import { plainStyles, StyleLists, type ListName } from './styleLists';
+import { builtInFormats } from '../../open/builtInFormats.js';
+import { sides, type CellLook } from '../../open/cellLook.js';
+import { withPrefix } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
+import { attributeText } from '../../../xlsx/xml/text.js';
+import type { PackageParts } from '../../../xlsx/packageParts.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { withAlignment } from './alignment.js';
+import { changedBorder, sameLine } from './border.js';
+import { plainFill } from './fill.js';
+import { changedFont } from './font.js';
+import { plainStyles, StyleLists, type ListName } from './styleLists.js';
 
 const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml';
 

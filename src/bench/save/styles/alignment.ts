@@ -1,6 +1,6 @@
-import type { CellLook } from '../../open/look';
-import { childElements, withChild, withPrefix } from '../childElements';
-import { withAttribute } from '../finishCells';
+import type { CellLook } from '../../open/cellLook.js';
+import { childElements, withChild, withPrefix } from '../parts/childElements.js';
+import { withAttribute } from '../parts/cellMarks.js';
 
 /** A cell's style with the alignment that differs between two looks. */
 export function withAlignment(xf: string, from: CellLook, to: CellLook, prefix: string): string {

@@ -1,6 +1,6 @@
-import { sides, type CellLook, type Line } from '../../open/look';
-import { childElements, withChild } from '../childElements';
-import { colorElement } from './font';
+import { sides, type CellLook, type Line } from '../../open/cellLook.js';
+import { childElements, withChild } from '../parts/childElements.js';
+import { colorElement } from './font.js';
 
 const order = ['start', 'left', 'end', 'right', 'top', 'bottom', 'diagonal', 'vertical', 'horizontal'];
 /** Names of the same sides in the strict dialect. */

@@ -1,8 +1,8 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import { cellLook, type GivenLook, type OpenBook } from '../../open/openBook';
-import { withUsual } from '../../open/look';
-import { usualStyles } from '../headers/usualStyles';
-import type { AddedStyles } from './addedStyles';
+import { cellLook, type GivenLook, type OpenBook } from '../../open/openBook.js';
+import { withUsual } from '../../open/cellLook.js';
+import { usualStyles } from '../headers/usualStyles.js';
+import type { AddedStyles } from './addedStyles.js';
 
 /** The number of the style that each cell of a sheet gets in the file. */
 export class CellStyles {

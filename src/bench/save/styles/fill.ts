@@ -1,5 +1,5 @@
-import { withPrefix } from '../childElements';
-import { colorElement } from './font';
+import { withPrefix } from '../parts/childElements.js';
+import { colorElement } from './font.js';
 
 /** A plain fill of a colour, or none. */
 export function plainFill(color: string | undefined, prefix: string): string {

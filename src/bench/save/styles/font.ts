@@ -1,6 +1,5 @@
-import type { CellLook } from '../../open/look';
-import { usualSize } from '../../open/look';
-import { withChild } from '../childElements';
+import { type CellLook, usualSize } from '../../open/cellLook.js';
+import { withChild } from '../parts/childElements.js';
 
 /** The order in which desktop programs write what a font has. */
 const order = [

@@ -1,7 +1,7 @@
-import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements';
-import { XmlReader } from '../../../xlsx/xml/reader';
-import { withAttribute } from '../finishCells';
-import { withPrefix } from '../childElements';
+import { applyEdits, type TextEdit } from '../../../xlsx/xml/cutElements.js';
+import { XmlReader } from '../../../xlsx/xml/reader.js';
+import { withAttribute } from '../parts/cellMarks.js';
+import { withPrefix } from '../parts/childElements.js';
 
 /** The lists of a styles part that grow, in the order of the format. */
 const listNames = ['numFmts', 'fonts', 'fills', 'borders', 'cellStyleXfs', 'cellXfs'] as const;

@@ -1,5 +1,5 @@
 import { makeStyles, Select, Text, tokens } from '@fluentui/react-components';
-import { columnLetters } from '../../../workbook/area.js';
+import { columnLetters } from '../../../sheet/address.js';
 import { shortText } from '../../shared/shortText.js';
 import { type ColumnMatch, fieldNames } from './columnMatch.js';
 

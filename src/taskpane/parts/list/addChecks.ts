@@ -1,10 +1,11 @@
-import type { CellValue } from '../../../core/quantity/cellValue.js';
-import { isBlank } from '../../../core/quantity/cellValue.js';
-import { type Area, cellAddress, cellOf, columnLetters, overlap } from '../../../workbook/area.js';
+import { freeName } from '../../../sheet/names.js';
+import { type CellValue, isBlank } from '../../../core/quantity/cellValue.js';
+import { type Area, cellAddress, cellOf, overlap } from '../../../workbook/area.js';
+import { columnLetters } from '../../../sheet/address.js';
 import type { Content } from '../../../workbook/content.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { Table } from '../../../workbook/reading.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
 import { textFormats } from './textFormats.js';
@@ -36,6 +37,7 @@ export async function addChecks(
   const sheet = freeName(
     'List check',
     sheets.map(({ name }) => name),
+    { joint: ' ' },
   );
   const hasPress = matches.some(({ field }) => field === 'Press');
   const last = hasPress ? (span.last.rename ?? span.last.heading) : 'Press';
@@ -208,12 +210,4 @@ function listSheet({ table, columns, sheet }: ChecksPlan): Step[] {
     { kind: 'cells', area: cell(1), contents: [[title]] },
     { kind: 'cells', area: cell(listCheckRow), contents: [[{ formula }]] },
   ];
-}
-
-function freeName(name: string, taken: readonly string[]): string {
-  const isTaken = (text: string) => taken.some((each) => each.toLowerCase() === text.toLowerCase());
-  if (!isTaken(name)) return name;
-  const joint = name.includes(' ') ? ' ' : '';
-  for (let number = 2; ; number++)
-    if (!isTaken(`${name}${joint}${number}`)) return `${name}${joint}${number}`;
 }

@@ -1,5 +1,5 @@
 import { stampName } from '../../shared/readShopState.js';
-import { columnReference, columnSpan } from './structured.js';
+import { columnReference, columnSpan } from '../../../sheet/formula/columnReference.js';
 
 /** The row of LISTCHECK on its sheet, from 1. */
 export const listCheckRow = 3;

@@ -2,7 +2,7 @@ import type { LengthUnit } from '../../../core/quantity/units.js';
 import { readHeadings } from '../../../core/row/readHeadings.js';
 import { turnedDatesOfRow } from '../../../core/row/turnedDates.js';
 import type { Area } from '../../../workbook/area.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { shortText } from '../../shared/shortText.js';

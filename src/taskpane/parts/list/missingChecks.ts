@@ -1,6 +1,6 @@
 import { isBlankRow } from '../../../core/row/blankRow.js';
 import type { Headings } from '../../../core/row/readHeadings.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { type CheckedColumns, listCheckFormula, lookUpFormula, rowCheckFormula } from './checkFormulas.js';

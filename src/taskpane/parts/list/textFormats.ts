@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { turnedDate } from '../../../core/quantity/dateTrap.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { runsOf } from './failGroups.js';
 import type { ListRead } from './listRead.js';

@@ -1,7 +1,7 @@
 import { looksLikeSize } from '../../../core/notation/looksLikeSize.js';
 import { isBlank, type CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import { columnLetters } from '../../../workbook/area.js';
+import { columnLetters } from '../../../sheet/address.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ColumnMatch } from './columnMatch.js';
 

@@ -1,6 +1,6 @@
 import { Button, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { WritePlan } from '../../../workbook/write/step.js';
+import type { WritePlan } from '../../../workbook/step.js';
 import { captionStyle } from '../captionStyle.js';
 import { counted, shownContent, shownHeld, where } from './describeStep.js';
 

@@ -1,7 +1,7 @@
-import { serialDate } from '../../../core/quantity/serialDate.js';
+import { serialDate } from '../../../sheet/serialDate.js';
 import { type Area, cellAddress } from '../../../workbook/area.js';
 import { type Content, isErrorConstant, isFormula } from '../../../workbook/content.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import { shortText } from '../shortText.js';
 
 /** So many areas that become the same are named one by one. */

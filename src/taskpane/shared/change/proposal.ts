@@ -1,4 +1,4 @@
-import type { Step, WritePlan } from '../../../workbook/write/step.js';
+import type { Step, WritePlan } from '../../../workbook/step.js';
 
 /** A change of the workbook that the user is asked about before anything is written. */
 export interface Proposal {

@@ -2,7 +2,7 @@ import { useCallback, useState } from 'react';
 import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
 import { WorkbookError } from '../../../workbook/workbookError.js';
-import type { Revert } from '../../../workbook/write/step.js';
+import type { Revert } from '../../../workbook/step.js';
 import { readCheckedLists } from '../checkedLists.js';
 import { counted } from './describeStep.js';
 import type { Making, Previewed, Proposal } from './proposal.js';

@@ -1,3 +1,4 @@
+import { freeName } from '../../../sheet/names.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { Proposal } from '../change/proposal.js';
 import { pageRows } from './pageRows.js';
@@ -14,7 +15,8 @@ export async function sheetOfPage(workbook: Workbook, page: string, title: strin
   const formats = contents.map((row) =>
     row.map((text) => (text !== null && text.length <= longestShown ? '@' : undefined)),
   );
-  const name = await freeName(workbook, title);
+  const taken = (await workbook.sheets()).map((sheet) => sheet.name);
+  const name = freeName(title, taken, { joint: ' ', longest: longestName });
   const area = { sheet: name, row: 0, column: 0, rows: rows.length, columns };
   return {
     title: `Put it on the sheet ${name}`,
@@ -24,13 +26,4 @@ export async function sheetOfPage(workbook: Workbook, page: string, title: strin
       { kind: 'cells', area, contents, formats },
     ],
   };
-}
-
-async function freeName(workbook: Workbook, title: string): Promise<string> {
-  const taken = new Set((await workbook.sheets()).map(({ name }) => name.toLowerCase()));
-  for (let number = 1; ; number += 1) {
-    const end = number === 1 ? '' : ` ${number}`;
-    const name = `${title.slice(0, longestName - end.length)}${end}`;
-    if (!taken.has(name.toLowerCase())) return name;
-  }
 }

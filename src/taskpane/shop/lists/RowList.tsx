@@ -4,7 +4,7 @@ import { usePropose } from '../../shared/change/useChange.js';
 import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ShopTable } from '../../shared/shopState.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import { columnAt, writeCell } from '../sheet/tableCells.js';
 import type { ListColumn } from './listColumn.js';
 import { RowForm } from './RowForm.js';

@@ -1,6 +1,6 @@
 import { Text } from '@fluentui/react-components';
 import { readTools } from '../../../core/shop/readTools.js';
-import type { ShopPartProps } from '../readyShop.js';
+import type { ShopPartProps } from '../sheet/readyShop.js';
 import { toolHeadings } from '../sheet/starter.js';
 import { addToList } from './addToList.js';
 import type { ListColumn } from './listColumn.js';

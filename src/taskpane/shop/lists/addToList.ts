@@ -1,9 +1,9 @@
 import { type CellValue, isBlank } from '../../../core/quantity/cellValue.js';
 import type { Workbook } from '../../../workbook/port.js';
-import type { Step } from '../../../workbook/write/step.js';
-import { splitArguments } from '../../../core/shop/splitArguments.js';
+import type { Step } from '../../../workbook/step.js';
+import { splitArguments } from '../../../sheet/formula/splitArguments.js';
 import type { ShopTable } from '../../shared/shopState.js';
-import type { ReadyShop } from '../readyShop.js';
+import type { ReadyShop } from '../sheet/readyShop.js';
 import { appendRows, columnAt } from '../sheet/tableCells.js';
 
 const titles = { tools: 'Tools', grades: 'Grades' };

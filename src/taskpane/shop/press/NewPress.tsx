@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
 import { usePropose } from '../../shared/change/useChange.js';
-import type { ShopPartProps } from '../readyShop.js';
+import type { ShopPartProps } from '../sheet/readyShop.js';
 import { appendColumn } from '../sheet/tableCells.js';
 import {
   type AnswerProblems,

@@ -2,7 +2,7 @@ import { Button, Subtitle2, Text } from '@fluentui/react-components';
 import { shortText } from '../../shared/shortText.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { usePropose } from '../../shared/change/useChange.js';
-import type { ShopPartProps } from '../readyShop.js';
+import type { ShopPartProps } from '../sheet/readyShop.js';
 import { appendRows } from '../sheet/tableCells.js';
 import { starterUnit } from '../sheet/starter.js';
 import { PressActions } from './PressActions.js';
@@ -12,7 +12,7 @@ import { changedCells, fieldsOf, problemOf, unitOfTable } from './pressFields.js
 import { usePressFields } from './usePressFields.js';
 import { pressItems } from '../../../core/press/pressItem.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import { stack } from '../../shared/stack.js';
 
 interface Props extends ShopPartProps {

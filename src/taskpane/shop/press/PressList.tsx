@@ -1,6 +1,6 @@
 import { Button, Text } from '@fluentui/react-components';
 import { useKept } from '../../shared/useKept.js';
-import type { ShopPartProps } from '../readyShop.js';
+import type { ShopPartProps } from '../sheet/readyShop.js';
 import { NewPress } from './NewPress.js';
 import { PressCard } from './PressCard.js';
 import { PressForm } from './PressForm.js';

@@ -5,7 +5,7 @@ import { readPressValue } from '../../../core/press/readPressValue.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { nameKey } from '../../../core/shop/table.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import { starterUnit } from '../sheet/starter.js';
 import { columnAt, rowAt, writeCell } from '../sheet/tableCells.js';

@@ -1,8 +1,9 @@
+import { sameName } from '../../../sheet/names.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { stampName } from '../../shared/readShopState.js';
 import { gradeHeadings, starterNotice, starterPresses, starterSettings } from './starter.js';
@@ -23,7 +24,7 @@ export async function addShopSheet(workbook: Workbook, unit: LengthUnit): Promis
     'Shop data',
     'Tonrow shop',
     ...Array.from({ length: 50 }, (_, at) => `Shop ${at + 2}`),
-  ].find((name) => !sheets.some((each) => each.name.toLowerCase() === name.toLowerCase()));
+  ].find((name) => !sheets.some((each) => sameName(each.name, name)));
   const placed = placeTables(sheet ?? 'Shop', unit).map((table) => ({
     ...table,
     name: freeName(table.name, taken),

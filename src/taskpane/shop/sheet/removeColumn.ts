@@ -1,5 +1,5 @@
 import type { Workbook } from '../../../workbook/port.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { ShopTable } from '../../shared/shopState.js';
 
 /**

@@ -1,8 +1,9 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { nameKey } from '../../../core/shop/table.js';
-import { cellOf, overlap, sheetRows } from '../../../workbook/area.js';
+import { cellOf, overlap } from '../../../workbook/area.js';
+import { MAX_ROWS } from '../../../sheet/address.js';
 import type { Workbook } from '../../../workbook/port.js';
-import type { Step } from '../../../workbook/write/step.js';
+import type { Step } from '../../../workbook/step.js';
 import type { ShopTable } from '../../shared/shopState.js';
 
 /** The column under a heading, or -1. */
@@ -38,7 +39,7 @@ export async function appendRows(
   const { area, table: name } = table;
   if (name === undefined)
     return 'These cells are no table: add the rows on the sheet and widen the SHOP formula.';
-  if (area.row + area.rows + rows.length > sheetRows) return 'The sheet ends here.';
+  if (area.row + area.rows + rows.length > MAX_ROWS) return 'The sheet ends here.';
   const below = { ...area, row: area.row + area.rows, rows: rows.length };
   const [held] = await workbook.read([below], ['values']);
   const filled = held?.values.some((row) => row.some((cell) => cell !== null && cell !== '')) ?? false;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { describeSteps, shownHeld } from '../../../../src/taskpane/shared/change/describeStep.js';
 import type { Area } from '../../../../src/workbook/area.js';
 import type { Content } from '../../../../src/workbook/content.js';
-import type { Step } from '../../../../src/workbook/write/step.js';
+import type { Step } from '../../../../src/workbook/step.js';
 
 const area = (row: number, rows = 1, column = 3): Area => ({
   sheet: 'Quote',

@@ -1,0 +1,155 @@
+import { isCoreCommand } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
+import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
+import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook.js';
+import { GridWorkbook } from '../port/gridWorkbook.js';
+import { saveBook } from '../save/saveBook.js';
+import { cellNote } from './cellNote.js';
+import { offerCopies, type OpenFile } from './copies.js';
+import { mountGrid } from './grid.js';
+import type { Speech } from './speech.js';
+
+const exampleName = 'quote.xlsx';
+
+export interface PageParts {
+  grid: HTMLElement;
+  pane: HTMLElement;
+  fileName: HTMLElement;
+  speech: Speech;
+}
+
+/** The one workbook that is open: its grid, its pane, and whether it is saved. */
+export class PageWorkbook {
+  private open: OpenBook | undefined;
+  private clear: (() => void) | undefined;
+  private name = exampleName;
+  private changed = false;
+
+  constructor(
+    private readonly parts: PageParts,
+    private readonly functions: KnownFunctions,
+  ) {}
+
+  get isChanged(): boolean {
+    return this.changed;
+  }
+
+  /** Results came later than their cells were calculated. */
+  calculate(): void {
+    this.open?.book.model.dispatch('EVALUATE_CELLS');
+  }
+
+  async openExample(): Promise<void> {
+    await this.openFrom(exampleName, () => fetched(exampleName));
+  }
+
+  async openEmpty(): Promise<void> {
+    await this.openFrom('workbook.xlsx', () => fetched('empty.xlsx'));
+  }
+
+  async openFile(file: File): Promise<void> {
+    await this.openFrom(file.name, () => file.arrayBuffer());
+  }
+
+  /** A workbook that is refused leaves the open one as it is. */
+  private async openFrom(name: string, read: () => Promise<ArrayBuffer>): Promise<void> {
+    const { speech } = this.parts;
+    const question = `What you changed in ${this.name} is not saved.`;
+    if (this.changed && !(await speech.confirm(question, ['Leave it unsaved', 'Stay']))) return;
+    speech.say(`Opening ${name} …`);
+    await painted();
+    try {
+      const opened = openBook(new Uint8Array(await read()), this.functions);
+      await this.show(opened, name);
+      const kept = opened.formulas.filter((formula) => formula.kept !== undefined).length;
+      speech.say(keptNews(kept));
+    } catch (error) {
+      speech.say('');
+      if (error instanceof WorkbookRefused)
+        return speech.complain(`${name} was not opened. ${error.message}`);
+      speech.complain(`${name} was not opened: this page could not read it.`);
+      throw error;
+    }
+  }
+
+  private async show(opened: OpenBook, name: string): Promise<void> {
+    const { grid, pane, fileName, speech } = this.parts;
+    this.clear?.();
+    const clearGrid = await mountGrid(grid, opened.book, speech);
+    // The pane is loaded on its own: the workbook is there before it.
+    const { mountPane } = await import('../../taskpane/index.js');
+    offerCopies(() => ({ name, bytes: saveBook(opened).bytes }), give);
+    const workbook = new GridWorkbook(opened.book);
+    const clearPane = mountPane(pane, workbook);
+    const { model } = opened.book;
+    // Widths and looks are changes too, of which the pane is not told.
+    model.on('command-dispatched', this, (given: unknown) => {
+      const command = given as { type: string };
+      if (isCoreCommand(command) || command.type === 'UNDO' || command.type === 'REDO') this.changed = true;
+    });
+    const stop = await workbook.watch(({ kind }) => {
+      if (kind === 'selected' || kind === 'calculated') speech.ofCell(cellNote(opened));
+    });
+    this.clear = () => {
+      model.off('command-dispatched', this);
+      void stop();
+      clearPane();
+      clearGrid();
+    };
+    this.open = opened;
+    this.changed = false;
+    this.name = fileName.textContent = name;
+    document.title = `${name} · Tonrow`;
+  }
+
+  /** Gives the user the file, with what was changed in it. */
+  async save(): Promise<void> {
+    const { speech } = this.parts;
+    if (!this.open) return;
+    speech.say(`Saving ${this.name} …`);
+    await painted();
+    let saved: ReturnType<typeof saveBook>;
+    try {
+      saved = saveBook(this.open);
+    } catch (error) {
+      speech.say('');
+      if (error instanceof WorkbookRefused)
+        return speech.complain(`${this.name} was not saved: ${error.message}`);
+      speech.complain(`${this.name} was not saved: what was changed could not be written into its file.`);
+      throw error;
+    }
+    const { bytes, notes } = saved;
+    give({ name: this.name, bytes });
+    this.changed = false;
+    speech.say([`${this.name} is saved.`, ...notes].join(' '));
+  }
+}
+
+/** Large files take seconds: what was said is on the screen before the work begins. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+}
+
+async function fetched(file: string): Promise<ArrayBuffer> {
+  const answer = await fetch(file);
+  if (!answer.ok) throw new WorkbookRefused('It is not there: build the page again.');
+  return answer.arrayBuffer();
+}
+
+/** Hands the browser a file to keep. */
+function give({ name, bytes }: OpenFile): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: workbookType }));
+  link.download = name;
+  link.click();
+  // The browser takes the file after the click has been handled.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+function keptNews(kept: number): string {
+  if (kept === 0) return '';
+  return kept === 1
+    ? '1 formula is not calculated here: it keeps its value and is marked.'
+    : `${kept} formulas are not calculated here: they keep their values and are marked.`;
+}
+
+const workbookType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';

@@ -1,0 +1,177 @@
+import { type Package, type Relationship, relationshipsPart } from './package.js';
+import { refuseWorkbook } from './refusal/refusal.js';
+import { appendedTo } from './xml/appendedTo.js';
+import { cutElements } from './xml/cutElements.js';
+import { editArchive } from './zip/editArchive.js';
+
+const contentTypes = '[Content_Types].xml';
+const relationshipTypes = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
+const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+const noRelationships = `${xmlHead}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>`;
+
+/** The parts of a package on their way to becoming another: as they are until changed, removed or added. */
+export class PackageParts {
+  private readonly changed = new Map<string, string>();
+  private readonly added = new Map<string, string>();
+  private readonly gone = new Set<string>();
+  private readonly dropped = new Map<string, Set<string>>();
+
+  constructor(private readonly source: Package) {}
+
+  /** The names of parts that are taken out. */
+  get removed(): readonly string[] {
+    return [...this.gone];
+  }
+
+  /** The name as the package spells it; undefined where it has no such part. */
+  named(part: string): string | undefined {
+    return this.source.entry(part)?.name ?? (this.added.has(part) ? part : undefined);
+  }
+
+  /** A part as it stands now. */
+  xml(part: string): string | undefined {
+    const name = this.named(part);
+    if (name === undefined || this.gone.has(name)) return undefined;
+    return this.added.get(name) ?? this.changed.get(name) ?? this.source.xml(name);
+  }
+
+  needed(part: string): string {
+    return (
+      this.xml(part) ?? refuseWorkbook(`The file is damaged: its part ${JSON.stringify(part)} is missing.`)
+    );
+  }
+
+  set(part: string, xml: string): void {
+    const name = this.named(part) ?? part;
+    if (xml === this.xml(name)) return;
+    if (this.source.entry(name)) this.changed.set(name, xml);
+    else this.added.set(name, xml);
+  }
+
+  /** Adds a part with its content type. */
+  add(part: string, xml: string, contentType: string): void {
+    this.set(part, xml.startsWith('<?xml') ? xml : xmlHead + xml);
+    const override = (prefix: string) =>
+      `<${prefix}Override PartName="/${part}" ContentType="${contentType}"/>`;
+    this.set(contentTypes, appendedTo(this.needed(contentTypes), 'Types', override));
+  }
+
+  remove(part: string): void {
+    const name = this.named(part);
+    if (name !== undefined) this.gone.add(name);
+  }
+
+  /** A free name such as `xl/tables/table7.xml`. */
+  freeName(before: string, after: string): string {
+    for (let number = 1; ; number++) {
+      const name = `${before}${number}${after}`;
+      if (this.named(name) === undefined) return name;
+    }
+  }
+
+  /** The part that lists the sheets. */
+  workbookPart(): string {
+    const link = this.source.relationships('').find(({ type }) => type === 'officeDocument');
+    return this.named(link?.target ?? 'xl/workbook.xml') ?? 'xl/workbook.xml';
+  }
+
+  /** The relationships that a part of the opened package still has. */
+  relationships(part: string): Relationship[] {
+    const dropped = this.dropped.get(part);
+    return this.source.relationships(part).filter(({ id }) => !dropped?.has(id));
+  }
+
+  /** Relates a part to another; gives the id of the relationship. */
+  relate(from: string, type: string, to: string): string {
+    const part = relationshipsPart(from);
+    const before = this.xml(part) ?? noRelationships;
+    const taken = new Set([...before.matchAll(/\bId\s*=\s*["']([^"']*)/g)].map((match) => match[1]));
+    let number = 1;
+    while (taken.has(`rId${number}`)) number++;
+    const link = (prefix: string) =>
+      `<${prefix}Relationship Id="rId${number}" Type="${relationshipTypes}/${type}" Target="${relativeTarget(from, to)}"/>`;
+    this.set(part, appendedTo(before, 'Relationships', link));
+    return `rId${number}`;
+  }
+
+  /** Takes out relationships of a part; what they led to stays. */
+  drop(from: string, unwanted: (link: Relationship) => boolean): void {
+    const ids = this.relationships(from)
+      .filter(unwanted)
+      .map(({ id }) => id);
+    if (ids.length === 0) return;
+    this.dropped.set(from, new Set([...(this.dropped.get(from) ?? []), ...ids]));
+    const kept = cutElements(
+      this.needed(relationshipsPart(from)),
+      (reader) => reader.name === 'Relationship' && ids.includes(reader.attribute('Id') ?? ''),
+    );
+    this.set(relationshipsPart(from), kept);
+  }
+
+  /** Takes out relationships of a part, and the parts that nothing else leads to. */
+  unrelate(from: string, unwanted: (link: Relationship) => boolean): void {
+    const before = this.reached();
+    this.drop(from, unwanted);
+    const after = this.reached();
+    for (const part of before) {
+      if (after.has(part)) continue;
+      this.remove(part);
+      this.remove(relationshipsPart(part));
+    }
+  }
+
+  /** Removes every part that nothing leads to any more. */
+  removeUnreachable(): void {
+    const reached = this.reached();
+    const links = ['', ...reached].map((part) => relationshipsPart(part).toLowerCase());
+    for (const { name } of this.source.archive.entries) {
+      const isKept = name === contentTypes || reached.has(name) || links.includes(name.toLowerCase());
+      if (!isKept && !name.endsWith('/')) this.gone.add(name);
+    }
+  }
+
+  private reached(): Set<string> {
+    const reached = new Set<string>();
+    const waiting = [''];
+    for (let part = waiting.pop(); part !== undefined; part = waiting.pop()) {
+      for (const { target, external } of this.relationships(part)) {
+        const name = external ? undefined : this.named(target);
+        if (name === undefined || reached.has(name)) continue;
+        reached.add(name);
+        waiting.push(name);
+      }
+    }
+    return reached;
+  }
+
+  toBytes(): Uint8Array {
+    this.removeContentTypes();
+    const { archive, codec } = this.source;
+    const bytes = (parts: Map<string, string>) =>
+      new Map(
+        [...parts]
+          .filter(([name]) => !this.gone.has(name))
+          .map(([name, xml]): [string, Uint8Array] => [name, codec.toBytes(xml)]),
+      );
+    const edits = { replaced: bytes(this.changed), removed: this.gone, added: bytes(this.added) };
+    return editArchive(archive, edits, codec);
+  }
+
+  private removeContentTypes(): void {
+    const names = new Set([...this.gone].map((name) => `/${name}`.toLowerCase()));
+    if (names.size === 0) return;
+    const kept = cutElements(
+      this.needed(contentTypes),
+      (reader) => reader.name === 'Override' && names.has((reader.attribute('PartName') ?? '').toLowerCase()),
+    );
+    this.set(contentTypes, kept);
+  }
+}
+
+/** A part as seen from another: `../tables/table1.xml`. Some readers take targets from the root for missing. */
+function relativeTarget(from: string, to: string): string {
+  const [here, there] = [from.split('/').slice(0, -1), to.split('/')];
+  let shared = 0;
+  while (shared < here.length && here[shared] === there[shared]) shared++;
+  return [...here.slice(shared).map(() => '..'), ...there.slice(shared)].join('/');
+}
