@@ -70,6 +70,21 @@ describe('the report', () => {
     ]);
   });
 
+  it('says what the rows are held against, and what of them no press does', async () => {
+    const book = quoteBook();
+    book.type('Quote', 8, 2, [['HSS4X4X1/4']]);
+    const data = await made(book);
+    expect(data.rules.map(([setting]) => setting)).toEqual([
+      'Edge code',
+      'Job spec',
+      'Shear ratio',
+      'Hole-to-thickness ratio',
+    ]);
+    const page = pageOf(data);
+    const rows = cellsOf(page.querySelector('[aria-label="Done elsewhere"]'));
+    expect(rows.map(([, , , steps]) => steps)).toEqual(['saw, drill']);
+  });
+
   it('lists every failing row with its reason, and where it stands', async () => {
     const page = pageOf(await made());
     expect(cellsOf(page.querySelector('[aria-label="Failing rows"]'))).toEqual([

@@ -4,6 +4,7 @@ import { isBlank } from '../../../core/quantity/cellValue.js';
 import { formatMass } from '../../../core/quantity/formatMass.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { isFullyChecked } from '../../../core/row/isFullyChecked.js';
+import type { RouteStep } from '../../../core/row/route.js';
 import { assumptionWords } from '../../../core/say/assumptionWords.js';
 import { reasonOf } from '../../../core/say/reasonOf.js';
 import { settingRows } from '../../../core/shop/settings.js';
@@ -25,6 +26,14 @@ export interface ReportedRow {
   /** Share of the rating as text; blank where none could be computed. */
   use: string;
   reason: string;
+}
+
+export interface ElsewhereRow {
+  mark: string;
+  list: string;
+  row: number;
+  qty: number;
+  steps: string;
 }
 
 export interface Reason {
@@ -50,6 +59,10 @@ export interface ReportData {
   /** Both by reason, the most frequent first. */
   reasons: Reason[];
   assumptions: string[];
+  /** The rules of the shop that the rows are held against, by the name of the setting. */
+  rules: [setting: string, value: string][];
+  /** Rows with work that no press does, with its steps. */
+  elsewhere: ElsewhereRow[];
   /** Presses that still have the invented values they came with. */
   starters: string[];
   presses: CellValue[][];
@@ -87,6 +100,8 @@ export function reportData(rows: readonly ReportRow[], state: Ready, date: strin
       reason: sentence(reason),
     })),
     assumptions: assumptions(rows, state),
+    rules: rules(shop),
+    elsewhere: elsewhere(rows),
     starters: starters(state),
     presses: state.tables.presses.values.filter(([item]) => !costItems.has(nameKey(item))),
   };
@@ -136,6 +151,25 @@ function totals(rows: readonly ReportRow[], unit: LengthUnit): ReportData['total
     ['Punch hits', String(sum(({ result }) => result.hits))],
     ...(open === 0 ? [] : [['Rows not fully checked', String(open)] satisfies [string, string]]),
   ];
+}
+
+const ruleKeys = ['edgeCode', 'jobSpec', 'shearRatio', 'holeToThickness'] as const;
+
+/** What the drawing and the forces are held against; a setting that cannot be read is told in its rows. */
+function rules({ settings }: Ready['shop']): ReportData['rules'] {
+  return ruleKeys
+    .filter((key) => settings.bad[key] === undefined)
+    .map((key) => [settingRows[key].name, String(settings.settings[key])]);
+}
+
+const pressSteps = new Set<RouteStep>(['shear', 'punch', 'notch', 'bend']);
+
+/** What is sawn, drilled or finished elsewhere: its word stands for the rest of the row only. */
+function elsewhere(rows: readonly ReportRow[]): ElsewhereRow[] {
+  return rows.flatMap(({ mark, list, row, qty, result }) => {
+    const steps = result.route.filter((step) => !pressSteps.has(step));
+    return steps.length === 0 ? [] : [{ mark, list, row, qty, steps: steps.join(', ') }];
+  });
 }
 
 /** What the rows assumed, most often first, and the shop's own rules. */

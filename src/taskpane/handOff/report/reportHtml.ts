@@ -94,8 +94,15 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
           ${byVerdict(data)}
           <h2>Failing rows</h2>
           ${many ? reasons(data, 'fails') : rowTable(data.failing, 'Failing rows', 'No row fails.')}
-          ${data.unknown.length > 0 ? unknown(data, many) : []}
+          ${data.unknown.length > 0 ? unknown(data, many) : []} ${elsewhere(data)}
           <h2>Assumptions</h2>
+          <dl>
+            ${data.rules.map(
+              ([setting, value]) =>
+                html`<dt>${setting}</dt>
+                  <dd>${value}</dd>`,
+            )}
+          </dl>
           ${data.assumptions.length === 0
             ? [html`<p>None.</p>`]
             : [
@@ -123,6 +130,27 @@ function styleElement(style: string): Html[] {
 function starters({ starters: names }: ReportData): Html[] {
   if (names.length === 0) return [];
   return [html`<p class="notice"><b>Starter values in use: ${names.join(', ')}.</b> ${starterNotice}</p>`];
+}
+
+/** What the press does not do, so that it is seen: it is neither checked nor priced here. */
+function elsewhere({ elsewhere: rows }: ReportData): Html[] {
+  if (rows.length === 0) return [];
+  const cells = rows.map(
+    ({ mark, list, row, qty, steps }) =>
+      html`<tr>
+        <td class="mark">${mark}</td>
+        <td>${list}, ${row}</td>
+        <td class="number">${qty}</td>
+        <td>${steps}</td>
+      </tr>`,
+  );
+  const headings = [
+    { text: 'Mark' },
+    { text: 'List, row' },
+    { text: 'Pieces', number: true },
+    { text: 'Steps' },
+  ];
+  return [html`<h2>Done elsewhere</h2>`, scrolledTable('Done elsewhere', headings, cells)];
 }
 
 const unknownTitle = 'Rows not fully checked';
