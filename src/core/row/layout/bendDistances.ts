@@ -32,7 +32,7 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
       given: givenOf(rim),
       limit: exactly(leastMm),
     } as const;
-    worst.add({ ...measured, at: rim.least.at }, String(hole.group), () => ({
+    worst.add({ ...measured, at: rim.least.at }, hole.group, () => ({
       face: face.id,
       between: [
         { is: 'hole', group: hole.group, index: hole.index },
@@ -44,7 +44,7 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
   for (const { bend, from, toMm, mm } of flangesOf(layout, widthMm)) {
     const at = bend.runs === 'across' ? { x: toMm, y: bend.from.y } : { x: bend.from.x, y: toMm };
     const measured = { kind: 'flange', from: 'line', given: exactly(mm), limit: exactly(flangeMm) } as const;
-    worst.add({ ...measured, at: [bend.from, at] }, '', () => ({
+    worst.add({ ...measured, at: [bend.from, at] }, 0, () => ({
       face: face.id,
       between: [{ is: 'bend', index: layout.bends.indexOf(bend) }, from],
     }));

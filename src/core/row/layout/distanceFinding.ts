@@ -26,12 +26,9 @@ export function distanceFinding(
   const laid = fact.between.flatMap((thing) => of(thing) ?? []);
   const [first] = laid;
   const verdict = outcome === 'held' ? 'OK' : outcome === 'failed' ? verdictOf[fact.kind] : 'OK so far';
-  return Object.assign(fact, {
-    outcome,
-    verdict,
-    ...(first ? { group: first.index } : {}),
-    missing: outcome === 'open' ? missingOf(fact, laid) : [],
-  });
+  if (outcome === 'open') fact.missing = missingOf(fact, laid);
+  const finding = Object.assign(fact, { outcome, verdict });
+  return first ? Object.assign(finding, { group: first.index }) : finding;
 }
 
 function missingOf({ given, basis, between }: DistanceFact, laid: readonly LaidGroup[]): OpenCell[] {

@@ -10,6 +10,8 @@ import { WorstDistances } from './measured.js';
 
 /** No code asks for more than this many diameters from center to center. From the tables built in. */
 const mostDiameters = 3;
+/** More groups than a row has: two groups make one number. */
+const mostGroups = 10_000;
 
 /** Every two holes of a face: into each other, too near by the code, too near by press practice. */
 export function pairFindings(layout: HeldLayout): RowFinding[] {
@@ -25,10 +27,10 @@ export function pairFindings(layout: HeldLayout): RowFinding[] {
     const [first, second] = a.group <= b.group ? [a, b] : [b, a];
     const [one, other] = [layout.held.get(first.group), layout.held.get(second.group)];
     if (!one || !other) return;
-    const key = `${first.group} ${second.group}`;
+    const key = first.group * mostGroups + second.group;
+    const more = () => ({ face: a.face, between: [thingOf(first), thingOf(second)] as const });
     for (const measured of holeDistances([one, other], [first, second], rim, layout.code)) {
-      const between = [thingOf(first), thingOf(second)] as const;
-      worst.add(measured, key, () => ({ face: a.face, between }), repeats);
+      worst.add(measured, key, more, repeats);
     }
   };
   const slides = (hole: PlacedHole) =>
