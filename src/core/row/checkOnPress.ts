@@ -1,10 +1,13 @@
 import type { Finding } from '../check/finding.js';
 import { refusal } from '../check/finding.js';
+import type { Grade } from '../material/grade.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import type { Press } from '../press/press.js';
 import { punchFindings } from '../press/punchStation.js';
+import { rememberedBy } from '../rememberedBy.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
+import type { Hole } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
 import { cutFindings } from './cutOnPress.js';
@@ -17,6 +20,9 @@ import type { PlacedGroup, PlacedHoles, ReadyRow } from './readyRow.js';
 import { supportFindings } from './supports.js';
 import { holeTitle } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
+
+const rememberedPunch = rememberedBy<Finding[]>();
+const rememberedTools = rememberedBy<Finding[]>();
 
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
 export function checkOnPress(
@@ -63,9 +69,11 @@ function holeFindings(
 
 /** The group as it lies in a face, in the first layout that has it there: across a face every layout is alike. */
 function laidIn({ layouts }: Layouts, { index, face }: PlacedGroup): LaidGroup | undefined {
-  return layouts
-    .flatMap(({ groups }) => groups)
-    .find((laid) => laid.index === index && laid.holes[0]?.face === face.id);
+  for (const { groups } of layouts) {
+    const laid = groups.find((each) => each.index === index && each.holes[0]?.face === face.id);
+    if (laid) return laid;
+  }
+  return undefined;
 }
 
 function inFace(
@@ -76,8 +84,27 @@ function inFace(
   shop: Shop,
   working?: Working,
 ): Finding[] {
+  const hole = process.punched;
+  const values = [thicknessMm, grade, shop];
+  const punch = () => punchedOn(press, hole, thicknessMm, grade, shop, working);
+  const station = working ? punch() : rememberedPunch(press, hole, values, punch);
+  if (station.some(({ verdict }) => verdict === 'No station')) return station;
+  const reach = reachFindings({ press, section, face, laid }, working);
+  const look = () => toolFindings(press, hole, thicknessMm, grade, shop, working);
+  return [...station, ...reach, ...(working ? look() : rememberedTools(press, hole, values, look))];
+}
+
+/** A hole on the punch station, wherever it lies. */
+function punchedOn(
+  press: Press,
+  hole: Hole,
+  thicknessMm: number,
+  grade: Grade,
+  shop: Shop,
+  working?: Working,
+): Finding[] {
   const job = {
-    hole: process.punched,
+    hole,
     thicknessMm,
     shearStrengthMPa: shearStrengthMPa(
       { grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') },
@@ -86,11 +113,7 @@ function inFace(
     holeToThickness: setting(shop, 'holeToThickness'),
     punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
   };
-  const station = punchFindings(press, job, working);
-  if (station.some(({ verdict }) => verdict === 'No station')) return station;
-  return [
-    ...station.map((finding) => (finding.rule === 'share' ? { ...finding, hole: process.punched } : finding)),
-    ...reachFindings({ press, section, face, laid }, working),
-    ...toolFindings(press, process.punched, thicknessMm, grade, shop, working),
-  ];
+  return punchFindings(press, job, working).map((finding) =>
+    finding.rule === 'share' ? { ...finding, hole } : finding,
+  );
 }
