@@ -9,6 +9,7 @@ import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
+import type { ReadRow } from './readyRow.js';
 import { readRow } from './readRow.js';
 import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './rowJob.js';
@@ -32,9 +33,8 @@ export function checkRow(
 ): RowResult {
   if (isBlankRow(cells, headings)) return { blank: true };
   const job = readRow(cells, headings, shop);
-  const { section, grade } = job;
   const asked = working !== undefined;
-  const prepared = section && grade ? prepareRow({ ...job, section, grade }, shop, asked) : undefined;
+  const prepared = isRead(job) ? prepareRow(job, shop, asked) : undefined;
   const onPress = checksOnPress(job, prepared, shop, asked);
   const checks: Check[] = [{ findings: job.problems, steps: [] }];
   if (prepared) checks.push(...prepared.checks);
@@ -44,6 +44,10 @@ export function checkRow(
   for (const each of checks) found.push(...each.findings);
   const findings = onceEach(found).sort(bySeverity);
   return summary(findings, job, prepared, onPress);
+}
+
+function isRead(job: RowJob): job is ReadRow {
+  return job.section !== undefined && job.grade !== undefined;
 }
 
 /** What is told where a cell is read is not told again by the check that needs the cell; nor is a blank cell. */

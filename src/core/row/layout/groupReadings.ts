@@ -1,5 +1,7 @@
 import { atMost } from '../../atMost.js';
-import { edgeClearances } from '../../part/edgeClearances.js';
+import { edgeClearance } from '../../part/edgeClearance.js';
+import type { Point } from '../../part/point.js';
+import { type Void, voidsOf } from '../../part/void.js';
 import { greatestEdgeDistanceMm } from '../../rule/greatestEdge.js';
 import type { Shop } from '../../shop/readShop.js';
 import { setting } from '../../shop/setting.js';
@@ -53,12 +55,8 @@ function greatestReadings(layout: Layout, laid: LaidGroup, placed: PlacedHoles, 
   if (!face || face.id === 'web' || layout.endless || basis.is === 'none' || basis.is === 'not known')
     return [];
   if (laid.holes.some(({ free }) => free)) return [];
-  const nearest = new Map<number, number>();
-  edgeClearances(face, laid.holes, (hole, edge, { center }) => {
-    if (edge.kind === 'none') return;
-    nearest.set(hole.index, Math.min(nearest.get(hole.index) ?? Infinity, center.least.distance));
-  });
-  const givenMm = Math.max(...nearest.values());
+  const voids = voidsOf(face.outline);
+  const givenMm = Math.max(...laid.holes.map(({ center }) => nearestEdgeMm(center, voids)));
   const greatestMm = greatestEdgeDistanceMm({
     thicknessMm: placed.faces[0]?.thicknessMm ?? face.thicknessMm,
     code,
@@ -66,4 +64,17 @@ function greatestReadings(layout: Layout, laid: LaidGroup, placed: PlacedHoles, 
   });
   if (!Number.isFinite(givenMm) || atMost(givenMm, greatestMm)) return [];
   return [{ is: 'greatest edge distance', group: index, givenMm, greatestMm, code }];
+}
+
+/** From the center of a hole to the nearest free edge; Infinity where there is none. */
+function nearestEdgeMm(center: Point, voids: readonly Void[]): number {
+  const shape = { core: [center], radius: 0 };
+  let nearestMm = Infinity;
+  for (const around of voids) {
+    for (const edge of around.edges) {
+      if (edge.kind === 'none') continue;
+      nearestMm = Math.min(nearestMm, edgeClearance(shape, edge, around).distance);
+    }
+  }
+  return nearestMm;
 }

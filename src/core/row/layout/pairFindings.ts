@@ -16,13 +16,12 @@ const mostGroups = 10_000;
 /** Every two holes of a face: into each other, too near by the code, too near by press practice. */
 export function pairFindings(layout: HeldLayout): RowFinding[] {
   const worst = new WorstDistances();
-  const reachMm = Math.max(
-    0,
-    ...[...layout.held.values()].flatMap(({ webMm, group }) => [
-      webMm,
-      mostDiameters * punchDiagonalMm(group.hole),
-    ]),
-  );
+  const all = layout.groups.flatMap(({ holes }) => holes);
+  if (all.length < 2) return [];
+  let reachMm = 0;
+  for (const { webMm, group } of layout.held.values()) {
+    reachMm = Math.max(reachMm, webMm, mostDiameters * punchDiagonalMm(group.hole));
+  }
   const meet: VisitPair = (a, b, rim, repeats) => {
     const [first, second] = a.group <= b.group ? [a, b] : [b, a];
     const [one, other] = [layout.held.get(first.group), layout.held.get(second.group)];
@@ -39,7 +38,6 @@ export function pairFindings(layout: HeldLayout): RowFinding[] {
     // Holes at given distances keep them wherever they lie as a whole.
     if (rigid && holes.some(({ free }) => free)) holePairs(holes.map(fixed), reachMm, meet);
   }
-  const all = layout.groups.flatMap(({ holes }) => holes);
   holePairs(all, reachMm, (a, b, rim, repeats) => {
     if (a.group !== b.group || !slides(a)) meet(a, b, rim, repeats);
   });
