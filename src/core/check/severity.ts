@@ -12,6 +12,16 @@ export function bySeverity(a: Finding, b: Finding): number {
   return rank[a.verdict] - rank[b.verdict] || shareOf(b) - shareOf(a);
 }
 
+/** Findings worst first. Most are held: those without a share are already in their places behind all others. */
+export function worstFirst(findings: readonly Finding[]): Finding[] {
+  const told: Finding[] = [];
+  const held: Finding[] = [];
+  for (const finding of findings) {
+    (finding.verdict === 'OK' && shareOf(finding) === 0 ? held : told).push(finding);
+  }
+  return [...told.sort(bySeverity), ...held];
+}
+
 /** The worst word of several findings; OK where there is none. */
 export function worstVerdict(findings: readonly Finding[]): Verdict {
   let worst: Verdict = 'OK';

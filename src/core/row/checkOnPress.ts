@@ -48,6 +48,12 @@ export function checkOnPress(
   ];
 }
 
+/** A group in one of its faces, and how it lies there. */
+interface InFace {
+  own: PlacedGroup;
+  laid: LaidGroup;
+}
+
 /** The holes of a group on a press, in whichever face they may be. */
 function holeFindings(
   press: Press,
@@ -58,12 +64,15 @@ function holeFindings(
   working?: Working,
 ): Finding[] {
   const { index } = placed;
-  const faces = placed.faces.flatMap((own) => {
-    const laid = laidIn(layouts, own);
-    return laid && own.process.made !== 'drill' ? [{ own, laid }] : [];
-  });
+  const faces: InFace[] = [];
+  for (const own of placed.faces) {
+    const laid = own.process.made === 'drill' ? undefined : laidIn(layouts, own);
+    if (laid) faces.push({ own, laid });
+  }
   if (faces.length === 0) return [];
-  const found = faces.map(({ own, laid }) => inFace(press, row, own, laid, shop, working));
+  const [first] = faces;
+  if (first && faces.length === 1) return inFace(press, row, first, shop, index, working);
+  const found = faces.map((each) => inFace(press, row, each, shop, undefined, working));
   return inAnyFace(found, index).map((finding) => ({ ...finding, group: index }));
 }
 
@@ -76,22 +85,28 @@ function laidIn({ layouts }: Layouts, { index, face }: PlacedGroup): LaidGroup |
   return undefined;
 }
 
+/** What a press finds of the holes in one face, as findings of `group` where that is given. */
 function inFace(
   press: Press,
   { section, grade }: ReadyRow,
-  { process, thicknessMm, face }: PlacedGroup,
-  laid: LaidGroup,
+  { own, laid }: InFace,
   shop: Shop,
+  group: number | undefined,
   working?: Working,
 ): Finding[] {
+  const { process, thicknessMm, face } = own;
   const hole = process.punched;
-  const values = [thicknessMm, grade, shop];
-  const punch = () => punchedOn(press, hole, thicknessMm, grade, shop, working);
+  const values = [thicknessMm, grade, shop, group];
+  const punch = () => ofGroup(punchedOn(press, hole, thicknessMm, grade, shop, working), group);
   const station = working ? punch() : rememberedPunch(press, hole, values, punch);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
-  const reach = reachFindings({ press, section, face, laid }, working);
-  const look = () => toolFindings(press, hole, thicknessMm, grade, shop, working);
+  const reach = ofGroup(reachFindings({ press, section, face, laid }, working), group);
+  const look = () => ofGroup(toolFindings(press, hole, thicknessMm, grade, shop, working), group);
   return [...station, ...reach, ...(working ? look() : rememberedTools(press, hole, values, look))];
+}
+
+function ofGroup(findings: Finding[], group: number | undefined): Finding[] {
+  return group === undefined ? findings : findings.map((finding) => ({ ...finding, group }));
 }
 
 /** A hole on the punch station, wherever it lies. */

@@ -1,5 +1,5 @@
 import type { Finding } from '../check/finding.js';
-import { bySeverity, hardestOf } from '../check/severity.js';
+import { bySeverity, hardestOf, worstFirst } from '../check/severity.js';
 import { sentenceInCell } from '../inputError.js';
 import type { CellValue } from '../quantity/cellValue.js';
 import type { Shop } from '../shop/readShop.js';
@@ -42,7 +42,7 @@ export function checkRow(
   if (working) reportGoverningFirst(checks, working);
   const found: Finding[] = [];
   for (const each of checks) found.push(...each.findings);
-  const findings = onceEach(found).sort(bySeverity);
+  const findings = worstFirst(onceEach(found));
   return summary(findings, job, prepared, onPress);
 }
 

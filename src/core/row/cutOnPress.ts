@@ -16,6 +16,7 @@ import type { ReadyRow } from './readyRow.js';
 import { shortestSide } from './shortestSide.js';
 
 const remembered = rememberedBy<Finding[]>();
+const rememberedLeast = rememberedBy<ShearMinimum[]>();
 
 /** The cut of a row at the shear its section needs; nothing where a saw or something else cuts it. */
 export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
@@ -27,7 +28,9 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
   const findings = working ? shear() : remembered(press, section, [strength, miterRad], shear);
   if (findings.some(({ verdict }) => verdict === 'No station')) return findings;
   const shortest = shortestSide(row, shop.unit);
-  const minimums = shearMinimums(press, { section }, working).flatMap((minimum) =>
+  const practice = () => shearMinimums(press, { section }, working);
+  const least = working ? practice() : rememberedLeast(press, section, [], practice);
+  const minimums = least.flatMap((minimum) =>
     minimum.sizeMm === undefined
       ? pieceFindings(press, minimum, shortest, row, working)
       : [minimumFinding(press, minimum, minimum.sizeMm, working)],

@@ -118,8 +118,9 @@ function outlinedFace(
   const { id, widthMm, thicknessMm } = size;
   const offsetMm = shortened(row, size, picked, 'left');
   if (offsetMm === 0) return { id, widthMm, thicknessMm, outline };
-  const edges = outline.edges.map(({ from, to, ...edge }) => ({
-    ...edge,
+  const edges = outline.edges.map(({ from, to, cause, kind }) => ({
+    cause,
+    kind,
     from: { x: from.x + offsetMm, y: from.y },
     to: { x: to.x + offsetMm, y: to.y },
   }));
