@@ -32,7 +32,7 @@ export function holePairs(holes: readonly PlacedHole[], reachMm: number, visit: 
     pairs += (spans.length * (spans.length - 1)) / 2;
     const overlaps = new Map<number, Overlap>();
     sweepAlong(spans, reachMm, (a, b) => {
-      const key = Math.min(a.hole.group, b.hole.group) * groups + Math.max(a.hole.group, b.hole.group);
+      const key = a.group < b.group ? a.group * groups + b.group : b.group * groups + a.group;
       const known = overlaps.get(key);
       if (known && (known.count >= mostOverlaps || (known.coincident && coincide(a, b)))) {
         known.count++;
@@ -56,6 +56,7 @@ const mostOverlaps = 200;
 /** A hole with the extents of all places it may take. */
 interface Span {
   hole: PlacedHole;
+  group: number;
   places: Placed;
   x0: number;
   x1: number;
@@ -67,7 +68,15 @@ function spanOf(hole: PlacedHole): Span {
   const swept = sweptOf(hole);
   const { core, radius } = swept;
   const places: Placed = hole.free ? { shape: hole.shape, free: hole.free, swept } : hole;
-  const span = { hole, places, x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
+  const span: Span = {
+    hole,
+    group: hole.group,
+    places,
+    x0: Infinity,
+    x1: -Infinity,
+    y0: Infinity,
+    y1: -Infinity,
+  };
   for (const { x, y } of core) {
     if (x - radius < span.x0) span.x0 = x - radius;
     if (x + radius > span.x1) span.x1 = x + radius;
