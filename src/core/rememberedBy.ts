@@ -18,15 +18,18 @@ export function rememberedBy<Result>(): (
 ) => Result {
   const known = new WeakMap<object, WeakMap<object, Kept<Result>[]>>();
   return (one, other, values, find) => {
-    const ofOne = known.get(one) ?? new WeakMap<object, Kept<Result>[]>();
-    known.set(one, ofOne);
-    const kept = ofOne.get(other) ?? [];
-    ofOne.set(other, kept);
-    const before = kept.find((each) => values.every((value, at) => value === each.values[at]));
-    if (before) return before.result;
+    const kept = known.get(one)?.get(other) ?? [];
+    for (const each of kept) if (areSame(each.values, values)) return each.result;
     const result = find();
     if (kept.length >= mostOfPair) kept.length = 0;
     kept.push({ values, result });
+    const ofOne = known.get(one) ?? new WeakMap<object, Kept<Result>[]>();
+    known.set(one, ofOne.set(other, kept));
     return result;
   };
+}
+
+function areSame(values: readonly unknown[], others: readonly unknown[]): boolean {
+  for (let at = 0; at < values.length; at++) if (values[at] !== others[at]) return false;
+  return true;
 }

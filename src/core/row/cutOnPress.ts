@@ -30,12 +30,13 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
   const shortest = shortestSide(row, shop.unit);
   const practice = () => shearMinimums(press, { section }, working);
   const least = working ? practice() : rememberedLeast(press, section, [], practice);
-  const minimums = least.flatMap((minimum) =>
-    minimum.sizeMm === undefined
-      ? pieceFindings(press, minimum, shortest, row, working)
-      : [minimumFinding(press, minimum, minimum.sizeMm, working)],
-  );
-  return [...findings, ...ripFindings(press, row, working), ...minimums, ...handFindings(press, row)];
+  const found = [...findings, ...ripFindings(press, row, working)];
+  for (const minimum of least) {
+    if (minimum.sizeMm !== undefined) found.push(minimumFinding(press, minimum, minimum.sizeMm, working));
+    else found.push(...pieceFindings(press, minimum, shortest, row, working));
+  }
+  found.push(...handFindings(press, row));
+  return found;
 }
 
 /** A plate that is cut from sheet is ripped along its length, which must fit the blade. */

@@ -42,10 +42,13 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   checks.push(stockRead);
   const context = { shop, asked, checks, readings };
   const places = job.groups.map((group) => placeGroup(job, group, context));
-  const row: ReadyRow = { ...job, places };
+  const { densityKgPerM3 } = grade;
+  const row: ReadyRow =
+    lengthMm === undefined
+      ? { ...job, places }
+      : { ...job, places, massKg: sectionMassKg({ section, lengthMm, densityKgPerM3 }) };
   if (stock !== undefined) row.stock = stock;
   if (lengthMm === undefined) readings.push({ is: 'no mass' });
-  else row.massKg = sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 });
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
     readings.push({ is: 'cut elsewhere', by: job.cutBy });
   } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });

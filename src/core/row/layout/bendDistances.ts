@@ -8,6 +8,7 @@ import type { PlacedBend } from './bendLines.js';
 import { distanceFinding } from './distanceFinding.js';
 import { givenOf } from './distanceLimits.js';
 import type { Layout } from './layoutOf.js';
+import { holesOf } from './layGroup.js';
 import { WorstDistances } from './measured.js';
 
 /**
@@ -24,7 +25,7 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
   const worst = new WorstDistances();
   const leastMm = leastHoleToBendMm({ thicknessMm, insideRadiusMm });
   const bends = layout.bends.map(({ from, to }) => ({ face: face.id, from, to, insideRadiusMm }));
-  const holes = layout.groups.flatMap((group) => group.holes);
+  const holes = holesOf(layout.groups);
   bendClearances({ holes, bends }, (hole, bend, { rim }) => {
     const measured = {
       kind: 'hole to bend',

@@ -12,7 +12,7 @@ import type { HeldGroup } from './heldGroup.js';
 import { adjoiningMm } from './adjoining.js';
 import { type Measured, WorstDistances } from './measured.js';
 import { distanceFinding } from './distanceFinding.js';
-import type { LaidGroup } from './layGroup.js';
+import { holesOf, type LaidGroup } from './layGroup.js';
 import { Slack } from './slack.js';
 
 export interface HeldLayout {
@@ -31,7 +31,7 @@ export function edgeFindings(layout: HeldLayout): { findings: RowFinding[]; slac
   const slack = new Slack();
   const worst = new WorstDistances();
   const beyond = new Map<number, Beyond>();
-  const holes = layout.groups.flatMap((group) => group.holes);
+  const holes = holesOf(layout.groups);
   for (const face of layout.faces) {
     edgeClearances(face, holes, (hole, edge, clearances) => {
       const held = layout.held.get(hole.group);

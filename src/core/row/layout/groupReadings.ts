@@ -7,7 +7,7 @@ import type { Shop } from '../../shop/readShop.js';
 import { setting } from '../../shop/setting.js';
 import type { Reading } from '../reading.js';
 import type { PlacedHoles, ReadyRow } from '../readyRow.js';
-import { boltBasis } from './boltBasis.js';
+import { type BoltBasis, boltBasis } from './boltBasis.js';
 import { endKindOf, longEdgeKindOf } from './faceOutline.js';
 import type { LaidGroup } from './layGroup.js';
 import type { Layout, Layouts } from './layoutOf.js';
@@ -15,28 +15,26 @@ import type { Layout, Layouts } from './layoutOf.js';
 /** What was taken of the hole groups of a row where it does not say: bolt, kinds of edges, places. */
 export function groupReadings(row: ReadyRow, { layouts }: Layouts, shop: Shop): Reading[] {
   const [layout] = layouts;
-  return row.places.flatMap((placed) => {
+  const found: Reading[] = [];
+  for (const placed of row.places) {
     const laid = layout?.groups.find(({ index }) => index === placed.index);
-    if (!layout || !laid) return [];
-    return [
-      ...boltReadings(placed, shop),
-      ...edgeReadings(row, placed),
-      ...placeReadings(laid),
-      ...greatestReadings(layout, laid, placed, shop),
-    ];
-  });
+    if (!layout || !laid) continue;
+    const basis = boltBasis(placed.group, shop.unit, setting(shop, 'edgeCode'));
+    found.push(...boltReadings(placed, basis), edgesReading(row, placed), ...placeReadings(laid));
+    found.push(...greatestReadings(layout, laid, placed, basis, shop));
+  }
+  return found;
 }
 
-function boltReadings({ group, index }: PlacedHoles, shop: Shop): Reading[] {
-  const basis = boltBasis(group, shop.unit, setting(shop, 'edgeCode'));
+function boltReadings({ index }: PlacedHoles, basis: BoltBasis): Reading[] {
   if (basis.is === 'read') return [{ is: 'bolt of the hole', group: index, bolt: basis.bolt.name }];
   return basis.is === 'not known' ? [{ is: 'bolt not known', group: index }] : [];
 }
 
-function edgeReadings(row: ReadyRow, { group, index }: PlacedHoles): Reading[] {
+function edgesReading(row: ReadyRow, { group, index }: PlacedHoles): Reading {
   const edge = group.edgeKind ?? longEdgeKindOf(row);
   const end = group.endKind ?? endKindOf(row);
-  return [{ is: 'edges', group: index, edge, end }];
+  return { is: 'edges', group: index, edge, end };
 }
 
 function placeReadings({ readings, index, holes }: LaidGroup): Reading[] {
@@ -47,10 +45,15 @@ function placeReadings({ readings, index, holes }: LaidGroup): Reading[] {
 }
 
 /** Too far from every edge is no failure: it is told beside what was read. */
-function greatestReadings(layout: Layout, laid: LaidGroup, placed: PlacedHoles, shop: Shop): Reading[] {
-  const { group, index } = placed;
+function greatestReadings(
+  layout: Layout,
+  laid: LaidGroup,
+  placed: PlacedHoles,
+  basis: BoltBasis,
+  shop: Shop,
+): Reading[] {
+  const { index } = placed;
   const code = setting(shop, 'edgeCode');
-  const basis = boltBasis(group, shop.unit, code);
   const face = layout.faces.find(({ id }) => id === laid.holes[0]?.face);
   if (!face || face.id === 'web' || layout.endless || basis.is === 'none' || basis.is === 'not known')
     return [];

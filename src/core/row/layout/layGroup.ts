@@ -41,6 +41,13 @@ interface Spot {
   free?: Box;
 }
 
+/** The holes of all groups. */
+export function holesOf(groups: readonly LaidGroup[]): readonly PlacedHole[] {
+  const [first] = groups;
+  if (first && groups.length === 1) return first.holes;
+  return groups.flatMap(({ holes }) => holes);
+}
+
 /** Lays the holes of a group on the face it is in. A length that is not given is one that no hole knows the end of. */
 export function layGroup(group: HoleGroup, picked: PickedGroup, bar: Bar): LaidGroup {
   const { number: index } = group;

@@ -6,6 +6,7 @@ import { punchDiagonalMm } from '../../tooling/hole.js';
 import { distanceFinding } from './distanceFinding.js';
 import { holeDistances } from './distanceLimits.js';
 import type { HeldLayout } from './edgeFindings.js';
+import { holesOf } from './layGroup.js';
 import { WorstDistances } from './measured.js';
 
 /** No code asks for more than this many diameters from center to center. From the tables built in. */
@@ -16,7 +17,7 @@ const mostGroups = 10_000;
 /** Every two holes of a face: into each other, too near by the code, too near by press practice. */
 export function pairFindings(layout: HeldLayout): RowFinding[] {
   const worst = new WorstDistances();
-  const all = layout.groups.flatMap(({ holes }) => holes);
+  const all = holesOf(layout.groups);
   if (all.length < 2) return [];
   let reachMm = 0;
   for (const { webMm, group } of layout.held.values()) {
