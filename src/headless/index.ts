@@ -1,3 +1,8 @@
+/*
+ * Recalculates workbooks without a spreadsheet program. `recalculate` does it, `engine` evaluates formulas,
+ * `functions` calls ours as the host does, `files` and `command` are for the terminal.
+ */
+
 export { calc } from './command/calc.js';
 export { recalc } from './command/recalc.js';
 export type { CommandSetting } from './command/output.js';

@@ -18,6 +18,11 @@ import { plainCode } from './errors.js';
 import { keptDescription, keptFunction } from './keptFormula.js';
 import { RememberedCalls } from './rememberedCalls.js';
 
+/*
+ * What the grid's engine is taught: our functions, and the ordinary ones where it differs from spreadsheet
+ * programs.
+ */
+
 const registries = untyped as typeof Engine.registries;
 
 /** The choices of an argument, from the functions' description. */

@@ -2,6 +2,10 @@ import vm from 'node:vm';
 import type { BlankForm } from './hostCall.js';
 import type { FunctionMetadata, FunctionsMetadata } from './metadata.js';
 
+/*
+ * The built functions outside a host: their script is run with the few objects that the host gives it.
+ */
+
 export type CustomFunction = (...args: unknown[]) => unknown;
 
 export interface LoadedFunction {

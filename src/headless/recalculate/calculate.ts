@@ -18,6 +18,11 @@ import { FormulaIndex } from './formulaIndex.js';
 import type { CalculatedWorkbook, Outcome } from './report.js';
 import { zoneOfCell } from './spill.js';
 
+/*
+ * A workbook is calculated: its formulas are read, ordered by who reads whom, and walked once in that order;
+ * again with wider areas where a result spills farther than was known.
+ */
+
 /** A calculated workbook, ready to report on, to write, or to evaluate more formulas over. */
 export interface Calculated extends Outcome {
   scope: Scope;

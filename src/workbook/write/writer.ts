@@ -9,6 +9,11 @@ import { refuseChangedSincePlan } from './refuseChangedSincePlan.js';
 import type { Revert, Step, WriteOptions, WritePlan } from '../step.js';
 import { type Done, undoing } from './undo.js';
 
+/*
+ * Every write takes four steps: look at what it touches, refuse what would not end well, do it in messages
+ * that the host accepts, and know how to take it back.
+ */
+
 /** Planning, asking, writing in slices, and taking back: the same for every implementation of the port. */
 export class Writer {
   private readonly actions = new WeakMap<WritePlan, readonly Action[]>();
