@@ -12,7 +12,7 @@ import {
   type Operand,
   type Scalar,
 } from '../../headless/engine/values.js';
-import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/loadFunctions.js';
+import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/scriptHost.js';
 import type { FunctionMetadata, ParameterMetadata } from '../../headless/functions/metadata.js';
 import { plainCode } from './errors.js';
 import { keptDescription, keptFunction } from './keptFormula.js';

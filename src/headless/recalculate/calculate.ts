@@ -6,7 +6,7 @@ import { Evaluator } from '../engine/evaluate.js';
 import { OurFunctions } from '../engine/ourFunctions.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
 import { workbookScope, type Scope } from '../../sheet/formula/scope.js';
-import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { Calculation } from './calculation.js';
 import { applyChanges, type PlacedChange } from './changes.js';
 import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells.js';
