@@ -7,6 +7,11 @@ import { StartUp } from './shop/startUp.js';
 import type { HostInput } from './descriptor/hostValue.js';
 import { helpForPane, type Runtime, type SheetErrorCode, workingForPane, wrap } from './wrapper.js';
 
+/*
+ * The script that the host loads. A descriptor says all there is to say of a function, the wrapper is what
+ * the host calls; `argument` reads, `shop` finds the shop of a stamp.
+ */
+
 // The one classic script the host loads: every function is associated before the script ends.
 const shops = new ShopRegistry();
 const startUp = new StartUp(readShopFromWorkbook, recalculateWorkbook);

@@ -1,10 +1,16 @@
+/*
+ * Recalculates workbooks without a spreadsheet program. `recalculate` does it, `engine` evaluates formulas,
+ * `functions` calls ours as the host does, `files` and `command` are for the terminal.
+ */
+
 export { calc } from './command/calc.js';
 export { recalc } from './command/recalc.js';
 export type { CommandSetting } from './command/output.js';
 export { builtFunctions } from './functions/builtFunctions.js';
 export { writeFileWhole } from './files/writeFile.js';
 export { FormulaCalculator, type FormulaResult } from './recalculate/formulaCalculator.js';
-export { loadFunctions, type LoadedFunctions } from './functions/loadFunctions.js';
+export { loadFunctions } from './functions/loadFunctions.js';
+export type { LoadedFunctions } from './functions/scriptHost.js';
 export type { FunctionMetadata, FunctionsMetadata } from './functions/metadata.js';
 export type { InputChange } from './recalculate/changes.js';
 export { recalculateWorkbook, type RecalculateOptions } from './recalculate/recalculate.js';

@@ -1,3 +1,8 @@
+/*
+ * Cells, areas and columns by their letters. This folder is the language of the sheet: what every layer may
+ * know of cells, names, tables, values, dates and formula text.
+ */
+
 /** A rectangle of cells, zero-based, both ends included. */
 export interface Zone {
   top: number;

@@ -14,7 +14,7 @@ export const isCellError = (value: unknown): value is CellError =>
   typeof value === 'object' && value !== null && 'error' in value;
 
 /** The error codes that the file format defines; the newer ones are stored as `#VALUE!`. */
-const storedCodes = new Set([
+export const storedCodes: ReadonlySet<string> = new Set([
   '#DIV/0!',
   '#N/A',
   '#NAME?',

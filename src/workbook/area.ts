@@ -69,3 +69,8 @@ export function overlap(a: Area, b: Area): boolean {
 export function cellOf(area: Area, row: number, column: number): Area {
   return { sheet: area.sheet, row: area.row + row, column: area.column + column, rows: 1, columns: 1 };
 }
+
+/** The same value in every cell of an area. */
+export function matrix<Value>({ rows, columns }: Area, value: Value): Value[][] {
+  return Array.from({ length: rows }, () => Array.from({ length: columns }, () => value));
+}

@@ -10,6 +10,11 @@ import type { Worksheet } from './storedCells.js';
 import { portableCodec, type Codec } from './zip/codec.js';
 import { XmlReader } from './xml/reader.js';
 
+/*
+ * Workbook files. `zip` and `xml` read and edit packages, `freeze` makes copies that hold values only,
+ * `refusal` says what is not opened; this file knows what a recalculation reads.
+ */
+
 export interface Sheet {
   name: string;
   /** The part it is stored in. */

@@ -1,6 +1,7 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { DOMWindow } from 'jsdom';
-import type { StartUp, StartUpState } from '../../src/functions/shop/startUp.js';
+import type { StartUpState } from '../../src/core/shop/startUpState.js';
+import type { StartUp } from '../../src/functions/shop/startUp.js';
 import { bundle } from './support/built.js';
 import { grades, presses, settings, shopArguments, tools } from './support/calls.js';
 import { callCell, callCells, type CellCall } from './support/cellCall.js';

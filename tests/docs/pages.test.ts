@@ -28,6 +28,7 @@ describe('the pages', () => {
   it('are there', () => {
     expect(names.sort()).toEqual([
       'administrator.md',
+      'architecture.md',
       'estimator.md',
       'host-check.md',
       'notation.md',
@@ -58,6 +59,12 @@ describe('the pages', () => {
       expect(scripts[script], `${name}: npm run ${script}`).toBeDefined();
     for (const [, file = ''] of text.matchAll(/`((?:examples|manifest|docs|scripts)\/[\w./-]+)`/g))
       expect(existsSync(path.join(root, file)), `${name}: ${file}`).toBe(true);
+  });
+
+  it('the page of how it is built names only sources that are there', () => {
+    const files = [...page('architecture.md').matchAll(/src\/[\w/-]+(?:\.tsx?)?/g)].map(([file]) => file);
+    expect(files.length).toBeGreaterThan(25);
+    expect(files.filter((file) => !existsSync(path.join(root, file)))).toEqual([]);
   });
 
   it('names every word a row can show, in their order', () => {

@@ -18,6 +18,11 @@ import { fillHeadings, rewriteOutgrown } from './repairTables.js';
 import { TableNames } from './tableNames.js';
 import { TypedFormulas, type OutgrownFormula } from './typedFormulas.js';
 
+/*
+ * What is open in the grid, in the words of a workbook: names of sheets and tables, formulas as people write
+ * them, values and formats. The engine has forms of its own for most of these.
+ */
+
 /** What a book is made from. */
 export interface BookContents {
   /** The engine's own form of a workbook. */

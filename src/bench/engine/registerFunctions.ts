@@ -12,11 +12,16 @@ import {
   type Operand,
   type Scalar,
 } from '../../headless/engine/values.js';
-import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/loadFunctions.js';
+import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/scriptHost.js';
 import type { FunctionMetadata, ParameterMetadata } from '../../headless/functions/metadata.js';
 import { plainCode } from './errors.js';
 import { keptDescription, keptFunction } from './keptFormula.js';
 import { RememberedCalls } from './rememberedCalls.js';
+
+/*
+ * What the grid's engine is taught: our functions, and the ordinary ones where it differs from spreadsheet
+ * programs.
+ */
 
 const registries = untyped as typeof Engine.registries;
 

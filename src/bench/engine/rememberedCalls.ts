@@ -1,6 +1,6 @@
 import { OurFunctions } from '../../headless/engine/ourFunctions.js';
 import { isErrorCode, isMatrix, type Matrix, type Operand } from '../../headless/engine/values.js';
-import type { LoadedFunction } from '../../headless/functions/loadFunctions.js';
+import type { LoadedFunction } from '../../headless/functions/scriptHost.js';
 
 /** The function that works out each row of its list by itself. */
 const listFunction = 'LISTCHECK';

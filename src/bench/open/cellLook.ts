@@ -37,15 +37,9 @@ export type FileStyle = Style & { fileStyle?: number };
 
 /** What the grid is given for the style of a file with a number. */
 export function engineStyle(look: CellLook, fileStyle: number): FileStyle {
-  const { bold, italic, strikethrough, underline, textColor, fillColor, fontSize, wrap, clip, align } = look;
-  const { verticalAlign, turn } = look;
+  const { fontSize, wrap, clip, align, verticalAlign, turn } = look;
   const style = {
-    ...(bold && { bold }),
-    ...(italic && { italic }),
-    ...(strikethrough && { strikethrough }),
-    ...(underline && { underline }),
-    ...(textColor && { textColor }),
-    ...(fillColor && { fillColor }),
+    ...lettering(look),
     ...(fontSize && { fontSize }),
     ...((wrap || clip) && { wrapping: wrap ? ('wrap' as const) : ('clip' as const) }),
     ...(align && { align }),
@@ -61,21 +55,14 @@ export function lookOf(
   format: string | undefined,
   border: Border | null,
 ): CellLook {
-  const { bold, italic, strikethrough, underline, fontSize, align } = style ?? {};
-  const { verticalAlign, wrapping } = style ?? {};
-  const textColor = plainColor(style?.textColor);
-  const fillColor = plainColor(style?.fillColor);
+  const { fontSize, align, verticalAlign, wrapping } = style ?? {};
+  const colors = { textColor: plainColor(style?.textColor), fillColor: plainColor(style?.fillColor) };
   const turn = turnOf(style?.rotation ?? 0);
   const written = writtenFormat(format);
   const borders = border && linesOf(border);
   return {
     ...(written !== 'General' && { format: written }),
-    ...(bold && { bold }),
-    ...(italic && { italic }),
-    ...(strikethrough && { strikethrough }),
-    ...(underline && { underline }),
-    ...(textColor && { textColor }),
-    ...(fillColor && { fillColor }),
+    ...lettering({ ...style, ...colors }),
     ...(fontSize && fontSize !== usualSize && { fontSize }),
     ...(wrapping === 'wrap' && { wrap: true }),
     ...(wrapping === 'clip' && { clip: true }),
@@ -84,6 +71,14 @@ export function lookOf(
     ...(turn !== 0 && { turn }),
     ...(borders && Object.keys(borders).length > 0 && { borders }),
   };
+}
+
+const letteringNames = ['bold', 'italic', 'strikethrough', 'underline', 'textColor', 'fillColor'] as const;
+
+/** What the grid and its files name alike; what is as usual is left out. */
+function lettering(look: { [Name in (typeof letteringNames)[number]]?: CellLook[Name] | undefined }) {
+  const given = letteringNames.flatMap((name) => (look[name] ? [[name, look[name]] as const] : []));
+  return Object.fromEntries(given) as Pick<CellLook, (typeof letteringNames)[number]>;
 }
 
 function linesOf(border: Border): CellLook['borders'] {

@@ -11,6 +11,11 @@ import { followHeaders } from './headerOrigins.js';
 import { lookOf, type CellLook, type FileStyle } from './cellLook.js';
 import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData.js';
 
+/*
+ * A file becomes the grid's own form of a workbook, and is remembered as it was, so that saving changes
+ * nothing else.
+ */
+
 /** The functions a workbook is opened with. */
 export interface KnownFunctions {
   namespace: string;

@@ -1,32 +1,6 @@
-import type {
-  CustomFunction,
-  LoadedFunction,
-  LoadedFunctions,
-} from '../../headless/functions/loadFunctions.js';
 import type { FunctionsMetadata } from '../../headless/functions/metadata.js';
+import { type LoadedFunctions, ScriptHost } from '../../headless/functions/scriptHost.js';
 import type { Choices } from '../engine/registerFunctions.js';
-
-const namespace = 'TONROW';
-
-/** What the functions' own script finds in a spreadsheet host. */
-class HostError extends Error {
-  constructor(
-    readonly code: string,
-    message?: string,
-  ) {
-    super(message ?? '');
-  }
-}
-
-const ErrorCode = {
-  invalidValue: '#VALUE!',
-  notAvailable: '#N/A',
-  divisionByZero: '#DIV/0!',
-  invalidNumber: '#NUM!',
-  nullReference: '#NULL!',
-  invalidName: '#NAME?',
-  invalidReference: '#REF!',
-};
 
 interface DescribedMetadata extends FunctionsMetadata {
   enums?: { id: string; values: { stringValue: string; tooltip: string }[] }[];
@@ -36,21 +10,12 @@ interface DescribedMetadata extends FunctionsMetadata {
 export async function loadBuiltFunctions(
   folder: string,
 ): Promise<{ functions: LoadedFunctions; choices: Choices }> {
-  const associated = new Map<string, CustomFunction>();
-  const associate = (id: string, call: CustomFunction) => void associated.set(id.toUpperCase(), call);
-  Object.assign(globalThis, { CustomFunctions: { Error: HostError, ErrorCode, associate } });
+  const host = new ScriptHost();
   const [metadata] = await Promise.all([
     fetch(`${folder}functions.json`).then((answer) => answer.json() as Promise<DescribedMetadata>),
     runScript(`${folder}functions.js`),
   ]);
-  const byName = new Map<string, LoadedFunction>();
-  for (const one of metadata.functions) {
-    const call = associated.get(one.id.toUpperCase());
-    if (!call) throw new Error(`The functions' script does not associate ${one.id}.`);
-    byName.set(one.name.toUpperCase(), { metadata: one, call });
-  }
-  const functions = { namespace, allowErrors: metadata.allowErrorForDataTypeAny ?? false, byName };
-  return { functions, choices: choicesOf(metadata) };
+  return { functions: host.functions(metadata), choices: choicesOf(metadata) };
 }
 
 function choicesOf({ enums = [] }: DescribedMetadata): Choices {

@@ -8,6 +8,12 @@ import { Speech } from './speech.js';
 import { makeSplitter } from './splitter.js';
 import './page.css';
 
+/*
+ * The page of the bench: a grid and the pane side by side, over the workbook that is open. `open` reads a
+ * file into the grid, `book` is what is open, `engine` teaches the grid our functions, `port` lets the pane
+ * read and write it, `save` writes the file.
+ */
+
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>
   document.getElementById(id) as Kind;
 

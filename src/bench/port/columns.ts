@@ -1,4 +1,4 @@
-import type { Action } from '../../workbook/write/host.js';
+import type { ActionOf } from '../../workbook/write/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { NamedTable } from '../book/tableNames.js';
@@ -8,12 +8,9 @@ import { check } from './check.js';
 import { sameName } from '../../sheet/names.js';
 import { tableFor } from './places.js';
 
-type AddColumn = Extract<Action, { kind: 'column' }>;
-type DropColumn = Extract<Action, { kind: 'drop column' }>;
-
 /** A column of the whole sheet is inserted: everything that reads the cells beside it follows. */
 export function addColumn(
-  { table: name, heading, position }: AddColumn,
+  { table: name, heading, position }: ActionOf<'column'>,
   book: GridBook,
   dispatch: Dispatch,
 ): void {
@@ -48,7 +45,11 @@ export function addColumn(
 }
 
 /** Removes the column from the whole sheet, as it came. */
-export function dropColumn({ table: name, heading }: DropColumn, book: GridBook, dispatch: Dispatch): void {
+export function dropColumn(
+  { table: name, heading }: ActionOf<'drop column'>,
+  book: GridBook,
+  dispatch: Dispatch,
+): void {
   const table = tableFor(book, name);
   const { sheetId, zone, columns } = table;
   const at = columns.findIndex((column) => sameName(column, heading));

@@ -15,6 +15,10 @@ import { lookAt, namesOf, sheetsOf, tableOf } from './lookAt.js';
 import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places.js';
 import { Teller } from './watch.js';
 
+/*
+ * The port's second implementation: the pane reads, writes and watches the grid as it does a host.
+ */
+
 /** So much is written at a time that the page can show how far it is, and be stopped. */
 const sliceBytes = 1_000_000;
 

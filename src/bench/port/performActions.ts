@@ -1,20 +1,15 @@
 import { helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Area } from '../../workbook/area.js';
-import type { Action, CellState } from '../../workbook/write/host.js';
+import { type Action, type CellState, doAction } from '../../workbook/write/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { NamedTable } from '../book/tableNames.js';
 import { rewriteOutgrown } from '../book/repairTables.js';
 import { asOneCommand, type Dispatch } from '../engine/oneCommand.js';
-import { engineSheetName } from '../book/translate.js';
-import { tableConfig } from '../open/workbookData.js';
-import { check } from './check.js';
-import { addColumn, dropColumn } from './columns.js';
-import { sameName } from '../../sheet/names.js';
 import { stateOf } from './lookAt.js';
-import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places.js';
+import { sheetIdFor } from './places.js';
+import { primitivesOf } from './primitives.js';
 import { growSheet } from './growSheet.js';
-import { writeCells } from './writeCells.js';
 
 /**
  * Does all actions, in order, as one command of the grid; gives the state of written cells right afterwards.
@@ -28,6 +23,7 @@ export function performActions(
   const { getters } = book;
   asOneCommand(book.model, (dispatch) => {
     const first = book.tables.all();
+    const primitives = primitivesOf(book, dispatch);
     for (const action of actions) {
       if (action.kind === 'cells') {
         refuseLocked(action.area, book);
@@ -36,7 +32,7 @@ export function performActions(
         for (const area of onSheet) growSheet(area, book, dispatch);
       }
       const before = book.tables.all();
-      one(action, book, dispatch);
+      doAction(primitives, action);
       if (action.kind !== 'cells') continue;
       // The grid lets tables grow over what is written beside them; only a step of its own may.
       for (const { sheetId, name, zone } of before) {
@@ -70,91 +66,4 @@ function refuseLocked({ sheet }: Area, book: GridBook): void {
       'protected',
       'The sheet is protected: unprotect it under Review, then try again.',
     );
-}
-
-function one(action: Action, book: GridBook, dispatch: Dispatch): void {
-  const { getters } = book;
-  switch (action.kind) {
-    case 'cells':
-      return writeCells(action, book, dispatch);
-    case 'sheet':
-      return makeSheet(action.name, book, dispatch);
-    case 'table':
-      return makeTable(action.name, action.area, book, dispatch);
-    case 'column':
-      return addColumn(action, book, dispatch);
-    case 'resize':
-      return resize(action.table, action.area, book, dispatch);
-    case 'name': {
-      if (book.names().some(({ name }) => sameName(name, action.name)))
-        throw new WorkbookError('exists', `There is a name "${action.name}" already: choose another name.`);
-      const ranges = [getters.getRangeDataFromZone(sheetIdFor(book, action.area.sheet), zoneOf(action.area))];
-      return check(
-        dispatch('CREATE_NAMED_RANGE', { name: action.name, ranges }),
-        `The name "${action.name}" was not made.`,
-      );
-    }
-    case 'drop sheet': {
-      const sheetId = sheetIdFor(book, action.name);
-      return check(
-        dispatch('DELETE_SHEET', { sheetId, sheetName: getters.getSheetName(sheetId) }),
-        `The sheet "${action.name}" was not removed.`,
-      );
-    }
-    case 'drop table': {
-      const { sheetId, zone } = tableFor(book, action.name);
-      return check(
-        dispatch('REMOVE_TABLE', { sheetId, target: [zone] }),
-        `The table "${action.name}" was not removed.`,
-      );
-    }
-    case 'drop column':
-      return dropColumn(action, book, dispatch);
-    case 'drop name':
-      return check(
-        dispatch('DELETE_NAMED_RANGE', { name: action.name }),
-        `The name "${action.name}" was not removed.`,
-      );
-  }
-}
-
-function makeSheet(name: string, book: GridBook, dispatch: Dispatch): void {
-  const sheetId = book.model.uuidGenerator.smallUuid();
-  const position = book.getters.getSheetIds().length;
-  check(
-    dispatch('CREATE_SHEET', { sheetId, position, name: engineSheetName(name) }),
-    `The sheet "${name}" was not made.`,
-    book.sheetIdOf(name) === undefined ? 'failed' : 'exists',
-  );
-  book.nameSheet(sheetId, name);
-}
-
-function makeTable(name: string, area: Area, book: GridBook, dispatch: Dispatch): void {
-  const { getters } = book;
-  if (book.tables.find(name))
-    throw new WorkbookError('exists', `There is a table "${name}" already: choose another name.`);
-  const sheetId = sheetIdFor(book, area.sheet);
-  const zone = zoneOf(area);
-  check(
-    dispatch('CREATE_TABLE', {
-      sheetId,
-      ranges: [getters.getRangeDataFromZone(sheetId, zone)],
-      tableType: 'static',
-      config: tableConfig(1, false),
-    }),
-    `${where(area)} was not made a table: it meets another table or merged cells.`,
-    'not allowed',
-  );
-  book.tables.give(sheetId, zone, name);
-}
-
-function resize(name: string, area: Area, book: GridBook, dispatch: Dispatch): void {
-  const { sheetId, zone } = tableFor(book, name);
-  growSheet(area, book, dispatch);
-  const newTableRange = book.getters.getRangeDataFromZone(sheetId, zoneOf(area));
-  check(
-    dispatch('UPDATE_TABLE', { sheetId, zone, newTableRange }),
-    `The table "${name}" cannot span ${where(areaOf(area.sheet, zoneOf(area)))}.`,
-    'not allowed',
-  );
 }

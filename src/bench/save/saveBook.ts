@@ -19,6 +19,11 @@ import { AddedStyles } from './styles/addedStyles.js';
 import { withNames, withSheetName } from './workbookPart.js';
 import { withSheet } from '../../xlsx/withSheet.js';
 
+/*
+ * The file is edited, not made anew: `headers` are rows and columns, `references` what names cells, `sheet`
+ * what else a worksheet has, `styles` the looks of cells, `parts` the order of elements.
+ */
+
 export interface SavedBook {
   bytes: Uint8Array;
   /** What the user should know about the file, a sentence each. */

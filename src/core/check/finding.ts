@@ -4,6 +4,11 @@ import type { PressFact } from './pressFact.js';
 import type { RowFact } from './rowFact.js';
 import type { Verdict } from './verdict.js';
 
+/*
+ * What a check finds, as data: a rule, how it ended, the word that a row takes from it, and the sizes behind
+ * it.
+ */
+
 /**
  * How a check ended: the limit is held; it is not; it would be by some of what the row or the press leaves open; or it
  * has nothing to be held against.

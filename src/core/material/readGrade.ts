@@ -1,7 +1,8 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, quoted } from '../quantity/cellValue.js';
 import { digitsValue, refuseBothReadings } from '../quantity/readNumber.js';
-import { type LengthUnit, megapascalPerKsi } from '../quantity/units.js';
+import { megapascalPer } from '../quantity/stressUnits.js';
+import type { LengthUnit } from '../quantity/units.js';
 import { visibleText } from '../quantity/visibleText.js';
 import { findGrade, gradeExample, strengthExample } from './findGrade.js';
 import type { Grade } from './grade.js';
@@ -9,13 +10,6 @@ import type { Grade } from './grade.js';
 const longestText = 60;
 const leastMPa = 20;
 const greatestMPa = 2000;
-const megapascalPer = new Map<string, number>([
-  ['mpa', 1],
-  ['n/mm2', 1],
-  ['n/mm²', 1],
-  ['ksi', megapascalPerKsi],
-  ['psi', megapascalPerKsi / 1000],
-]);
 const bareStrength = /^\d[\d.,]* ?(?:mpa|n\/mm[2²]|ksi|psi)$/;
 const strengthPattern =
   /^(shear|tensile)(?![a-z])(?: strength)? ?[:=]? ?(\d[\d.,]*)?(?: ?(n\/mm[2²]|[a-z]+))?$/;

@@ -2,15 +2,9 @@ import { refuse } from '../inputError.js';
 import { type CellValue, quoted } from './cellValue.js';
 import { numberWithUnit } from './numberWithUnit.js';
 import { readNumber } from './readNumber.js';
-import { type LengthUnit, megapascalPerKsi } from './units.js';
+import { megapascalPer } from './stressUnits.js';
+import type { LengthUnit } from './units.js';
 
-const megapascalPer = new Map<string, number>([
-  ['mpa', 1],
-  ['n/mm2', 1],
-  ['n/mm²', 1],
-  ['ksi', megapascalPerKsi],
-  ['psi', megapascalPerKsi / 1000],
-]);
 const leastMPa = 20;
 const greatestMPa = 3000;
 const allowed = 'Write a strength from 20 to 3000 MPa, such as 310 MPa or 45 ksi.';

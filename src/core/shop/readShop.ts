@@ -9,6 +9,11 @@ import { readSettings, type SettingsRead } from './settings.js';
 import { readTools, type Tool, type ToolsRead, unreadToolText } from './readTools.js';
 import { rulesEdition, stampText } from './stamp.js';
 
+/*
+ * The shop's tables, read: presses, tools, grades and settings, with the stamp that stands for them in
+ * formulas.
+ */
+
 /** The shop's tables as they come from the sheet, each with its headings. */
 export interface ShopTables {
   presses: Cells;

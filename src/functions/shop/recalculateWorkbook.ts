@@ -1,7 +1,5 @@
+import type { Recalculation } from '../../core/shop/startUpState.js';
 import { type Attempt, isEditing, retried } from './retry.js';
-
-/** What asking the host for a full calculation came to. */
-export type Recalculation = 'asked' | 'manual' | 'refused';
 
 const limitMs = 600_000;
 

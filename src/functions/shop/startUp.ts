@@ -1,32 +1,9 @@
 import { InputError, sentenceInCell } from '../../core/inputError.js';
 import { readShop, type Shop, type ShopTables } from '../../core/shop/readShop.js';
 import { unreadToolText } from '../../core/shop/readTools.js';
+import type { Recalculation, StartUpProblem, StartUpState } from '../../core/shop/startUpState.js';
 import type { ReadShopTables } from './coldStart.js';
-import type { Recalculation } from './recalculateWorkbook.js';
 import { isEditing } from './retry.js';
-
-/** What the reading of the workbook's shop came to, for whoever explains it to the user. */
-export type StartUpState =
-  | { state: 'reading' }
-  /** The host answers when the cell that is being edited is left. */
-  | { state: 'editing' }
-  | { state: 'ok'; stamp: string }
-  /** The shop is there; what cannot be read in it is in the messages. */
-  | { state: 'incomplete'; stamp: string; messages: string[] }
-  | { state: StartUpProblem; messages: string[] };
-
-export type StartUpProblem =
-  /** The runtime has no workbook, as in a headless run. */
-  | 'no workbook'
-  | 'no ShopStamp'
-  /** The cell ShopStamp holds something else than a SHOP call of plain tables. */
-  | 'no SHOP formula'
-  /** A table, name or sheet in the SHOP formula does not exist. */
-  | 'table missing'
-  /** The tables are there but cannot be read as a shop. */
-  | 'data unreadable'
-  /** The host did not answer as it should. */
-  | 'not read';
 
 /** Why the workbook's shop could not be read, in one sentence. */
 export class StartUpFailure extends Error {

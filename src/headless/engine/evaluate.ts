@@ -17,6 +17,11 @@ import {
   type Values,
 } from './values.js';
 
+/*
+ * Formulas are evaluated here, as the host does it. Native functions come from the engine package, one at a
+ * time; operators, references, arrays, spills and errors are ours.
+ */
+
 /** Where and how a formula is evaluated. */
 export interface Setting {
   sheet: number;

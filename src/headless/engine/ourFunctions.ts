@@ -6,7 +6,7 @@ import {
   type HostValue,
 } from '../functions/hostCall.js';
 import { readResult, readThrown, type HostResult } from '../functions/hostResult.js';
-import type { LoadedFunction, LoadedFunctions } from '../functions/loadFunctions.js';
+import type { LoadedFunction, LoadedFunctions } from '../functions/scriptHost.js';
 import {
   checkArraySize,
   failure,

@@ -1,4 +1,5 @@
 import type { Zone } from '../../sheet/address.js';
+import { storedCodes } from '../../sheet/cellValue.js';
 
 /** A value inside a calculation; an error is its code as text, known by {@link isErrorCode}. */
 export interface Scalar {
@@ -31,18 +32,7 @@ export class Waiting extends Error {}
 export const isMatrix = (operand: Operand | undefined): operand is Matrix => Array.isArray(operand);
 
 /** The errors that formulas can give. */
-export const errorCodes = new Set([
-  '#DIV/0!',
-  '#N/A',
-  '#NAME?',
-  '#NULL!',
-  '#NUM!',
-  '#REF!',
-  '#VALUE!',
-  '#SPILL!',
-  '#CALC!',
-  '#GETTING_DATA',
-]);
+export const errorCodes: ReadonlySet<string> = new Set([...storedCodes, '#SPILL!', '#CALC!']);
 
 export const isErrorCode = (value: unknown): value is string =>
   typeof value === 'string' && errorCodes.has(value);

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { loadFunctions, type LoadedFunctions } from './loadFunctions.js';
+import { loadFunctions } from './loadFunctions.js';
+import type { LoadedFunctions } from './scriptHost.js';
 import type { FunctionsMetadata } from './metadata.js';
 
 /** Loads the built functions; they lie beside this file's own bundle. */

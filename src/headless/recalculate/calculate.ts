@@ -6,7 +6,7 @@ import { Evaluator } from '../engine/evaluate.js';
 import { OurFunctions } from '../engine/ourFunctions.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
 import { workbookScope, type Scope } from '../../sheet/formula/scope.js';
-import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { Calculation } from './calculation.js';
 import { applyChanges, type PlacedChange } from './changes.js';
 import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells.js';
@@ -17,6 +17,11 @@ import { calculationOrder } from './order.js';
 import { FormulaIndex } from './formulaIndex.js';
 import type { CalculatedWorkbook, Outcome } from './report.js';
 import { zoneOfCell } from './spill.js';
+
+/*
+ * A workbook is calculated: its formulas are read, ordered by who reads whom, and walked once in that order;
+ * again with wider areas where a result spills farther than was known.
+ */
 
 /** A calculated workbook, ready to report on, to write, or to evaluate more formulas over. */
 export interface Calculated extends Outcome {

@@ -4,7 +4,7 @@ import { CannotCompute, isMatrix, Waiting, type Operand } from '../engine/values
 import { supportedFunctions } from '../engine/supportedFunctions.js';
 import type { Formula } from '../../sheet/formula/nodes.js';
 import { parseFormula } from '../../sheet/formula/parse.js';
-import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { calculateWorkbook, type Calculated } from './calculate.js';
 import { toCellValue } from './spill.js';
 

@@ -4,7 +4,7 @@ import { sameZone } from '../../sheet/address.js';
 import { writeWorkbook } from '../../xlsx/writeWorkbook.js';
 import type { CellChange } from '../../xlsx/patchCell.js';
 import { nodeCodec } from '../files/nodeCodec.js';
-import type { LoadedFunctions } from '../functions/loadFunctions.js';
+import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { calculateWorkbook, type Calculated } from './calculate.js';
 import { placeChanges, type InputChange } from './changes.js';
 import type { FormulaCell } from './formulaCells.js';

@@ -8,6 +8,11 @@ import {
   type TablePiece,
 } from './pieces.js';
 
+/*
+ * Nothing else reads formula text: `tokens` splits it, `pieces` puts together what belongs together,
+ * `rewriteFormula` lets a visitor change pieces, `parse` makes a tree where a formula is evaluated.
+ */
+
 /** What becomes of the pieces of a formula; a kind that is not named stays as it is written. */
 export interface FormulaVisitor {
   cells?(piece: CellsPiece): string;

@@ -7,6 +7,11 @@ import { namedHeadings, namesOnlyItsRow } from './addressedRows.js';
 import { sameName } from '../names.js';
 import type { SheetCells } from './sheetCells.js';
 
+/*
+ * A values copy keeps its formulas as a list. Here the place of each is found again, whatever was inserted,
+ * deleted or sorted meanwhile.
+ */
+
 /** Where a formula goes now, and as what; undefined where its row was deleted. */
 export type FoundPlace = { row: number; column: number; formula: string } | undefined;
 

@@ -60,7 +60,7 @@ export function Shell({ workbook }: { workbook: Workbook }) {
           <TabStrip label="Places" tabs={places} selected={current} panel="place" onSelect={open} />
         </div>
         <ChangeHost workbook={workbook}>
-          <ShopBanner shop={shop} lists={lists} />
+          <ShopBanner workbook={workbook} shop={shop} lists={lists} />
           <div id="place" role="tabpanel" aria-labelledby={`place-${current}`} className={styles.place}>
             <ErrorBoundary key={current}>
               <Suspense fallback={<Spinner label={`Opening ${place?.title ?? ''}`} />}>

@@ -1,26 +1,26 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
 import type { Area } from '../../workbook/area.js';
+import type { Workbook } from '../../workbook/port.js';
 import type { CheckedList } from '../shared/checkedLists.js';
 import { useGoTo } from '../shared/change/useChange.js';
 import { counted } from '../shared/change/describeStep.js';
 import { shortText } from '../shared/shortText.js';
 import type { ShopState } from '../shared/shopState.js';
+import { useWaitingRows } from './useWaitingRows.js';
 
 interface Props {
+  workbook: Workbook;
   shop: ShopState;
   lists: readonly CheckedList[];
 }
 
 /** One banner for the first cell of the shop that cannot be read, however many rows wait on it. */
-export function ShopBanner({ shop, lists }: Props) {
+export function ShopBanner({ workbook, shop, lists }: Props) {
   const goTo = useGoTo();
+  const waiting = useWaitingRows(workbook, shop, lists);
   const broken = firstProblem(shop);
   if (!broken) return null;
   const { message, area, more } = broken;
-  const waiting = lists.reduce(
-    (sum, { notes }) => sum + notes.filter((note) => note.includes(message)).length,
-    0,
-  );
   return (
     <MessageBar intent="error" layout="multiline">
       <MessageBarBody>

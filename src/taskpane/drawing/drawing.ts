@@ -1,3 +1,8 @@
+/*
+ * Drawings as data, before anything is on the screen: lines by their meaning, texts, marks. `part` draws a
+ * part on its press, `capacity` what a press can punch.
+ */
+
 /** Line meanings of ISO 128, and the two bars of the press table. */
 export type Line =
   /** Visible outlines. */

@@ -1,5 +1,9 @@
 import { canMakeFiles, openInHost, readHostFile } from './hostFile.js';
 
+/*
+ * What leaves the shop: copies made of the workbook's own file, by the host's means or the bench's.
+ */
+
 export type CopyKind = 'shop' | 'customer';
 
 /** A copy of the workbook's file, made but not yet saved, with what is in it and what is not. */

@@ -20,7 +20,6 @@ export interface CheckedList {
   unknown: number;
   /** Cells that show an error instead of a verdict. */
   errors: number;
-  notes: readonly string[];
 }
 
 /** The lists of the workbook that are checked on the sheet. */
@@ -29,32 +28,21 @@ export async function readCheckedLists(workbook: Workbook): Promise<CheckedList[
     ({ headings }) => columnOf(headings, checkHeadings.verdict) >= 0,
   );
   const places = tables.flatMap((table) =>
-    [checkHeadings.verdict, checkHeadings.note, openHeading].map((heading) => columnArea(table, heading)),
+    [checkHeadings.verdict, openHeading].map((heading) => columnArea(table, heading)),
   );
   const read = places.length > 0 ? await workbook.read(places, ['values']) : [];
   return tables.map((table, at) =>
-    summary(
-      table,
-      read[3 * at]?.values ?? [],
-      read[3 * at + 1]?.values ?? [],
-      read[3 * at + 2]?.values ?? [],
-    ),
+    summary(table, read[2 * at]?.values ?? [], read[2 * at + 1]?.values ?? []),
   );
 }
 
-function summary(
-  { name, area, headings }: Table,
-  words: CellValue[][],
-  notes: CellValue[][],
-  opens: CellValue[][],
-): CheckedList {
+function summary({ name, area, headings }: Table, words: CellValue[][], opens: CellValue[][]): CheckedList {
   const hasOpen = columnOf(headings, openHeading) >= 0;
   const kinds = words.map(([word]) => {
     const verdict = verdicts.find((each) => each === word);
     return verdict && verdictKind(verdict);
   });
   const isOpen = (at: number) => hasOpen && !isBlank(opens[at]?.[0]);
-  const texts = notes.map(([note]) => String(note ?? ''));
   return {
     table: name,
     area,
@@ -64,7 +52,6 @@ function summary(
       (kind, at) => kind === 'open' || kind === 'unknown' || (kind !== undefined && isOpen(at)),
     ).length,
     errors: words.filter(([word]) => typeof word === 'string' && word.startsWith('#')).length,
-    notes: texts,
   };
 }
 

@@ -15,11 +15,13 @@ export function shopProblems(shop: Shop, tables: ShopTablesRead): ShopProblem[] 
 function pressProblems(shop: Shop, { presses }: ShopTablesRead): ShopProblem[] {
   return shop.presses.flatMap(({ name, values, problem }) => {
     const whole =
-      problem === undefined ? [] : [placed(sentenceInCell(problem), cellAt(presses, undefined, name))];
+      problem === undefined
+        ? []
+        : [placed(sentenceInCell(problem), cellAt(presses, undefined, name), problem)];
     const cells = pressItems.flatMap((item) => {
       const value = values[item.key];
       return value?.state === 'bad'
-        ? [placed(sentenceInCell(value.failure), cellAt(presses, item.name, name))]
+        ? [placed(sentenceInCell(value.failure), cellAt(presses, item.name, name), value.failure)]
         : [];
     });
     return [...whole, ...cells];
@@ -29,7 +31,7 @@ function pressProblems(shop: Shop, { presses }: ShopTablesRead): ShopProblem[] {
 function settingProblems(shop: Shop, { settings }: ShopTablesRead): ShopProblem[] {
   return Object.entries(shop.settings.bad).map(([key, message]) => {
     const row = settingRows[key as keyof typeof settingRows].name;
-    return placed(message, settings && cellAt(settings, row, 'Value'));
+    return placed(message, settings && cellAt(settings, row, 'Value'), { problem: message });
   });
 }
 
@@ -38,13 +40,13 @@ function listProblems(shop: Shop, { tools, grades }: ShopTablesRead): ShopProble
     placed(unreadToolText(unread), tools && cellOf(tools.area, unread.row, 0)),
   );
   const ofGrades = shop.ownGrades.flatMap(({ name, problem }) =>
-    problem === undefined ? [] : [placed(problem, grades && cellAt(grades, name, 'Grade'))],
+    problem === undefined ? [] : [placed(problem, grades && cellAt(grades, name, 'Grade'), { problem })],
   );
   return [...ofTools, ...ofGrades];
 }
 
-function placed(message: string, area: Area | undefined): ShopProblem {
-  return area ? { message, area } : { message };
+function placed(message: string, area: Area | undefined, refused?: ShopProblem['refused']): ShopProblem {
+  return { message, ...(area && { area }), ...(refused && { refused }) };
 }
 
 /** The cell in the row that begins with a text and under a heading; the heading itself without a row. */

@@ -20,6 +20,8 @@ export interface ShopProblem {
   message: string;
   /** Where it is, where that is known. */
   area?: Area;
+  /** By what a row's finding is known to be about this cell; a tool that cannot be read is in no row. */
+  refused?: { problem: string; argument?: string };
 }
 
 /** What the workbook says of its shop. The sheet is the source: this is a reading, and is read again after every change. */

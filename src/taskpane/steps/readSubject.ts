@@ -1,12 +1,10 @@
-import { InputError } from '../../core/inputError.js';
-import type { CellValue } from '../../core/quantity/cellValue.js';
-import { readHeadings } from '../../core/row/readHeadings.js';
 import { type Area, cellOf } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Table } from '../../workbook/reading.js';
 import { callArgument } from './callArgument.js';
 import { callsUs } from '../../sheet/formula/ourCalls.js';
 import { type FormulaCall, formulaCall } from '../../sheet/formula/formulaCall.js';
+import { isPartsList } from '../shared/isPartsList.js';
 import { tableAt } from './structuredReference.js';
 import type { Subject, SubjectArgument } from './subject.js';
 
@@ -102,16 +100,6 @@ async function rowOfTable(
   const area = { ...table.area, row: cell.row, rows: 1 };
   const [read] = await workbook.read([area], ['values']);
   return { kind: 'row', headings: table.headings, cells: read?.values[0] ?? [], area };
-}
-
-function isPartsList(headings: readonly CellValue[]): boolean {
-  try {
-    readHeadings(headings);
-    return true;
-  } catch (error) {
-    if (error instanceof InputError) return false;
-    throw error;
-  }
 }
 
 /** The row behind a spilled result of LISTCHECK: results stand in the order of the list. */

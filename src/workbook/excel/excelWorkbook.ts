@@ -12,6 +12,11 @@ import { readCells } from './read.js';
 import { RoundTrips } from './roundTrips.js';
 import { watch } from './watch.js';
 
+/*
+ * The port by the platform's script library. `roundTrips` sends and retries messages, `hostErrors` says in a
+ * sentence what the host refused.
+ */
+
 /** The workbook the add-in was opened in. */
 export class ExcelWorkbook implements Workbook {
   private readonly writer: Writer;

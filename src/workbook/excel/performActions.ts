@@ -1,5 +1,12 @@
 import { absoluteAddress, cellAddress } from '../area.js';
-import type { Action, CellsAction, CellState } from '../write/host.js';
+import {
+  type Action,
+  type ActionOf,
+  type CellsAction,
+  type CellState,
+  doAction,
+  type Primitives,
+} from '../write/host.js';
 import { encodeCells } from './encodeCells.js';
 import { loadState, stateOf } from './lookAt.js';
 import type { RoundTrips } from './roundTrips.js';
@@ -11,14 +18,15 @@ export function performActions(
 ): Promise<(CellState | undefined)[]> {
   return trips.run(async ({ workbook }, sync) => {
     const made: Excel.Table[] = [];
-    const written = actions.map((action) => queue(action, workbook, made));
+    const primitives = primitivesOf(workbook, made);
+    const written = actions.map((action) => doAction(primitives, action));
     try {
       await sync();
     } catch (error) {
       await dropNameless(made, trips);
       throw error;
     }
-    return written.map((range) => range && stateOf(range));
+    return written.map((range) => (range ? stateOf(range) : undefined));
   });
 }
 
@@ -41,49 +49,29 @@ function idOf(table: Excel.Table): string | undefined {
   }
 }
 
-function queue(
-  action: Action,
+/** Written cells are read back; the other kinds answer nothing. */
+function primitivesOf(
   { worksheets, tables, names }: Excel.Workbook,
   made: Excel.Table[],
-): Excel.Range | undefined {
-  switch (action.kind) {
-    case 'cells':
-      return writeCells(action, worksheets.getItem(action.area.sheet).getRange(cellAddress(action.area)));
-    case 'sheet':
-      worksheets.add(action.name);
-      return undefined;
-    case 'table':
-      made.push(addTable(action, tables));
-      return undefined;
-    case 'column':
-      // One value too many or too few is refused, so the heading alone is given.
-      tables.getItem(action.table).columns.add(action.position, undefined, action.heading);
-      return undefined;
-    case 'resize':
-      tables.getItem(action.table).resize(cellAddress(action.area));
-      return undefined;
-    case 'name':
-      names.add(action.name, `=${absoluteAddress(action.area)}`);
-      return undefined;
-    case 'drop sheet':
-      worksheets.getItem(action.name).delete();
-      return undefined;
-    case 'drop table':
-      tables.getItem(action.name).convertToRange();
-      return undefined;
-    case 'drop column':
-      tables.getItem(action.table).columns.getItem(action.heading).delete();
-      return undefined;
-    case 'drop name':
-      names.getItem(action.name).delete();
-      return undefined;
-  }
+): Primitives<Excel.Range | void> {
+  return {
+    cells: (action) =>
+      writeCells(action, worksheets.getItem(action.area.sheet).getRange(cellAddress(action.area))),
+    sheet: ({ name }) => void worksheets.add(name),
+    table: (action) => void made.push(addTable(action, tables)),
+    // One value too many or too few is refused, so the heading alone is given.
+    column: ({ table, position, heading }) =>
+      void tables.getItem(table).columns.add(position, undefined, heading),
+    resize: ({ table, area }) => tables.getItem(table).resize(cellAddress(area)),
+    name: ({ name, area }) => void names.add(name, `=${absoluteAddress(area)}`),
+    'drop sheet': ({ name }) => worksheets.getItem(name).delete(),
+    'drop table': ({ name }) => void tables.getItem(name).convertToRange(),
+    'drop column': ({ table, heading }) => tables.getItem(table).columns.getItem(heading).delete(),
+    'drop name': ({ name }) => names.getItem(name).delete(),
+  };
 }
 
-function addTable(
-  { area, name }: Extract<Action, { kind: 'table' }>,
-  tables: Excel.TableCollection,
-): Excel.Table {
+function addTable({ area, name }: ActionOf<'table'>, tables: Excel.TableCollection): Excel.Table {
   const table = tables.add(absoluteAddress(area), true).load('id');
   table.name = name;
   return table;

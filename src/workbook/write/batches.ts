@@ -5,8 +5,8 @@ import type { Action, CellsAction } from './host.js';
 const messageBytes = 4_000_000;
 
 /** Actions that go in one message. */
-export interface Batch {
-  actions: Action[];
+export interface Batch<Each extends Action = Action> {
+  actions: Each[];
   cells: number;
   bytes: number;
 }
@@ -17,9 +17,12 @@ const encoder = new TextEncoder();
  * Actions in messages that a host accepts, in their order: as many as fit together in one, and cells that
  * do not fit in slices of rows.
  */
-export function inBatches(actions: readonly Action[], limit = messageBytes): Batch[] {
-  const batches: Batch[] = [];
-  let open: Batch | undefined;
+export function inBatches<Each extends Action>(
+  actions: readonly Each[],
+  limit = messageBytes,
+): Batch<Each>[] {
+  const batches: Batch<Each>[] = [];
+  let open: Batch<Each> | undefined;
   for (const action of actions.flatMap((each) => slices(each, limit))) {
     const size = action.kind === 'cells' ? bytesOf(action) : JSON.stringify(action).length;
     if (!open || open.bytes + size > limit) {
@@ -34,14 +37,14 @@ export function inBatches(actions: readonly Action[], limit = messageBytes): Bat
 }
 
 /** The same actions in smaller messages, for a host that takes less; the message itself where it cannot be cut. */
-export function smaller(batch: Batch): Batch[] {
+export function smaller<Each extends Action>(batch: Batch<Each>): Batch<Each>[] {
   // Making a sheet or table twice is no repetition, so only cells are sent again.
   if (batch.actions.some(({ kind }) => kind !== 'cells')) return [batch];
   return inBatches(batch.actions, batch.bytes / 2);
 }
 
-function slices(action: Action, limit: number): Action[] {
-  if (action.kind !== 'cells' || action.area.rows === 1 || bytesOf(action) <= limit) return [action];
+function slices<Each extends Action>(action: Each, limit: number): Each[] {
+  if (!isCells(action) || action.area.rows === 1 || bytesOf(action) <= limit) return [action];
   const half = Math.ceil(action.area.rows / 2);
   return [
     ...slices(rowsOf(action, 0, half), limit),
@@ -49,7 +52,9 @@ function slices(action: Action, limit: number): Action[] {
   ];
 }
 
-function rowsOf(action: CellsAction, from: number, to: number): CellsAction {
+const isCells = (action: Action): action is CellsAction => action.kind === 'cells';
+
+function rowsOf<Cells extends CellsAction>(action: Cells, from: number, to: number): Cells {
   const { area, contents, formats, before } = action;
   return {
     ...action,

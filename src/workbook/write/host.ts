@@ -33,20 +33,44 @@ export type Seen<L extends Look> = L extends { look: 'cells' }
           : DefinedName | undefined;
 export type AllSeen<L extends readonly Look[]> = { [At in keyof L]: Seen<L[At]> };
 
-/** What the host is told to do: what the steps come to, and what takes it back. */
-export type Action =
+/** What steps come to. */
+export type Planned =
   | CellsAction
   | { kind: 'sheet'; name: string }
   | { kind: 'table'; name: string; area: Area }
   /** A column without contents; position counts from 0 inside the table. `seen`: the table when planned. */
   | { kind: 'column'; table: string; heading: string; position: number; seen: Table }
   | { kind: 'resize'; table: string; area: Area; was: Area }
-  | { kind: 'name'; name: string; area: Area }
+  | { kind: 'name'; name: string; area: Area };
+
+/** What the host is told to do: what steps come to, and what takes them back. */
+export type Action =
+  | Planned
   | { kind: 'drop sheet'; name: string }
   /** The cells of the table stay. */
   | { kind: 'drop table'; name: string }
   | { kind: 'drop column'; table: string; heading: string }
   | { kind: 'drop name'; name: string };
+
+export type ActionOf<Kind extends Action['kind']> = Extract<Action, { kind: Kind }>;
+
+/** An action that was done, and the state of its cells right afterwards. */
+export interface Done {
+  action: Planned;
+  after: CellState | undefined;
+}
+
+/** How a host does each kind of action. */
+export type Primitives<Result = void> = { [Kind in Action['kind']]: (action: ActionOf<Kind>) => Result };
+
+/** Does an action by the primitive of its kind. */
+export function doAction<Kind extends Action['kind'], Result>(
+  primitives: { [Each in Kind]: (action: ActionOf<Each>) => Result },
+  action: ActionOf<Kind>,
+): Result {
+  const primitive = primitives[action.kind as Kind] as (given: ActionOf<Kind>) => Result;
+  return primitive(action);
+}
 
 export interface CellsAction {
   kind: 'cells';

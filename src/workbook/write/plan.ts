@@ -3,23 +3,23 @@ import { type Content, sameContent } from '../content.js';
 import type { Sheet } from '../reading.js';
 import { WorkbookError } from '../workbookError.js';
 import { actionsFor } from './actions.js';
-import type { Action, CellsAction, Look, WriteHost } from './host.js';
+import type { CellsAction, Look, Planned, WriteHost } from './host.js';
+import { kindOf } from './kinds/kinds.js';
 import { lookInSlices } from './lookInSlices.js';
-import { checkShape } from './shape.js';
 import type { Overwrite, Step, WritePlan } from '../step.js';
 
 /** A plan and what it comes to; the actions know what the cells held when it was made. */
 export interface PlanMade {
   plan: WritePlan;
-  actions: readonly Action[];
+  actions: readonly Planned[];
 }
 
 /** Looks at everything the steps touch, in one round trip, and describes what would change. */
 export async function makePlan(steps: readonly Step[], host: WriteHost): Promise<PlanMade> {
-  for (const step of steps) checkShape(step);
+  for (const step of steps) kindOf(step).refuseShape(step);
   refuseOverlap(steps);
   const newSheets = new Set(steps.flatMap((step) => (step.kind === 'sheet' ? step.name : [])));
-  const sheets = [...new Set(steps.flatMap((step) => sheetOf(step) ?? []))].filter(
+  const sheets = [...new Set(steps.flatMap((step) => ('area' in step ? step.area.sheet : [])))].filter(
     (name) => !newSheets.has(name),
   );
   const perStep = steps.map((step) => lookFor(step, newSheets));
@@ -45,24 +45,10 @@ export async function makePlan(steps: readonly Step[], host: WriteHost): Promise
   return { plan, actions };
 }
 
+/** Cells of a sheet that the plan makes are not there to be looked at. */
 function lookFor(step: Step, newSheets: ReadonlySet<string>): Look | undefined {
-  switch (step.kind) {
-    case 'cells':
-      return newSheets.has(step.area.sheet) ? undefined : { look: 'cells', area: step.area };
-    case 'sheet':
-      return { look: 'sheet', name: step.name };
-    case 'table':
-      return { look: 'is table', name: step.name };
-    case 'column':
-    case 'resize':
-      return { look: 'table', name: step.table };
-    case 'name':
-      return { look: 'name', name: step.name };
-  }
-}
-
-function sheetOf(step: Step): string | undefined {
-  return step.kind === 'column' || step.kind === 'sheet' ? undefined : step.area.sheet;
+  if (step.kind === 'cells' && newSheets.has(step.area.sheet)) return undefined;
+  return kindOf(step).look(step);
 }
 
 function refuseMissing(sheet: string): never {

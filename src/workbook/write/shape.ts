@@ -1,7 +1,6 @@
 import { cellAddress, type Area } from '../area.js';
 import { isFormula, type Content } from '../content.js';
 import { WorkbookError } from '../workbookError.js';
-import type { Step } from '../step.js';
 
 /** The longest text and formula a cell takes. */
 const longestText = 32_767;
@@ -11,36 +10,15 @@ const goodName = /^[\p{L}_\\][\p{L}\p{N}_.\\]{0,254}$/u;
 /** A1 or R1C1 references, and the letters that select rows and columns. */
 const looksLikeCell = /^(?:[A-Z]{1,3}\d+|R(?:\d*C\d*)?|C\d*)$/i;
 
-/** Refuses a step the host would refuse halfway: rows of unequal length, names that cannot be, endless text. */
-export function checkShape(step: Step): void {
-  switch (step.kind) {
-    case 'cells':
-      sizeOf(step.area, step.contents);
-      sizeOf(step.area, step.formats);
-      if (step.widths && step.widths.length !== step.area.columns)
-        refuse(`${cellAddress(step.area)} was given widths for another number of columns.`);
-      step.contents?.forEach((row) => row.forEach(checkContent));
-      return;
-    case 'column':
-      step.contents.forEach(checkContent);
-      return checkContent(step.heading);
-    case 'sheet':
-      return checkSheetName(step.name);
-    case 'table':
-    case 'name':
-      return checkName(step.name);
-    case 'resize':
-      return;
-  }
-}
-
-function sizeOf(area: Area, rows: readonly (readonly unknown[])[] | undefined): void {
+/** Refuses rows of another size than the area. */
+export function checkSize(area: Area, rows: readonly (readonly unknown[])[] | undefined): void {
   if (!rows) return;
   if (rows.length !== area.rows || rows.some((row) => row.length !== area.columns))
     refuse(`${cellAddress(area)} was given cells of another number of rows or columns.`);
 }
 
-function checkContent(content: Content | undefined): void {
+/** Refuses what no cell takes. */
+export function checkContent(content: Content | undefined): void {
   if (isFormula(content)) {
     if (!content.formula.startsWith('='))
       refuse(`A formula begins with =, not with "${shown(content.formula)}".`);
@@ -52,19 +30,20 @@ function checkContent(content: Content | undefined): void {
     refuse(`"${shown(content)}" is longer than the ${longestText} characters a cell takes.`);
 }
 
-function checkSheetName(name: string): void {
+export function checkSheetName(name: string): void {
   const bad = forbiddenInSheetNames.test(name) || name.startsWith("'") || name.endsWith("'");
   if (bad || name.trim() === '' || name.length > 31)
     refuse(`"${shown(name)}" cannot name a sheet: 1 to 31 characters without \\ / ? * : [ ].`);
 }
 
-function checkName(name: string): void {
+/** Refuses what cannot name a table or cells. */
+export function checkName(name: string): void {
   if (!goodName.test(name) || looksLikeCell.test(name))
     refuse(`"${shown(name)}" cannot be a name: letters, digits and _ only, and no cell address.`);
 }
 
 const shown = (text: string) => text.slice(0, 40);
 
-function refuse(sentence: string): never {
+export function refuse(sentence: string): never {
   throw new WorkbookError('failed', sentence);
 }

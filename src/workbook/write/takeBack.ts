@@ -1,11 +1,9 @@
-import { cellAddress, sameArea } from '../area.js';
-import { sameContent } from '../content.js';
-import type { Table } from '../reading.js';
 import { WorkbookError } from '../workbookError.js';
-import type { Action, CellState, Look, WriteHost } from './host.js';
+import type { Done, Planned, WriteHost } from './host.js';
+import { kindOf } from './kinds/kinds.js';
 import { lookInSlices } from './lookInSlices.js';
 import { refuseChangedSince } from './refuseChangedSince.js';
-import { type Done, undoing } from './undo.js';
+import { undoing } from './undo.js';
 
 /**
  * After a failure: takes back what was done, and whatever the failed message did before it failed, one by
@@ -14,7 +12,7 @@ import { type Done, undoing } from './undo.js';
 export async function takeBack(
   error: unknown,
   done: readonly Done[],
-  failed: readonly Action[],
+  failed: readonly Planned[],
   host: WriteHost,
 ): Promise<WorkbookError> {
   const cause = asWorkbookError(error);
@@ -27,8 +25,8 @@ export async function takeBack(
     try {
       await host.perform([action]);
     } catch (failure) {
-      if (!(await isAsBefore(action, host)))
-        left.push(`${described(action)} (${asWorkbookError(failure).message})`);
+      if (!(await isUndone(each, host)))
+        left.push(`${kindOf(each.action).described(each.action)} (${asWorkbookError(failure).message})`);
     }
   }
   if (left.length === 0) return cause;
@@ -41,8 +39,7 @@ export async function takeBack(
 export async function stillToTakeBack(done: readonly Done[], host: WriteHost): Promise<Done[]> {
   const left: Done[] = [];
   for (const each of done) {
-    const [action] = undoing([each]);
-    if (action && !(await isAsBefore(action, host))) left.push(each);
+    if (undoing([each]).length > 0 && !(await isUndone(each, host))) left.push(each);
   }
   // Cells that came with a sheet or column are looked at as long as that is there.
   const comeAlong = left.some(({ action: { kind } }) => kind === 'sheet' || kind === 'column');
@@ -66,54 +63,12 @@ async function isOurs(each: Done, tried: readonly Done[], host: WriteHost): Prom
 }
 
 /** Taking back fails where there was nothing to take back: a table never made, cells never written. */
-async function isAsBefore(action: Action, host: WriteHost): Promise<boolean> {
-  const look = lookFor(action);
-  if (!look) return false;
+async function isUndone({ action }: Done, host: WriteHost): Promise<boolean> {
+  const kind = kindOf(action);
   try {
-    const [seen] = await lookInSlices([look], host);
-    if (action.kind === 'resize') return sameArea((seen as Table).area, action.area);
-    if (action.kind === 'drop column') return !(seen as Table).headings.includes(action.heading);
-    if (action.kind !== 'cells') return !seen;
-    const { contents, formats } = seen as CellState;
-    return action.contents.every((row, at) =>
-      row.every(
-        (content, column) =>
-          (content === undefined || sameContent(content, contents[at]?.[column] ?? null)) &&
-          (action.formats[at]?.[column] ?? formats[at]?.[column]) === formats[at]?.[column],
-      ),
-    );
+    const [seen] = await lookInSlices([kind.look(action)], host);
+    return kind.isUndone(action, seen);
   } catch {
     return false;
-  }
-}
-
-function lookFor(action: Action): Look | undefined {
-  switch (action.kind) {
-    case 'cells':
-      return { look: 'cells', area: action.area };
-    case 'drop sheet':
-      return { look: 'sheet', name: action.name };
-    case 'drop table':
-      return { look: 'is table', name: action.name };
-    case 'drop name':
-      return { look: 'name', name: action.name };
-    case 'resize':
-    case 'drop column':
-      return { look: 'table', name: action.table };
-    default:
-      return undefined;
-  }
-}
-
-function described(action: Action): string {
-  switch (action.kind) {
-    case 'cells':
-      return `${cellAddress(action.area)} on sheet "${action.area.sheet}"`;
-    case 'column':
-    case 'resize':
-    case 'drop column':
-      return `the table "${action.table}"`;
-    default:
-      return `the ${action.kind.replace('drop ', '')} "${action.name}"`;
   }
 }

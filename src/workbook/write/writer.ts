@@ -1,17 +1,22 @@
 import { type LongWork, refuseWhenCancelled } from '../longWork.js';
 import { WorkbookError } from '../workbookError.js';
 import { type Batch, inBatches, smaller } from './batches.js';
-import type { Action, WriteHost } from './host.js';
+import type { Action, Done, Planned, WriteHost } from './host.js';
 import { makePlan } from './plan.js';
 import { takeBack, stillToTakeBack } from './takeBack.js';
 import { refuseChangedSince } from './refuseChangedSince.js';
 import { refuseChangedSincePlan } from './refuseChangedSincePlan.js';
 import type { Revert, Step, WriteOptions, WritePlan } from '../step.js';
-import { type Done, undoing } from './undo.js';
+import { undoing } from './undo.js';
+
+/*
+ * Every write takes four steps: look at what it touches, refuse what would not end well, do it in messages
+ * that the host accepts, and know how to take it back.
+ */
 
 /** Planning, asking, writing in slices, and taking back: the same for every implementation of the port. */
 export class Writer {
-  private readonly actions = new WeakMap<WritePlan, readonly Action[]>();
+  private readonly actions = new WeakMap<WritePlan, readonly Planned[]>();
 
   constructor(
     private readonly host: WriteHost,
@@ -55,12 +60,12 @@ export class Writer {
   }
 
   /** All of the actions or none: what was done before a failure is put back. */
-  private async perform(actions: readonly Action[], work: LongWork): Promise<Done[]> {
+  private async perform(actions: readonly Planned[], work: LongWork): Promise<Done[]> {
     const done: Done[] = [];
     const queue = inBatches(actions, this.messageBytes);
     const total = cellsIn(queue);
     for (let batch = queue.shift(); batch; batch = queue.shift()) {
-      let sent: readonly Action[] = [];
+      let sent: readonly Planned[] = [];
       try {
         refuseWhenCancelled(work, 'Stopped: the cells are as they were.');
         sent = batch.actions;
@@ -85,7 +90,10 @@ export class Writer {
   }
 
   /** One message; one that the host finds too large goes back to the queue in smaller ones. */
-  private async send(batch: Batch, queue: Batch[]): Promise<Done[]> {
+  private async send<Each extends Action>(
+    batch: Batch<Each>,
+    queue: Batch<Each>[],
+  ): Promise<{ action: Each; after: Done['after'] }[]> {
     try {
       const after = await this.host.perform(batch.actions);
       return batch.actions.map((action, at) => ({ action, after: after[at] }));

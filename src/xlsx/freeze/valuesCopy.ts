@@ -10,6 +10,11 @@ import { refuseWorkbook } from '../refusal/refusal.js';
 import { openWorkbook, type Sheet, type Workbook } from '../workbook.js';
 import { portableCodec, type Codec } from '../zip/codec.js';
 
+/*
+ * Copies of a workbook for somebody without the add-in: our formulas become values, for the shop kept as a
+ * list, for a customer gone with all that is private.
+ */
+
 /** For the shop's own people, whose formulas can come back; or for a customer, who gets values only. */
 export type CopyKind = 'shop' | 'customer';
 

@@ -1,4 +1,5 @@
 import type { Codec } from './codec.js';
+import { concatenate } from './concatenate.js';
 import { readArchive, type ZipArchive, type ZipEntry } from './readArchive.js';
 import { writeArchive } from './writeArchive.js';
 
@@ -41,7 +42,7 @@ export function editArchive(archive: ZipArchive, edits: ArchiveEdits, codec: Cod
     const { bytes, central } = newEntry(name, content, codec);
     push(bytes, central);
   }
-  return joined([...pieces, ...centrals, endRecord(offset, centrals, read.comment)]);
+  return concatenate([...pieces, ...centrals, endRecord(offset, centrals, read.comment)]);
 }
 
 const centralOf = ({ bytes }: ZipArchive, entry: ZipEntry) =>
@@ -68,8 +69,8 @@ function newEntry(name: string, content: Uint8Array, codec: Codec) {
   central.setUint16(4, 20, true);
   fields(central, 6);
   return {
-    bytes: joined([new Uint8Array(local.buffer), encoded, packed]),
-    central: joined([new Uint8Array(central.buffer), encoded]),
+    bytes: concatenate([new Uint8Array(local.buffer), encoded, packed]),
+    central: concatenate([new Uint8Array(central.buffer), encoded]),
   };
 }
 
@@ -78,18 +79,8 @@ function endRecord(start: number, centrals: readonly Uint8Array[], comment: Uint
   view.setUint32(0, END, true);
   view.setUint16(8, centrals.length, true);
   view.setUint16(10, centrals.length, true);
-  view.setUint32(12, joined(centrals).length, true);
+  view.setUint32(12, concatenate(centrals).length, true);
   view.setUint32(16, start, true);
   view.setUint16(20, comment.length, true);
-  return joined([new Uint8Array(view.buffer), comment]);
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const out = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    out.set(part, at);
-    at += part.length;
-  }
-  return out;
+  return concatenate([new Uint8Array(view.buffer), comment]);
 }

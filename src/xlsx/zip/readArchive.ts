@@ -2,6 +2,11 @@ import { limits } from '../refusal/limits.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import { findDirectory } from './directory.js';
 
+/*
+ * Zip archives, as workbook packages use them: read once, refused where they are not what they say, written
+ * with the packed bytes of what did not change.
+ */
+
 /** One entry of a zip archive; the offsets point into the archive's bytes. */
 export interface ZipEntry {
   name: string;

@@ -1,4 +1,5 @@
 import type { Codec } from './codec.js';
+import { concatenate } from './concatenate.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 interface Piece {
@@ -97,14 +98,4 @@ function endRecord(archive: ZipArchive, start: number, centrals: Uint8Array[]): 
   view.setUint16(20, archive.comment.length, true);
   end.set(archive.comment, 22);
   return end;
-}
-
-function concatenate(parts: Uint8Array[]): Uint8Array {
-  const out = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    out.set(part, at);
-    at += part.length;
-  }
-  return out;
 }

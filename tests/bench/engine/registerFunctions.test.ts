@@ -6,7 +6,7 @@ import type {
   CustomFunction,
   LoadedFunction,
   LoadedFunctions,
-} from '../../../src/headless/functions/loadFunctions.js';
+} from '../../../src/headless/functions/scriptHost.js';
 
 const any = { type: 'any', dimensionality: 'scalar' } as const;
 let books: GridBook[] = [];

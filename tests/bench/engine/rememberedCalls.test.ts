@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { RememberedCalls } from '../../../src/bench/engine/rememberedCalls.js';
 import { OurFunctions } from '../../../src/headless/engine/ourFunctions.js';
 import type { Matrix, Operand } from '../../../src/headless/engine/values.js';
-import type { CustomFunction, LoadedFunction } from '../../../src/headless/functions/loadFunctions.js';
+import type { CustomFunction, LoadedFunction } from '../../../src/headless/functions/scriptHost.js';
 import { functions, openExample } from '../support/openExample.js';
 
 /** A counted function: a matrix, then a scalar. */

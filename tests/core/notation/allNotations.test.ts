@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../src/core/inputError.js';
 import { allNotations } from '../../../src/core/notation/allNotations.js';
 import { refused } from '../../../src/core/notation/notation.js';
-import { readingOf } from '../../../src/core/notation/readingOf.js';
+import { readingOf } from './readingOf.js';
 import type { LengthUnit } from '../../../src/core/quantity/units.js';
 
 function reading(kind: (typeof allNotations)[number]['kind'], text: string, unit: LengthUnit): string {

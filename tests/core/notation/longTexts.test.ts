@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { notationKinds } from '../../../src/core/notation/notation.js';
-import { readingOf } from '../../../src/core/notation/readingOf.js';
+import { readingOf } from './readingOf.js';
 import { refused } from '../../../src/core/notation/notation.js';
 import { looksLikeSize } from '../../../src/core/notation/looksLikeSize.js';
 import { headingNames } from '../../../src/core/row/readHeadings.js';

@@ -1,7 +1,7 @@
 import { InputError } from '../../../src/core/inputError.js';
 import { allNotations } from '../../../src/core/notation/allNotations.js';
 import { type NotationKind, refused } from '../../../src/core/notation/notation.js';
-import { readingOf } from '../../../src/core/notation/readingOf.js';
+import { readingOf } from './readingOf.js';
 import type { LengthUnit } from '../../../src/core/quantity/units.js';
 
 /** A text with one slip of the keyboard, and what became of its reading. */

@@ -2,8 +2,9 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import { readShopFromWorkbook } from '../../../src/functions/shop/readShopFromWorkbook.js';
-import { StartUp, type StartUpState as Kept } from '../../../src/functions/shop/startUp.js';
-import { startUp as startUpShown, type StartUpState as Shown } from '../../../src/workbook/startUp.js';
+import type { StartUpState } from '../../../src/core/shop/startUpState.js';
+import { StartUp } from '../../../src/functions/shop/startUp.js';
+import { startUp as startUpShown } from '../../../src/workbook/startUp.js';
 import { bayA, pressTable, settingTable } from '../../support/sampleShop.js';
 import { OfficeHost } from '../../workbook/support/officeHost.js';
 
@@ -31,7 +32,7 @@ function shopSheet(tables: Record<string, readonly (readonly unknown[])[]>, stam
   }
 }
 
-async function startedUp(): Promise<Kept> {
+async function startedUp(): Promise<StartUpState> {
   const startUp = new StartUp(readShopFromWorkbook);
   await startUp.readTables().catch(() => undefined);
   return startUp.state;
@@ -141,11 +142,7 @@ describe('what the pane is shown', () => {
     const startUp = new StartUp(readShopFromWorkbook);
     vi.stubGlobal('tonrowStartUp', startUp);
     await startUp.readTables();
-    const shown: Shown | undefined = startUpShown()?.state;
-    const kept: Kept | undefined = shown;
-    expect(kept).toBe(startUp.state);
-    const back: Shown = startUp.state;
-    expect(back).toBe(shown);
+    expect(startUpShown()?.state).toBe(startUp.state);
   });
 
   it('is told of every change, and what asking for a calculation came to', async () => {

@@ -144,19 +144,13 @@ describe('what is true of the whole workbook', () => {
   it('one banner tells of a broken cell of the shop, how many rows wait on it, and goes there', async () => {
     const workbook = await open('shop');
     workbook.type('Sheet1', 0, 0, [
-      ['Section', 'Grade', 'Hole', 'Verdict', 'Note'],
-      [
-        'PL3/8X6',
-        'A36',
-        '13/16',
-        'Check input',
-        "Presses, Bay B, Punch throat: 'abc' is not a length. Write 3/8, 9.5 mm or 0.375.",
-      ],
-      ['PL3/8X6', 'A36', '13/16', 'OK', ''],
+      ['Section', 'Grade', 'Hole', 'Edge', 'End', 'Press', 'Verdict'],
+      ['PL3/8X6', 'A36', '13/16', 2, 2, 'Bay B', 'Check input'],
+      ['PL3/8X6', 'A36', '13/16', 2, 2, 'Bay A', 'OK'],
     ]);
     workbook.memory.tables.push({
       name: 'Parts',
-      area: { sheet: 'Sheet1', row: 0, column: 0, rows: 3, columns: 5 },
+      area: { sheet: 'Sheet1', row: 0, column: 0, rows: 3, columns: 7 },
       hasTotals: false,
     });
     const throat = workbook.shown('Presses').findIndex(([item]) => item === 'Punch throat');

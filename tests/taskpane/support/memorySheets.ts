@@ -2,7 +2,15 @@ import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { absoluteAddress, type Area, overlap } from '../../../src/workbook/area.js';
 import { type Content, isErrorConstant, isFormula } from '../../../src/workbook/content.js';
 import type { Table } from '../../../src/workbook/reading.js';
-import type { Action, CellState, Look, Seen } from '../../../src/workbook/write/host.js';
+import {
+  type Action,
+  type ActionOf,
+  type CellState,
+  doAction,
+  type Look,
+  type Primitives,
+  type Seen,
+} from '../../../src/workbook/write/host.js';
 
 export interface MemoryCell {
   content: Content;
@@ -93,49 +101,34 @@ export class MemorySheets {
     };
   }
 
+  private readonly primitives: Primitives<CellState | void> = {
+    cells: (action) => this.write(action),
+    sheet: ({ name }) => void this.sheets.set(name, new Map()),
+    table: ({ name, area }) => {
+      if (this.tables.some((other) => overlap(other.area, area))) throw new Error('tables overlap');
+      this.tables.push({ name, area, hasTotals: false });
+    },
+    name: ({ name, area }) => void this.names.push({ name, area }),
+    resize: ({ table, area }) => void (this.own(table).area = area),
+    column: ({ table, position, heading }) => {
+      const own = this.own(table);
+      this.shift(own, position, 1);
+      const { sheet, row, column } = own.area;
+      this.set(sheet, row, column + position, { content: heading });
+    },
+    'drop column': ({ table, heading }) =>
+      this.shift(this.own(table), this.table(table)?.headings.indexOf(heading) ?? -1, -1),
+    'drop sheet': ({ name }) => void this.sheets.delete(name),
+    'drop table': ({ name }) => void this.tables.splice(this.tables.indexOf(this.own(name)), 1),
+    'drop name': (action) =>
+      void this.names.splice(
+        this.names.findIndex(({ name }) => name === action.name),
+        1,
+      ),
+  };
+
   act(action: Action): CellState | undefined {
-    switch (action.kind) {
-      case 'cells':
-        return this.write(action);
-      case 'sheet':
-        this.sheets.set(action.name, new Map());
-        return undefined;
-      case 'table':
-        if (this.tables.some(({ area }) => overlap(area, action.area))) throw new Error('tables overlap');
-        this.tables.push({ name: action.name, area: action.area, hasTotals: false });
-        return undefined;
-      case 'name':
-        this.names.push({ name: action.name, area: action.area });
-        return undefined;
-      case 'resize':
-        this.own(action.table).area = action.area;
-        return undefined;
-      case 'column': {
-        const table = this.own(action.table);
-        this.shift(table, action.position, 1);
-        const { sheet, row, column } = table.area;
-        this.set(sheet, row, column + action.position, { content: action.heading });
-        return undefined;
-      }
-      case 'drop column': {
-        const table = this.own(action.table);
-        const at = this.table(action.table)?.headings.indexOf(action.heading) ?? -1;
-        this.shift(table, at, -1);
-        return undefined;
-      }
-      case 'drop sheet':
-        this.sheets.delete(action.name);
-        return undefined;
-      case 'drop table':
-        this.tables.splice(this.tables.indexOf(this.own(action.name)), 1);
-        return undefined;
-      case 'drop name':
-        this.names.splice(
-          this.names.findIndex(({ name }) => name === action.name),
-          1,
-        );
-        return undefined;
-    }
+    return doAction(this.primitives, action) ?? undefined;
   }
 
   private own(name: string) {
@@ -144,7 +137,7 @@ export class MemorySheets {
     return found;
   }
 
-  private write({ area, contents, formats }: Extract<Action, { kind: 'cells' }>): CellState {
+  private write({ area, contents, formats }: ActionOf<'cells'>): CellState {
     for (let row = 0; row < area.rows; row++)
       for (let column = 0; column < area.columns; column++) {
         const content = contents[row]?.[column];

@@ -18,6 +18,11 @@ import { summaryOf } from './partWords.js';
 import { pressShapes } from './pressShapes.js';
 import { bendShapes, labelShapes, miterShapes, workLabels } from './workShapes.js';
 
+/*
+ * The part of a row as it lies on the press: laid out by the same code as the check, with its holes and
+ * works, the dimensions of the row, and the distance that decides.
+ */
+
 export interface PartInput {
   job: RowJob;
   /** The finding that decides the checked row. */

@@ -1,4 +1,3 @@
-import { InputError } from '../../../core/inputError.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { plainText } from '../../../core/quantity/cellValue.js';
 import { checkRow } from '../../../core/row/checkRow.js';
@@ -9,6 +8,7 @@ import type { Shop } from '../../../core/shop/readShop.js';
 import { overlap } from '../../../workbook/area.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import type { Workbook } from '../../../workbook/port.js';
+import { isPartsList } from '../../shared/isPartsList.js';
 import type { ShopState } from '../../shared/shopState.js';
 
 /** A row of a list with its result. */
@@ -31,7 +31,7 @@ export async function reportRows(
 ): Promise<ReportRow[]> {
   const own = Object.values(state.tables).map(({ area }) => area);
   const tables = (await workbook.tables()).filter(
-    ({ area, headings }) => !own.some((each) => overlap(each, area)) && hasSection(headings),
+    ({ area, headings }) => !own.some((each) => overlap(each, area)) && isPartsList(headings),
   );
   const read = await workbook.read(
     tables.map(({ name }) => ({ table: name, part: 'data' }) as const),
@@ -57,16 +57,6 @@ export async function reportRows(
     }
   }
   return rows;
-}
-
-function hasSection(headings: readonly CellValue[]): boolean {
-  try {
-    readHeadings(headings);
-    return true;
-  } catch (error) {
-    if (error instanceof InputError) return false;
-    throw error;
-  }
 }
 
 function rowOf(

@@ -4,6 +4,10 @@ import type { Workbook } from '../../../workbook/port.js';
 import { ChangeContext } from './useChange.js';
 import { useChanges } from './useChanges.js';
 
+/*
+ * Nothing is written but what was shown: a change is proposed, looked at, written, and can be taken back.
+ */
+
 const ChangeDialog = lazy(() => import(/* webpackChunkName: "change" */ './ChangeDialog.js'));
 
 const contentStyle = {

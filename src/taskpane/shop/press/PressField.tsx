@@ -3,7 +3,7 @@ import { useRef } from 'react';
 import { type PressItem, pressItemMeaning } from '../../../core/press/pressItem.js';
 import { forceReading } from '../../../core/quantity/readForce.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import type { FieldConflict } from '../../../workbook/mergeFields.js';
+import type { FieldConflict } from './mergeFields.js';
 import { shortText } from '../../shared/shortText.js';
 import { type FieldState, fieldState, FieldStateMark, fieldStateWords } from './FieldState.js';
 import { PaneField } from '../../shared/PaneField.js';

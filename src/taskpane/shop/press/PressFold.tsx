@@ -1,5 +1,5 @@
 import { Accordion, AccordionHeader, AccordionItem, AccordionPanel } from '@fluentui/react-components';
-import type { FieldConflict, Fields } from '../../../workbook/mergeFields.js';
+import type { FieldConflict, Fields } from './mergeFields.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { ShopTable } from '../../shared/shopState.js';

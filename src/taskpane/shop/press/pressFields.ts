@@ -1,4 +1,4 @@
-import type { Fields } from '../../../workbook/mergeFields.js';
+import type { Fields } from './mergeFields.js';
 import { sentenceInCell } from '../../../core/inputError.js';
 import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/pressItem.js';
 import { readPressValue } from '../../../core/press/readPressValue.js';

@@ -1,4 +1,4 @@
-import { type FieldConflict, type Fields, mergeFields } from '../../../workbook/mergeFields.js';
+import { type FieldConflict, type Fields, mergeFields } from './mergeFields.js';
 import { useContext } from 'react';
 import { KeptContext, useKept } from '../../shared/useKept.js';
 

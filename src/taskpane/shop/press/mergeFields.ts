@@ -1,4 +1,4 @@
-import type { CellValue } from '../core/quantity/cellValue.js';
+import type { CellValue } from '../../../core/quantity/cellValue.js';
 
 /** The fields of something being edited, by name: the items of a press. */
 export type Fields = Readonly<Record<string, CellValue>>;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mergeFields } from '../../src/workbook/mergeFields.js';
+import { mergeFields } from '../../../../src/taskpane/shop/press/mergeFields.js';
 
 const base = { force: 60, throat: 12, stroke: null };
 

@@ -1,17 +1,22 @@
-import { refuse } from '../inputError.js';
-import { readGrade } from '../material/readGrade.js';
-import { quoted } from '../quantity/cellValue.js';
-import { formatLength, formatNumber } from '../quantity/formatLength.js';
-import { readAngle } from '../quantity/readAngle.js';
-import { readCount } from '../quantity/readCount.js';
-import { readForce } from '../quantity/readForce.js';
-import { readLength } from '../quantity/readLength.js';
-import { type LengthUnit, mmPerInch, newtonPerKilonewton, radianPerDegree } from '../quantity/units.js';
-import { readBolt } from '../rule/boltSize.js';
-import { readAnySection } from '../section/readAnySection.js';
-import type { Hole } from '../tooling/hole.js';
-import { readHole } from '../tooling/readHole.js';
-import type { NotationKind } from './notation.js';
+import { refuse } from '../../../src/core/inputError.js';
+import { readGrade } from '../../../src/core/material/readGrade.js';
+import { quoted } from '../../../src/core/quantity/cellValue.js';
+import { formatLength, formatNumber } from '../../../src/core/quantity/formatLength.js';
+import { readAngle } from '../../../src/core/quantity/readAngle.js';
+import { readCount } from '../../../src/core/quantity/readCount.js';
+import { readForce } from '../../../src/core/quantity/readForce.js';
+import { readLength } from '../../../src/core/quantity/readLength.js';
+import {
+  type LengthUnit,
+  mmPerInch,
+  newtonPerKilonewton,
+  radianPerDegree,
+} from '../../../src/core/quantity/units.js';
+import { readBolt } from '../../../src/core/rule/boltSize.js';
+import { readAnySection } from '../../../src/core/section/readAnySection.js';
+import type { Hole } from '../../../src/core/tooling/hole.js';
+import { readHole } from '../../../src/core/tooling/readHole.js';
+import type { NotationKind } from '../../../src/core/notation/notation.js';
 
 const wholeNumber = 'Write a whole number.';
 const sixtyFourths = 64;
