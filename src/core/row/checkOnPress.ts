@@ -88,7 +88,7 @@ function laidIn({ layouts }: Layouts, { index, face }: PlacedGroup): LaidGroup |
 /** What a press finds of the holes in one face, as findings of `group` where that is given. */
 function inFace(
   press: Press,
-  { section, grade }: ReadyRow,
+  { section, grade, lengthMm, miterRad }: ReadyRow,
   { own, laid }: InFace,
   shop: Shop,
   group: number | undefined,
@@ -100,7 +100,8 @@ function inFace(
   const punch = () => ofGroup(punchedOn(press, hole, thicknessMm, grade, shop, working), group);
   const station = working ? punch() : rememberedPunch(press, hole, values, punch);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
-  const reach = ofGroup(reachFindings({ press, section, face, laid }, working), group);
+  const turnable = lengthMm !== undefined && miterRad === 0 ? { lengthMm } : {};
+  const reach = ofGroup(reachFindings({ press, section, face, laid, ...turnable }, working), group);
   const look = () => ofGroup(toolFindings(press, hole, thicknessMm, grade, shop, working), group);
   return [...station, ...reach, ...(working ? look() : rememberedTools(press, hole, values, look))];
 }

@@ -15,6 +15,10 @@ import type { Reading } from './reading.js';
 import type { PartEnd, RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
 
+/** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
+const namesWork =
+  /bohr|loch|gehrung|ausklink|kant|bieg|fase|schr[äa]g|langl|drill|punch|hole|mit(?:er|re)|bevel|notch|cope|bend|clip|slot|cut ?out|agujero|taladro|muesca|perçage|trou|encoche|pli\b/i;
+
 const greatestMiterDegree = 60;
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
 
@@ -30,10 +34,11 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
-  const unread = headings.unread.filter((column) => looksLikeSize(reader.cell(column), shop.unit));
-  if (unread.length > 0) {
-    readings.push({ is: 'unread columns', headings: unread.map(({ heading }) => heading) });
-  }
+  const unread = headings.unread.filter(
+    (column) =>
+      looksLikeSize(reader.cell(column), shop.unit) ||
+      (namesWork.test(column.heading) && reader.isFilled(column)),
+  );
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const left = reader.read(fields.miterLeft, readMiter);
@@ -86,6 +91,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     miterLeftRad,
     miterRightRad,
     miterRad,
+    ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
     problems: reader.problems,
     readings,
   };
