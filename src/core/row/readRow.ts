@@ -12,7 +12,7 @@ import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
 import { readQty } from './read/readQty.js';
 import type { Reading } from './reading.js';
-import type { PartEnd, RowJob } from './rowJob.js';
+import type { HoleGroup, PartEnd, RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
 
 const greatestMiterDegree = 60;
@@ -52,10 +52,12 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
         problem: 'the cell is blank. Fill it in.',
       });
   }
-  const holes = groups.flatMap(
-    (columns, index) =>
-      readHoleGroup(reader, columns, index, { shop, section: read?.section }, readings) ?? [],
-  );
+  const holes: HoleGroup[] = [];
+  const context = { shop, section: read?.section };
+  for (const [index, columns] of groups.entries()) {
+    const group = readHoleGroup(reader, columns, index, context, readings);
+    if (group) holes.push(group);
+  }
   const miterUnread = [fields.miterLeft, fields.miterRight].some(
     (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
   );
