@@ -21,8 +21,8 @@ import { supportFindings } from './supports.js';
 import { holeTitle } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
 
-const rememberedPunch = rememberedBy<Finding[]>();
-const rememberedTools = rememberedBy<Finding[]>();
+const rememberedPunch = rememberedBy<readonly Finding[]>();
+const rememberedTools = rememberedBy<readonly Finding[]>();
 
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
 export function checkOnPress(
@@ -62,7 +62,7 @@ function holeFindings(
   layouts: Layouts,
   shop: Shop,
   working?: Working,
-): Finding[] {
+): readonly Finding[] {
   const { index } = placed;
   const faces: InFace[] = [];
   for (const own of placed.faces) {
@@ -93,7 +93,7 @@ function inFace(
   shop: Shop,
   group: number | undefined,
   working?: Working,
-): Finding[] {
+): readonly Finding[] {
   const { process, thicknessMm, face } = own;
   const hole = process.punched;
   const values = [thicknessMm, grade, shop, group];

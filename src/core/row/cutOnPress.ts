@@ -15,11 +15,11 @@ import { isCutElsewhere } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 import { shortestSide } from './shortestSide.js';
 
-const remembered = rememberedBy<Finding[]>();
-const rememberedLeast = rememberedBy<ShearMinimum[]>();
+const remembered = rememberedBy<readonly Finding[]>();
+const rememberedLeast = rememberedBy<readonly ShearMinimum[]>();
 
 /** The cut of a row at the shear its section needs; nothing where a saw or something else cuts it. */
-export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
+export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): readonly Finding[] {
   const { section, grade } = row;
   if (isCutBySaw(section) || isCutElsewhere(row)) return [];
   const thicknessMm = leastThicknessMm(section);

@@ -86,14 +86,22 @@ function rangeOver(
 
 /** One hole of each line: the others of a line lie as far across. */
 function distinct(holes: readonly PlacedHole[]): PlacedHole[] {
-  if (holes.length === 1) return [...holes];
+  const kept: PlacedHole[] = [];
   const seen = new Set<string>();
-  return holes.filter(({ center, free }) => {
-    const key = `${center.y} ${free?.y0 ?? 0} ${free?.y1 ?? 0}`;
-    const isNew = !seen.has(key);
+  for (const hole of holes) {
+    // Holes of a line follow each other.
+    const last = kept.at(-1);
+    if (last && isAsFarAcross(hole, last)) continue;
+    const key = `${hole.center.y} ${hole.free?.y0 ?? 0} ${hole.free?.y1 ?? 0}`;
+    if (!seen.has(key)) kept.push(hole);
     seen.add(key);
-    return isNew;
-  });
+  }
+  return kept;
+}
+
+function isAsFarAcross(a: PlacedHole, b: PlacedHole): boolean {
+  if (a.center.y !== b.center.y) return false;
+  return (a.free?.y0 ?? 0) === (b.free?.y0 ?? 0) && (a.free?.y1 ?? 0) === (b.free?.y1 ?? 0);
 }
 
 /** A size that may be several, within a limit of the press: by all of them, by none, or by some. */

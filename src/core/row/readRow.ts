@@ -12,7 +12,7 @@ import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
 import { readQty } from './read/readQty.js';
 import type { Reading } from './reading.js';
-import type { PartEnd, RowJob } from './rowJob.js';
+import type { HoleGroup, PartEnd, RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
 
 /** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
@@ -57,10 +57,12 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
         problem: 'the cell is blank. Fill it in.',
       });
   }
-  const holes = groups.flatMap(
-    (columns, index) =>
-      readHoleGroup(reader, columns, index, { shop, section: read?.section }, readings) ?? [],
-  );
+  const holes: HoleGroup[] = [];
+  const context = { shop, section: read?.section };
+  for (const [index, columns] of groups.entries()) {
+    const group = readHoleGroup(reader, columns, index, context, readings);
+    if (group) holes.push(group);
+  }
   const miterUnread = [fields.miterLeft, fields.miterRight].some(
     (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
   );
