@@ -22,7 +22,8 @@ import { MemorySheets } from './memorySheets.js';
 /** A workbook in memory: the port over plain cells, with our functions calculated after every write. */
 export class MemoryWorkbook implements Workbook {
   /** Some hosts tell an add-in nothing of what it wrote itself: the usual one here is like that. */
-  static readonly tellsOwnWrites = process.env['HOST_TELLS_OWN_WRITES'] !== undefined;
+  static readonly tellsOwnWrites =
+    typeof process !== 'undefined' && process.env['HOST_TELLS_OWN_WRITES'] !== undefined;
   readonly memory = new MemorySheets();
   selected: Area[] = [];
   /** Where the pane went, newest last. */
