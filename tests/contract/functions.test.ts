@@ -187,7 +187,7 @@ describe('bad input', () => {
       /^Presses: there is no column "Item" in its first row \(read: a, b\)\. Give/,
     );
     expect(twoRows?.error?.message).toMatch(
-      /^Row: headings and row must be one row each, .*\(read: 1 × 9 and 2 × 2\)\. Give/,
+      /^Row: headings and row must be one row each, .*\(read: 1 × 10 and 2 × 2\)\. Give/,
     );
     expect(noSection?.error?.message).toMatch(/^Headings: there is no Section column \(read: Mark\)\. Give/);
   });

@@ -11,6 +11,8 @@ export interface ClearanceRange {
 export interface Placed {
   readonly shape: Shape;
   readonly free?: Box;
+  /** All places of the shape together, where they were worked out before. */
+  readonly swept?: Shape;
 }
 
 /**
@@ -28,16 +30,18 @@ export interface Placed {
  * Source: plane geometry.
  */
 export function clearanceRange(a: Placed, b: Placed): ClearanceRange {
-  const least = clearance(
-    a.free ? sweep(a.shape, a.free) : a.shape,
-    b.free ? sweep(b.shape, b.free) : b.shape,
-  );
+  const least = clearance(sweptOf(a), sweptOf(b));
   if (!a.free && !b.free) return { least, most: least.distance };
   let most = -Infinity;
   for (const { x, y } of cornersOf(relativeFreedom(a.free ?? fixed, b.free ?? fixed))) {
     most = Math.max(most, clearance(translate(a.shape, x, y), b.shape).distance);
   }
   return { least, most };
+}
+
+/** The shape at all the places it may take. */
+export function sweptOf({ shape, free, swept }: Placed): Shape {
+  return swept ?? (free ? sweep(shape, free) : shape);
 }
 
 const fixed: Box = { x0: 0, x1: 0, y0: 0, y1: 0 };

@@ -29,14 +29,15 @@ export function edgeClearance(shape: Shape, edge: Edge, around: Void): Clearance
  */
 export function edgeClearanceRange(freedom: Freedom, edge: Edge, around: Void): ClearanceRange {
   const least = edgeClearance(freedom.swept, edge, around);
-  const inVoid = freedom.outermost.map(({ shape }) => clearOf(around, shape).distance);
+  const inVoid: number[] = [];
+  for (const { shape } of freedom.outermost) inVoid.push(clearOf(around, shape).distance);
   // The distance from a void is a convex function of the place: if no outermost place is clear of it, none is.
   if (inVoid.every(reachesIn)) return { least, most: Math.max(...inVoid) };
   const segment = segmentOf(edge);
   let most = -Infinity;
-  for (const [at, { shape }] of freedom.outermost.entries()) {
+  for (let at = 0; at < inVoid.length; at++) {
     if (!around.notch && reachesIn(inVoid[at] as number)) continue;
-    most = Math.max(most, clearance(shape, segment).distance);
+    most = Math.max(most, clearance(freedom.outermost[at]?.shape ?? freedom.shape, segment).distance);
   }
   if (around.notch || !inVoid.some(reachesIn)) return { least, most };
   for (const shape of onLine(freedom, inVoid)) most = Math.max(most, clearance(shape, segment).distance);
@@ -64,7 +65,8 @@ function segmentOf({ from, to }: Edge): Shape {
 }
 
 function isBetween(foot: Point, { from, to }: Edge): boolean {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
   const along = (foot.x - from.x) * dx + (foot.y - from.y) * dy;
   return along >= 0 && along <= dx * dx + dy * dy;
 }

@@ -1,6 +1,5 @@
-import { type ClearanceRange, clearanceRange } from './clearanceRange.js';
+import { type ClearanceRange, clearanceRange, type Placed, sweptOf } from './clearanceRange.js';
 import type { PlacedHole } from './part.js';
-import { sweep } from './shape.js';
 import { toleranceMm } from './tolerance.js';
 
 /** Takes a pair of holes; `repeats` is how many pairs of the same two groups it stands for, itself included. */
@@ -33,14 +32,14 @@ export function holePairs(holes: readonly PlacedHole[], reachMm: number, visit: 
     pairs += (spans.length * (spans.length - 1)) / 2;
     const overlaps = new Map<number, Overlap>();
     sweepAlong(spans, reachMm, (a, b) => {
-      const key = Math.min(a.hole.group, b.hole.group) * groups + Math.max(a.hole.group, b.hole.group);
+      const key = a.group < b.group ? a.group * groups + b.group : b.group * groups + a.group;
       const known = overlaps.get(key);
       if (known && (known.count >= mostOverlaps || (known.coincident && coincide(a, b)))) {
         known.count++;
         within++;
         return;
       }
-      const range = clearanceRange(a.hole, b.hole);
+      const range = clearanceRange(a.places, b.places);
       if (range.least.distance > reachMm) return;
       within++;
       if (range.least.distance >= -toleranceMm) visit(a.hole, b.hole, range, 1);
@@ -57,6 +56,8 @@ const mostOverlaps = 200;
 /** A hole with the extents of all places it may take. */
 interface Span {
   hole: PlacedHole;
+  group: number;
+  places: Placed;
   x0: number;
   x1: number;
   y0: number;
@@ -64,8 +65,18 @@ interface Span {
 }
 
 function spanOf(hole: PlacedHole): Span {
-  const { core, radius } = hole.free ? sweep(hole.shape, hole.free) : hole.shape;
-  const span = { hole, x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
+  const swept = sweptOf(hole);
+  const { core, radius } = swept;
+  const places: Placed = hole.free ? { shape: hole.shape, free: hole.free, swept } : hole;
+  const span: Span = {
+    hole,
+    group: hole.group,
+    places,
+    x0: Infinity,
+    x1: -Infinity,
+    y0: Infinity,
+    y1: -Infinity,
+  };
   for (const { x, y } of core) {
     if (x - radius < span.x0) span.x0 = x - radius;
     if (x + radius > span.x1) span.x1 = x + radius;

@@ -25,8 +25,10 @@ export function translate(shape: Shape, x: number, y: number): Shape {
 
 /** The least convex shape that covers `shape` wherever it may lie in the box. */
 export function sweep(shape: Shape, free: Box): Shape {
-  const offsets = cornersOf(free);
-  const everywhere = offsets.flatMap(({ x, y }) => translate(shape, x, y).core);
+  const everywhere: Point[] = [];
+  for (const { x, y } of cornersOf(free)) {
+    for (const point of shape.core) everywhere.push({ x: point.x + x, y: point.y + y });
+  }
   // A point sweeps the box itself, whose corners already run counter-clockwise.
   const core = shape.core.length === 1 ? everywhere : convexHull(everywhere);
   return { core, radius: shape.radius };
@@ -34,12 +36,10 @@ export function sweep(shape: Shape, free: Box): Shape {
 
 /** The corners of a box: one of a point, two of a segment, four of a rectangle. */
 export function cornersOf({ x0, x1, y0, y1 }: Box): Point[] {
-  const bottom =
-    x0 === x1
-      ? [{ x: x0, y: y0 }]
-      : [
-          { x: x0, y: y0 },
-          { x: x1, y: y0 },
-        ];
-  return y0 === y1 ? bottom : [...bottom, ...bottom.map(({ x }) => ({ x, y: y1 })).reverse()];
+  const corners = [{ x: x0, y: y0 }];
+  if (x0 !== x1) corners.push({ x: x1, y: y0 });
+  if (y0 === y1) return corners;
+  if (x0 !== x1) corners.push({ x: x1, y: y1 });
+  corners.push({ x: x0, y: y1 });
+  return corners;
 }

@@ -20,7 +20,7 @@ const usualShareToUse = 0.8;
 export function shareFinding(press: Press, share: Share): PressFinding {
   const shareToUse = valueOr(press, 'shareToUse', usualShareToUse);
   if (typeof shareToUse !== 'number') return shareToUse;
-  const is = { rule: 'share', ...share, shareToUse, press: press.name } as const;
+  const is = { ...share, rule: 'share', shareToUse, press: press.name } as const;
   if (share.use > 1 + roundingShare) return { ...is, outcome: 'failed', verdict: 'Over capacity' };
   const near = share.use > shareToUse * (1 + roundingShare);
   return { ...is, outcome: 'held', verdict: near ? 'Near limit' : 'OK' };

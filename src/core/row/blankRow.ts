@@ -6,9 +6,9 @@ import type { Headings } from './readHeadings.js';
 export function isBlankRow(given: readonly CellValue[], headings: Headings): boolean {
   const { fields, groups } = headings;
   const cells = joinedCells(given, headings);
+  if (meant(cells[fields.section?.at ?? -1]) !== null) return false;
   const columns = [fields, ...groups].flatMap((each) => Object.values(each));
   if (columns.every((column) => meant(cells[column.at]) === null)) return true;
-  if (meant(cells[fields.section?.at ?? -1]) !== null) return false;
   return cells.some(
     (cell) => typeof cell === 'string' && /^\s*(?:(?:sub-?|grand )?totals?|sum)\b/i.test(cell),
   );

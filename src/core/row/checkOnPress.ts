@@ -1,10 +1,13 @@
 import type { Finding } from '../check/finding.js';
 import { refusal } from '../check/finding.js';
+import type { Grade } from '../material/grade.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import type { Press } from '../press/press.js';
 import { punchFindings } from '../press/punchStation.js';
+import { rememberedBy } from '../rememberedBy.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
+import type { Hole } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
 import { cutFindings } from './cutOnPress.js';
@@ -17,6 +20,9 @@ import type { PlacedGroup, PlacedHoles, ReadyRow } from './readyRow.js';
 import { supportFindings } from './supports.js';
 import { holeTitle } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
+
+const rememberedPunch = rememberedBy<Finding[]>();
+const rememberedTools = rememberedBy<Finding[]>();
 
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
 export function checkOnPress(
@@ -42,6 +48,12 @@ export function checkOnPress(
   ];
 }
 
+/** A group in one of its faces, and how it lies there. */
+interface InFace {
+  own: PlacedGroup;
+  laid: LaidGroup;
+}
+
 /** The holes of a group on a press, in whichever face they may be. */
 function holeFindings(
   press: Press,
@@ -52,32 +64,62 @@ function holeFindings(
   working?: Working,
 ): Finding[] {
   const { index } = placed;
-  const faces = placed.faces.flatMap((own) => {
-    const laid = laidIn(layouts, own);
-    return laid && own.process.made !== 'drill' ? [{ own, laid }] : [];
-  });
+  const faces: InFace[] = [];
+  for (const own of placed.faces) {
+    const laid = own.process.made === 'drill' ? undefined : laidIn(layouts, own);
+    if (laid) faces.push({ own, laid });
+  }
   if (faces.length === 0) return [];
-  const found = faces.map(({ own, laid }) => inFace(press, row, own, laid, shop, working));
+  const [first] = faces;
+  if (first && faces.length === 1) return inFace(press, row, first, shop, index, working);
+  const found = faces.map((each) => inFace(press, row, each, shop, undefined, working));
   return inAnyFace(found, index).map((finding) => ({ ...finding, group: index }));
 }
 
 /** The group as it lies in a face, in the first layout that has it there: across a face every layout is alike. */
 function laidIn({ layouts }: Layouts, { index, face }: PlacedGroup): LaidGroup | undefined {
-  return layouts
-    .flatMap(({ groups }) => groups)
-    .find((laid) => laid.index === index && laid.holes[0]?.face === face.id);
+  for (const { groups } of layouts) {
+    const laid = groups.find((each) => each.index === index && each.holes[0]?.face === face.id);
+    if (laid) return laid;
+  }
+  return undefined;
 }
 
+/** What a press finds of the holes in one face, as findings of `group` where that is given. */
 function inFace(
   press: Press,
   { section, grade }: ReadyRow,
-  { process, thicknessMm, face }: PlacedGroup,
-  laid: LaidGroup,
+  { own, laid }: InFace,
+  shop: Shop,
+  group: number | undefined,
+  working?: Working,
+): Finding[] {
+  const { process, thicknessMm, face } = own;
+  const hole = process.punched;
+  const values = [thicknessMm, grade, shop, group];
+  const punch = () => ofGroup(punchedOn(press, hole, thicknessMm, grade, shop, working), group);
+  const station = working ? punch() : rememberedPunch(press, hole, values, punch);
+  if (station.some(({ verdict }) => verdict === 'No station')) return station;
+  const reach = ofGroup(reachFindings({ press, section, face, laid }, working), group);
+  const look = () => ofGroup(toolFindings(press, hole, thicknessMm, grade, shop, working), group);
+  return [...station, ...reach, ...(working ? look() : rememberedTools(press, hole, values, look))];
+}
+
+function ofGroup(findings: Finding[], group: number | undefined): Finding[] {
+  return group === undefined ? findings : findings.map((finding) => ({ ...finding, group }));
+}
+
+/** A hole on the punch station, wherever it lies. */
+function punchedOn(
+  press: Press,
+  hole: Hole,
+  thicknessMm: number,
+  grade: Grade,
   shop: Shop,
   working?: Working,
 ): Finding[] {
   const job = {
-    hole: process.punched,
+    hole,
     thicknessMm,
     shearStrengthMPa: shearStrengthMPa(
       { grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') },
@@ -86,11 +128,7 @@ function inFace(
     holeToThickness: setting(shop, 'holeToThickness'),
     punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
   };
-  const station = punchFindings(press, job, working);
-  if (station.some(({ verdict }) => verdict === 'No station')) return station;
-  return [
-    ...station.map((finding) => (finding.rule === 'share' ? { ...finding, hole: process.punched } : finding)),
-    ...reachFindings({ press, section, face, laid }, working),
-    ...toolFindings(press, process.punched, thicknessMm, grade, shop, working),
-  ];
+  return punchFindings(press, job, working).map((finding) =>
+    finding.rule === 'share' ? { ...finding, hole } : finding,
+  );
 }

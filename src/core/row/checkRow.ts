@@ -1,5 +1,5 @@
 import type { Finding } from '../check/finding.js';
-import { bySeverity, hardestOf } from '../check/severity.js';
+import { bySeverity, hardestOf, worstFirst } from '../check/severity.js';
 import { sentenceInCell } from '../inputError.js';
 import type { CellValue } from '../quantity/cellValue.js';
 import type { Shop } from '../shop/readShop.js';
@@ -9,6 +9,7 @@ import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
+import type { ReadRow } from './readyRow.js';
 import { readRow } from './readRow.js';
 import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './rowJob.js';
@@ -32,26 +33,33 @@ export function checkRow(
 ): RowResult {
   if (isBlankRow(cells, headings)) return { blank: true };
   const job = readRow(cells, headings, shop);
-  const { section, grade } = job;
   const asked = working !== undefined;
-  const prepared = section && grade ? prepareRow({ ...job, section, grade }, shop, asked) : undefined;
+  const prepared = isRead(job) ? prepareRow(job, shop, asked) : undefined;
   const onPress = checksOnPress(job, prepared, shop, asked);
-  const checks = [{ findings: job.problems, steps: [] }, ...(prepared?.checks ?? []), ...onPress.checks];
+  const checks: Check[] = [{ findings: job.problems, steps: [] }];
+  if (prepared) checks.push(...prepared.checks);
+  checks.push(...onPress.checks);
   if (working) reportGoverningFirst(checks, working);
-  const findings = onceEach(checks.flatMap((each) => each.findings)).sort(bySeverity);
+  const found: Finding[] = [];
+  for (const each of checks) found.push(...each.findings);
+  const findings = worstFirst(onceEach(found));
   return summary(findings, job, prepared, onPress);
+}
+
+function isRead(job: RowJob): job is ReadRow {
+  return job.section !== undefined && job.grade !== undefined;
 }
 
 /** What is told where a cell is read is not told again by the check that needs the cell; nor is a blank cell. */
 function onceEach(findings: readonly Finding[]): Finding[] {
   const told = new Set<string>();
-  return findings.filter((finding) => {
+  const kept: Finding[] = [];
+  for (const finding of findings) {
     const key = keyOf(finding);
-    if (key === undefined) return true;
-    const isNew = !told.has(key);
-    told.add(key);
-    return isNew;
-  });
+    if (key === undefined || !told.has(key)) kept.push(finding);
+    if (key !== undefined) told.add(key);
+  }
+  return kept;
 }
 
 function keyOf(finding: Finding): string | undefined {
@@ -95,22 +103,21 @@ function summary(
   const passed = verdict === 'OK' || verdict === 'Near limit';
   const deciding = passed ? hardest : worst;
   const row = prepared?.row;
-  return {
-    blank: false,
-    verdict,
-    ...(hardest === undefined ? {} : { use: hardest.use, forceN: hardest.forceN }),
-    ...(deciding ? { deciding } : {}),
-    route: row ? routeOf(row, findings) : [],
-    ...(row ? { hits: job.qty * punchedHoles(row, findings) } : {}),
-    ...(row?.massKg === undefined ? {} : { massKg: row.massKg * job.qty }),
-    ...(press === undefined ? {} : { press }),
-    ...(choice ? { choice } : {}),
-    findings,
-    readings: prepared?.readings ?? job.readings,
-  };
+  const route = row ? routeOf(row, findings) : [];
+  const readings = prepared?.readings ?? job.readings;
+  const checked: CheckedRow = { blank: false, verdict, route, findings, readings };
+  if (hardest) checked.use = hardest.use;
+  if (hardest) checked.forceN = hardest.forceN;
+  if (deciding) checked.deciding = deciding;
+  if (row) checked.hits = job.qty * punchedHoles(row, findings);
+  if (row?.massKg !== undefined) checked.massKg = row.massKg * job.qty;
+  if (press !== undefined) checked.press = press;
+  if (choice) checked.choice = choice;
+  return checked;
 }
 
 function punchedHoles({ places }: PreparedRow['row'], findings: readonly Finding[]): number {
-  const punched = places.filter((placed) => isPunched(placed, findings));
-  return punched.reduce((sum, { group }) => sum + group.count, 0);
+  let count = 0;
+  for (const placed of places) if (isPunched(placed, findings)) count += placed.group.count;
+  return count;
 }

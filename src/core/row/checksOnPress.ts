@@ -48,7 +48,8 @@ export function checksOnPress(
   if (shop.presses.length === 0) return noPress({ rule: 'no press in the shop' });
   const { press: name } = job;
   if (name === undefined) return prepared ? bestPress(prepared, shop, asked) : { checks: [] };
-  const press = shop.presses.find((each) => nameKey(each.name) === nameKey(name));
+  const key = nameKey(name);
+  const press = shop.presses.find((each) => each.name === name || nameKey(each.name) === key);
   if (!press) {
     return noPress({ rule: 'press not known', name, names: shop.presses.map((each) => each.name) });
   }

@@ -5,6 +5,7 @@ import { shearStrengthMPa } from '../material/shearStrength.js';
 import { governsOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { type ShearMinimum, shearMinimums } from '../press/shearMinimums.js';
+import { rememberedBy } from '../rememberedBy.js';
 import { isCutBySaw, shearFindings } from '../press/shearStation.js';
 import { leastThicknessMm } from '../section/leastThickness.js';
 import type { Shop } from '../shop/readShop.js';
@@ -14,21 +15,28 @@ import { isCutElsewhere } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 import { shortestSide } from './shortestSide.js';
 
+const remembered = rememberedBy<Finding[]>();
+const rememberedLeast = rememberedBy<ShearMinimum[]>();
+
 /** The cut of a row at the shear its section needs; nothing where a saw or something else cuts it. */
 export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
   const { section, grade, miterRad } = row;
   if (isCutBySaw(section) || isCutElsewhere(row)) return [];
   const thicknessMm = leastThicknessMm(section);
   const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);
-  const findings = shearFindings(press, { section, shearStrengthMPa: strength, miterRad }, working);
+  const shear = () => shearFindings(press, { section, shearStrengthMPa: strength, miterRad }, working);
+  const findings = working ? shear() : remembered(press, section, [strength, miterRad], shear);
   if (findings.some(({ verdict }) => verdict === 'No station')) return findings;
   const shortest = shortestSide(row, shop.unit);
-  const minimums = shearMinimums(press, { section }, working).flatMap((minimum) =>
-    minimum.sizeMm === undefined
-      ? pieceFindings(press, minimum, shortest, row, working)
-      : [minimumFinding(press, minimum, minimum.sizeMm, working)],
-  );
-  return [...findings, ...ripFindings(press, row, working), ...minimums, ...handFindings(press, row)];
+  const practice = () => shearMinimums(press, { section }, working);
+  const least = working ? practice() : rememberedLeast(press, section, [], practice);
+  const found = [...findings, ...ripFindings(press, row, working)];
+  for (const minimum of least) {
+    if (minimum.sizeMm !== undefined) found.push(minimumFinding(press, minimum, minimum.sizeMm, working));
+    else found.push(...pieceFindings(press, minimum, shortest, row, working));
+  }
+  found.push(...handFindings(press, row));
+  return found;
 }
 
 /** A plate that is cut from sheet is ripped along its length, which must fit the blade. */

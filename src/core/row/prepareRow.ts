@@ -40,14 +40,14 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
     return [];
   });
   checks.push(stockRead);
-  const row: ReadyRow = {
-    ...job,
-    ...(stock === undefined ? {} : { stock }),
-    ...(lengthMm === undefined
-      ? {}
-      : { massKg: sectionMassKg({ section, lengthMm, densityKgPerM3: grade.densityKgPerM3 }) }),
-    places: job.groups.map((group) => placeGroup(job, group, { shop, asked, checks, readings })),
-  };
+  const context = { shop, asked, checks, readings };
+  const places = job.groups.map((group) => placeGroup(job, group, context));
+  const { densityKgPerM3 } = grade;
+  const row: ReadyRow =
+    lengthMm === undefined
+      ? { ...job, places }
+      : { ...job, places, massKg: sectionMassKg({ section, lengthMm, densityKgPerM3 }) };
+  if (stock !== undefined) row.stock = stock;
   if (lengthMm === undefined) readings.push({ is: 'no mass' });
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
     readings.push({ is: 'cut elsewhere', by: job.cutBy });
@@ -101,8 +101,11 @@ function stripReadings({ section, stock }: ReadyRow): Reading[] {
 const galvanizedFromMm = (3 / 4) * mmPerInch;
 
 function thickestMm({ section, places }: ReadyRow): number {
-  const faces = places.flatMap((placed) => placed.faces.map(({ thicknessMm }) => thicknessMm));
-  return Math.max(section.kind === 'flat' ? section.thicknessMm : 0, ...faces);
+  let thickest = section.kind === 'flat' ? section.thicknessMm : 0;
+  for (const { faces } of places) {
+    for (const { thicknessMm } of faces) thickest = Math.max(thickest, thicknessMm);
+  }
+  return thickest;
 }
 
 interface Context {

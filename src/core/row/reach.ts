@@ -76,6 +76,7 @@ function rangeOver({ laid }: HolesOnPress, of: (centers: Range) => Range): Range
 
 /** One hole of each line: the others of a line lie as far across. */
 function distinct(holes: readonly PlacedHole[]): PlacedHole[] {
+  if (holes.length === 1) return [...holes];
   const seen = new Set<string>();
   return holes.filter(({ center, free }) => {
     const key = `${center.y} ${free?.y0 ?? 0} ${free?.y1 ?? 0}`;

@@ -12,7 +12,7 @@ import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
 import { readQty } from './read/readQty.js';
 import type { Reading } from './reading.js';
-import type { RowJob } from './rowJob.js';
+import type { PartEnd, RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
 
 const greatestMiterDegree = 60;
@@ -59,10 +59,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const miterUnread = [fields.miterLeft, fields.miterRight].some(
     (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
   );
-  const mitered = [
-    ...(miterLeftRad > 0 ? ['left' as const] : []),
-    ...(miterRightRad > 0 ? ['right' as const] : []),
-  ];
+  const mitered: PartEnd[] = [];
+  if (miterLeftRad > 0) mitered.push('left');
+  if (miterRightRad > 0) mitered.push('right');
   const making = readMaking(
     reader,
     headings,
@@ -81,23 +80,21 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     const problem = `the section says ${size(read.lengthMm)}, the Length cell ${size(lengthMm ?? 0)}. Make them agree.`;
     reader.problem(fields.length, { about: 'Length', argument: 'Length', problem });
   }
-  return {
+  const job: RowJob = {
     qty: qty?.qty ?? 1,
-    ...(qty?.hands ? { hands: qty.hands } : {}),
-    ...(read ? { section: read.section } : {}),
-    ...(grade ? { grade } : {}),
-    ...(lengthMm === undefined ? {} : { lengthMm }),
     groups: holes,
-    ...other,
     miterLeftRad,
     miterRightRad,
     miterRad,
-    ...making,
-    ...reader.typed(fields, lengthFields),
-    ...(isBlank(press) ? {} : { press: plainText(String(press)) }),
     problems: reader.problems,
     readings,
   };
+  if (qty?.hands) job.hands = qty.hands;
+  if (read) job.section = read.section;
+  if (grade) job.grade = grade;
+  if (lengthMm !== undefined) job.lengthMm = lengthMm;
+  if (!isBlank(press)) job.press = plainText(String(press));
+  return Object.assign(job, other, making, reader.typed(fields, lengthFields));
 }
 
 function readMiter(value: CellValue, argument: string): number {

@@ -23,6 +23,18 @@ const cornerShare = 1 - Math.PI / 4;
  *   tubes: EN 10219-2 (from memory).
  */
 export function sectionAreaMm2(section: AnySection, working?: Working): number {
+  if (working) return workedArea(section, working);
+  const before = known.get(section);
+  if (before !== undefined) return before;
+  const areaMm2 = workedArea(section);
+  known.set(section, areaMm2);
+  return areaMm2;
+}
+
+/** Rows of a list have the same few sections. */
+const known = new WeakMap<AnySection, number>();
+
+function workedArea(section: AnySection, working?: Working): number {
   const { areaMm2, formula, values, source, cautions } = describe(section);
   for (const each of values) if (each.symbol !== 'r1') requirePositive(each.meaning, Number(each.value));
   requirePositive('Area', areaMm2);

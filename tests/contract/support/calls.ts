@@ -15,8 +15,8 @@ export const settings = settingTable({ Units: 'in', 'Edge code': 'AISC' });
 /** The shop as its own cell gives it: all four tables. */
 export const shopArguments: HostArgument[] = [presses, tools, grades, settings];
 
-const headings = ['Mark', 'Qty', 'Section', 'Grade', 'Length', 'Hole', 'Edge', 'End', 'Press'];
-const row = ['C1', 4, 'FB 3/8x4', 'A36', 12, '2 @ 13/16', '1-1/2', '1-1/2', 'Bay A'];
+const headings = ['Mark', 'Qty', 'Section', 'Grade', 'Length', 'Hole', 'Edge', 'End', 'Pitch', 'Press'];
+const row = ['C1', 4, 'FB 3/8x4', 'A36', 12, '2 @ 13/16', '1-1/2', '1-1/2', 9, 'Bay A'];
 
 /** A call that must be answered with a value: its required arguments, options left out. */
 export interface GoodCall {

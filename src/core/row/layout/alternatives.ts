@@ -68,10 +68,11 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
 }
 
 /** The faces a group may be in; the first of several that are alike stands for all. */
-function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, unit: LengthUnit): FaceSize[] {
+function facesOfGroup(row: RowToPlace, index: number, unit: LengthUnit): readonly FaceSize[] {
+  const { section, groups } = row;
   const group = groups[index];
   const faces = group ? fittingBoth(facesOfLeg(section, group.leg, unit), group, unit) : [];
-  if (index > 0 || tellsFacesApart(groups, row)) return faces;
+  if (faces.length < 2 || index > 0 || tellsFacesApart(row)) return faces;
   return faces.filter(
     (face, at) =>
       !faces.slice(0, at).some(({ widthMm, heel }) => widthMm === face.widthMm && heel === face.heel),
@@ -79,18 +80,20 @@ function facesOfGroup({ section, groups, ...row }: RowToPlace, index: number, un
 }
 
 /** A distance from the heel and one from the toe fit only a leg that is as wide as both. */
-function fittingBoth(faces: FaceSize[], { edgeMm, gageMm }: HoleGroup, unit: LengthUnit): FaceSize[] {
+function fittingBoth(
+  faces: readonly FaceSize[],
+  { edgeMm, gageMm }: HoleGroup,
+  unit: LengthUnit,
+): readonly FaceSize[] {
   if (edgeMm === undefined || gageMm === undefined) return faces;
   const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
   return fitting.length > 0 ? fitting : faces;
 }
 
 /** Whether anything of the row says in which of like faces it is, so that another in either is not the same. */
-function tellsFacesApart(
-  [, ...others]: readonly HoleGroup[],
-  { clips, notches, miterLeftRad, miterRightRad }: Omit<RowToPlace, 'section' | 'groups'>,
-): boolean {
+function tellsFacesApart({ groups, clips, notches, miterLeftRad, miterRightRad }: RowToPlace): boolean {
   if (clips || miterLeftRad > 0 || miterRightRad > 0) return true;
+  const others = groups.slice(1);
   return (
     others.some(({ leg }) => leg !== undefined) || (notches?.at ?? []).some(({ leg }) => leg !== undefined)
   );

@@ -8,6 +8,7 @@ import type { PlacedBend } from './bendLines.js';
 import { distanceFinding } from './distanceFinding.js';
 import { givenOf } from './distanceLimits.js';
 import type { Layout } from './layoutOf.js';
+import { holesOf } from './layGroup.js';
 import { WorstDistances } from './measured.js';
 
 /**
@@ -24,7 +25,7 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
   const worst = new WorstDistances();
   const leastMm = leastHoleToBendMm({ thicknessMm, insideRadiusMm });
   const bends = layout.bends.map(({ from, to }) => ({ face: face.id, from, to, insideRadiusMm }));
-  const holes = layout.groups.flatMap((group) => group.holes);
+  const holes = holesOf(layout.groups);
   bendClearances({ holes, bends }, (hole, bend, { rim }) => {
     const measured = {
       kind: 'hole to bend',
@@ -32,7 +33,7 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
       given: givenOf(rim),
       limit: exactly(leastMm),
     } as const;
-    worst.add({ ...measured, at: rim.least.at }, String(hole.group), () => ({
+    worst.add({ ...measured, at: rim.least.at }, hole.group, () => ({
       face: face.id,
       between: [
         { is: 'hole', group: hole.group, index: hole.index },
@@ -44,7 +45,7 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
   for (const { bend, from, toMm, mm } of flangesOf(layout, widthMm)) {
     const at = bend.runs === 'across' ? { x: toMm, y: bend.from.y } : { x: bend.from.x, y: toMm };
     const measured = { kind: 'flange', from: 'line', given: exactly(mm), limit: exactly(flangeMm) } as const;
-    worst.add({ ...measured, at: [bend.from, at] }, '', () => ({
+    worst.add({ ...measured, at: [bend.from, at] }, 0, () => ({
       face: face.id,
       between: [{ is: 'bend', index: layout.bends.indexOf(bend) }, from],
     }));

@@ -1,5 +1,5 @@
 import type { RowFinding } from '../../check/rowFact.js';
-import type { DistanceFact, DistanceKind, OpenCell, Thing } from '../../check/rowFact.js';
+import type { DistanceFact, DistanceKind, OpenCell } from '../../check/rowFact.js';
 import type { Verdict } from '../../check/verdict.js';
 import type { CauseKind } from '../../part/outline.js';
 import type { LaidGroup } from './layGroup.js';
@@ -21,17 +21,17 @@ export function distanceFinding(
   fact: DistanceFact,
   outcome: 'held' | 'failed' | 'open',
 ): RowFinding {
-  const of = (thing: Thing) =>
-    thing.is === 'hole' ? groups.find(({ index }) => index === thing.group) : undefined;
-  const laid = fact.between.flatMap((thing) => of(thing) ?? []);
-  const [first] = laid;
+  const hole = fact.between.find((thing) => thing.is === 'hole');
   const verdict = outcome === 'held' ? 'OK' : outcome === 'failed' ? verdictOf[fact.kind] : 'OK so far';
-  return Object.assign(fact, {
-    outcome,
-    verdict,
-    ...(first ? { group: first.index } : {}),
-    missing: outcome === 'open' ? missingOf(fact, laid) : [],
-  });
+  if (outcome === 'open') fact.missing = missingOf(fact, laidOf(fact, groups));
+  return Object.assign(fact, hole ? { outcome, verdict, group: hole.group } : { outcome, verdict });
+}
+
+/** The groups whose holes the distance is between. */
+function laidOf({ between }: DistanceFact, groups: readonly LaidGroup[]): LaidGroup[] {
+  return between.flatMap(
+    (thing) => (thing.is === 'hole' ? groups.find(({ index }) => index === thing.group) : undefined) ?? [],
+  );
 }
 
 function missingOf({ given, basis, between }: DistanceFact, laid: readonly LaidGroup[]): OpenCell[] {

@@ -47,9 +47,9 @@ export function edgeDistances(
     at: rim.least.at,
   };
   const direction = slotDirection(hole, edge);
-  const key = `${direction} ${kinds.taken} ${kinds.possible.length}`;
-  if (!held.edgeLimits.has(key)) held.edgeLimits.set(key, edgeByCode(held, direction, kinds, code));
-  const byCode = held.edgeLimits.get(key);
+  const limits = held.limits.edge[direction];
+  if (!limits.has(kinds)) limits.set(kinds, edgeByCode(held, direction, kinds, code));
+  const byCode = limits.get(kinds);
   if (!byCode) return [byPractice];
   const { fromEnd, limit, basis } = byCode;
   const distance = fromEnd ? clearances.endRadius : clearances.center;
@@ -103,7 +103,9 @@ function basisOf({ bolt }: HeldGroup, code: EdgeCode, least: LeastDistance): Cod
 
 /** How a slot lies to an edge; along it where both run the same way. */
 function slotDirection({ shape }: PlacedHole, { from, to }: Edge): SlotDirection {
-  const [start, end] = shape.core;
+  // Of a round hole the core is one point.
+  const start = shape.core[0];
+  const end = shape.core[1];
   if (!start || !end) return 'towards edge';
   const [sx, sy] = [end.x - start.x, end.y - start.y];
   const [ex, ey] = [to.x - from.x, to.y - from.y];
@@ -129,9 +131,9 @@ export function holeDistances(
   const { placed, between } = centersOf(holes);
   // Of holes that are not placed the direction is not known: the largest distance of the code holds.
   const direction = placed ? pairDirection(between) : 'across';
-  const key = `${keyOf(groups[1])} ${direction} ${placed}`;
-  const known = groups[0].spacingLimits.get(key) ?? spacingByCode(groups, direction, placed, code);
-  groups[0].spacingLimits.set(key, known);
+  const limits = groups[0].limits.spacing[placed ? direction : 'open'];
+  const known = limits.get(groups[1].limits) ?? spacingByCode(groups, direction, placed, code);
+  limits.set(groups[1].limits, known);
   const { fromEnd, limit, clear, basis } = known;
   const byCode: Measured = {
     kind: 'spacing by code',
@@ -147,12 +149,6 @@ export function holeDistances(
     { kind: 'clear distance by code', from: 'rim', given, limit: clear, at, basis },
     byPractice,
   ];
-}
-
-/** A hole and its bolt, which are all that a code goes by. */
-function keyOf({ group, bolt }: HeldGroup): string {
-  const name = bolt.is === 'given' || bolt.is === 'read' ? bolt.bolt.name : '';
-  return `${JSON.stringify(group.hole)} ${bolt.is} ${name}`;
 }
 
 /** The least distance of a code between two holes: certain where both are placed and the row gives both bolts. */

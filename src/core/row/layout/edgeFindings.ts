@@ -1,4 +1,4 @@
-import type { OpenCell, RowFinding } from '../../check/rowFact.js';
+import type { OpenCell, RowFinding, Thing } from '../../check/rowFact.js';
 import { exactly } from '../../check/range.js';
 import { edgeClearances, type HoleToEdge } from '../../part/edgeClearances.js';
 import type { Edge } from '../../part/outline.js';
@@ -12,7 +12,7 @@ import type { HeldGroup } from './heldGroup.js';
 import { adjoiningMm } from './adjoining.js';
 import { type Measured, WorstDistances } from './measured.js';
 import { distanceFinding } from './distanceFinding.js';
-import type { LaidGroup } from './layGroup.js';
+import { holesOf, type LaidGroup } from './layGroup.js';
 import { Slack } from './slack.js';
 
 export interface HeldLayout {
@@ -31,21 +31,16 @@ export function edgeFindings(layout: HeldLayout): { findings: RowFinding[]; slac
   const slack = new Slack();
   const worst = new WorstDistances();
   const beyond = new Map<number, Beyond>();
-  const holes = layout.groups.flatMap((group) => group.holes);
+  const holes = holesOf(layout.groups);
   for (const face of layout.faces) {
     edgeClearances(face, holes, (hole, edge, clearances) => {
       const held = layout.held.get(hole.group);
       if (!held || (layout.endless && isRightEnd(edge))) return;
       noteBeyond(beyond, hole, edge, clearances);
+      const more = () => ({ face: face.id, between: thingsOf(hole, edge) });
       for (const measured of distancesOf(layout, held, hole, edge, clearances)) {
         if (hole.free) slack.add(hole.group, edge.cause.is, measured);
-        worst.add(measured, String(hole.group), () => ({
-          face: face.id,
-          between: [
-            { is: 'hole', group: hole.group, index: hole.index },
-            { is: 'edge', cause: edge.cause, kind: edge.kind },
-          ],
-        }));
+        worst.add(measured, hole.group, more);
       }
     });
   }
@@ -55,6 +50,13 @@ export function edgeFindings(layout: HeldLayout): { findings: RowFinding[]; slac
   return { findings, slack };
 }
 
+function thingsOf({ group, index }: PlacedHole, { cause, kind }: Edge): [Thing, Thing] {
+  return [
+    { is: 'hole', group, index },
+    { is: 'edge', cause, kind },
+  ];
+}
+
 function distancesOf(
   { row, code }: HeldLayout,
   held: HeldGroup,
@@ -62,24 +64,22 @@ function distancesOf(
   edge: Edge,
   clearances: HoleToEdge,
 ): Measured[] {
-  const adjoining = adjoiningMm(row.section, held.face, edge);
-  const beside: Measured[] =
-    adjoining === 0
-      ? []
-      : [
-          {
-            kind: 'heel',
-            from: 'rim',
-            given: givenOf(clearances.rim),
-            limit: exactly(adjoining),
-            at: clearances.rim.least.at,
-          },
-        ];
   const known = held.edgeKinds.get(edge);
   const kinds = known === undefined ? edgeKindsOf(row, held.group, edge) : known;
   if (known === undefined) held.edgeKinds.set(edge, kinds);
-  if (kinds === null) return beside;
-  return [...edgeDistances(held, hole, edge, clearances, kinds, code), ...beside];
+  const found = kinds === null ? [] : edgeDistances(held, hole, edge, clearances, kinds, code);
+  const adjoining = adjoiningMm(row.section, held.face, edge);
+  if (adjoining > 0) {
+    const { rim } = clearances;
+    found.push({
+      kind: 'heel',
+      from: 'rim',
+      given: givenOf(rim),
+      limit: exactly(adjoining),
+      at: rim.least.at,
+    });
+  }
+  return found;
 }
 
 function isRightEnd({ cause }: Edge): boolean {

@@ -10,6 +10,15 @@ export interface EdgeKinds {
   possible: readonly EdgeKind[];
 }
 
+/** One object for each: what is worked out for it is found again by it. */
+const only: Record<EdgeKind, EdgeKinds> = {
+  sheared: { taken: 'sheared', possible: ['sheared'] },
+  'machine cut': { taken: 'machine cut', possible: ['machine cut'] },
+  rolled: { taken: 'rolled', possible: ['rolled'] },
+  'sheared connection end': { taken: 'sheared connection end', possible: ['sheared connection end'] },
+};
+const anyTakenAsSheared: EdgeKinds = { taken: 'sheared', possible: edgeKinds };
+
 type Row = Pick<ReadRow, 'cutBy' | 'section' | 'stock'>;
 
 /**
@@ -34,12 +43,12 @@ export function edgeKindsOf(
     case 'miter right':
       return kindsOf(endKind, endKindOf(row));
     default:
-      return { taken: kind, possible: [kind] };
+      return only[kind];
   }
 }
 
 /** What is taken as sheared may be any; sawn, burned and rolled edges are what they are. */
 function kindsOf(said: EdgeKind | undefined, taken: EdgeKind): EdgeKinds {
-  if (said !== undefined) return { taken: said, possible: [said] };
-  return { taken, possible: taken === 'sheared' ? edgeKinds : [taken] };
+  if (said !== undefined) return only[said];
+  return taken === 'sheared' ? anyTakenAsSheared : only[taken];
 }

@@ -10,8 +10,21 @@ export interface FaceSize {
   heel: boolean;
 }
 
-/** The faces of a section that holes can be punched in; none of solid bars, tubes and what else is only sawn. */
-export function facesOf(section: AnySection): FaceSize[] {
+const known = new WeakMap<AnySection, readonly FaceSize[]>();
+
+/**
+ * The faces of a section that holes can be punched in; none of solid bars, tubes and what else is only sawn. Rows of a
+ * list have the same few sections: each has its faces once.
+ */
+export function facesOf(section: AnySection): readonly FaceSize[] {
+  const before = known.get(section);
+  if (before) return before;
+  const faces = newFacesOf(section);
+  known.set(section, faces);
+  return faces;
+}
+
+function newFacesOf(section: AnySection): FaceSize[] {
   switch (section.kind) {
     case 'flat': {
       const { widthMm, thicknessMm } = section;

@@ -11,7 +11,11 @@ const sameSizeMm = 0.5;
  * The faces that the text of a Leg cell may mean: `long`, `short` or its size of an angle's legs, `web` or `flange` of
  * a channel, every face where the cell is blank. None for a text that the section has no face for.
  */
-export function facesOfLeg(section: AnySection, leg: string | undefined, unit: LengthUnit): FaceSize[] {
+export function facesOfLeg(
+  section: AnySection,
+  leg: string | undefined,
+  unit: LengthUnit,
+): readonly FaceSize[] {
   const faces = facesOf(section);
   if (leg === undefined || section.kind === 'flat') return faces;
   const word = leg.trim().toLowerCase();

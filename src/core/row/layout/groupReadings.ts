@@ -1,11 +1,13 @@
 import { atMost } from '../../atMost.js';
-import { edgeClearances } from '../../part/edgeClearances.js';
+import { edgeClearance } from '../../part/edgeClearance.js';
+import type { Point } from '../../part/point.js';
+import { type Void, voidsOf } from '../../part/void.js';
 import { greatestEdgeDistanceMm } from '../../rule/greatestEdge.js';
 import type { Shop } from '../../shop/readShop.js';
 import { setting } from '../../shop/setting.js';
 import type { Reading } from '../reading.js';
 import type { PlacedHoles, ReadyRow } from '../readyRow.js';
-import { boltBasis } from './boltBasis.js';
+import { type BoltBasis, boltBasis } from './boltBasis.js';
 import { endKindOf, longEdgeKindOf } from './faceOutline.js';
 import type { LaidGroup } from './layGroup.js';
 import type { Layout, Layouts } from './layoutOf.js';
@@ -13,28 +15,26 @@ import type { Layout, Layouts } from './layoutOf.js';
 /** What was taken of the hole groups of a row where it does not say: bolt, kinds of edges, places. */
 export function groupReadings(row: ReadyRow, { layouts }: Layouts, shop: Shop): Reading[] {
   const [layout] = layouts;
-  return row.places.flatMap((placed) => {
+  const found: Reading[] = [];
+  for (const placed of row.places) {
     const laid = layout?.groups.find(({ index }) => index === placed.index);
-    if (!layout || !laid) return [];
-    return [
-      ...boltReadings(placed, shop),
-      ...edgeReadings(row, placed),
-      ...placeReadings(laid),
-      ...greatestReadings(layout, laid, placed, shop),
-    ];
-  });
+    if (!layout || !laid) continue;
+    const basis = boltBasis(placed.group, shop.unit, setting(shop, 'edgeCode'));
+    found.push(...boltReadings(placed, basis), edgesReading(row, placed), ...placeReadings(laid));
+    found.push(...greatestReadings(layout, laid, placed, basis, shop));
+  }
+  return found;
 }
 
-function boltReadings({ group, index }: PlacedHoles, shop: Shop): Reading[] {
-  const basis = boltBasis(group, shop.unit, setting(shop, 'edgeCode'));
+function boltReadings({ index }: PlacedHoles, basis: BoltBasis): Reading[] {
   if (basis.is === 'read') return [{ is: 'bolt of the hole', group: index, bolt: basis.bolt.name }];
   return basis.is === 'not known' ? [{ is: 'bolt not known', group: index }] : [];
 }
 
-function edgeReadings(row: ReadyRow, { group, index }: PlacedHoles): Reading[] {
+function edgesReading(row: ReadyRow, { group, index }: PlacedHoles): Reading {
   const edge = group.edgeKind ?? longEdgeKindOf(row);
   const end = group.endKind ?? endKindOf(row);
-  return [{ is: 'edges', group: index, edge, end }];
+  return { is: 'edges', group: index, edge, end };
 }
 
 function placeReadings({ readings, index, holes }: LaidGroup): Reading[] {
@@ -45,20 +45,21 @@ function placeReadings({ readings, index, holes }: LaidGroup): Reading[] {
 }
 
 /** Too far from every edge is no failure: it is told beside what was read. */
-function greatestReadings(layout: Layout, laid: LaidGroup, placed: PlacedHoles, shop: Shop): Reading[] {
-  const { group, index } = placed;
+function greatestReadings(
+  layout: Layout,
+  laid: LaidGroup,
+  placed: PlacedHoles,
+  basis: BoltBasis,
+  shop: Shop,
+): Reading[] {
+  const { index } = placed;
   const code = setting(shop, 'edgeCode');
-  const basis = boltBasis(group, shop.unit, code);
   const face = layout.faces.find(({ id }) => id === laid.holes[0]?.face);
   if (!face || face.id === 'web' || layout.endless || basis.is === 'none' || basis.is === 'not known')
     return [];
   if (laid.holes.some(({ free }) => free)) return [];
-  const nearest = new Map<number, number>();
-  edgeClearances(face, laid.holes, (hole, edge, { center }) => {
-    if (edge.kind === 'none') return;
-    nearest.set(hole.index, Math.min(nearest.get(hole.index) ?? Infinity, center.least.distance));
-  });
-  const givenMm = Math.max(...nearest.values());
+  const voids = voidsOf(face.outline);
+  const givenMm = Math.max(...laid.holes.map(({ center }) => nearestEdgeMm(center, voids)));
   const greatestMm = greatestEdgeDistanceMm({
     thicknessMm: placed.faces[0]?.thicknessMm ?? face.thicknessMm,
     code,
@@ -66,4 +67,17 @@ function greatestReadings(layout: Layout, laid: LaidGroup, placed: PlacedHoles, 
   });
   if (!Number.isFinite(givenMm) || atMost(givenMm, greatestMm)) return [];
   return [{ is: 'greatest edge distance', group: index, givenMm, greatestMm, code }];
+}
+
+/** From the center of a hole to the nearest free edge; Infinity where there is none. */
+function nearestEdgeMm(center: Point, voids: readonly Void[]): number {
+  const shape = { core: [center], radius: 0 };
+  let nearestMm = Infinity;
+  for (const around of voids) {
+    for (const edge of around.edges) {
+      if (edge.kind === 'none') continue;
+      nearestMm = Math.min(nearestMm, edgeClearance(shape, edge, around).distance);
+    }
+  }
+  return nearestMm;
 }

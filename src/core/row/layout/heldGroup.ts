@@ -2,9 +2,11 @@ import type { Range } from '../../check/range.js';
 import type { CodeBasis } from '../../check/rowFact.js';
 import type { Edge } from '../../part/outline.js';
 import type { EdgeCode } from '../../rule/edgeDistance.js';
+import type { SlotDirection } from '../../rule/holeEdge.js';
+import type { PairDirection } from '../../rule/pairDirection.js';
 import { leastWebMm } from '../../rule/pressWeb.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import { leastDimensionMm } from '../../tooling/hole.js';
+import { type Hole, leastDimensionMm } from '../../tooling/hole.js';
 import type { PlacedGroup } from '../readyRow.js';
 import type { HoleGroup } from '../rowJob.js';
 import type { EdgeKinds } from './edgeKindsOf.js';
@@ -17,10 +19,15 @@ export interface HeldGroup extends PlacedGroup {
   webMm: number;
   /** How each edge is made, for this group: worked out once. */
   edgeKinds: Map<Edge, EdgeKinds | null>;
-  /** What the code asks at an edge, by how the edge is made and how a slot lies to it: worked out once. */
-  edgeLimits: Map<string, CodeLimit | undefined>;
-  /** What the code asks to a hole of another group, by its index and the direction. */
-  spacingLimits: Map<string, SpacingLimit>;
+  limits: Limits;
+}
+
+/** What the code asks of a hole with its bolt: worked out once. */
+export interface Limits {
+  /** At an edge, by how a slot lies to it and how the edge is made. */
+  edge: Record<SlotDirection, Map<EdgeKinds, CodeLimit | undefined>>;
+  /** To another hole, by the limits of that and by the direction, `open` where it is not known. */
+  spacing: Record<PairDirection | 'open', Map<Limits, SpacingLimit>>;
 }
 
 /** A least distance of a code. */
@@ -36,21 +43,41 @@ export interface SpacingLimit extends CodeLimit {
 }
 
 /** Limits that were worked out: rows of a list have the same few holes and bolts over and over. */
-const known = new Map<string, Pick<HeldGroup, 'edgeLimits' | 'spacingLimits'>>();
+const known = new Map<string, Limits>();
 const mostKnown = 500;
 
-function limitsOf({ hole, bolt, noBolt }: HoleGroup, unit: LengthUnit, code: EdgeCode) {
-  const key = JSON.stringify([hole, bolt?.name, bolt?.diameterMm, noBolt, unit, code]);
-  const own = known.get(key) ?? { edgeLimits: new Map(), spacingLimits: new Map() };
+function limitsOf({ hole, bolt, noBolt }: HoleGroup, unit: LengthUnit, code: EdgeCode): Limits {
+  const key = `${keyOfHole(hole)}|${bolt?.name}|${bolt?.diameterMm}|${noBolt}|${unit}|${code}`;
+  const before = known.get(key);
+  if (before) return before;
+  const limits: Limits = {
+    edge: { 'towards edge': new Map(), 'along edge': new Map(), oblique: new Map() },
+    spacing: { along: new Map(), across: new Map(), oblique: new Map(), open: new Map() },
+  };
   if (known.size >= mostKnown) known.clear();
-  known.set(key, own);
-  return own;
+  known.set(key, limits);
+  return limits;
+}
+
+/** A hole as text, each of its sizes in it. */
+function keyOfHole(hole: Hole): string {
+  switch (hole.shape) {
+    case 'round':
+      return `round ${hole.diameterMm}`;
+    case 'square':
+      return `square ${hole.sideMm}`;
+    case 'hexagon':
+      return `hexagon ${hole.acrossFlatsMm}`;
+    default:
+      return `${hole.shape} ${hole.widthMm} ${hole.lengthMm}`;
+  }
 }
 
 export function heldGroup(placed: PlacedGroup, unit: LengthUnit, code: EdgeCode): HeldGroup {
-  const { group, process, thicknessMm } = placed;
+  const { group, index, face, process, thicknessMm } = placed;
   const holeDimensionMm = leastDimensionMm(group.hole);
   const webMm = process.made === 'drill' ? 0 : leastWebMm({ thicknessMm, holeDimensionMm });
   const bolt = boltBasis(group, unit, code);
-  return { ...placed, bolt, webMm, edgeKinds: new Map(), ...limitsOf(group, unit, code) };
+  const limits = limitsOf(group, unit, code);
+  return { group, index, face, process, thicknessMm, bolt, webMm, edgeKinds: new Map(), limits };
 }

@@ -5,8 +5,7 @@ import { cellOf, type Layout, type Layouts, optionsOf } from './layoutOf.js';
 
 /**
  * The findings of a row that leaves choices: where it fails whichever is chosen, those of the choice with the mildest
- * word; what fails with some of them is open,
- * with the cells that would settle it; what is open with any of them is open.
+ * word; what fails with some of them is open, with the cells that would settle it; what is open with any of them is open.
  */
 export function jointFindings(
   { layouts, choices, more }: Layouts,
@@ -61,7 +60,7 @@ function decides(at: number, sizes: readonly number[], failing: readonly boolean
   });
 }
 
-/** The worst of each open check, whichever choice it was met in. */
+/** One of each open check, whichever choice it was met in. */
 function onceEach(open: readonly RowFinding[]): RowFinding[] {
   const kept = new Map<string, RowFinding>();
   for (const finding of open) {

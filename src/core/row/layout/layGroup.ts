@@ -41,21 +41,24 @@ interface Spot {
   free?: Box;
 }
 
+/** The holes of all groups. */
+export function holesOf(groups: readonly LaidGroup[]): readonly PlacedHole[] {
+  const [first] = groups;
+  if (first && groups.length === 1) return first.holes;
+  return groups.flatMap(({ holes }) => holes);
+}
+
 /** Lays the holes of a group on the face it is in. A length that is not given is one that no hole knows the end of. */
 export function layGroup(group: HoleGroup, picked: PickedGroup, bar: Bar): LaidGroup {
   const { number: index } = group;
   const laid = spotsOf(group, picked, bar);
   const shape = holeShape(group.hole, { x: 0, y: 0 }, picked.direction);
-  const holes = laid.spots.map(
-    ({ center, free }, at): PlacedHole => ({
-      face: picked.face.id,
-      group: index,
-      index: at + 1,
-      center,
-      shape: translate(shape, center.x, center.y),
-      ...(free ? { free } : {}),
-    }),
-  );
+  const face = picked.face.id;
+  const holes = laid.spots.map(({ center, free }, at): PlacedHole => {
+    const placed = translate(shape, center.x, center.y);
+    const hole = { face, group: index, index: at + 1, center, shape: placed };
+    return free ? { ...hole, free } : hole;
+  });
   return { group, index, holes, rigid: laid.rigid, readings: laid.readings, missing: laid.missing };
 }
 
@@ -74,9 +77,10 @@ function spotsOf(group: HoleGroup, picked: PickedGroup, bar: Bar): Spots {
   const across = acrossLines(group, picked.face);
   const ends: PartEnd[] = group.eachEnd ? ['left', 'right'] : [picked.endFrom];
   const along = ends.map((end) => alongLine(group, columns, end, bar));
-  const spots = along.flatMap((line) =>
-    Array.from({ length: perEnd }, (_, at) => spotAt(line, across, at, columns)),
-  );
+  const spots: Spot[] = [];
+  for (const line of along) {
+    for (let at = 0; at + 1 <= perEnd; at++) spots.push(spotAt(line, across, at, columns));
+  }
   return { spots: freedLines(spots, group, picked, along), ...told(along, across, picked, group) };
 }
 
@@ -97,7 +101,6 @@ function told(
 ): Pick<LaidGroup, 'rigid' | 'readings' | 'missing'> {
   const [line] = along;
   const turned = endFrom === 'right' && group.endFrom === undefined && !group.eachEnd;
-  const fields = [...(line?.missing ?? []), ...across.missing];
   return {
     rigid: along.every(({ rigid }) => rigid) && (along.length === 1 || group.endMm !== undefined),
     readings: [
@@ -105,7 +108,7 @@ function told(
       ...(across.reading ? [across.reading] : []),
       ...(turned ? (['from the right end'] as const) : []),
     ],
-    missing: fields,
+    missing: [...(line?.missing ?? []), ...across.missing],
   };
 }
 

@@ -43,13 +43,12 @@ function clearances(
   heldOf: (placed: PlacedGroup) => HeldGroup,
   code: EdgeCode,
 ): RowFinding[] {
-  const held = new Map(
-    layout.groups.flatMap(({ index, holes }) => {
-      const faces = row.places.find((placed) => placed.index === index)?.faces ?? [];
-      const placed = faces.find(({ face }) => face.id === holes[0]?.face);
-      return placed ? [[index, heldOf(placed)] as const] : [];
-    }),
-  );
+  const held = new Map<number, HeldGroup>();
+  for (const { index, holes } of layout.groups) {
+    const faces = row.places.find((placed) => placed.index === index)?.faces ?? [];
+    const placed = faces.find(({ face }) => face.id === holes[0]?.face);
+    if (placed) held.set(index, heldOf(placed));
+  }
   const { faces, groups, endless } = layout;
   const laid = { row, faces, groups, held, code, endless };
   const { findings, slack } = edgeFindings(laid);

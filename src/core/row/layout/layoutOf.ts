@@ -47,9 +47,10 @@ export function layoutsOf(row: RowWithSection, unit: LengthUnit, even: boolean):
   const holes = row.groups.reduce((sum, { count }) => sum + count, 0);
   const tried = Math.min(total, mostLayouts, Math.max(2, Math.floor(mostHolesLaid / Math.max(1, holes))));
   const known: FaceKnown[] = [];
-  const layouts = Array.from({ length: tried }, (_, number) =>
-    layoutFor(row, pick(optionsOf(number, sizes)), even, unit, known),
-  );
+  const layouts: Layout[] = [];
+  for (let number = 0; number < tried; number++) {
+    layouts.push(layoutFor(row, pick(optionsOf(number, sizes)), even, unit, known));
+  }
   return { layouts, choices, more: total > tried };
 }
 
@@ -69,7 +70,7 @@ export function optionsOf(number: number, sizes: readonly number[]): number[] {
 }
 
 /** Every face of a part with cuts; of one without, those with holes, or the first. */
-function facesToLay(row: RowWithSection, { groups }: Picked): FaceSize[] {
+function facesToLay(row: RowWithSection, { groups }: Picked): readonly FaceSize[] {
   const faces = facesOf(row.section);
   if (row.miterRad > 0 || row.clips || row.notches) return faces;
   const used = faces.filter(({ id }) => groups.some(({ face }) => face?.id === id));
@@ -117,8 +118,9 @@ function outlinedFace(
   const { id, widthMm, thicknessMm } = size;
   const offsetMm = shortened(row, size, picked, 'left');
   if (offsetMm === 0) return { id, widthMm, thicknessMm, outline };
-  const edges = outline.edges.map(({ from, to, ...edge }) => ({
-    ...edge,
+  const edges = outline.edges.map(({ from, to, cause, kind }) => ({
+    cause,
+    kind,
     from: { x: from.x + offsetMm, y: from.y },
     to: { x: to.x + offsetMm, y: to.y },
   }));
@@ -133,18 +135,22 @@ function layoutFor(
   known: FaceKnown[],
 ): Layout {
   const lengthMm = row.lengthMm ?? endlessMm;
-  const part = { lengthMm, endless: row.lengthMm === undefined };
+  const endless = row.lengthMm === undefined;
   const faces: Face[] = [];
   for (const size of facesToLay(row, picked)) {
     const face = faceFor(row, size, picked, lengthMm, unit, known);
-    if ('problem' in face) return { ...part, faces: [], groups: [], bends: [], problem: face };
+    if ('problem' in face) {
+      return { lengthMm, endless, faces: [], groups: [], bends: [], problem: face };
+    }
     faces.push(face);
   }
-  const groups = row.groups.flatMap((group, index) => {
+  const bar = { lengthMm, even };
+  const groups: LaidGroup[] = [];
+  for (const [index, group] of row.groups.entries()) {
     const own = picked.groups[index];
-    return own?.face ? [layGroup(group, own, { lengthMm, even })] : [];
-  });
+    if (own?.face) groups.push(layGroup(group, own, bar));
+  }
   const [face] = faces;
   const bends = face && row.bends?.at ? bendLinesOf(row.bends.at, { lengthMm, widthMm: face.widthMm }) : [];
-  return { ...part, faces, groups, bends };
+  return { lengthMm, endless, faces, groups, bends };
 }

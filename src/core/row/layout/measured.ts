@@ -35,13 +35,27 @@ interface Worst {
   marginMm: number;
 }
 
+/** Sets the kinds apart in one number with what a distance is between. */
+const kindNumber: Record<DistanceKind, number> = {
+  'edge by code': 0,
+  'edge by practice': 1,
+  heel: 2,
+  'spacing by code': 3,
+  'clear distance by code': 4,
+  'spacing by practice': 5,
+  'hole to bend': 6,
+  flange: 7,
+};
+const kindCount = 8;
+
 /** The worst distance of each kind between two groups of things, with how many there were. */
 export class WorstDistances {
-  private readonly worst = new Map<string, Worst>();
+  private readonly worst = new Map<number, Worst>();
 
+  /** `key` tells the groups apart that the distance is between; `more` is asked only for one that is the worst so far. */
   add(
     measured: Measured,
-    key: string,
+    key: number,
     more: () => { face: DistanceFact['face']; between: readonly [Thing, Thing] },
     repeats = 1,
   ): void {
@@ -50,24 +64,31 @@ export class WorstDistances {
       outcome === 'failed'
         ? measured.given.most - measured.limit.least
         : measured.given.least - measured.limit.most;
-    const fullKey = `${measured.kind} ${key}`;
+    const fullKey = key * kindCount + kindNumber[measured.kind];
     const known = this.worst.get(fullKey);
-    if (!known || isWorse({ outcome, marginMm }, known)) {
-      const same = known?.outcome === outcome ? known.fact.repeats : 0;
-      const pairs = (known?.fact.pairs ?? 0) + repeats;
-      const fact: DistanceFact = {
-        rule: 'distance',
-        ...measured,
-        ...more(),
-        pairs,
-        repeats: same + repeats,
-        missing: [],
-      };
-      this.worst.set(fullKey, { fact, outcome, marginMm });
+    if (known && !isWorse(outcome, marginMm, known)) {
+      known.fact.pairs += repeats;
+      if (known.outcome === outcome) known.fact.repeats += repeats;
       return;
     }
-    known.fact.pairs += repeats;
-    if (known.outcome === outcome) known.fact.repeats += repeats;
+    const { kind, from, given, limit, at, basis } = measured;
+    const { face, between } = more();
+    const same = known?.outcome === outcome ? known.fact.repeats : 0;
+    const fact: DistanceFact = {
+      rule: 'distance',
+      kind,
+      from,
+      given,
+      limit,
+      at,
+      face,
+      between,
+      pairs: (known?.fact.pairs ?? 0) + repeats,
+      repeats: same + repeats,
+      missing: [],
+    };
+    if (basis) fact.basis = basis;
+    this.worst.set(fullKey, { fact, outcome, marginMm });
   }
 
   [Symbol.iterator](): IterableIterator<Worst> {
@@ -75,7 +96,6 @@ export class WorstDistances {
   }
 }
 
-function isWorse(a: Pick<Worst, 'outcome' | 'marginMm'>, b: Worst): boolean {
-  if (a.outcome !== b.outcome) return weights[a.outcome] > weights[b.outcome];
-  return a.marginMm < b.marginMm;
+function isWorse(outcome: Worst['outcome'], marginMm: number, than: Worst): boolean {
+  return outcome === than.outcome ? marginMm < than.marginMm : weights[outcome] > weights[than.outcome];
 }

@@ -6,29 +6,31 @@ import { punchDiagonalMm } from '../../tooling/hole.js';
 import { distanceFinding } from './distanceFinding.js';
 import { holeDistances } from './distanceLimits.js';
 import type { HeldLayout } from './edgeFindings.js';
+import { holesOf } from './layGroup.js';
 import { WorstDistances } from './measured.js';
 
 /** No code asks for more than this many diameters from center to center. From the tables built in. */
 const mostDiameters = 3;
+/** More groups than a row has: two groups make one number. */
+const mostGroups = 10_000;
 
 /** Every two holes of a face: into each other, too near by the code, too near by press practice. */
 export function pairFindings(layout: HeldLayout): RowFinding[] {
   const worst = new WorstDistances();
-  const reachMm = Math.max(
-    0,
-    ...[...layout.held.values()].flatMap(({ webMm, group }) => [
-      webMm,
-      mostDiameters * punchDiagonalMm(group.hole),
-    ]),
-  );
+  const all = holesOf(layout.groups);
+  if (all.length < 2) return [];
+  let reachMm = 0;
+  for (const { webMm, group } of layout.held.values()) {
+    reachMm = Math.max(reachMm, webMm, mostDiameters * punchDiagonalMm(group.hole));
+  }
   const meet: VisitPair = (a, b, rim, repeats) => {
     const [first, second] = a.group <= b.group ? [a, b] : [b, a];
     const [one, other] = [layout.held.get(first.group), layout.held.get(second.group)];
     if (!one || !other) return;
-    const key = `${first.group} ${second.group}`;
+    const key = first.group * mostGroups + second.group;
+    const more = () => ({ face: a.face, between: [thingOf(first), thingOf(second)] as const });
     for (const measured of holeDistances([one, other], [first, second], rim, layout.code)) {
-      const between = [thingOf(first), thingOf(second)] as const;
-      worst.add(measured, key, () => ({ face: a.face, between }), repeats);
+      worst.add(measured, key, more, repeats);
     }
   };
   const slides = (hole: PlacedHole) =>
@@ -37,7 +39,6 @@ export function pairFindings(layout: HeldLayout): RowFinding[] {
     // Holes at given distances keep them wherever they lie as a whole.
     if (rigid && holes.some(({ free }) => free)) holePairs(holes.map(fixed), reachMm, meet);
   }
-  const all = layout.groups.flatMap(({ holes }) => holes);
   holePairs(all, reachMm, (a, b, rim, repeats) => {
     if (a.group !== b.group || !slides(a)) meet(a, b, rim, repeats);
   });

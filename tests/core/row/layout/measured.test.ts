@@ -48,11 +48,11 @@ describe('WorstDistances', () => {
   it('keeps the worst of each kind, and counts all and those that ended as it did', () => {
     const worst = new WorstDistances();
     // 5 over; 2 under; 1 under; open; 4 over.
-    worst.add(measured(exactly(35), exactly(30)), 'a', more(1));
-    worst.add(measured(exactly(28), exactly(30)), 'a', more(2));
-    worst.add(measured(exactly(29), exactly(30)), 'a', more(3));
-    worst.add(measured({ least: 0, most: 90 }, exactly(30)), 'a', more(4), 3);
-    worst.add(measured(exactly(34), exactly(30)), 'b', more(5));
+    worst.add(measured(exactly(35), exactly(30)), 1, more(1));
+    worst.add(measured(exactly(28), exactly(30)), 1, more(2));
+    worst.add(measured(exactly(29), exactly(30)), 1, more(3));
+    worst.add(measured({ least: 0, most: 90 }, exactly(30)), 1, more(4), 3);
+    worst.add(measured(exactly(34), exactly(30)), 2, more(5));
     const [first, second] = [...worst];
     expect(first).toMatchObject({ outcome: 'failed', fact: { pairs: 6, repeats: 2, given: exactly(28) } });
     expect(first?.fact.between[0]).toEqual({ is: 'hole', group: 0, index: 2 });
@@ -61,8 +61,8 @@ describe('WorstDistances', () => {
 
   it('takes what is open for worse than what is held, whatever the margins', () => {
     const worst = new WorstDistances();
-    worst.add(measured({ least: 29.9, most: 90 }, exactly(30)), 'a', more(1));
-    worst.add(measured(exactly(30), exactly(30)), 'a', more(2));
+    worst.add(measured({ least: 29.9, most: 90 }, exactly(30)), 1, more(1));
+    worst.add(measured(exactly(30), exactly(30)), 1, more(2));
     expect([...worst]).toMatchObject([{ outcome: 'open', fact: { pairs: 2, repeats: 1 } }]);
   });
 });
