@@ -36,7 +36,7 @@ if (values.against) {
   const old = path.join(out, 'against');
   rmSync(old, { recursive: true, force: true });
   mkdirSync(old);
-  const archive = execFileSync('git', ['archive', values.against, 'src/core'], {
+  const archive = execFileSync('git', ['archive', values.against, 'src'], {
     cwd: root,
     maxBuffer: 1e9,
   });

@@ -41,7 +41,7 @@ const tables = {
 const [titles = [], ...example] = table('parts');
 const lengthAt = titles.indexOf('Length');
 
-/** The example over and over, every row of another length, so that nothing is remembered of it. */
+/** The example over and over, every row of another length: only its sections and holes come again, as in a list. */
 const varied = Array.from({ length: 40 }, (_, round) =>
   example.map((cells) =>
     cells.map((cell, at) => (at === lengthAt && typeof cell === 'number' ? cell + round / 16 : cell)),

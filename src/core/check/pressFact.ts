@@ -76,7 +76,7 @@ export type PressFact =
   | { rule: 'plate thickness'; given: Mm; plate: { widthMm: Mm; thicknessMm: Mm } }
   /** The press states nothing that a cut could be held against. */
   | { rule: 'nothing stated'; of: Station }
-  | { rule: 'miter'; on: Station; why: 'over 45°' | 'square only' }
+  | { rule: 'miter'; on: Station; why: 'over 45°' | 'square only' | 'one leg only' }
   /** A V opening on hand; `exact` where one size was asked for, else that size or wider. */
   | { rule: 'vee opening'; wantedMm: Mm; exact: boolean; onHandMm: readonly Mm[] }
   /** The bites that the press's own tool makes of a notch. */

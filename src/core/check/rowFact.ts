@@ -17,6 +17,7 @@ export type DistanceKind =
   | 'spacing by code'
   | 'clear distance by code'
   | 'spacing by practice'
+  | 'between cuts'
   | 'hole to bend'
   | 'flange';
 
@@ -87,6 +88,17 @@ export type RowFact =
       sizeMm: number;
       correct: readonly OpenCell[];
     }
+  /** Something the row asks for that nothing holds against anything. */
+  | ({ rule: 'not held' } & NotHeld)
+  /** A notch or clip in an angle where the other leg stands. */
+  | {
+      rule: 'cut on angle';
+      work: 'notch' | 'corner clip';
+      designation: string;
+      why: 'heel' | 'depth';
+      givenMm?: number;
+      limitMm?: number;
+    }
   /** Holes in a section without a flat side: they are drilled, and not laid out. */
   | { rule: 'holes in a bar'; designation: string }
   /** The row says that the end of a sawn section is sheared. */
@@ -130,6 +142,12 @@ export type RowFact =
   | { rule: 'tool body'; hole: Hole }
   /** Nothing of the row needs a press. */
   | { rule: 'off press' };
+
+/** Why something is not held against anything. */
+export type NotHeld =
+  | { why: 'bends beside cuts' | 'bends across each other' | 'galvanized and thick' }
+  | { why: 'uneven lines'; group: number }
+  | { why: 'unread columns'; headings: readonly string[] };
 
 /** What is not checked where a cell is blank. */
 export type Unchecked =

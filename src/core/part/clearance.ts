@@ -30,3 +30,8 @@ export function clearance(a: Shape, b: Shape): Clearance {
     ],
   };
 }
+
+/** The distance of {@link clearance} in mm, without its places. */
+export function clearanceMm(a: Shape, b: Shape): number {
+  return coreGap(a.core, b.core).distance - a.radius - b.radius;
+}

@@ -1,4 +1,4 @@
-import { type Clearance, clearance } from './clearance.js';
+import { type Clearance, clearance, clearanceMm } from './clearance.js';
 import { type Box, cornersOf, type Shape, sweep, translate } from './shape.js';
 
 /** What a clearance may be, in mm, wherever things that are not placed lie. Of placed things both are the same. */
@@ -34,7 +34,7 @@ export function clearanceRange(a: Placed, b: Placed): ClearanceRange {
   if (!a.free && !b.free) return { least, most: least.distance };
   let most = -Infinity;
   for (const { x, y } of cornersOf(relativeFreedom(a.free ?? fixed, b.free ?? fixed))) {
-    most = Math.max(most, clearance(translate(a.shape, x, y), b.shape).distance);
+    most = Math.max(most, clearanceMm(translate(a.shape, x, y), b.shape));
   }
   return { least, most };
 }

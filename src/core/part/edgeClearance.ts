@@ -1,4 +1,4 @@
-import { type Clearance, clearance } from './clearance.js';
+import { type Clearance, clearance, clearanceMm } from './clearance.js';
 import type { ClearanceRange } from './clearanceRange.js';
 import type { Freedom } from './freedom.js';
 import type { Edge } from './outline.js';
@@ -37,10 +37,10 @@ export function edgeClearanceRange(freedom: Freedom, edge: Edge, around: Void): 
   let most = -Infinity;
   for (let at = 0; at < inVoid.length; at++) {
     if (!around.notch && reachesIn(inVoid[at] as number)) continue;
-    most = Math.max(most, clearance(freedom.outermost[at]?.shape ?? freedom.shape, segment).distance);
+    most = Math.max(most, clearanceMm(freedom.outermost[at]?.shape ?? freedom.shape, segment));
   }
   if (around.notch || !inVoid.some(reachesIn)) return { least, most };
-  for (const shape of onLine(freedom, inVoid)) most = Math.max(most, clearance(shape, segment).distance);
+  for (const shape of onLine(freedom, inVoid)) most = Math.max(most, clearanceMm(shape, segment));
   return { least, most };
 }
 

@@ -30,9 +30,11 @@ function miterInward({ rad, long }: Miter, widthMm: number, y: number): number {
 
 /** The four sides, or why the miters leave none. Miters may meet in a point: a triangle is a part, with three sides. */
 export function baseSides(input: OutlineInput): BaseSides | OutlineProblem {
-  const { lengthMm, widthMm } = input;
-  const bottomMm = endX(input, 'right', 0) - endX(input, 'left', 0);
-  const topMm = endX(input, 'right', widthMm) - endX(input, 'left', widthMm);
+  const { lengthMm } = input;
+  const corners = cornersOfBase(input);
+  const [bottomLeft, bottomRight, topRight, topLeft] = corners;
+  const bottomMm = bottomRight.x - bottomLeft.x;
+  const topMm = topRight.x - topLeft.x;
   const least = Math.min(bottomMm, topMm);
   if (least < -toleranceMm || Math.max(bottomMm, topMm) <= toleranceMm) {
     return {
@@ -43,7 +45,7 @@ export function baseSides(input: OutlineInput): BaseSides | OutlineProblem {
       availableMm: lengthMm,
     };
   }
-  return sidesBetween(input, cornersOfBase(input));
+  return sidesBetween(input, corners);
 }
 
 function cornersOfBase(input: OutlineInput): [Point, Point, Point, Point] {

@@ -20,8 +20,12 @@ function noSize(cause: Cause): OutlineProblem {
   return { problem: 'no size', cause };
 }
 
-function areSizes(...sizesMm: number[]): boolean {
-  return sizesMm.every((sizeMm) => sizeMm > toleranceMm && Number.isFinite(sizeMm));
+function areSizes(oneMm: number, otherMm: number): boolean {
+  return isSize(oneMm) && isSize(otherMm);
+}
+
+function isSize(sizeMm: number): boolean {
+  return sizeMm > toleranceMm && Number.isFinite(sizeMm);
 }
 
 function isMiter({ miter }: FaceEnd): boolean {

@@ -21,8 +21,8 @@ import { supportFindings } from './supports.js';
 import { holeTitle } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
 
-const rememberedPunch = rememberedBy<Finding[]>();
-const rememberedTools = rememberedBy<Finding[]>();
+const rememberedPunch = rememberedBy<readonly Finding[]>();
+const rememberedTools = rememberedBy<readonly Finding[]>();
 
 /** Everything one press has to say about a row: the cut, the holes, the supports. */
 export function checkOnPress(
@@ -62,7 +62,7 @@ function holeFindings(
   layouts: Layouts,
   shop: Shop,
   working?: Working,
-): Finding[] {
+): readonly Finding[] {
   const { index } = placed;
   const faces: InFace[] = [];
   for (const own of placed.faces) {
@@ -88,19 +88,20 @@ function laidIn({ layouts }: Layouts, { index, face }: PlacedGroup): LaidGroup |
 /** What a press finds of the holes in one face, as findings of `group` where that is given. */
 function inFace(
   press: Press,
-  { section, grade }: ReadyRow,
+  { section, grade, lengthMm, miterRad }: ReadyRow,
   { own, laid }: InFace,
   shop: Shop,
   group: number | undefined,
   working?: Working,
-): Finding[] {
+): readonly Finding[] {
   const { process, thicknessMm, face } = own;
   const hole = process.punched;
   const values = [thicknessMm, grade, shop, group];
   const punch = () => ofGroup(punchedOn(press, hole, thicknessMm, grade, shop, working), group);
   const station = working ? punch() : rememberedPunch(press, hole, values, punch);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
-  const reach = ofGroup(reachFindings({ press, section, face, laid }, working), group);
+  const turnable = lengthMm !== undefined && miterRad === 0 ? { lengthMm } : {};
+  const reach = ofGroup(reachFindings({ press, section, face, laid, ...turnable }, working), group);
   const look = () => ofGroup(toolFindings(press, hole, thicknessMm, grade, shop, working), group);
   return [...station, ...reach, ...(working ? look() : rememberedTools(press, hole, values, look))];
 }

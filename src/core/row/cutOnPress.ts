@@ -15,17 +15,20 @@ import { isCutElsewhere } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 import { shortestSide } from './shortestSide.js';
 
-const remembered = rememberedBy<Finding[]>();
-const rememberedLeast = rememberedBy<ShearMinimum[]>();
+const remembered = rememberedBy<readonly Finding[]>();
+const rememberedLeast = rememberedBy<readonly ShearMinimum[]>();
 
 /** The cut of a row at the shear its section needs; nothing where a saw or something else cuts it. */
-export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): Finding[] {
-  const { section, grade, miterRad } = row;
+export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: Working): readonly Finding[] {
+  const { section, grade } = row;
   if (isCutBySaw(section) || isCutElsewhere(row)) return [];
   const thicknessMm = leastThicknessMm(section);
   const strength = shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }, working);
-  const shear = () => shearFindings(press, { section, shearStrengthMPa: strength, miterRad }, working);
-  const findings = working ? shear() : remembered(press, section, [strength, miterRad], shear);
+  const findings: Finding[] = [];
+  for (const rad of cutsOf(row)) {
+    const shear = () => shearFindings(press, { section, shearStrengthMPa: strength, miterRad: rad }, working);
+    findings.push(...(working ? shear() : remembered(press, section, [strength, rad], shear)));
+  }
   if (findings.some(({ verdict }) => verdict === 'No station')) return findings;
   const shortest = shortestSide(row, shop.unit);
   const practice = () => shearMinimums(press, { section }, working);
@@ -37,6 +40,11 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
   }
   found.push(...handFindings(press, row));
   return found;
+}
+
+/** The angles a part is cut at: the steeper miter, and square where an end is square. */
+function cutsOf({ miterRad, miterLeftRad, miterRightRad }: ReadyRow): number[] {
+  return miterRad > 0 && (miterLeftRad === 0 || miterRightRad === 0) ? [miterRad, 0] : [miterRad];
 }
 
 /** A plate that is cut from sheet is ripped along its length, which must fit the blade. */
@@ -130,8 +138,12 @@ function handFindings(press: Press, { section, miterLeftRad, miterRightRad, mite
   const legs = press.values.angleShearLegsMitered;
   if (section.kind !== 'angle' || legs?.state !== 'value' || legs.value !== 1) return [];
   if (miterLeftRad === 0 && miterRightRad === 0) return [];
+  if (miterLeg === 'both') {
+    const fact = { rule: 'miter', on: 'angle shear', why: 'one leg only' } as const;
+    return [{ ...fact, outcome: 'failed', verdict: 'No station', press: press.name }];
+  }
   const both = miterLeftRad > 0 && miterRightRad > 0;
-  if (!both && miterLeg !== undefined && miterLeg !== 'both') return [];
+  if (!both && miterLeg !== undefined) return [];
   return [
     {
       rule: 'blank cell',

@@ -81,7 +81,7 @@ function notchesOn(
   const strength = strengthOf(row, shop, thicknessMm, working);
   const job = {
     ...row.notches,
-    where: 'edge',
+    where: row.notches.at?.every(({ at }) => at === 'corner') ? 'corner' : 'edge',
     thicknessMm,
     shearStrengthMPa: strength,
   } as const;

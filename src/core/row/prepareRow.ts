@@ -7,16 +7,16 @@ import { sectionMassKg } from '../section/mass.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import { leastDimensionMm } from '../tooling/hole.js';
-import { mmPerInch } from '../quantity/units.js';
 import { check, type Check } from './check.js';
 import { holeProcess } from './holeProcess.js';
 import { distanceSteps } from './layout/distanceSteps.js';
-import type { FaceSize } from './layout/faces.js';
+import { type FaceSize, facesOf } from './layout/faces.js';
 import { facesOfLeg } from './layout/facesOfLeg.js';
 import { layoutFindings } from './layout/layoutFindings.js';
 import { type Layouts, layoutsOf } from './layout/layoutOf.js';
 import { groupReadings } from './layout/groupReadings.js';
 import { isCutElsewhere, needsPress } from './needsPress.js';
+import { notHeld } from './notHeld.js';
 import type { Reading } from './reading.js';
 import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './readyRow.js';
 import type { HoleGroup } from './rowJob.js';
@@ -55,7 +55,6 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   readings.push(...stripReadings(row));
   const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
   if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
-  if (job.galvanized && thickestMm(row) >= galvanizedFromMm) readings.push({ is: 'galvanized and thick' });
   let layouts: Layouts | undefined;
   const laidOut = check(asked, 'part', (working) => {
     layouts = layoutsOf(row, shop.unit, setting(shop, 'holesWithoutPitch') === 'even');
@@ -64,7 +63,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
     distanceSteps(found, working);
     return found;
   });
-  checks.push(laidOut, { findings: [...barHoles(row), ...shearedSawn(row)], steps: [] });
+  checks.push(laidOut, { findings: [...barHoles(row), ...shearedSawn(row), ...notHeld(row)], steps: [] });
   return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };
 }
 
@@ -75,7 +74,7 @@ function barHoles(row: ReadyRow): Finding[] {
     ? ({ outcome: 'open', verdict: 'OK so far' } as const)
     : ({ outcome: 'not applicable', verdict: 'OK' } as const);
   return row.places
-    .filter(({ faces }) => faces.length === 0)
+    .filter(({ faces }) => faces.length === 0 && facesOf(row.section).length === 0)
     .map(({ index }) => ({ rule: 'holes in a bar', ...ending, group: index, designation }));
 }
 
@@ -96,16 +95,6 @@ function stripReadings({ section, stock }: ReadyRow): Reading[] {
   const { widthMm: givenMm, thicknessMm } = section;
   const leastMm = leastStripWidthMm({ thicknessMm });
   return atMost(leastMm, givenMm) ? [] : [{ is: 'narrow strip', givenMm, leastMm }];
-}
-
-const galvanizedFromMm = (3 / 4) * mmPerInch;
-
-function thickestMm({ section, places }: ReadyRow): number {
-  let thickest = section.kind === 'flat' ? section.thicknessMm : 0;
-  for (const { faces } of places) {
-    for (const { thicknessMm } of faces) thickest = Math.max(thickest, thicknessMm);
-  }
-  return thickest;
 }
 
 interface Context {

@@ -22,6 +22,8 @@ export interface HolesOnPress {
   section: AnySection;
   face: FaceSize;
   laid: LaidGroup;
+  /** Of a plate whose ends are square: it may be turned, and go in from an end. */
+  lengthMm?: number;
 }
 
 /** Whether the punch gets to the holes: throat, standing legs and flanges, die holder against the fillet. */
@@ -29,7 +31,8 @@ export function reachFindings(holes: HolesOnPress, working?: Working): Finding[]
   const { face, press, section } = holes;
   if (face.id === 'plate') return [throat(holes, working)];
   if (face.id === 'web') {
-    const flangeMm = section.kind === 'channel' ? section.flangeThicknessMm : 0;
+    // A flange with a fillet about as large as it is thick, where no table says it.
+    const flangeMm = section.kind === 'channel' ? 2 * section.flangeThicknessMm : 0;
     return [throat(holes, working), dieHolder(holes, 'flange', flangeMm, working)];
   }
   const hanging = {
@@ -45,15 +48,15 @@ export function reachFindings(holes: HolesOnPress, working?: Working): Finding[]
   ];
 }
 
-/** Work goes in from either side, so half its width is the farthest a hole can lie. */
+/** Work goes in from any side: across from either edge, and turned around from the nearer end where its place is known. */
 function throat(holes: HolesOnPress, working?: Working): Finding {
-  const given = rangeOver(holes, ({ least, most }) => {
-    const { widthMm } = holes.face;
+  const { widthMm } = holes.face;
+  const given = rangeOver(holes, ({ least, most }, alongMm) => {
     const nearer = (mm: number) => Math.min(mm, Math.abs(widthMm - mm));
     const middle = least <= widthMm / 2 && most >= widthMm / 2 ? widthMm / 2 : 0;
     return {
-      least: Math.min(nearer(least), nearer(most)),
-      most: Math.max(nearer(least), nearer(most), middle),
+      least: Math.min(nearer(least), nearer(most), alongMm),
+      most: Math.min(Math.max(nearer(least), nearer(most), middle), alongMm),
     };
   });
   return heldBetween(holes, 'punchThroat', { is: 'hole to nearer edge' }, given, working);
@@ -66,8 +69,15 @@ function fromToe(holes: HolesOnPress): Range {
 }
 
 /** The worst of all holes at their worst, and the worst of all at their best. */
-function rangeOver({ laid }: HolesOnPress, of: (centers: Range) => Range): Range {
-  const ranges = distinct(laid.holes).map((hole) => of(heelDistance(hole).center));
+function rangeOver(
+  { laid, lengthMm = 0 }: HolesOnPress,
+  of: (centers: Range, fromEndMm: number) => Range,
+): Range {
+  const ranges = laid.holes.map((hole) => {
+    const { center, free } = hole;
+    const placed = lengthMm > 0 && (!free || free.x0 === free.x1);
+    return of(heelDistance(hole).center, placed ? Math.min(center.x, Math.abs(lengthMm - center.x)) : Infinity);
+  });
   return {
     least: Math.max(...ranges.map(({ least }) => least)),
     most: Math.max(...ranges.map(({ most }) => most)),
@@ -76,14 +86,22 @@ function rangeOver({ laid }: HolesOnPress, of: (centers: Range) => Range): Range
 
 /** One hole of each line: the others of a line lie as far across. */
 function distinct(holes: readonly PlacedHole[]): PlacedHole[] {
-  if (holes.length === 1) return [...holes];
+  const kept: PlacedHole[] = [];
   const seen = new Set<string>();
-  return holes.filter(({ center, free }) => {
-    const key = `${center.y} ${free?.y0 ?? 0} ${free?.y1 ?? 0}`;
-    const isNew = !seen.has(key);
+  for (const hole of holes) {
+    // Holes of a line follow each other.
+    const last = kept.at(-1);
+    if (last && isAsFarAcross(hole, last)) continue;
+    const key = `${hole.center.y} ${hole.free?.y0 ?? 0} ${hole.free?.y1 ?? 0}`;
+    if (!seen.has(key)) kept.push(hole);
     seen.add(key);
-    return isNew;
-  });
+  }
+  return kept;
+}
+
+function isAsFarAcross(a: PlacedHole, b: PlacedHole): boolean {
+  if (a.center.y !== b.center.y) return false;
+  return (a.free?.y0 ?? 0) === (b.free?.y0 ?? 0) && (a.free?.y1 ?? 0) === (b.free?.y1 ?? 0);
 }
 
 /** A size that may be several, within a limit of the press: by all of them, by none, or by some. */
@@ -139,7 +157,9 @@ function hangingMm(section: AnySection, { id }: FaceSize): number {
 
 /** From the heel to where the flat of the leg begins: thickness and root radius, or twice the thickness. */
 function filletMm(section: AnySection): number {
-  if (section.kind === 'channel') return section.webThicknessMm * 2;
+  if (section.kind === 'channel') {
+    return section.webThicknessMm + Math.max(section.webThicknessMm, section.flangeThicknessMm);
+  }
   if (section.kind !== 'angle') return 0;
   return section.thicknessMm + (section.rootRadiusMm > 0 ? section.rootRadiusMm : section.thicknessMm);
 }

@@ -12,8 +12,12 @@ import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
 import { readQty } from './read/readQty.js';
 import type { Reading } from './reading.js';
-import type { PartEnd, RowJob } from './rowJob.js';
+import type { HoleGroup, PartEnd, RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
+
+/** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
+const namesWork =
+  /bohr|loch|gehrung|ausklink|kant|bieg|fase|schr[äa]g|langl|drill|punch|hole|mit(?:er|re)|bevel|notch|cope|bend|clip|slot|cut ?out|agujero|taladro|muesca|perçage|trou|encoche|pli\b/i;
 
 const greatestMiterDegree = 60;
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
@@ -30,10 +34,11 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
-  const unread = headings.unread.filter((column) => looksLikeSize(reader.cell(column), shop.unit));
-  if (unread.length > 0) {
-    readings.push({ is: 'unread columns', headings: unread.map(({ heading }) => heading) });
-  }
+  const unread = headings.unread.filter(
+    (column) =>
+      looksLikeSize(reader.cell(column), shop.unit) ||
+      (namesWork.test(column.heading) && reader.isFilled(column)),
+  );
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const left = reader.read(fields.miterLeft, readMiter);
@@ -52,10 +57,12 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
         problem: 'the cell is blank. Fill it in.',
       });
   }
-  const holes = groups.flatMap(
-    (columns, index) =>
-      readHoleGroup(reader, columns, index, { shop, section: read?.section }, readings) ?? [],
-  );
+  const holes: HoleGroup[] = [];
+  const context = { shop, section: read?.section };
+  for (const [index, columns] of groups.entries()) {
+    const group = readHoleGroup(reader, columns, index, context, readings);
+    if (group) holes.push(group);
+  }
   const miterUnread = [fields.miterLeft, fields.miterRight].some(
     (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
   );
@@ -86,6 +93,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     miterLeftRad,
     miterRightRad,
     miterRad,
+    ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
     problems: reader.problems,
     readings,
   };

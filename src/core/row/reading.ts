@@ -15,6 +15,7 @@ export type Reading =
       count: number;
       hole: Hole;
       counted: boolean;
+      countersunk?: true;
       fitOfBolt?: { fit: string; bolt: string };
     }
   | { is: 'notches'; count: number; counted: boolean; widthMm: number; depthMm: number; placed: boolean }
@@ -31,9 +32,7 @@ export type Reading =
   | { is: 'places'; group: number; reading: PlaceReading; mm?: number }
   | { is: 'greatest edge distance'; group: number; givenMm: number; greatestMm: number; code: EdgeCode }
   | { is: 'made otherwise'; group: number; how: HoleMaking }
-  | { is: 'unread columns'; headings: readonly string[] }
-  | { is: 'narrow strip'; givenMm: number; leastMm: number }
-  | { is: 'galvanized and thick' };
+  | { is: 'narrow strip'; givenMm: number; leastMm: number };
 
 /** Why holes are not punched to size. */
 export type HoleMaking =

@@ -120,6 +120,8 @@ export interface RowJob {
   press?: string;
   /** The cells of its lengths as they stand in the sheet; those of holes are with their group. */
   typed?: Partial<Record<RowField, string>>;
+  /** Headings of columns that are filled in, name or hold work, and are not read. */
+  unread?: readonly string[];
   /** Cells that could not be read. */
   problems: Finding[];
   /** What was understood and assumed. */

@@ -9,7 +9,6 @@ export function assumptionWords(reading: Reading, unit: LengthUnit): string[] {
     case 'no mass':
     case 'cut elsewhere':
     case 'cut by saw':
-    case 'unread columns':
       return [readingWords(reading, unit)];
     case 'holes':
       return reading.counted ? [] : ['one hole assumed'];

@@ -26,6 +26,7 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
   if (isOpenPlace(finding)) return openPlaceSentence([finding]);
   if (isOpenBolt(finding)) return openBoltSentence([finding]);
   const { given } = finding;
+  if (finding.kind === 'between cuts') return betweenCuts(finding, unit);
   const who = whoOf(finding);
   const to = otherWords(finding);
   if (runsOver(finding)) {
@@ -42,6 +43,11 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
   const under = `${distance} is under ${size(limit, unit)} (${ruleWords(finding)})`;
   if (finding.outcome === 'failed' || finding.missing.length === 0) return `${who}: ${under}.`;
   return `${who}: ${under}. Fill in ${cellNames(finding.missing)} to settle it.`;
+}
+
+function betweenCuts({ given, limit, between, ...rule }: Distance, unit: LengthUnit): string {
+  const [a, b] = between.map(thingWords);
+  return `between ${a} and ${b} there are ${size(given.most, unit)} of steel, under ${size(limit.most, unit)} (${ruleWords(rule)}).`;
 }
 
 /** A failure of a hole that lies over what it is held against, wherever it may be. */
@@ -93,6 +99,8 @@ export function ruleWords({ kind, basis, face }: Pick<Distance, 'kind' | 'basis'
       return practice;
     case 'heel':
       return `or the hole cuts into ${besideWords(face)}`;
+    case 'between cuts':
+      return 'press practice: at least the thickness must be left';
     case 'hole to bend':
       return 'press practice: twice the thickness and the inside radius, or the bend pulls the hole';
     case 'flange':

@@ -78,6 +78,7 @@ function leastHoleSentence({ hole, thicknessMm, limit }: FindingOf<'least hole'>
 
 function miterSentence({ on, why }: FindingOf<'miter'>, press: string): string {
   if (why === 'over 45°') return `a miter over 45° is beyond the ${on} of ${press}.`;
+  if (why === 'one leg only') return `the ${on} of ${press} miters one leg only; saw the miter.`;
   return `the ${on}${on === 'bar shear' ? '' : ` of ${press}`} cuts square only; saw the miter.`;
 }
 

@@ -3,7 +3,6 @@ import { formatNumber } from '../quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
 import { holeTitle } from './holeTitle.js';
-import { listWords } from './listWords.js';
 import { size, sizes } from './sizes.js';
 
 /** What was read or taken, as a clause of the note: `8 × Ø13/16 in`, `usual gage 1-3/4 in taken`. Empty for what is a sentence of its own. */
@@ -19,7 +18,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `miter ${formatNumber(reading.rad / radianPerDegree, 1)}° from square`;
     case 'holes': {
       const fit = reading.fitOfBolt ? `, ${reading.fitOfBolt.fit} for bolt ${reading.fitOfBolt.bolt}` : '';
-      return `${reading.count} × ${describeHole(reading.hole, unit)}${assumed(reading)}${fit}`;
+      const finishing = reading.countersunk ? ', countersunk, which is not checked' : '';
+      return `${reading.count} × ${describeHole(reading.hole, unit)}${assumed(reading)}${fit}${finishing}`;
     }
     case 'notches': {
       const { widthMm, depthMm, placed } = reading;
@@ -31,7 +31,7 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'bends':
       return `${counted(reading, 'bend', 'bends')} ${size(reading.lengthMm, unit)} long, given as a flat blank`;
     case 'finish that changes nothing':
-      return `finish '${reading.typed}' changes nothing here`;
+      return `finish '${reading.typed}' is not known here, so nothing was checked for it`;
     case 'no mass':
       return 'no length given, so no mass';
     case 'cut elsewhere':
@@ -53,12 +53,9 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return placeWords(reading, unit);
     case 'greatest edge distance':
       return `caution: ${size(reading.givenMm, unit)} from bolt to nearest edge is over ${size(reading.greatestMm, unit)}, the greatest by ${reading.code}`;
-    case 'unread columns':
-      return `${listWords(reading.headings)} ${reading.headings.length > 1 ? 'hold sizes and are' : 'holds sizes and is'} not read`;
     case 'narrow strip':
       return `caution: a strip ${size(reading.givenMm, unit)} wide, under ${size(reading.leastMm, unit)}, may twist as it is sheared`;
     case 'made otherwise':
-    case 'galvanized and thick':
       return '';
   }
 }
@@ -103,8 +100,6 @@ export function readingSentence(reading: Reading): string {
       const make = how.process === 'drill' ? 'drill it' : 'punch 2 mm under and ream';
       return `${title}: ${make}; ${how.because}.`;
     }
-    case 'galvanized and thick':
-      return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     default:
       return '';
   }

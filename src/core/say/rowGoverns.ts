@@ -12,8 +12,13 @@ export function rowGoverns(finding: RowFinding): string {
     case 'press not known':
       return 'press';
     case 'bolt in hole':
-    case 'hole off the part':
     case 'holes in a bar':
+      return holeTitle(finding.group);
+    case 'not held':
+      return notHeldWords[finding.why];
+    case 'cut on angle':
+      return finding.work;
+    case 'hole off the part':
       return holeTitle(finding.group);
     case 'sheared end':
       return 'End kind';
@@ -48,6 +53,14 @@ export function rowGoverns(finding: RowFinding): string {
   }
 }
 
+const notHeldWords = {
+  'bends beside cuts': 'bend',
+  'bends across each other': 'bend',
+  'galvanized and thick': 'galvanizing',
+  'uneven lines': 'lines of holes',
+  'unread columns': 'columns',
+};
+
 function distanceWords({ kind, between: [, other] }: Extract<RowFinding, { rule: 'distance' }>): string {
   switch (kind) {
     case 'edge by code':
@@ -58,6 +71,8 @@ function distanceWords({ kind, between: [, other] }: Extract<RowFinding, { rule:
     }
     case 'heel':
       return 'distance to the heel';
+    case 'between cuts':
+      return 'steel between cuts';
     case 'hole to bend':
       return 'hole to bend';
     case 'flange':

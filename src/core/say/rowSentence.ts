@@ -32,6 +32,10 @@ export function rowSentence(
       return `${title}: a hole of ${size(finding.holeMm, unit)} does not take bolt ${finding.bolt}. Correct one of them.`;
     case 'hole off the part':
       return offThePart(finding, title, unit);
+    case 'not held':
+      return notHeldSentence(finding, title);
+    case 'cut on angle':
+      return cutOnAngle(finding, unit);
     case 'holes in a bar':
       return `${title}: drilled; no press station punches holes in ${finding.designation}, and their distances were not checked.`;
     case 'sheared end':
@@ -67,6 +71,34 @@ export function rowSentence(
     case 'off press':
       return '';
   }
+}
+
+function notHeldSentence(finding: FindingOf<'not held'>, title: string): string {
+  switch (finding.why) {
+    case 'bends beside cuts':
+      return 'Bends are held against the plate without its miters, notches and clips: check the flanges beside the cuts by hand.';
+    case 'bends across each other':
+      return 'Bends run across each other: whether their corners are cut out was not checked.';
+    case 'galvanized and thick':
+      return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
+    case 'uneven lines':
+      return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
+    case 'unread columns':
+      return `${listWords(finding.headings)} ${finding.headings.length > 1 ? 'are' : 'is'} filled in and not read. Rename the column, or clear it.`;
+  }
+}
+
+function cutOnAngle(
+  { work, designation, why, outcome, givenMm = 0, limitMm = 0 }: FindingOf<'cut on angle'>,
+  unit: LengthUnit,
+): string {
+  if (why === 'depth') {
+    const deep = `a ${work} ${size(givenMm, unit)} deep from the toe of ${designation} reaches its root, which begins at ${size(limitMm, unit)}`;
+    return outcome === 'open' ? `${deep} in one leg: name the leg.` : `${deep}.`;
+  }
+  return outcome === 'open'
+    ? `no station makes a ${work} at the heel of ${designation}: say where it is.`
+    : `no station makes a ${work} at the heel of ${designation}, where the other leg stands.`;
 }
 
 function offThePart(

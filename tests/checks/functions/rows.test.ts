@@ -72,9 +72,9 @@ const rowOf: Record<Verdict, Case> = {
     governs: /flat shear/,
     note: /^1 in thick is over Bay A's plate size 8 × 3\/4 in\./,
   },
-  // A throat of 5 in: half of 11 in does not pass, and the line is 5-1/4 from one edge, 5-3/4 from the other.
+  // A throat of 5 in: the hole is 5-1/4 in from one edge, 5-3/4 from the other and 6 from either end.
   "Can't reach": {
-    part: { ...clip, Section: 'FB 3/8x11', Edge: '5-1/4' },
+    part: { ...clip, Section: 'FB 3/8x11', Length: 12, Holes: 1, Pitch: null, Edge: '5-1/4', End: 6 },
     cells: { 'Punch throat': 5 },
     governs: 'punch throat',
     note: /^Hole at 5-1\/4 in from the nearer edge is over Bay A's punch throat, 5 in\./,

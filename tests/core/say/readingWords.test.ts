@@ -30,7 +30,7 @@ const words: Record<Reading['is'], [Reading, string]> = {
   ],
   'finish that changes nothing': [
     { is: 'finish that changes nothing', typed: 'paint' },
-    "finish 'paint' changes nothing here",
+    "finish 'paint' is not known here, so nothing was checked for it",
   ],
   'no mass': [{ is: 'no mass' }, 'no length given, so no mass'],
   'cut elsewhere': [
@@ -51,17 +51,9 @@ const words: Record<Reading['is'], [Reading, string]> = {
     { is: 'made otherwise', group: 1, how: { by: 'row', process: 'burn' } },
     'Hole 2: burned, as the row says; not checked on a press.',
   ],
-  'unread columns': [
-    { is: 'unread columns', headings: ['Hole A', 'Drill'] },
-    'Hole A and Drill hold sizes and are not read',
-  ],
   'narrow strip': [
     { is: 'narrow strip', givenMm: inch, leastMm: 2 * inch },
     'caution: a strip 1 in wide, under 2 in, may twist as it is sheared',
-  ],
-  'galvanized and thick': [
-    { is: 'galvanized and thick' },
-    'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.',
   ],
 };
 

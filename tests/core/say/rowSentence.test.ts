@@ -104,6 +104,16 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'Hole: drilled; no press station punches holes in RB1, and their distances were not checked.',
     { group: 0 },
   ],
+  'not held': [
+    { rule: 'not held', why: 'unread columns', headings: ['Hole A', 'Drill'] },
+    'columns',
+    'Hole A and Drill are filled in and not read. Rename the column, or clear it.',
+  ],
+  'cut on angle': [
+    { rule: 'cut on angle', work: 'notch', designation: 'L3X3X1/4', why: 'heel' },
+    'notch',
+    'no station makes a notch at the heel of L3X3X1/4, where the other leg stands.',
+  ],
   'sheared end': [
     { rule: 'sheared end', designation: 'C6X8.2' },
     'End kind',

@@ -11,6 +11,7 @@ const verdictOf: Record<DistanceKind, Verdict> = {
   'spacing by code': 'Holes too close',
   'clear distance by code': 'Holes too close',
   'spacing by practice': 'Holes too close',
+  'between cuts': 'Edge short',
   'hole to bend': 'Edge short',
   flange: 'Edge short',
 };

@@ -16,6 +16,7 @@ const titles: Record<DistanceKind, string> = {
   'spacing by practice': 'steel left between holes',
   'hole to bend': 'hole to bend',
   flange: 'flange',
+  'between cuts': 'steel between cuts',
 };
 
 /** Reports the distances that were held against their limits, the worst of each kind, worst first. */

@@ -8,6 +8,8 @@ import { edgeFindings } from './edgeFindings.js';
 import { type HeldGroup, heldGroup } from './heldGroup.js';
 import { jointFindings } from './jointFindings.js';
 import type { Layout, Layouts } from './layoutOf.js';
+import { cutsOnAngle } from './cutsOnAngle.js';
+import { sliverFindings } from './sliverFindings.js';
 import { openWork } from './openWork.js';
 import { pairFindings } from './pairFindings.js';
 import { roomFindings } from './roomFindings.js';
@@ -34,7 +36,7 @@ export function layoutFindings(row: ReadyRow, layouts: Layouts, shop: Shop): Fin
     }
     return clearances(layout, row, heldOf, code);
   });
-  return [...found, ...openWork(row)];
+  return [...found, ...cutsOnAngle(row, shop.unit), ...openWork(row)];
 }
 
 function clearances(
@@ -52,5 +54,6 @@ function clearances(
   const { faces, groups, endless } = layout;
   const laid = { row, faces, groups, held, code, endless };
   const { findings, slack } = edgeFindings(laid);
-  return [...findings, ...pairFindings(laid), ...roomFindings(laid, slack)];
+  const slivers = row.notches || row.clips ? sliverFindings(layout) : [];
+  return [...findings, ...pairFindings(laid), ...roomFindings(laid, slack), ...slivers];
 }

@@ -45,8 +45,9 @@ const kindNumber: Record<DistanceKind, number> = {
   'spacing by practice': 5,
   'hole to bend': 6,
   flange: 7,
+  'between cuts': 8,
 };
-const kindCount = 8;
+const kindCount = 9;
 
 /** The worst distance of each kind between two groups of things, with how many there were. */
 export class WorstDistances {

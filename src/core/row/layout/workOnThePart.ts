@@ -1,11 +1,12 @@
 import { atMost } from '../../atMost.js';
 import type { RowFinding } from '../../check/rowFact.js';
 import type { RowFact } from '../../check/rowFact.js';
+import { toleranceMm } from '../../part/tolerance.js';
 import type { ReadyRow } from '../readyRow.js';
 import type { PartPlace } from '../rowJob.js';
 
 /** Work that is larger than the part, whatever its place. Source: geometry. */
-export function workOnThePart({ section, lengthMm, notches, clips, bends }: ReadyRow): RowFinding[] {
+export function workOnThePart({ section, lengthMm, notches, clips, bends, miterRad }: ReadyRow): RowFinding[] {
   const found: RowFinding[] = [];
   const refuse = (fact: RowFact) => found.push({ outcome: 'failed', verdict: 'Check input', ...fact });
   const widthMm = widestMm(section);
@@ -31,8 +32,8 @@ export function workOnThePart({ section, lengthMm, notches, clips, bends }: Read
   if (bends && lengthMm !== undefined && !atMost(bends.lengthMm, Math.max(lengthMm, widthMm))) {
     refuse({ rule: 'bend on the part', givenMm: bends.lengthMm, lengthMm, widthMm });
   }
-  const shortest = bends?.at && !notches && !clips ? runOf(bends.at, lengthMm, widthMm) : undefined;
-  if (bends && shortest && !atMost(shortest.mm - roundingMm, bends.lengthMm)) {
+  const shortest = bends?.at && !notches && !clips && miterRad === 0 ? runOf(bends.at, lengthMm, widthMm) : undefined;
+  if (bends && shortest && Math.abs(shortest.mm - bends.lengthMm) > roundingMm + toleranceMm) {
     refuse({
       rule: 'bend from edge to edge',
       givenMm: bends.lengthMm,

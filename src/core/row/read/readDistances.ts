@@ -50,14 +50,13 @@ export function readDistances(reader: RowReader, columns: Columns, context: Dist
     const problem = legWidthProblem(section, leg, edge.edgeMm, gageMm, reader.unit);
     if (problem !== undefined) reader.problem(columns.edge, { about: 'Edge', argument: 'Edge', problem });
   }
-  return {
-    ...edge,
-    ...end,
-    ...pitch,
-    ...(gageMm === undefined ? {} : { gageMm }),
-    ...(leg === undefined ? {} : { leg }),
-    ...(holesAt ? { holesAt } : {}),
-  };
+  const distances: Distances = { ...edge };
+  if (end) Object.assign(distances, end);
+  if (pitch) Object.assign(distances, pitch);
+  if (gageMm !== undefined) distances.gageMm = gageMm;
+  if (leg !== undefined) distances.leg = leg;
+  if (holesAt) distances.holesAt = holesAt;
+  return distances;
 }
 
 function pitchOf(

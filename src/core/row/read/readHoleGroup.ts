@@ -67,6 +67,7 @@ export function readHoleGroup(
     hole,
     count: count ?? 1,
     counted: count !== undefined,
+    ...(text?.finishing?.includes('countersink') ? { countersunk: true as const } : {}),
     ...(text || !bolt ? {} : { fitOfBolt: { fit: setting(shop, 'holeFit'), bolt: bolt.name } }),
   });
   return {

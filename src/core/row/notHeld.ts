@@ -1,0 +1,49 @@
+import type { NotHeld, RowFinding } from '../check/rowFact.js';
+import { mmPerInch } from '../quantity/units.js';
+import { lineCount } from './layout/across.js';
+import { needsPress } from './needsPress.js';
+import type { ReadyRow } from './readyRow.js';
+
+/**
+ * What a row asks for and nothing holds against anything, so that it is never OK: bends beside cuts or across each other,
+ * an odd number of holes in two lines, thick steel that is galvanized after it was punched or bent, and columns that
+ * are not read.
+ */
+export function notHeld(row: ReadyRow): RowFinding[] {
+  const found: NotHeld[] = [
+    ...bendsNotHeld(row),
+    ...unevenLines(row),
+    ...thickGalvanized(row),
+    ...(row.unread ? [{ why: 'unread columns', headings: row.unread } as const] : []),
+  ];
+  return found.map((fact) => ({ rule: 'not held', outcome: 'open', verdict: 'OK so far', ...fact }));
+}
+
+function bendsNotHeld({ bends, notches, clips, miterRad }: ReadyRow): NotHeld[] {
+  if (!bends?.at) return [];
+  const runs = new Set(bends.at.map(({ at }) => at));
+  return [
+    ...(notches || clips || miterRad > 0 ? [{ why: 'bends beside cuts' } as const] : []),
+    ...(runs.size > 1 ? [{ why: 'bends across each other' } as const] : []),
+  ];
+}
+
+function unevenLines({ places }: ReadyRow): NotHeld[] {
+  return places.flatMap(({ group, index, faces }): NotHeld[] => {
+    const perEnd = group.eachEnd ? group.count / 2 : group.count;
+    const inTwo = faces.some(({ face }) => lineCount(group, face) === 2);
+    return inTwo && perEnd % 2 === 1 && !group.holesAt ? [{ why: 'uneven lines', group: index }] : [];
+  });
+}
+
+const thickFromMm = (3 / 4) * mmPerInch;
+
+function thickGalvanized(row: ReadyRow): NotHeld[] {
+  const { galvanized, section, places, bends } = row;
+  if (!galvanized || !needsPress(row)) return [];
+  const punched = places.flatMap(({ faces }) =>
+    faces.filter(({ process }) => process.made !== 'drill').map(({ thicknessMm }) => thicknessMm),
+  );
+  const bent = bends && section.kind === 'flat' ? [section.thicknessMm] : [];
+  return Math.max(0, ...punched, ...bent) >= thickFromMm - 1e-6 ? [{ why: 'galvanized and thick' }] : [];
+}
