@@ -1,4 +1,4 @@
-import type { ActionOf } from '../../workbook/write/host.js';
+import type { ActionOf } from '../../workbook/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { NamedTable } from '../book/tableNames.js';

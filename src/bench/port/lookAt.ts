@@ -1,7 +1,7 @@
 import { sameName } from '../../sheet/names.js';
 import { isFormula, type Content } from '../../workbook/content.js';
 import type { DefinedName, Sheet, Table } from '../../workbook/reading.js';
-import type { AllSeen, CellState, Look } from '../../workbook/write/host.js';
+import type { AllSeen, CellState, Look } from '../../workbook/host.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { NamedTable } from '../book/tableNames.js';
 import { areaOf, areaOfPlace, eachCell, tableFor } from './places.js';

@@ -1,6 +1,6 @@
 import { helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Area } from '../../workbook/area.js';
-import { type Action, type CellState, doAction } from '../../workbook/write/host.js';
+import { type Action, type CellState, doAction } from '../../workbook/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { NamedTable } from '../book/tableNames.js';

@@ -1,5 +1,5 @@
 import { sameName } from '../../sheet/names.js';
-import type { ActionOf, Primitives } from '../../workbook/write/host.js';
+import type { ActionOf, Primitives } from '../../workbook/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import { engineSheetName } from '../book/translate.js';

@@ -1,7 +1,7 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
 import type { Area } from '../../workbook/area.js';
 import { isFormula } from '../../workbook/content.js';
-import type { CellsAction } from '../../workbook/write/host.js';
+import type { CellsAction } from '../../workbook/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import { updateCells, type CellUpdate } from '../engine/cells.js';

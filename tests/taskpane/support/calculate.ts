@@ -11,7 +11,7 @@ import type { MemorySheets } from './memorySheets.js';
 
 const quotedText = /"([^"]*)"\)$/;
 
-/** Calculates the formulas that the pane writes: SHOP first, then the lists, then what looks into them. */
+/** Calculates plain sums and the formulas that the pane writes: SHOP first, then the lists, then what looks into them. */
 export function calculate(memory: MemorySheets): void {
   let shop: Shop | undefined;
   const formulas = [...memory.sheets.keys()].flatMap((sheet) =>
@@ -24,6 +24,10 @@ export function calculate(memory: MemorySheets): void {
     for (const at of formulas)
       if (at.formula.startsWith(start)) memory.set(at.sheet, at.row, at.column, { value: value(at) });
   };
+  for (const { sheet, row, column, formula } of formulas) {
+    const [, a, b] = /^=(\d+)\+(\d+)$/.exec(formula) ?? [];
+    if (a !== undefined) memory.set(sheet, row, column, { value: Number(a) + Number(b) });
+  }
   each('=TONROW.SHOP(', ({ formula }) => {
     try {
       const tables = shopPlaces(formula, '').map((place) =>

@@ -1,7 +1,9 @@
+import { sameName } from '../../../src/sheet/names.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { absoluteAddress, type Area, overlap } from '../../../src/workbook/area.js';
 import { type Content, isErrorConstant, isFormula } from '../../../src/workbook/content.js';
-import type { Table } from '../../../src/workbook/reading.js';
+import type { Sheet, Table } from '../../../src/workbook/reading.js';
+import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import {
   type Action,
   type ActionOf,
@@ -10,7 +12,7 @@ import {
   type Look,
   type Primitives,
   type Seen,
-} from '../../../src/workbook/write/host.js';
+} from '../../../src/workbook/host.js';
 
 export interface MemoryCell {
   content: Content;
@@ -25,6 +27,8 @@ export class MemorySheets {
   readonly tables: (Omit<Table, 'headings'> & { headings?: never })[] = [];
   readonly names: { name: string; area: Area }[] = [];
   readonly protectedSheets = new Set<string>();
+  /** In characters, by sheet and column; those that were never set are as usual. */
+  readonly widths = new Map<string, number>();
 
   cell(sheet: string, row: number, column: number): MemoryCell {
     const found = this.cellsOf(sheet).get(`${row},${column}`);
@@ -39,8 +43,7 @@ export class MemorySheets {
 
   cellsOf(sheet: string): Map<string, MemoryCell> {
     const cells = this.sheets.get(sheet);
-    if (!cells) throw new Error(`no sheet ${sheet}`);
-    return cells;
+    return cells ?? missing('sheet', sheet);
   }
 
   rows<Item>(area: Area, item: (cell: MemoryCell) => Item): Item[][] {
@@ -70,6 +73,16 @@ export class MemorySheets {
     return { ...table, headings };
   }
 
+  sheet(name: string): Sheet | undefined {
+    const known = [...this.sheets.keys()].find((each) => sameName(each, name));
+    if (known === undefined) return undefined;
+    return { name: known, visible: true, protected: this.protectedSheets.has(known) };
+  }
+
+  named(name: string) {
+    return this.names.find((each) => sameName(each.name, name));
+  }
+
   see(look: Look): Seen<Look> | undefined {
     switch (look.look) {
       case 'cells':
@@ -77,18 +90,15 @@ export class MemorySheets {
       case 'used':
         return { area: this.used(look.sheet), ...this.state(this.used(look.sheet)) };
       case 'sheet':
-        return this.sheets.has(look.name)
-          ? { name: look.name, visible: true, protected: this.protectedSheets.has(look.name) }
-          : undefined;
+        return this.sheet(look.name);
       case 'table': {
         const table = this.table(look.name);
-        if (!table) throw new Error(`no table ${look.name}`);
-        return table;
+        return table ?? missing('table', look.name);
       }
       case 'is table':
         return this.table(look.name) !== undefined;
       case 'name': {
-        const named = this.names.find(({ name }) => name.toLowerCase() === look.name.toLowerCase());
+        const named = this.named(look.name);
         return named && { name: named.name, refersTo: `=${absoluteAddress(named.area)}` };
       }
     }
@@ -131,17 +141,29 @@ export class MemorySheets {
     return doAction(this.primitives, action) ?? undefined;
   }
 
-  private own(name: string) {
-    const found = this.tables.find((table) => table.name.toLowerCase() === name.toLowerCase());
-    if (!found) throw new Error(`no table ${name}`);
-    return found;
+  private refuseProtected(sheet: string): void {
+    if (this.protectedSheets.has(sheet))
+      throw new WorkbookError(
+        'protected',
+        'The sheet is protected: unprotect it under Review, then try again.',
+      );
   }
 
-  private write({ area, contents, formats }: ActionOf<'cells'>): CellState {
+  private own(name: string) {
+    const found = this.tables.find((table) => table.name.toLowerCase() === name.toLowerCase());
+    return found ?? missing('table', name);
+  }
+
+  private write({ area, contents, formats, widths }: ActionOf<'cells'>): CellState {
+    this.refuseProtected(area.sheet);
+    widths?.forEach((width, at) => {
+      if (width !== undefined) this.widths.set(`${area.sheet},${area.column + at}`, width);
+    });
     for (let row = 0; row < area.rows; row++)
       for (let column = 0; column < area.columns; column++) {
         const content = contents[row]?.[column];
         const format = formats[row]?.[column];
+        if (isFormula(content)) refuseUnbalanced(content.formula);
         const change = {
           ...(content === undefined ? {} : { content }),
           ...(format === undefined ? {} : { format }),
@@ -166,4 +188,13 @@ export class MemorySheets {
       if (by === 1 || column > from) cells.set(`${row},${column + by}`, cell);
     table.area = { ...area, columns: area.columns + by };
   }
+}
+
+export function missing(kind: 'sheet' | 'table' | 'name', name: string): never {
+  throw new WorkbookError('missing', `There is no ${kind} "${name}".`);
+}
+
+function refuseUnbalanced(formula: string): void {
+  if (formula.split('(').length !== formula.split(')').length)
+    throw new WorkbookError('not allowed', `The formula ${formula} has a parenthesis too many or too few.`);
 }

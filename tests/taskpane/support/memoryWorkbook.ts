@@ -2,6 +2,7 @@ import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { absoluteAddress, type Area } from '../../../src/workbook/area.js';
 import type { Change } from '../../../src/workbook/change.js';
 import { type Content, isFormula } from '../../../src/workbook/content.js';
+import { type LongWork, refuseWhenCancelled } from '../../../src/workbook/longWork.js';
 import type { Stop, Workbook } from '../../../src/workbook/port.js';
 import type {
   Aspect,
@@ -12,12 +13,11 @@ import type {
   Sheet,
   Table,
 } from '../../../src/workbook/reading.js';
-import type { AllSeen, Look } from '../../../src/workbook/write/host.js';
+import type { AllSeen, Look } from '../../../src/workbook/host.js';
 import type { Revert, Step, WriteOptions, WritePlan } from '../../../src/workbook/step.js';
 import { Writer } from '../../../src/workbook/write/writer.js';
-import { WorkbookError } from '../../../src/workbook/workbookError.js';
 import { calculate } from './calculate.js';
-import { MemorySheets } from './memorySheets.js';
+import { MemorySheets, missing } from './memorySheets.js';
 
 /** A workbook in memory: the port over plain cells, with our functions calculated after every write. */
 export class MemoryWorkbook implements Workbook {
@@ -40,8 +40,8 @@ export class MemoryWorkbook implements Workbook {
         const after = actions.map((action) => this.memory.act(action));
         calculate(this.memory);
         if (!MemoryWorkbook.tellsOwnWrites) return after;
-        const areas = actions.flatMap((action) => ('area' in action ? action.area : []));
-        this.tell({ kind: 'cells', areas, author: 'here', ours: true });
+        const areas = actions.flatMap((action) => (action.kind === 'cells' ? action.area : []));
+        if (areas.length > 0) this.tell({ kind: 'cells', areas, author: 'here', ours: true });
         if (actions.some(({ kind }) => kind.includes('sheet'))) this.tell({ kind: 'sheets' });
         return after;
       },
@@ -71,7 +71,7 @@ export class MemoryWorkbook implements Workbook {
   }
 
   async sheets(): Promise<Sheet[]> {
-    return [...this.memory.sheets.keys()].map((name) => ({ name, visible: true, protected: false }));
+    return [...this.memory.sheets.keys()].flatMap((name) => this.memory.sheet(name) ?? []);
   }
 
   async tables(): Promise<Table[]> {
@@ -82,7 +82,12 @@ export class MemoryWorkbook implements Workbook {
     return this.memory.names.map(({ name, area }) => ({ name, refersTo: `=${absoluteAddress(area)}` }));
   }
 
-  async read<A extends Aspect>(places: readonly Place[], aspects: readonly A[]): Promise<CellsRead<A>[]> {
+  async read<A extends Aspect>(
+    places: readonly Place[],
+    aspects: readonly A[],
+    work: LongWork = {},
+  ): Promise<CellsRead<A>[]> {
+    refuseWhenCancelled(work, 'Stopped: nothing was read.');
     return places.map((place) => {
       const area = this.areaOf(place);
       const cells: Cells = {
@@ -109,6 +114,7 @@ export class MemoryWorkbook implements Workbook {
   }
 
   async goTo(area: Area): Promise<void> {
+    this.memory.cellsOf(area.sheet);
     this.visited.push(area);
     this.select(area);
   }
@@ -118,23 +124,18 @@ export class MemoryWorkbook implements Workbook {
     return async () => void this.listeners.delete(listener);
   }
 
-  private tell(change: Change): void {
+  tell(change: Change): void {
     for (const listener of this.listeners) listener(change);
   }
 
   private areaOf(place: Place): Area {
-    if ('row' in place) return place;
+    if ('row' in place) return this.memory.cellsOf(place.sheet) && place;
     if ('usedOf' in place) return this.memory.used(place.usedOf);
-    if ('name' in place) {
-      const found = this.memory.names.find(({ name }) => name === place.name)?.area;
-      return found ?? missing(place.name);
-    }
-    const area = this.memory.table(place.table)?.area ?? missing(place.table);
+    if ('name' in place) return this.memory.named(place.name)?.area ?? missing('name', place.name);
+    const { area, hasTotals } = this.memory.table(place.table) ?? missing('table', place.table);
     if (place.part === 'headings') return { ...area, rows: 1 };
-    return place.part === 'data' ? { ...area, row: area.row + 1, rows: area.rows - 1 } : area;
+    return place.part === 'data'
+      ? { ...area, row: area.row + 1, rows: area.rows - 1 - (hasTotals ? 1 : 0) }
+      : area;
   }
-}
-
-function missing(name: string): never {
-  throw new WorkbookError('missing', `There is no "${name}".`);
 }

@@ -2,8 +2,8 @@ import { sameName } from '../../../sheet/names.js';
 import { sameArea } from '../../area.js';
 import type { Table } from '../../reading.js';
 import { WorkbookError } from '../../workbookError.js';
-import { refuseChanged, refuseTaken, refuseWorkedOn } from '../refusals.js';
-import { checkContent } from '../shape.js';
+import { refuseChanged, refuseTaken, refuseWorkedOn } from './refusals.js';
+import { checkContent } from './shape.js';
 import type { ActionKind } from './kind.js';
 
 /** Adds a column to a table; the cells below its heading are written when all columns are there. */

@@ -1,7 +1,7 @@
 import { type Area, readAddresses, sameArea } from '../../area.js';
 import type { DefinedName } from '../../reading.js';
-import { refuseAdded, refuseTaken, refuseWorkedOn } from '../refusals.js';
-import { checkName } from '../shape.js';
+import { refuseAdded, refuseTaken, refuseWorkedOn } from './refusals.js';
+import { checkName } from './shape.js';
 import type { ActionKind } from './kind.js';
 
 /** Names cells for the whole workbook. */

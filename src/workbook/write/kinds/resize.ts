@@ -1,6 +1,6 @@
 import { sameArea } from '../../area.js';
 import type { Table } from '../../reading.js';
-import { refuseChanged, refuseWorkedOn } from '../refusals.js';
+import { refuseChanged, refuseWorkedOn } from './refusals.js';
 import type { ActionKind } from './kind.js';
 
 /** Lets a table span other rows and columns. */

@@ -1,7 +1,7 @@
 import { type Area, cellOf, overlap } from '../../area.js';
-import type { CellState } from '../host.js';
-import { refuseAdded, refuseTaken, refuseWorkedOn, where } from '../refusals.js';
-import { checkSheetName } from '../shape.js';
+import type { CellState } from '../../host.js';
+import { refuseAdded, refuseTaken, refuseWorkedOn, where } from './refusals.js';
+import { checkSheetName } from './shape.js';
 import type { ActionKind } from './kind.js';
 
 /** Adds an empty sheet. */

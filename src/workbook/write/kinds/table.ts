@@ -1,7 +1,7 @@
 import { sameArea } from '../../area.js';
 import type { Table } from '../../reading.js';
-import { refuseAdded, refuseTaken, refuseWorkedOn } from '../refusals.js';
-import { checkName } from '../shape.js';
+import { refuseAdded, refuseTaken, refuseWorkedOn } from './refusals.js';
+import { checkName } from './shape.js';
 import type { ActionKind } from './kind.js';
 
 /** Makes cells a table. */

@@ -1,5 +1,5 @@
-import { type Area, cellAddress } from '../area.js';
-import { WorkbookError } from '../workbookError.js';
+import { type Area, cellAddress } from '../../area.js';
+import { WorkbookError } from '../../workbookError.js';
 
 export const where = (cell: Area) => `${cellAddress(cell)} on sheet "${cell.sheet}"`;
 

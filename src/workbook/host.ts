@@ -1,6 +1,6 @@
-import type { Area } from '../area.js';
-import type { Content, Contents } from '../content.js';
-import type { DefinedName, Sheet, Table } from '../reading.js';
+import type { Area } from './area.js';
+import type { Content, Contents } from './content.js';
+import type { DefinedName, Sheet, Table } from './reading.js';
 
 /** Contents and number formats of an area. */
 export interface CellState {

@@ -1,6 +1,6 @@
-import { cellAddress, type Area } from '../area.js';
-import { isFormula, type Content } from '../content.js';
-import { WorkbookError } from '../workbookError.js';
+import { cellAddress, type Area } from '../../area.js';
+import { isFormula, type Content } from '../../content.js';
+import { WorkbookError } from '../../workbookError.js';
 
 /** The longest text and formula a cell takes. */
 const longestText = 32_767;
