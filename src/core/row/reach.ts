@@ -76,7 +76,10 @@ function rangeOver(
   const ranges = laid.holes.map((hole) => {
     const { center, free } = hole;
     const placed = lengthMm > 0 && (!free || free.x0 === free.x1);
-    return of(heelDistance(hole).center, placed ? Math.min(center.x, Math.abs(lengthMm - center.x)) : Infinity);
+    return of(
+      heelDistance(hole).center,
+      placed ? Math.min(center.x, Math.abs(lengthMm - center.x)) : Infinity,
+    );
   });
   return {
     least: Math.max(...ranges.map(({ least }) => least)),

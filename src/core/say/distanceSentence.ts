@@ -46,7 +46,7 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
 }
 
 function betweenCuts({ given, limit, between, ...rule }: Distance, unit: LengthUnit): string {
-  const [a, b] = between.map(thingWords);
+  const [a, b] = between.map(thingWords).sort();
   return `between ${a} and ${b} there are ${size(given.most, unit)} of steel, under ${size(limit.most, unit)} (${ruleWords(rule)}).`;
 }
 

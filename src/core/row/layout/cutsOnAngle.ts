@@ -25,7 +25,13 @@ function cutFindings(
   unit: LengthUnit,
 ): RowFinding[] {
   const { designation } = section;
-  const failed = { rule: 'cut on angle', outcome: 'failed', verdict: 'No station', work, designation } as const;
+  const failed = {
+    rule: 'cut on angle',
+    outcome: 'failed',
+    verdict: 'No station',
+    work,
+    designation,
+  } as const;
   if (places?.some((place) => place.at !== 'end' && isHeel(place.side))) {
     return [{ ...failed, why: 'heel' }];
   }

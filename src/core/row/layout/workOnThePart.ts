@@ -6,7 +6,14 @@ import type { ReadyRow } from '../readyRow.js';
 import type { PartPlace } from '../rowJob.js';
 
 /** Work that is larger than the part, whatever its place. Source: geometry. */
-export function workOnThePart({ section, lengthMm, notches, clips, bends, miterRad }: ReadyRow): RowFinding[] {
+export function workOnThePart({
+  section,
+  lengthMm,
+  notches,
+  clips,
+  bends,
+  miterRad,
+}: ReadyRow): RowFinding[] {
   const found: RowFinding[] = [];
   const refuse = (fact: RowFact) => found.push({ outcome: 'failed', verdict: 'Check input', ...fact });
   const widthMm = widestMm(section);
@@ -32,7 +39,8 @@ export function workOnThePart({ section, lengthMm, notches, clips, bends, miterR
   if (bends && lengthMm !== undefined && !atMost(bends.lengthMm, Math.max(lengthMm, widthMm))) {
     refuse({ rule: 'bend on the part', givenMm: bends.lengthMm, lengthMm, widthMm });
   }
-  const shortest = bends?.at && !notches && !clips && miterRad === 0 ? runOf(bends.at, lengthMm, widthMm) : undefined;
+  const shortest =
+    bends?.at && !notches && !clips && miterRad === 0 ? runOf(bends.at, lengthMm, widthMm) : undefined;
   if (bends && shortest && Math.abs(shortest.mm - bends.lengthMm) > roundingMm + toleranceMm) {
     refuse({
       rule: 'bend from edge to edge',

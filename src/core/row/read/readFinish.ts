@@ -5,7 +5,7 @@ const bathWords = String.raw`hot[- ]?dip\w*(?:[- ]galv\w*)?|galv\w*|h\.?d\.?g\b|
 /** What names zinc but no bath of it after the work: paint, sheet that came galvanized, bolts, and a denial. */
 const noBath = new RegExp(
   [
-    String.raw`(?<!\p{L})(?:no|not|non|without|w/o|except|cold|electro|pre|un|galvanisch|nicht|un)[-.]? ?(?:${bathWords}|verzinkt)`,
+    String.raw`(?<!\p{L})(?:no|not|non|without|w/o|except|cold|electro|pre|un|galvanisch|nicht)[-.]? ?(?:${bathWords}|verzinkt)`,
     String.raw`(?<!\p{L})galv\w* (?:paint|primer|compound|spray|sheet|bolts?|fasteners?|hardware)\b`,
     String.raw`(?<!\p{L})(?:galvalume|galvanneal\w*)`,
   ].join('|'),

@@ -53,10 +53,7 @@ describe('a finish', () => {
     expect(readFinish(text)).toBe('nothing');
   });
 
-  it.each(['zinc plated', 'G90', 'TBG', 'red', 'P1'])(
-    '%s is not known, and the note says so',
-    (text) => {
-      expect(readFinish(text)).toBe('unknown');
-    },
-  );
+  it.each(['zinc plated', 'G90', 'TBG', 'red', 'P1'])('%s is not known, and the note says so', (text) => {
+    expect(readFinish(text)).toBe('unknown');
+  });
 });
