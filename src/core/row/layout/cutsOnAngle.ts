@@ -44,7 +44,8 @@ function cutFindings(
   const least = Math.min(...flats.map((flat) => flat.least));
   const open = { ...failed, outcome: 'open', verdict: 'Not checked' } as const;
   if (depthMm > least) return [{ ...open, why: 'depth', givenMm: depthMm, limitMm: least }];
-  return places ? [] : [{ ...open, why: 'heel' }];
+  // Corners are clipped at the toes; a notch may be anywhere.
+  return places || work === 'corner clip' ? [] : [{ ...open, why: 'heel' }];
 }
 
 function isHeel(side: string): boolean {

@@ -56,6 +56,7 @@ function handsOf(text: string, value: string, argument: string): Qty {
 }
 
 function pieces(qty: number, value: CellValue, argument: string): number {
+  if (qty === 0) refuse(argument, String(value), `${quoted(value)} pieces are none.`, allowed);
   if (Number.isInteger(qty) && qty >= 0 && qty <= greatestQty) return qty;
   return notAQty(value, argument);
 }
