@@ -18,7 +18,15 @@ export type Reading =
       countersunk?: true;
       fitOfBolt?: { fit: string; bolt: string };
     }
-  | { is: 'notches'; count: number; counted: boolean; widthMm: number; depthMm: number; placed: boolean }
+  | {
+      is: 'notches';
+      count: number;
+      counted: boolean;
+      widthMm: number;
+      depthMm: number;
+      placed: boolean;
+      byMiddle?: true;
+    }
   | { is: 'corners clipped'; count: number; counted: boolean; alongMm: number; acrossMm: number }
   | { is: 'bends'; count: number; counted: boolean; lengthMm: number }
   | { is: 'finish that changes nothing'; typed: string }

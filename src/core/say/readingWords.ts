@@ -23,7 +23,7 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     }
     case 'notches': {
       const { widthMm, depthMm, placed } = reading;
-      const where = placed ? '' : ', taken at an edge';
+      const where = placed ? (reading.byMiddle ? ', placed by the middle' : '') : ', taken at an edge';
       return `${counted(reading, 'notch', 'notches')} ${size(widthMm, unit)} wide, ${size(depthMm, unit)} deep${where}`;
     }
     case 'corners clipped':

@@ -57,7 +57,13 @@ function readNotches({ reader, fields, section, readings }: Context): OtherWork 
   }
   if (widthMm === undefined || depthMm === undefined) return {};
   const notches = { widthMm, depthMm, ...counted(count ?? at?.length) };
-  readings.push({ is: 'notches', ...notches, placed: at !== undefined });
+  const byMiddle = at?.some((place) => place.at === 'edge' && place.fromMm !== undefined);
+  readings.push({
+    is: 'notches',
+    ...notches,
+    placed: at !== undefined,
+    ...(byMiddle ? { byMiddle } : {}),
+  });
   return { notches: { widthMm, depthMm, count: notches.count, ...(at ? { at } : {}) } };
 }
 
