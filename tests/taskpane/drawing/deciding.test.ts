@@ -63,9 +63,9 @@ describe('the distance that decides', () => {
 
 describe('what cannot be reached', () => {
   it('is drawn from the nearer edge to the hole, with the throat', () => {
-    const row = { Section: 'PL1/4X20', Length: 14, ...hole, Edge: 9, End: 7, 'Cut by': 'saw' };
+    const row = { Section: 'PL1/4X20', Length: 24, ...hole, Edge: 9, End: 12, 'Cut by': 'saw' };
     const press = { 'Punch throat': 8 };
-    expect(decided(row, 14, press)).toEqual([
+    expect(decided(row, 24, press)).toEqual([
       [
         [expect.any(Number), 0],
         [expect.any(Number), 9],
@@ -74,9 +74,20 @@ describe('what cannot be reached', () => {
     ]);
     expect(partOf(row, { press }).summary).toContain('Hole: 9 in to the nearer edge, punch throat 8 in');
     // 20 − 12 = 8 in from the top edge.
-    expect(decided({ ...row, Edge: 12 }, 14, { 'Punch throat': 7 })[0]).toEqual([
+    expect(decided({ ...row, Edge: 12 }, 24, { 'Punch throat': 7 })[0]).toEqual([
       [expect.any(Number), 12],
       [expect.any(Number), 20],
+    ]);
+  });
+
+  it('is drawn from the nearer end where that is what was held', () => {
+    const row = { Section: 'PL1/4X30', Length: 24, ...hole, Edge: 15, End: 10, 'Cut by': 'saw' };
+    expect(decided(row, 24, { 'Punch throat': 8 })).toEqual([
+      [
+        [0, expect.any(Number)],
+        [10, expect.any(Number)],
+      ],
+      ['10 > 8'],
     ]);
   });
 

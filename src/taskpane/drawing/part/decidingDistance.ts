@@ -21,6 +21,7 @@ export interface DecidingDistance {
 
 interface Drawn {
   groups: readonly DrawnGroup[];
+  lengthMm: number;
   widthMm: number;
   unit: LengthUnit;
 }
@@ -68,17 +69,29 @@ function ofTheThroat(finding: FindingOf<'press limit'>, drawn: Drawn): DecidingD
   if (sized.is !== 'hole to nearer edge' && sized.is !== 'hole to toe') return undefined;
   const isToe = sized.is === 'hole to toe';
   const edgeOf = ({ y }: Point) => (isToe || y > widthMm / 2 ? widthMm : 0);
-  const center = farthest(holesOf(finding, drawn), (each) => Math.abs(each.y - edgeOf(each)));
+  /** Across, or from an end where the plate goes in turned around: whichever is the distance that was held. */
+  const footOf = (each: Point): Point => {
+    const across = { x: each.x, y: edgeOf(each) };
+    const feet = isToe ? [across] : [across, { x: 0, y: each.y }, { x: drawn.lengthMm, y: each.y }];
+    return feet.reduce((best, foot) =>
+      Math.abs(reachOf(each, foot) - given) < Math.abs(reachOf(each, best) - given) ? foot : best,
+    );
+  };
+  const center = farthest(holesOf(finding, drawn), (each) => -Math.abs(reachOf(each, footOf(each)) - given));
   if (!center || limit === undefined) return undefined;
   const size = (mm: number) => formatLength(mm, unit);
   const edge = isToe ? 'the toe' : 'the nearer edge';
   return {
-    from: { x: center.x, y: edgeOf(center) },
+    from: footOf(center),
     to: center,
     open: ['to'],
     text: `${size(given)} > ${size(limit)}`,
     words: `${whoseWords(finding, drawn.groups)}${size(given)} ${unit} to ${edge}, ${governs(finding, unit)} ${size(limit)} ${unit}`,
   };
+}
+
+function reachOf(hole: Point, foot: Point): number {
+  return Math.hypot(hole.x - foot.x, hole.y - foot.y);
 }
 
 /** From the fillet or flange to the hole that lies nearest to it. */

@@ -46,7 +46,8 @@ export function planOf(job: RowJob, section: Section, asked: Asked): PartPlan {
   const { face } = drawn;
   const fence = fenceOf(section, face.id);
   const groups = drawnGroups(drawn, job, section, asked);
-  const deciding = decidingDistance(asked.deciding, { groups, widthMm: face.widthMm, unit });
+  const { lengthMm } = laid.layout;
+  const deciding = decidingDistance(asked.deciding, { groups, lengthMm, widthMm: face.widthMm, unit });
   const place = placeWords(fence, face.widthMm, unit);
   return {
     ...drawn,
