@@ -25,8 +25,7 @@ export type DistanceKind =
 export type Thing =
   | { is: 'hole'; group: number; index: number }
   | { is: 'edge'; cause: Cause; kind: EdgeKind | 'none' }
-  | { is: 'bend'; index: number }
-  | { is: 'cut'; work: 'notch' };
+  | { is: 'bend'; index: number };
 
 /** A choice that a row leaves, and the cell that would settle it. */
 export interface OpenCell {

@@ -1,5 +1,4 @@
-import type { Finding } from '../check/finding.js';
-import { refusal } from '../check/finding.js';
+import { type Finding, refusal } from '../check/finding.js';
 import type { Range } from '../check/range.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
 import { governsOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';

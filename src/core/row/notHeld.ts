@@ -1,5 +1,6 @@
+import { atMost } from '../atMost.js';
 import type { NotHeld, RowFinding } from '../check/rowFact.js';
-import { mmPerInch } from '../quantity/units.js';
+import { galvanizedFromMm } from '../rule/jobSpecRuling.js';
 import { lineCount } from './layout/across.js';
 import { needsPress } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
@@ -36,8 +37,6 @@ function unevenLines({ places }: ReadyRow): NotHeld[] {
   });
 }
 
-const thickFromMm = (3 / 4) * mmPerInch;
-
 function thickGalvanized(row: ReadyRow): NotHeld[] {
   const { galvanized, section, places, bends } = row;
   if (!galvanized || !needsPress(row)) return [];
@@ -45,5 +44,6 @@ function thickGalvanized(row: ReadyRow): NotHeld[] {
     faces.filter(({ process }) => process.made !== 'drill').map(({ thicknessMm }) => thicknessMm),
   );
   const bent = bends && section.kind === 'flat' ? [section.thicknessMm] : [];
-  return Math.max(0, ...punched, ...bent) >= thickFromMm - 1e-6 ? [{ why: 'galvanized and thick' }] : [];
+  const isThick = atMost(galvanizedFromMm, Math.max(0, ...punched, ...bent));
+  return isThick ? [{ why: 'galvanized and thick' }] : [];
 }

@@ -7,6 +7,7 @@ import type { PlacedHole } from '../part/part.js';
 import { limitOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import type { PressItemKey } from '../press/pressItem.js';
+import { legRootMm } from '../section/legRoot.js';
 import type { AnySection } from '../section/section.js';
 import type { Working } from '../working/working.js';
 import type { FaceSize } from './layout/faces.js';
@@ -31,7 +32,7 @@ export function reachFindings(holes: HolesOnPress, working?: Working): Finding[]
   const { face, press, section } = holes;
   if (face.id === 'plate') return [throat(holes, working)];
   if (face.id === 'web') {
-    // A flange with a fillet about as large as it is thick, where no table says it.
+    // A flange with a fillet about as large as it is thick. From memory: no table built in has the radius.
     const flangeMm = section.kind === 'channel' ? 2 * section.flangeThicknessMm : 0;
     return [throat(holes, working), dieHolder(holes, 'flange', flangeMm, working)];
   }
@@ -51,15 +52,21 @@ export function reachFindings(holes: HolesOnPress, working?: Working): Finding[]
 /** Work goes in from any side: across from either edge, and turned around from the nearer end where its place is known. */
 function throat(holes: HolesOnPress, working?: Working): Finding {
   const { widthMm } = holes.face;
-  const given = rangeOver(holes, ({ least, most }, alongMm) => {
-    const nearer = (mm: number) => Math.min(mm, Math.abs(widthMm - mm));
-    const middle = least <= widthMm / 2 && most >= widthMm / 2 ? widthMm / 2 : 0;
-    return {
-      least: Math.min(nearer(least), nearer(most), alongMm),
-      most: Math.min(Math.max(nearer(least), nearer(most), middle), alongMm),
-    };
+  const given = rangeOver(holes, (centers, alongMm) => {
+    const { least, most } = fromNearerEdge(centers, widthMm);
+    return { least: Math.min(least, alongMm), most: Math.min(most, alongMm) };
   });
   return heldBetween(holes, 'punchThroat', { is: 'hole to nearer edge' }, given, working);
+}
+
+/** How far centers that lie in a range across are from the nearer edge: at most half the width. */
+function fromNearerEdge({ least, most }: Range, widthMm: number): Range {
+  const nearer = (mm: number) => Math.min(mm, widthMm - mm);
+  const middle = least <= widthMm / 2 && most >= widthMm / 2 ? widthMm / 2 : 0;
+  return {
+    least: Math.min(nearer(least), nearer(most)),
+    most: Math.max(nearer(least), nearer(most), middle),
+  };
 }
 
 /** Legs and flanges lie on the die, the other leg or the web hanging down; the far side goes into the throat. */
@@ -158,13 +165,12 @@ function hangingMm(section: AnySection, { id }: FaceSize): number {
   return id === 'leg A' ? section.legBMm : section.legAMm;
 }
 
-/** From the heel to where the flat of the leg begins: thickness and root radius, or twice the thickness. */
+/** From the heel of a leg, or the back of a flange, to where its flat begins; a channel's fillet as large as its flange. */
 function filletMm(section: AnySection): number {
   if (section.kind === 'channel') {
     return section.webThicknessMm + Math.max(section.webThicknessMm, section.flangeThicknessMm);
   }
-  if (section.kind !== 'angle') return 0;
-  return section.thicknessMm + (section.rootRadiusMm > 0 ? section.rootRadiusMm : section.thicknessMm);
+  return section.kind === 'angle' ? legRootMm(section) : 0;
 }
 
 /** Whether the die holder fits between the holes and the fillet or flange beside them. */
@@ -214,14 +220,8 @@ function meaningOf(beside: 'fillet' | 'flange'): string {
 /** From the holes to what stands up beside them: the fillet of a leg; the nearer flange of a web. */
 function roomBeside({ laid, face }: HolesOnPress, beside: 'fillet' | 'flange', takenMm: number): Range {
   const ranges = distinct(laid.holes).map((hole): Range => {
-    const { least, most } = heelDistance(hole).center;
-    if (beside === 'fillet') return { least, most };
-    const nearer = (mm: number) => Math.min(mm, face.widthMm - mm);
-    const middle = least <= face.widthMm / 2 && most >= face.widthMm / 2 ? face.widthMm / 2 : 0;
-    return {
-      least: Math.min(nearer(least), nearer(most)),
-      most: Math.max(nearer(least), nearer(most), middle),
-    };
+    const { center } = heelDistance(hole);
+    return beside === 'fillet' ? center : fromNearerEdge(center, face.widthMm);
   });
   return {
     least: Math.min(...ranges.map(({ least }) => least)) - takenMm,

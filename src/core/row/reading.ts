@@ -29,7 +29,7 @@ export type Reading =
     }
   | { is: 'corners clipped'; count: number; counted: boolean; alongMm: number; acrossMm: number }
   | { is: 'bends'; count: number; counted: boolean; lengthMm: number }
-  | { is: 'finish that changes nothing'; typed: string }
+  | { is: 'unknown finish'; typed: string }
   | { is: 'no mass' }
   | { is: 'cut elsewhere'; by: Exclude<CutBy, 'press'> }
   | { is: 'cut by saw' }

@@ -25,7 +25,7 @@ export type CutBy = 'press' | 'saw' | 'burn' | 'bought';
 export type HolesBy = 'punch' | 'drill' | 'burn';
 
 /** The holes of a group as a list names them, the first group as 0: `Hole`, `Hole 2`. */
-export function holeTitle(group: number): string {
+export function holeTitle(group = 0): string {
   return group === 0 ? 'Hole' : `Hole ${group + 1}`;
 }
 

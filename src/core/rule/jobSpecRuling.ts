@@ -8,7 +8,8 @@ import type { PunchedHoleInput } from './jobSpec.js';
 
 const reamMm = 2;
 const reamOverMm = 3;
-const galvanizedFromMm = (3 / 4) * mmPerInch;
+/** From this thickness on galvanized steel may crack where it was punched or bent. Common practice, no source. */
+export const galvanizedFromMm = (3 / 4) * mmPerInch;
 /** AASHTO LRFD Bridge Construction Specifications, punched holes (from memory), in. */
 const bridgeThicknessIn: Record<SteelGroup, number> = {
   carbon: 3 / 4,

@@ -5,7 +5,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import type { UnknownRule } from '../rule/leastDistance.js';
 import { cellNames } from './cellWords.js';
 import { edgeWords } from './edgeWords.js';
-import { holeTitle } from './holeTitle.js';
+import { holeTitle } from '../row/rowJob.js';
 import { isOpenBolt, isOpenPlace, openBoltSentence, openPlaceSentence } from './openDistances.js';
 import { size } from './sizes.js';
 
@@ -86,8 +86,6 @@ function thingWords(thing: Thing): string {
       return thing.index === 0 ? 'the bend' : `bend ${thing.index + 1}`;
     case 'hole':
       return holeTitle(thing.group);
-    case 'cut':
-      return thing.work;
   }
 }
 

@@ -5,7 +5,7 @@ import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { nameHole } from '../tooling/hole.js';
-import { holeTitle } from './holeTitle.js';
+import { holeTitle } from '../row/rowJob.js';
 import { shareSentence } from './shareSentence.js';
 import { sizedWords } from './sizedWords.js';
 import { size, sizes } from './sizes.js';

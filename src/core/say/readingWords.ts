@@ -2,7 +2,7 @@ import type { Reading } from '../row/reading.js';
 import { formatNumber } from '../quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
-import { holeTitle } from './holeTitle.js';
+import { holeTitle } from '../row/rowJob.js';
 import { size, sizes } from './sizes.js';
 
 /** What was read or taken, as a clause of the note: `8 × Ø13/16 in`, `usual gage 1-3/4 in taken`. Empty for what is a sentence of its own. */
@@ -30,7 +30,7 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `${counted(reading, 'corner', 'corners')} clipped ${sizes([reading.alongMm, reading.acrossMm], unit)}`;
     case 'bends':
       return `${counted(reading, 'bend', 'bends')} ${size(reading.lengthMm, unit)} long, given as a flat blank`;
-    case 'finish that changes nothing':
+    case 'unknown finish':
       return `finish '${reading.typed}' is not known here, so nothing was checked for it`;
     case 'no mass':
       return 'no length given, so no mass';
@@ -88,7 +88,7 @@ function placeWords({ group, reading, mm }: Extract<Reading, { is: 'places' }>, 
 
 const madeBy = { drill: 'drilled', burn: 'burned', punch: 'punched', tap: 'drilled and tapped' };
 
-/** What is said of the row as a sentence of its own: holes that are not punched, steel that may crack. */
+/** What is said of the row as a sentence of its own: holes that are not punched. */
 export function readingSentence(reading: Reading): string {
   switch (reading.is) {
     case 'made otherwise': {

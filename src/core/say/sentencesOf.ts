@@ -79,7 +79,5 @@ function thingKey(thing: Thing): string {
       return `${thing.cause.is} ${thing.cause.number}`;
     case 'bend':
       return `bend ${thing.index}`;
-    case 'cut':
-      return thing.work;
   }
 }

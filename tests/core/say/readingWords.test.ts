@@ -28,8 +28,8 @@ const words: Record<Reading['is'], [Reading, string]> = {
     { is: 'bends', count: 1, counted: false, lengthMm: 4 * inch },
     '1 bend (one assumed) 4 in long, given as a flat blank',
   ],
-  'finish that changes nothing': [
-    { is: 'finish that changes nothing', typed: 'paint' },
+  'unknown finish': [
+    { is: 'unknown finish', typed: 'paint' },
     "finish 'paint' is not known here, so nothing was checked for it",
   ],
   'no mass': [{ is: 'no mass' }, 'no length given, so no mass'],

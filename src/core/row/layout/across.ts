@@ -69,7 +69,7 @@ function lineOnLeg(group: HoleGroup, { widthMm }: FaceSize): AcrossLines {
 }
 
 /** The usual gage of a leg; undefined where no table has one. */
-export function usualGageMm(legMm: number): number | undefined {
+function usualGageMm(legMm: number): number | undefined {
   try {
     return angleGageMm({ legMm, line: 'usual' });
   } catch (error) {

@@ -11,6 +11,11 @@ export type BoltBasis = { is: 'given' | 'read'; bolt: BoltSize } | { is: 'none' 
 
 const remembered = memo<BoltSize | undefined>();
 
+/** The bolt of a basis that has one. */
+export function boltOf(basis: BoltBasis): BoltSize | undefined {
+  return basis.is === 'given' || basis.is === 'read' ? basis.bolt : undefined;
+}
+
 /** The bolt of a group: of the row, none where it says so, else the one whose standard hole it is, round or slot,
  * of the shop's own bolts first. */
 export function boltBasis({ bolt, noBolt, hole }: HoleGroup, unit: LengthUnit, code: EdgeCode): BoltBasis {

@@ -1,5 +1,6 @@
 import type { RowFinding } from '../../check/rowFact.js';
 import type { LengthUnit } from '../../quantity/units.js';
+import { legRootMm } from '../../section/legRoot.js';
 import type { AngleSection } from '../../section/section.js';
 import type { PartPlace } from '../rowJob.js';
 import type { ReadyRow } from '../readyRow.js';
@@ -37,7 +38,10 @@ function cutFindings(
   }
   const flats = (places ?? [{ leg: undefined }]).map(({ leg }) => {
     const widths = facesOfLeg(section, leg, unit).map(({ widthMm }) => widthMm);
-    return { most: Math.max(...widths) - rootMm(section), least: Math.min(...widths) - rootMm(section) };
+    return {
+      most: Math.max(...widths) - legRootMm(section),
+      least: Math.min(...widths) - legRootMm(section),
+    };
   });
   const most = Math.min(...flats.map((flat) => flat.most));
   if (depthMm > most) return [{ ...failed, why: 'depth', givenMm: depthMm, limitMm: most }];
@@ -50,9 +54,4 @@ function cutFindings(
 
 function isHeel(side: string): boolean {
   return side === 'heel' || side === 'bottom';
-}
-
-/** Where a leg is flat: from its thickness and the fillet, twice the thickness where that is not known. */
-function rootMm({ thicknessMm, rootRadiusMm }: AngleSection): number {
-  return thicknessMm + (rootRadiusMm > 0 ? rootRadiusMm : thicknessMm);
 }

@@ -11,6 +11,7 @@ import { leastHoleSpacing } from '../../rule/holeSpacing.js';
 import type { LeastDistance } from '../../rule/leastDistance.js';
 import { type PairDirection, pairDirection } from '../../rule/pairDirection.js';
 import { punchDiagonalMm } from '../../tooling/hole.js';
+import { boltOf } from './boltBasis.js';
 import type { EdgeKinds } from './edgeKindsOf.js';
 import type { CodeLimit, HeldGroup, SpacingLimit } from './heldGroup.js';
 import type { Measured } from './measured.js';
@@ -158,10 +159,10 @@ function spacingByCode(
   placed: boolean,
   code: EdgeCode,
 ): SpacingLimit {
-  const bolted = ({ group, bolt }: HeldGroup) => ({
-    hole: group.hole,
-    ...(bolt.is === 'given' || bolt.is === 'read' ? { bolt: bolt.bolt } : {}),
-  });
+  const bolted = ({ group, bolt: basis }: HeldGroup) => {
+    const bolt = boltOf(basis);
+    return { hole: group.hole, ...(bolt ? { bolt } : {}) };
+  };
   const least = leastHoleSpacing({ holes: [bolted(groups[0]), bolted(groups[1])], direction, code });
   const range = rangeOf(least, groups);
   const certain = placed && groups.every(({ bolt }) => bolt.is === 'given');
@@ -175,8 +176,7 @@ function spacingByCode(
 }
 
 function largerBolt([a, b]: readonly [HeldGroup, HeldGroup]): HeldGroup {
-  const size = ({ bolt }: HeldGroup) =>
-    bolt.is === 'given' || bolt.is === 'read' ? bolt.bolt.diameterMm : 0;
+  const size = ({ bolt }: HeldGroup) => boltOf(bolt)?.diameterMm ?? 0;
   return size(a) >= size(b) ? a : b;
 }
 

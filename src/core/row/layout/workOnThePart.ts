@@ -1,6 +1,5 @@
 import { atMost } from '../../atMost.js';
-import type { RowFinding } from '../../check/rowFact.js';
-import type { RowFact } from '../../check/rowFact.js';
+import type { RowFact, RowFinding } from '../../check/rowFact.js';
 import { toleranceMm } from '../../part/tolerance.js';
 import type { ReadyRow } from '../readyRow.js';
 import type { PartPlace } from '../rowJob.js';

@@ -24,7 +24,7 @@ export function readMaking(
   const finish = reader.read(fields.finish, readFinish);
   if (finish === 'unknown') {
     readings.push({
-      is: 'finish that changes nothing',
+      is: 'unknown finish',
       typed: plainText(String(reader.cell(fields.finish))),
     });
   }
