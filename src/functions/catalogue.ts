@@ -15,6 +15,7 @@ import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
 import { rowCheck } from './row/rowCheck.js';
+import { rowPress } from './row/rowPress.js';
 import { angleGage } from './rule/angleGage.js';
 import { boltHole } from './rule/boltHole.js';
 import { edgeMin } from './rule/edgeMin.js';
@@ -59,6 +60,7 @@ const calculations: readonly Descriptor[] = [
   notchUse,
   bendUse,
   feetInch,
+  rowPress,
 ];
 
 /** Every workbook function. */
