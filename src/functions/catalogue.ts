@@ -11,6 +11,10 @@ import { pressValue } from './press/pressValue.js';
 import { punchUse } from './press/punchUse.js';
 import { shearUse } from './press/shearUse.js';
 import { shop } from './press/shop.js';
+import { holesCircle } from './layout/holesCircle.js';
+import { holesCorner } from './layout/holesCorner.js';
+import { holesGrid } from './layout/holesGrid.js';
+import { holesRow } from './layout/holesRow.js';
 import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
@@ -61,6 +65,10 @@ const calculations: readonly Descriptor[] = [
   bendUse,
   feetInch,
   rowPress,
+  holesCorner,
+  holesRow,
+  holesGrid,
+  holesCircle,
 ];
 
 /** Every workbook function. */
