@@ -31,6 +31,8 @@ import { sectionMass } from './section/sectionMass.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
+import { toolOrder } from './tooling/toolOrder.js';
+import { toolPick } from './tooling/toolPick.js';
 import { workingOf } from './working/working.js';
 
 export const namespace = 'TONROW';
@@ -69,6 +71,8 @@ const calculations: readonly Descriptor[] = [
   holesRow,
   holesGrid,
   holesCircle,
+  toolPick,
+  toolOrder,
 ];
 
 /** Every workbook function. */
