@@ -27,6 +27,8 @@ import { paintArea } from './section/paintArea.js';
 import { sectionArea } from './section/sectionArea.js';
 import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
+import { gaugeCount } from './setup/gaugeCount.js';
+import { gaugeSettings } from './setup/gaugeSettings.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -67,6 +69,8 @@ const calculations: readonly Descriptor[] = [
   holesRow,
   holesGrid,
   holesCircle,
+  gaugeSettings,
+  gaugeCount,
 ];
 
 /** Every workbook function. */
