@@ -19,6 +19,7 @@ import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
 import { rowCheck } from './row/rowCheck.js';
+import { rowPress } from './row/rowPress.js';
 import { angleGage } from './rule/angleGage.js';
 import { boltHole } from './rule/boltHole.js';
 import { edgeMin } from './rule/edgeMin.js';
@@ -65,6 +66,7 @@ const calculations: readonly Descriptor[] = [
   notchUse,
   bendUse,
   feetInch,
+  rowPress,
   holesCorner,
   holesRow,
   holesGrid,
