@@ -28,6 +28,8 @@ import { paintArea } from './section/paintArea.js';
 import { sectionArea } from './section/sectionArea.js';
 import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
+import { gaugeCount } from './setup/gaugeCount.js';
+import { gaugeSettings } from './setup/gaugeSettings.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -71,6 +73,8 @@ const calculations: readonly Descriptor[] = [
   holesRow,
   holesGrid,
   holesCircle,
+  gaugeSettings,
+  gaugeCount,
   toolPick,
   toolOrder,
 ];
