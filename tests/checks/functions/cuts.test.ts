@@ -1,7 +1,9 @@
 import Flatten from '@flatten-js/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readShop } from '../../../src/core/shop/readShop.js';
 import { inchText } from '../../support/inches.js';
+import { pressTable } from '../../support/sampleShop.js';
 import { SheetRuntime } from '../../support/sheetRuntime.js';
 import { expectFrameCloses } from './frameReferee.js';
 
@@ -133,6 +135,44 @@ describe('FRAMECUTS', () => {
             kerfCell,
           );
           expectFrameCloses(cells as unknown[][], { wide, high, bar, toes, kerf: kerfCell ?? 0 });
+        },
+      ),
+      runs,
+    );
+  });
+
+  it('every cut is of a hand the press named can make, or the frame is refused', () => {
+    const position = fc.constantFrom('down', 'up', 'both');
+    const station = fc.constantFrom('yes', 'no');
+    const press = fc.tuple(station, position).map(([has, leg]) => ({
+      'Angle shear': has,
+      'Angle shear legs mitered': 'both',
+      'Angle shear leg position': leg,
+    }));
+    fc.assert(
+      fc.property(
+        fc.array(press, { minLength: 1, maxLength: 4 }),
+        fc.constantFrom('in', 'out'),
+        (each, toes) => {
+          const named = Object.fromEntries(each.map((cells, at) => [`Bay ${at}`, cells]));
+          const shop = readShop({ presses: pressTable(named) });
+          const call = ['FRAMECUTS', 48, 30, 'L3X3X1/4', shop.stamp, toes] as const;
+          const makes = (leg: string) => (cells: (typeof each)[number]) =>
+            cells['Angle shear'] === 'yes' && ['both', leg].includes(cells['Angle shear leg position']);
+          const isPossible = each.some((cells) => makes('up')(cells) && makes('down')(cells));
+          if (!isPossible) {
+            expect(new SheetRuntime(shop).error(...call).message).toContain('no press makes both');
+            return;
+          }
+          const [titles = [], ...rows] = new SheetRuntime(shop).call(...call) as string[][];
+          for (const row of rows) {
+            const legs = row[titles.indexOf('Leg')]?.match(/up|down/g) ?? [];
+            expect(legs).toHaveLength(2);
+            for (const name of row[titles.indexOf('Press')]?.split(/, | or /) ?? []) {
+              for (const leg of legs)
+                expect([named[name]].filter((cells) => cells && makes(leg)(cells))).toHaveLength(1);
+            }
+          }
         },
       ),
       runs,

@@ -91,7 +91,7 @@ type Cells = Exclude<SheetResult, number | string>;
 
 /** Of a function that spills a table, the number that matters, from its rows below the headings. */
 const mattering: Record<string, (rows: Cells) => number> = {
-  FRAMECUTS: (rows) => rows.reduce((sum, row) => sum + Number(row[1]) * Number(row.at(-1)), 0),
+  FRAMECUTS: (rows) => rows.reduce((sum, row) => sum + Number(row[1]) * Number(row.at(-2)), 0),
 };
 
 /** The value the last step must carry: the number or word itself, the first cell of the last row, or what matters. */
