@@ -1,13 +1,28 @@
 import { refuse } from '../inputError.js';
 import type { AnySection, SectionText } from '../section/section.js';
 
-/** The kinds of section whose width in the plane of a miter depends on how they lie. */
-const ways: Partial<Record<AnySection['kind'], string>> = {
-  channel: 'its web or its flanges',
-  tee: 'its flange or its stem',
-  beam: 'its flanges or its web',
-  tube: 'either side',
-};
+/**
+ * The widths a section may have in the plane of its miters, by how it lies: of an angle its legs, of a flat its width.
+ */
+export function planeWidthsMm(section: AnySection): readonly [number, ...number[]] {
+  switch (section.kind) {
+    case 'flat':
+      return [section.widthMm];
+    case 'angle':
+      return [section.legAMm, section.legBMm];
+    case 'round':
+    case 'round tube':
+      return [section.diameterMm];
+    case 'square':
+      return [section.sideMm];
+    case 'tube':
+      return [section.depthMm, section.widthMm];
+    case 'channel':
+    case 'tee':
+    case 'beam':
+      return [section.depthMm, section.flangeWidthMm];
+  }
+}
 
 /**
  * The width of a section in the plane of its miters: of a flat its width, of an angle the leg written first, of round
@@ -17,30 +32,15 @@ const ways: Partial<Record<AnySection['kind'], string>> = {
  * @param read a section as it was read
  * @param argument what it is, for the refusal
  * @returns length in mm
- * Valid for what has one such width. Throws `invalid` for channels, tees, beams and tubes of two sides.
+ * Valid for what has one such width. Throws `invalid` for sections that may lie in two ways, such as channels.
  * @example planeWidthMm(readAnySection('L3X4X1/4', 'Section', 'in'), 'Section') // 76.2
  * Source: the designation; that the first leg lies in the plane is a convention of this library.
  */
-export function planeWidthMm(read: SectionText<AnySection>, argument: string): number {
-  const { section, shortLegFirst } = read;
-  switch (section.kind) {
-    case 'flat':
-      return section.widthMm;
-    case 'angle':
-      return shortLegFirst ? section.legBMm : section.legAMm;
-    case 'round':
-    case 'round tube':
-      return section.diameterMm;
-    case 'square':
-      return section.sideMm;
-    case 'tube':
-      if (section.depthMm === section.widthMm) return section.depthMm;
-  }
+export function planeWidthMm({ section, shortLegFirst }: SectionText<AnySection>, argument: string): number {
+  const [first, ...others] = planeWidthsMm(section);
+  if (section.kind === 'angle') return shortLegFirst ? section.legBMm : first;
+  if (others.every((each) => each === first)) return first;
   const { designation } = section;
-  return refuse(
-    argument,
-    designation,
-    `${designation} may be mitered across ${ways[section.kind] ?? 'either side'}.`,
-    'Give a flat of that width in its place.',
-  );
+  const problem = `${designation} has two widths, by how it lies in the plane of the miter.`;
+  return refuse(argument, designation, problem, 'Give a flat of the width in that plane in its place.');
 }

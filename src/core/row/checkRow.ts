@@ -7,6 +7,7 @@ import type { Working } from '../working/working.js';
 import { isBlankRow } from './blankRow.js';
 import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
+import { pieceOf } from './piece.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
 import type { ReadRow } from './readyRow.js';
@@ -43,7 +44,10 @@ export function checkRow(
   const found: Finding[] = [];
   for (const each of checks) found.push(...each.findings);
   const findings = worstFirst(onceEach(found));
-  return summary(findings, job, prepared, onPress);
+  const result = summary(findings, job, prepared, onPress);
+  const piece = prepared && pieceOf(prepared.row, shop.unit);
+  if (piece) result.piece = piece;
+  return result;
 }
 
 function isRead(job: RowJob): job is ReadRow {

@@ -10,7 +10,7 @@ import { reportItem, shownItem } from './shownItem.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
   kind: 'items',
-  meaning: 'What to show, with commas: verdict, use, governs, note, force, hits, mass',
+  meaning: 'What to show, with commas: verdict, use, governs, note, force, hits, mass, long, short, hand',
   dimensionality: 'scalar',
   optional: true,
   omitted: 'verdict, use, note',

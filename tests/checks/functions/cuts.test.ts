@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import { inchText } from '../../support/inches.js';
-import { pressTable } from '../../support/sampleShop.js';
+import { pressTable, shopTables } from '../../support/sampleShop.js';
 import { SheetRuntime } from '../../support/sheetRuntime.js';
 import { expectFrameCloses } from './frameReferee.js';
 
@@ -177,5 +177,63 @@ describe('FRAMECUTS', () => {
       ),
       runs,
     );
+  });
+});
+
+describe('the items long, short and hand of a row', () => {
+  const titles = [
+    'Section',
+    'Grade',
+    'Length',
+    'Miter left',
+    'Miter right',
+    'Long side',
+    'Miter leg',
+    'Press',
+  ];
+  const shop = readShop(shopTables());
+  const rowSheet = new SheetRuntime(shop);
+  const item = (row: readonly (string | number | null)[], name: string) =>
+    (rowSheet.call('ROWCHECK', [titles], [row], shop.stamp, name) as unknown[][])[0]?.[0];
+  const side = fc.constantFrom('heel', 'toe');
+  const miter = fc.constantFrom(0, 15, 22.5, 30, 45);
+
+  it('are those of the two cuts drawn with the heel at the bottom and the standing leg up (geometry library)', () => {
+    fc.assert(
+      fc.property(
+        miter,
+        miter,
+        side,
+        side,
+        fc.constantFrom('long', 'short'),
+        (left, right, atLeft, atRight, leg) => {
+          fc.pre(left > 0 || right > 0);
+          const [long, wide] = [30, leg === 'long' ? 4 : 3];
+          const sides = [left > 0 ? `left ${atLeft}` : '', right > 0 ? `right ${atRight}` : ''];
+          const longSide = sides.filter((text) => text !== '').join(', ');
+          const row = ['L4X3X1/4', 'A36', long, left, right, longSide, leg, 'Bay A'];
+          const y = { heel: 0, toe: wide };
+          const cuts = [
+            cutThrough(0, y[atLeft], atLeft === 'heel' ? -left : left),
+            cutThrough(long, y[atRight], atRight === 'heel' ? right : -right),
+          ] as const;
+          const edge = (height: number) => crossing(cuts[1], height) - crossing(cuts[0], height);
+          expect(item(row, 'long')).toBe(long);
+          expect(item(row, 'short')).toBeCloseTo(Math.min(edge(0), edge(wide)), 9);
+          // A line like \\ is a right-hand cut, one like / a left-hand one.
+          const leans = cuts.map((cut) => crossing(cut, wide) - crossing(cut, 0));
+          const hands = new Set(
+            leans.filter((lean) => Math.abs(lean) > 1e-9).map((lean) => (lean < 0 ? 'right' : 'left')),
+          );
+          expect(item(row, 'hand')).toBe(hands.size === 2 ? 'both' : [...hands][0]);
+        },
+      ),
+      runs,
+    );
+  });
+
+  it('of a piece without a miter are its length twice, and no hand (by hand)', () => {
+    const row = ['L4X3X1/4', 'A36', 30, null, null, null, null, 'Bay A'];
+    expect(['long', 'short', 'hand'].map((name) => item(row, name))).toEqual([30, 30, '']);
   });
 });

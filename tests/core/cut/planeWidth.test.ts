@@ -20,11 +20,11 @@ describe('planeWidthMm', () => {
     expect(widthOf(section)).toBeCloseTo(widthMm, 9);
   });
 
-  it.each(['UPN100', 'RHS100x50x5', 'HEA160', 'T50x50x6'])(
+  it.each(['UPN100', 'RHS100x50x5', 'HEA200', 'T60x50x6'])(
     'refuses %s: it may lie in two ways',
     (section) => {
       expect(refusalText(() => widthOf(section))).toMatch(
-        /^Section: .* may be mitered across .*\. Give a flat of that width in its place\.$/,
+        /^Section: .* has two widths, by how it lies in the plane of the miter\. Give a flat of the width in that plane in its place\.$/,
       );
     },
   );
