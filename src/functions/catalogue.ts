@@ -23,6 +23,7 @@ import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
 import { rowCheck } from './row/rowCheck.js';
+import { rowSetup } from './row/rowSetup.js';
 import { rowPress } from './row/rowPress.js';
 import { angleGage } from './rule/angleGage.js';
 import { boltHole } from './rule/boltHole.js';
@@ -73,6 +74,7 @@ const calculations: readonly Descriptor[] = [
   bendUse,
   feetInch,
   rowPress,
+  rowSetup,
   holesCorner,
   holesRow,
   holesGrid,
