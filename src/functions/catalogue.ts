@@ -35,6 +35,8 @@ import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
 import { gaugeCount } from './setup/gaugeCount.js';
 import { gaugeSettings } from './setup/gaugeSettings.js';
+import { strokeLimits } from './stroke/strokeLimits.js';
+import { strokeTime } from './stroke/strokeTime.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -87,6 +89,8 @@ const calculations: readonly Descriptor[] = [
   frameCuts,
   toolPick,
   toolOrder,
+  strokeLimits,
+  strokeTime,
 ];
 
 /** Every workbook function. */
