@@ -30,6 +30,7 @@ import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
 import { gaugeCount } from './setup/gaugeCount.js';
 import { gaugeSettings } from './setup/gaugeSettings.js';
+import { rowHoles } from './setup/rowHoles.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -73,6 +74,7 @@ const calculations: readonly Descriptor[] = [
   holesCircle,
   gaugeSettings,
   gaugeCount,
+  rowHoles,
 ];
 
 /** Every workbook function. */
