@@ -1,8 +1,8 @@
+import type { PlaceReading } from '../row/layout/layGroup.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { HoleInRow, HolesOfRow } from '../setup/holesOfRow.js';
-import { blankWords } from './cellWords.js';
+import { blankWords, cellName } from './cellWords.js';
 import { problemWords } from './problemWords.js';
-import { readingWords } from './readingWords.js';
 import { asSentences, sentencesOf } from './sentencesOf.js';
 
 /** Why a row has no holes to show, in a sentence; empty for a blank row. */
@@ -22,11 +22,16 @@ export function noHolesSentence(row: Exclude<HolesOfRow, { is: 'holes' }>, unit:
 }
 
 /** How the place of a hole was read, and what would give it: `read as one in each corner: Pitch and Gage are blank`. */
-export function placeOfHole({ readings, missing }: HoleInRow, unit: LengthUnit): string {
-  const read = readings
-    .filter((reading) => reading !== 'usual gage')
-    .map((reading) => readingWords({ is: 'places', group: 0, reading }, unit));
-  const gage = readings.includes('usual gage') ? ['usual gage taken'] : [];
+export function placeOfHole({ group, readings, missing, eitherEnd, off }: HoleInRow): string {
+  const read = readings.map((reading) => (reading === 'usual gage' ? 'usual gage taken' : readAs(reading)));
+  const end = eitherEnd ? [`${cellName({ cell: 'End', group })} may be from either end`] : [];
   const blank = missing.length > 0 ? [blankWords(missing)] : [];
-  return [[...read, ...gage].join(', '), ...blank].filter((text) => text !== '').join(': ');
+  const why = [...(off ? ['off the part'] : []), ...end, ...blank].join(', ');
+  return [read.join(', '), why].filter((text) => text !== '').join(': ');
+}
+
+function readAs(reading: PlaceReading): string {
+  return reading === 'at each end' || reading === 'in each corner'
+    ? `read as one ${reading}`
+    : `read as ${reading}`;
 }

@@ -5,9 +5,10 @@ import type { FaceId, PlacedHole } from '../part/part.js';
 import { toleranceMm } from '../part/tolerance.js';
 import type { CellValue } from '../quantity/cellValue.js';
 import { isBlankRow } from '../row/blankRow.js';
+import type { Choice } from '../row/layout/alternatives.js';
 import { facesOf } from '../row/layout/faces.js';
-import type { LaidGroup, PlaceCell, PlaceReading } from '../row/layout/layGroup.js';
-import { cellOf, type Layout, type Layouts, layoutsOf } from '../row/layout/layoutOf.js';
+import type { LaidGroup, PlaceReading } from '../row/layout/layGroup.js';
+import { type Layout, type Layouts, layoutsOf } from '../row/layout/layoutOf.js';
 import type { Headings } from '../row/readHeadings.js';
 import { readRow } from '../row/readRow.js';
 import type { RowWithSection } from '../row/readyRow.js';
@@ -31,8 +32,14 @@ export interface HoleInRow {
   known: Known;
   /** How its place was read. */
   readings: readonly PlaceReading[];
-  /** The cells that would give it. */
+  /** The blank cells that would give it. */
   missing: readonly OpenCell[];
+  /** End may be from the left end or the right. */
+  eitherEnd?: true;
+  /** How the length of a slot or rectangle lies, where the row says so. */
+  direction?: 'along' | 'across';
+  /** The center is not on the part. */
+  off?: true;
 }
 
 export type HolesOfRow =
@@ -90,15 +97,19 @@ function holeInRow(at: number, laid: Laid, { choices }: Layouts): HoleInRow {
   const { own, layout } = first;
   const all = laid.flatMap(({ own: { holes } }) => holes[at] ?? []);
   const group = own.index;
-  const open = choices.filter(
-    (choice) => choice.group === group && (choice.cell === 'Leg' || choice.cell === 'End'),
-  );
+  const isOpen = (cell: Choice['cell']) =>
+    choices.some((choice) => choice.group === group && choice.cell === cell);
+  const [legIsOpen, endIsOpen] = [isOpen('Leg'), isOpen('End')];
   const x = layout.endless ? fromLeftEnd(all, layout) : same(all, 'x');
   const y = same(all, 'y');
   const isFree = all.some(({ free }) => free !== undefined);
   const known =
-    x === undefined || y === undefined || open.length > 0 ? 'not given' : isFree ? 'read' : 'given';
-  const cells = own.missing.map((cell): OpenCell => openCell(cell, group));
+    x === undefined || y === undefined || legIsOpen || endIsOpen ? 'not given' : isFree ? 'read' : 'given';
+  const missing: OpenCell[] = [
+    ...(legIsOpen ? [{ cell: 'Leg', group }] : []),
+    ...own.missing.map((cell) => (cell === 'Length' ? { cell } : { cell, group })),
+    ...(x === undefined && layout.endless ? [{ cell: 'Length' }] : []),
+  ];
   return {
     group,
     hole: own.group.hole,
@@ -107,19 +118,16 @@ function holeInRow(at: number, laid: Laid, { choices }: Layouts): HoleInRow {
     ...(y === undefined ? {} : { yMm: y }),
     known,
     readings: known === 'given' ? [] : own.readings,
-    missing:
-      known === 'given'
-        ? []
-        : [
-            ...open.map(cellOf),
-            ...cells,
-            ...(x === undefined && layout.endless ? [{ cell: 'Length' } as const] : []),
-          ],
+    missing: known === 'given' ? [] : missing,
+    ...(endIsOpen ? { eitherEnd: true } : {}),
+    ...(own.group.slot ? { direction: own.group.slot } : {}),
+    ...(all.some((hole) => isOff(hole, layout)) ? { off: true } : {}),
   };
 }
 
-function openCell(cell: PlaceCell, group: number): OpenCell {
-  return cell === 'Length' ? { cell } : { cell, group };
+function isOff({ center: { x, y }, face, free }: PlacedHole, { lengthMm, faces }: Layout): boolean {
+  const widthMm = faces.find(({ id }) => id === face)?.widthMm ?? Infinity;
+  return free === undefined && (x <= 0 || x >= lengthMm || y <= 0 || y >= widthMm);
 }
 
 /** The distance that a hole has in all layouts. */

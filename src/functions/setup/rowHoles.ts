@@ -39,7 +39,7 @@ export const rowHoles = define({
       working?.step({
         title: `Holes whose place is ${known}`,
         formula: 'n',
-        values: [...new Set(own.map((hole) => placeOfHole(hole, unit)))]
+        values: [...new Set(own.map((hole) => placeOfHole(hole)))]
           .filter((how) => how !== '')
           .map((how) => textValue('how', 'how it was read', how)),
         result: { symbol: 'n', meaning: `holes whose place is ${known}`, kind: 'count', value: own.length },
@@ -61,9 +61,9 @@ export const rowHoles = define({
       hole.faces.map((face) => faceName(face, found.section)).join(' or '),
       size(hole.xMm),
       size(hole.yMm),
-      describeHole(hole.hole, unit),
+      [describeHole(hole.hole, unit), ...(hole.direction ? [hole.direction] : [])].join(' '),
       hole.known,
-      placeOfHole(hole, unit),
+      placeOfHole(hole),
     ]);
     return [titles, ...rows];
   },
