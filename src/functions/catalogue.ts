@@ -1,3 +1,7 @@
+import { cutLength } from './cut/cutLength.js';
+import { frameCuts } from './cut/frameCuts.js';
+import { miterKerf } from './cut/miterKerf.js';
+import { miterShort } from './cut/miterShort.js';
 import type { Descriptor } from './descriptor/descriptor.js';
 import { bendForce } from './force/bendForce.js';
 import { notchForce } from './force/notchForce.js';
@@ -75,6 +79,10 @@ const calculations: readonly Descriptor[] = [
   gaugeSettings,
   gaugeCount,
   rowHoles,
+  miterKerf,
+  miterShort,
+  cutLength,
+  frameCuts,
 ];
 
 /** Every workbook function. */

@@ -1,4 +1,5 @@
 import type { CellValue } from '../quantity/cellValue.js';
+import { isBlankRow } from '../row/blankRow.js';
 import { checkedPart } from '../row/checkRow.js';
 import { type Headings, readHeadings } from '../row/readHeadings.js';
 import type { CheckedRow } from '../row/rowResult.js';
@@ -25,6 +26,8 @@ export function onEachPress(
   titles: readonly CellValue[],
   shop: Shop,
 ): OnOnePress[] {
+  // A row that holds nothing but its press would be one that lacks everything.
+  if (isBlankRow(cells, readHeadings(titles))) return [];
   const { headings, at } = withPressColumn(titles);
   return shop.presses.flatMap(({ name }) => {
     const named = [...cells];
