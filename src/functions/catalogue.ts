@@ -37,6 +37,7 @@ import { gaugeCount } from './setup/gaugeCount.js';
 import { gaugeSettings } from './setup/gaugeSettings.js';
 import { strokeLimits } from './stroke/strokeLimits.js';
 import { strokeTime } from './stroke/strokeTime.js';
+import { rowHoles } from './setup/rowHoles.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -83,6 +84,7 @@ const calculations: readonly Descriptor[] = [
   holesCircle,
   gaugeSettings,
   gaugeCount,
+  rowHoles,
   miterKerf,
   miterShort,
   cutLength,
