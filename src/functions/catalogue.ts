@@ -15,10 +15,15 @@ import { pressValue } from './press/pressValue.js';
 import { punchUse } from './press/punchUse.js';
 import { shearUse } from './press/shearUse.js';
 import { shop } from './press/shop.js';
+import { holesCircle } from './layout/holesCircle.js';
+import { holesCorner } from './layout/holesCorner.js';
+import { holesGrid } from './layout/holesGrid.js';
+import { holesRow } from './layout/holesRow.js';
 import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
 import { rowCheck } from './row/rowCheck.js';
+import { rowPress } from './row/rowPress.js';
 import { angleGage } from './rule/angleGage.js';
 import { boltHole } from './rule/boltHole.js';
 import { edgeMin } from './rule/edgeMin.js';
@@ -27,6 +32,8 @@ import { paintArea } from './section/paintArea.js';
 import { sectionArea } from './section/sectionArea.js';
 import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
+import { gaugeCount } from './setup/gaugeCount.js';
+import { gaugeSettings } from './setup/gaugeSettings.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -63,6 +70,13 @@ const calculations: readonly Descriptor[] = [
   notchUse,
   bendUse,
   feetInch,
+  rowPress,
+  holesCorner,
+  holesRow,
+  holesGrid,
+  holesCircle,
+  gaugeSettings,
+  gaugeCount,
   miterKerf,
   miterShort,
   cutLength,

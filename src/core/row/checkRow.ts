@@ -32,7 +32,23 @@ export function checkRow(
   shop: Shop,
   working?: Working,
 ): RowResult {
-  if (isBlankRow(cells, headings)) return { blank: true };
+  return checkedPart(cells, headings, shop, working).result;
+}
+
+/** A checked row, and the part it was checked as; no part where the row is blank or could not be read. */
+export interface CheckedPart {
+  result: RowResult;
+  part?: Pick<PreparedRow, 'row' | 'layouts'>;
+}
+
+/** As `checkRow`, with the part: for what goes on from it, such as time and set-up. */
+export function checkedPart(
+  cells: readonly CellValue[],
+  headings: Headings,
+  shop: Shop,
+  working?: Working,
+): CheckedPart {
+  if (isBlankRow(cells, headings)) return { result: { blank: true } };
   const job = readRow(cells, headings, shop);
   const asked = working !== undefined;
   const prepared = isRead(job) ? prepareRow(job, shop, asked) : undefined;
@@ -47,7 +63,7 @@ export function checkRow(
   const result = summary(findings, job, prepared, onPress);
   const piece = prepared && pieceOf(prepared.row, shop.unit);
   if (piece) result.piece = piece;
-  return result;
+  return prepared ? { result, part: prepared } : { result };
 }
 
 function isRead(job: RowJob): job is ReadRow {

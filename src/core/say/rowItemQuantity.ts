@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../quantity/units.js';
-import type { RowItem } from '../row/rowItem.js';
+import type { CheckItem } from '../row/rowItem.js';
 import type { RowResult } from '../row/rowResult.js';
 import type { NamedValue, QuantityKind } from '../working/working.js';
 import { noteOf } from './noteOf.js';
@@ -13,7 +13,7 @@ import { governs } from './say.js';
  */
 export function rowItemQuantity(
   row: RowResult,
-  item: RowItem,
+  item: CheckItem,
   unit: LengthUnit,
 ): Pick<NamedValue, 'kind' | 'value'> {
   if (row.blank) return { kind: 'text', value: '' };
