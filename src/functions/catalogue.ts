@@ -37,6 +37,8 @@ import { gaugeSettings } from './setup/gaugeSettings.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
+import { toolOrder } from './tooling/toolOrder.js';
+import { toolPick } from './tooling/toolPick.js';
 import { workingOf } from './working/working.js';
 
 export const namespace = 'TONROW';
@@ -81,6 +83,8 @@ const calculations: readonly Descriptor[] = [
   miterShort,
   cutLength,
   frameCuts,
+  toolPick,
+  toolOrder,
 ];
 
 /** Every workbook function. */

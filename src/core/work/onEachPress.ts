@@ -39,7 +39,7 @@ export function onEachPress(
 }
 
 /** The headings with a column for the press, and where it is. */
-function withPressColumn(titles: readonly CellValue[]): { headings: Headings; at: number } {
+export function withPressColumn(titles: readonly CellValue[]): { headings: Headings; at: number } {
   const own = readHeadings(titles);
   const at = own.fields.press?.at;
   return at === undefined
