@@ -1,4 +1,4 @@
-import { legAtShear } from '../cut/cutHand.js';
+import { legAtShear } from '../part/cutHand.js';
 import { miterKerfMm } from '../cut/miterKerf.js';
 import { limitOf } from '../press/limit.js';
 import { pressValue } from '../press/press.js';

@@ -1,4 +1,4 @@
-import type { Hand } from '../cut/cutHand.js';
+import type { Hand } from '../part/cutHand.js';
 import type { FaceId } from '../part/part.js';
 import type { Station } from '../press/pressItem.js';
 import type { RouteStep } from '../row/route.js';
