@@ -1,3 +1,7 @@
+import { cutLength } from './cut/cutLength.js';
+import { frameCuts } from './cut/frameCuts.js';
+import { miterKerf } from './cut/miterKerf.js';
+import { miterShort } from './cut/miterShort.js';
 import type { Descriptor } from './descriptor/descriptor.js';
 import { bendForce } from './force/bendForce.js';
 import { notchForce } from './force/notchForce.js';
@@ -19,6 +23,7 @@ import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
 import { rowCheck } from './row/rowCheck.js';
+import { rowSetup } from './row/rowSetup.js';
 import { rowPress } from './row/rowPress.js';
 import { angleGage } from './rule/angleGage.js';
 import { boltHole } from './rule/boltHole.js';
@@ -32,6 +37,7 @@ import { gaugeCount } from './setup/gaugeCount.js';
 import { gaugeSettings } from './setup/gaugeSettings.js';
 import { strokeLimits } from './stroke/strokeLimits.js';
 import { strokeTime } from './stroke/strokeTime.js';
+import { rowHoles } from './setup/rowHoles.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -71,12 +77,18 @@ const calculations: readonly Descriptor[] = [
   bendUse,
   feetInch,
   rowPress,
+  rowSetup,
   holesCorner,
   holesRow,
   holesGrid,
   holesCircle,
   gaugeSettings,
   gaugeCount,
+  rowHoles,
+  miterKerf,
+  miterShort,
+  cutLength,
+  frameCuts,
   toolPick,
   toolOrder,
   strokeLimits,

@@ -1,6 +1,5 @@
 import { verdictKind, type Verdict } from '../check/verdict.js';
 import { type Failure, InputError } from '../inputError.js';
-import { limitOf } from '../press/limit.js';
 import { type Press, pressValue } from '../press/press.js';
 import type { PressItemKey } from '../press/pressItem.js';
 import type { CheckedPart } from '../row/checkRow.js';
@@ -8,19 +7,18 @@ import type { Layouts } from '../row/layout/layoutOf.js';
 import type { ReadyRow } from '../row/readyRow.js';
 import type { RouteStep } from '../row/route.js';
 import type { CheckedRow } from '../row/rowResult.js';
-import { barLengthMm } from '../shop/barLengths.js';
 import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
-import { gaugeUse } from './gaugeUse.js';
+import { barsOf } from './barsOf.js';
+import { gaugeUse, punchPasses, type PunchPass } from './gaugeUse.js';
 import { type Operation, operationsOf } from './operations.js';
 import { ratesOf } from './rates.js';
 import { rowCost, type RowCost } from './rowCost.js';
 import { type RowTime, rowTime, type RowWork } from './rowTime.js';
-import { stockBars } from './stockBars.js';
 import { strokeRate } from './strokeRate.js';
-import { toolSetsOf } from './toolSets.js';
+import { type ToolSets, toolSetsOf } from './toolSets.js';
 
 /** A row that its press makes: how long it takes and what it costs. */
 export interface TimedRow {
@@ -34,6 +32,8 @@ export interface TimedRow {
   elsewhere: readonly RouteStep[];
   /** Holders of the punches are not all known: their changes are not counted. */
   holdersNotKnown: boolean;
+  /** Items of the press that are not known, for which the least was taken. */
+  assumed: readonly string[];
   /** Tools are the run's: their changes are not in the row. */
   sharedSetup: boolean;
   /** Price of one piece at the quantities the shop asks for. */
@@ -95,7 +95,9 @@ function timed(
   const operations = operationsOf(row, layouts.layouts[0], result.findings, press);
   const rates = ratesOf(press, shop);
   const tools = toolSetsOf(operations, row, press, shop);
-  const counted = (qty: number, steps?: Working) => workOf(row, qty, operations, tools, press, shop, steps);
+  const passes = punchPasses(operations, { row, layouts }, press, shop);
+  const setUp = { operations, tools, passes };
+  const counted = (qty: number, steps?: Working) => workOf(row, qty, setUp, press, shop, steps);
   const time = rowTime(counted(row.qty, working), rates, working);
   const price = pricer(press, shop, row.massKg ?? 0);
   const cost = price?.(row.qty, time.seconds, working);
@@ -116,6 +118,7 @@ function timed(
     holdersNotKnown: tools.holdersNotKnown,
     sharedSetup: rates.sharedSetup,
     breaks,
+    assumed: gaugeUse(passes, press).assumed,
     ...(pricedBy ? { pricedBy } : {}),
   };
 }
@@ -147,22 +150,24 @@ function known(press: Press, key: PressItemKey): number | undefined {
   return value.state === 'value' ? value.value : undefined;
 }
 
+interface SetUp {
+  operations: readonly Operation[];
+  tools: ToolSets;
+  passes: readonly PunchPass[];
+}
+
 function workOf(
   row: ReadyRow,
   qty: number,
-  operations: readonly Operation[],
-  tools: ReturnType<typeof toolSetsOf>,
+  { operations, tools, passes }: SetUp,
   press: Press,
   shop: Shop,
   working?: Working,
 ): RowWork {
-  const { lengthMm: pieceMm = 0, massKg: pieceKg = 0, section } = row;
+  const { lengthMm: pieceMm = 0, massKg: pieceKg = 0 } = row;
   const isCut = operations.some(({ is }) => is === 'cut');
-  const slug = section.kind === 'angle' ? limitOf(press, 'angleShearSlug') : 0;
-  const lossMm = typeof slug === 'number' && Number.isFinite(slug) ? slug : 0;
-  const barMm = barLengthMm(setting(shop, 'barLengths'), section.designation, shop.unit);
-  const bars = isCut ? stockBars({ pieces: qty, pieceMm, lossMm, barMm }, working) : undefined;
-  const gauge = gaugeUse(operations, row, press, shop);
+  const bars = isCut ? barsOf(row, qty, press, shop, working) : undefined;
+  const gauge = gaugeUse(passes, press);
   const strokes = operations.flatMap((each): RowWork['strokes'][number][] => {
     switch (each.is) {
       case 'cut':
