@@ -37,6 +37,7 @@ export type StepNote =
   | { is: 'hand not given' }
   | { is: 'length not given' }
   | { is: 'full stroke' }
+  | { is: 'slug not known' }
   | { is: 'out of the gauges' }
   | { is: 'drill the corner first' }
   | { is: 'keep the drop side' }
