@@ -1,6 +1,5 @@
 import { verdictKind, type Verdict } from '../check/verdict.js';
 import { type Failure, InputError } from '../inputError.js';
-import { limitOf } from '../press/limit.js';
 import { type Press, pressValue } from '../press/press.js';
 import type { PressItemKey } from '../press/pressItem.js';
 import type { CheckedPart } from '../row/checkRow.js';
@@ -8,17 +7,17 @@ import type { Layouts } from '../row/layout/layoutOf.js';
 import type { ReadyRow } from '../row/readyRow.js';
 import type { RouteStep } from '../row/route.js';
 import type { CheckedRow } from '../row/rowResult.js';
-import { barLengthMm } from '../shop/barLengths.js';
 import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
+import { itemName } from '../press/limit.js';
+import { barsOf, slugMm } from './barsOf.js';
 import { gaugeUse, punchPasses, type PunchPass } from './gaugeUse.js';
 import { type Operation, operationsOf } from './operations.js';
 import { ratesOf } from './rates.js';
 import { rowCost, type RowCost } from './rowCost.js';
 import { type RowTime, rowTime, type RowWork } from './rowTime.js';
-import { stockBars } from './stockBars.js';
 import { strokeRate } from './strokeRate.js';
 import { type ToolSets, toolSetsOf } from './toolSets.js';
 
@@ -34,8 +33,8 @@ export interface TimedRow {
   elsewhere: readonly RouteStep[];
   /** Holders of the punches are not all known: their changes are not counted. */
   holdersNotKnown: boolean;
-  /** Items of the press that are not known, for which the least was taken. */
-  assumed: readonly string[];
+  /** Items of the press that are not known, and what was taken for them. */
+  assumed: readonly { item: string; as: number }[];
   /** Tools are the run's: their changes are not in the row. */
   sharedSetup: boolean;
   /** Price of one piece at the quantities the shop asks for. */
@@ -120,9 +119,22 @@ function timed(
     holdersNotKnown: tools.holdersNotKnown,
     sharedSetup: rates.sharedSetup,
     breaks,
-    assumed: gaugeUse(passes, press).assumed,
+    assumed: assumedOf(row, press, operations, passes),
     ...(pricedBy ? { pricedBy } : {}),
   };
+}
+
+function assumedOf(
+  row: ReadyRow,
+  press: Press,
+  operations: readonly Operation[],
+  passes: readonly PunchPass[],
+): TimedRow['assumed'] {
+  const isCut = operations.some(({ is }) => is === 'cut');
+  return [
+    ...(gaugeUse(passes, press).stopsNotKnown ? [{ item: itemName('stopsAtOnce'), as: 1 }] : []),
+    ...(isCut && slugMm(row, press) === undefined ? [{ item: itemName('angleShearSlug'), as: 0 }] : []),
+  ];
 }
 
 /** What a row of so many pieces costs; undefined where the press has no hourly rate. */
@@ -166,12 +178,9 @@ function workOf(
   shop: Shop,
   working?: Working,
 ): RowWork {
-  const { lengthMm: pieceMm = 0, massKg: pieceKg = 0, section } = row;
+  const { lengthMm: pieceMm = 0, massKg: pieceKg = 0 } = row;
   const isCut = operations.some(({ is }) => is === 'cut');
-  const slug = section.kind === 'angle' ? limitOf(press, 'angleShearSlug') : 0;
-  const lossMm = typeof slug === 'number' && Number.isFinite(slug) ? slug : 0;
-  const barMm = barLengthMm(setting(shop, 'barLengths'), section.designation, shop.unit);
-  const bars = isCut ? stockBars({ pieces: qty, pieceMm, lossMm, barMm }, working) : undefined;
+  const bars = isCut ? barsOf(row, qty, press, shop, working) : undefined;
   const gauge = gaugeUse(passes, press);
   const strokes = operations.flatMap((each): RowWork['strokes'][number][] => {
     switch (each.is) {
