@@ -109,6 +109,9 @@ export type RowFact =
   | { rule: 'corners'; count: number; designation: string }
   | { rule: 'bend from edge to edge'; givenMm: number; runMm: number; runs: 'across' | 'along' }
   | { rule: 'bend on the part'; givenMm: number; lengthMm: number; widthMm: number }
+  /** A bend line beside the plate. Bends are counted from 0. */
+  | { rule: 'bend off the part'; index: number; runs: 'across' | 'along'; sizeMm: number }
+  | { rule: 'bends cross'; bends: readonly [number, number] }
   /** Holes that have no room, wherever they are. */
   | { rule: 'room'; count: number; most: number }
   | { rule: 'room at the edges'; between: readonly [CauseKind, CauseKind]; shortMm: number }
@@ -144,7 +147,7 @@ export type RowFact =
 
 /** Why something is not held against anything. */
 export type NotHeld =
-  | { why: 'bends beside cuts' | 'bends across each other' | 'galvanized and thick' }
+  | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'uneven lines'; group: number }
   | { why: 'unread columns'; headings: readonly string[] };
 

@@ -30,6 +30,8 @@ export function rowGoverns(finding: RowFinding): string {
       return 'corner clip';
     case 'bend from edge to edge':
     case 'bend on the part':
+    case 'bend off the part':
+    case 'bends cross':
       return 'bend';
     case 'room':
       return 'spacing';
@@ -54,7 +56,6 @@ export function rowGoverns(finding: RowFinding): string {
 }
 
 const notHeldWords = {
-  'bends beside cuts': 'bend',
   'bends across each other': 'bend',
   'galvanized and thick': 'galvanizing',
   'uneven lines': 'lines of holes',

@@ -50,6 +50,12 @@ export function rowSentence(
       return `Bend length ${size(finding.givenMm, unit)}: a bend ${finding.runs} the part runs from edge to edge, ${size(finding.runMm, unit)}. Correct Bend length or Bend at.`;
     case 'bend on the part':
       return `Bend length ${size(finding.givenMm, unit)}: the part is ${size(finding.lengthMm, unit)} by ${size(finding.widthMm, unit)}. Correct Bend length.`;
+    case 'bend off the part':
+      return bendOffThePart(finding, unit);
+    case 'bends cross': {
+      const [a, b] = finding.bends;
+      return `bend ${a + 1} and bend ${b + 1} cross on the plate: cut the corner out, or correct Bend at.`;
+    }
     case 'room':
       return `${title}: ${finding.count} holes have no room on the part, at most ${finding.most} with the steel that press practice leaves between them. Correct Holes, Hole or Length.`;
     case 'room at the edges':
@@ -75,10 +81,8 @@ export function rowSentence(
 
 function notHeldSentence(finding: FindingOf<'not held'>, title: string): string {
   switch (finding.why) {
-    case 'bends beside cuts':
-      return 'Bends are held against the plate without its miters, notches and clips: check the flanges beside the cuts by hand.';
     case 'bends across each other':
-      return 'Bends run across each other: whether their corners are cut out was not checked.';
+      return 'Bends run across each other: whether the punch fits between the flanges that stand was not checked.';
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     case 'uneven lines':
@@ -110,6 +114,11 @@ function offThePart(
   const what = along || face === 'plate' ? 'part' : (face.split(' ')[0] ?? face);
   const is = `the ${what} is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
   return `${title}: the center of a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${is}. Correct ${listWords(correct.map(cellName), 'or')}.`;
+}
+
+function bendOffThePart({ index, runs, sizeMm }: FindingOf<'bend off the part'>, unit: LengthUnit): string {
+  const bend = index > 0 ? `bend ${index + 1}` : 'bend';
+  return `${bend}: its line lies beside the plate, which is ${size(sizeMm, unit)} ${runs === 'across' ? 'long' : 'wide'}. Correct Bend at.`;
 }
 
 /** What fails for some of what the row leaves to choose. */

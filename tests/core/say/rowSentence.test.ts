@@ -98,6 +98,16 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'bend',
     'Bend length 4 in: a bend across the part runs from edge to edge, 6 in. Correct Bend length or Bend at.',
   ],
+  'bend off the part': [
+    { rule: 'bend off the part', index: 1, runs: 'across', sizeMm: 20 * inch },
+    'bend',
+    'bend 2: its line lies beside the plate, which is 20 in long. Correct Bend at.',
+  ],
+  'bends cross': [
+    { rule: 'bends cross', bends: [0, 1] },
+    'bend',
+    'bend 1 and bend 2 cross on the plate: cut the corner out, or correct Bend at.',
+  ],
   'holes in a bar': [
     { rule: 'holes in a bar', designation: 'RB1' },
     'Hole',

@@ -82,7 +82,8 @@ function distancesOf(
   return found;
 }
 
-function isRightEnd({ cause }: Edge): boolean {
+/** What closes the right end of a face. */
+export function isRightEnd({ cause }: Edge): boolean {
   return cause.is === 'right end' || cause.is === 'miter right';
 }
 
