@@ -51,6 +51,7 @@ export const bayA: PressCells = {
   Bend: 'yes',
   'Bend length': 18,
   'Bend V openings': '1, 1-1/2, 2, 3, 4',
+  'Bend punch half width': '1/2',
   'Longest bar': 480,
   'Heaviest bar': 600,
 };

@@ -120,6 +120,12 @@ export const pressItems = [
     kind: 'lengths',
     meaning: 'V openings on hand, as text: 1, 1-1/2, 2; the force is held against Punch force',
   },
+  {
+    key: 'bendPunchHalfWidth',
+    name: 'Bend punch half width',
+    kind: 'length',
+    meaning: 'from the middle of the bending punch to its side, where a leg that is bent already may stand',
+  },
   { key: 'longestBar', name: 'Longest bar', kind: 'length', meaning: 'longest bar the supports carry' },
   {
     key: 'heaviestBar',

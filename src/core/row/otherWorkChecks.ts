@@ -9,6 +9,7 @@ import type { Press } from '../press/press.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
+import { bentLegs } from './bentLegs.js';
 import { check, type Check } from './check.js';
 import { bendDistances } from './layout/bendDistances.js';
 import { distanceSteps } from './layout/distanceSteps.js';
@@ -114,9 +115,11 @@ function bendsOn(
   };
   const station = bendFindings(press, job, working);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
+  const [layout] = layouts.layouts;
+  const legs = layout ? bentLegs(press, layout, working) : [];
   const { veeMm } = bendVee(press, job);
-  if (veeMm === undefined) return station;
+  if (veeMm === undefined) return [...station, ...legs];
   const distances = jointFindings(layouts, (layout) => bendDistances(layout, veeMm));
   distanceSteps(distances, working);
-  return [...station, ...distances];
+  return [...station, ...legs, ...distances];
 }

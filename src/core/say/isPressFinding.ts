@@ -13,6 +13,7 @@ const rules = {
   'nothing stated': true,
   miter: true,
   'vee opening': true,
+  'leg beside punch': true,
   'notch bites': true,
   'die holder': true,
 } satisfies Record<PressFinding['rule'], true>;

@@ -30,6 +30,8 @@ export function pressGoverns(finding: PressFinding, unit: LengthUnit): string {
       return 'miter';
     case 'vee opening':
       return governsOf('bendVeeOpenings');
+    case 'leg beside punch':
+      return governsOf('bendPunchHalfWidth');
     case 'notch bites':
       return 'notch';
     case 'die holder':

@@ -44,6 +44,8 @@ function sentence(finding: PressFinding, press: string, unit: LengthUnit): strin
       return miterSentence(finding, press);
     case 'vee opening':
       return veeSentence(finding, press, unit);
+    case 'leg beside punch':
+      return legSentence(finding, press, unit);
     case 'notch bites':
       return `The notch on ${press}: ${finding.failure.problem} ${finding.failure.allowed}`;
     case 'die holder':
@@ -90,6 +92,20 @@ function veeSentence(
   const asked = `${size(wantedMm, unit)}${exact ? '' : ' or wider'}`;
   const onHand = onHandMm.map((mm) => formatLength(mm, unit)).join(', ');
   return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.`;
+}
+
+function legSentence(
+  { bend, madeBefore, webMm, legMm, gapMm, halfMm }: FindingOf<'leg beside punch'>,
+  press: string,
+  unit: LengthUnit,
+): string {
+  const [low, high] = [Math.min(bend, madeBefore) + 1, Math.max(bend, madeBefore) + 1];
+  const leg = `bend ${low} and bend ${high}: if both go the same way to 90°, the leg of ${size(legMm, unit)} beyond bend ${madeBefore + 1}`;
+  const why =
+    gapMm < 0 || halfMm === undefined
+      ? `is longer than the ${size(webMm, unit)} between them and meets the punch`
+      : `comes within ${size(gapMm, unit)} of the middle of the punch, under its half width on ${press}, ${size(halfMm, unit)}`;
+  return `${leg} ${why}. Check it by hand.`;
 }
 
 function dieHolderSentence(

@@ -110,6 +110,20 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     'Bend V openings of Bay A is blank, so it was not checked.',
     { outcome: 'open' },
   ],
+  'leg beside punch': [
+    {
+      rule: 'leg beside punch',
+      bend: 0,
+      madeBefore: 1,
+      webMm: 3 * inch,
+      legMm: 2 * inch,
+      gapMm: inch / Math.SQRT2,
+      halfMm: inch,
+    },
+    'bend punch half width',
+    'bend 1 and bend 2: if both go the same way to 90°, the leg of 2 in beyond bend 2 comes within 0.707 in of the middle of the punch, under its half width on Bay A, 1 in. Check it by hand.',
+    { outcome: 'open' },
+  ],
   'shear minimum': [
     {
       rule: 'shear minimum',
