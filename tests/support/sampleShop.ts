@@ -47,6 +47,7 @@ export const bayA: PressCells = {
   Notcher: 'yes',
   'Notcher width': 4,
   'Notcher depth': 4,
+  'Notcher narrowest notch': 'none',
   'Notcher thickness': '3/8',
   Bend: 'yes',
   'Bend length': 18,

@@ -82,6 +82,8 @@ export type PressFact =
   | { rule: 'vee opening'; wantedMm: Mm; exact: boolean; onHandMm: readonly Mm[] }
   /** A leg that is bent already, beside the punch as another bend is made; `halfMm` of the punch where it is known. */
   | ({ rule: 'leg beside punch'; halfMm?: Mm } & LegBesidePunch)
+  /** A notch in an edge that is narrower than the tool. */
+  | { rule: 'narrowest notch'; given: Mm; limit: Mm }
   /** The bites that the press's own tool makes of a notch. */
   | { rule: 'notch bites'; failure: Failure }
   /** Room beside a hole for the die holder. */

@@ -107,6 +107,12 @@ export const pressItems = [
     meaning: 'deepest notch in one bite, from the edge',
   },
   {
+    key: 'notcherNarrowest',
+    name: 'Notcher narrowest notch',
+    kind: 'length',
+    meaning: 'narrowest notch in an edge: the width of the tool where that is fixed; none: any width',
+  },
+  {
     key: 'notcherThickness',
     name: 'Notcher thickness',
     kind: 'length',

@@ -14,6 +14,7 @@ const rules = {
   miter: true,
   'vee opening': true,
   'leg beside punch': true,
+  'narrowest notch': true,
   'notch bites': true,
   'die holder': true,
 } satisfies Record<PressFinding['rule'], true>;

@@ -32,6 +32,7 @@ export function pressGoverns(finding: PressFinding, unit: LengthUnit): string {
       return governsOf('bendVeeOpenings');
     case 'leg beside punch':
       return governsOf('bendPunchHalfWidth');
+    case 'narrowest notch':
     case 'notch bites':
       return 'notch';
     case 'die holder':

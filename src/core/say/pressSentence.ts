@@ -46,6 +46,8 @@ function sentence(finding: PressFinding, press: string, unit: LengthUnit): strin
       return veeSentence(finding, press, unit);
     case 'leg beside punch':
       return legSentence(finding, press, unit);
+    case 'narrowest notch':
+      return `a notch ${size(finding.given, unit)} wide is narrower than ${press} makes in an edge, ${size(finding.limit, unit)}. Use a narrower tool, or saw or burn it.`;
     case 'notch bites':
       return `The notch on ${press}: ${finding.failure.problem} ${finding.failure.allowed}`;
     case 'die holder':

@@ -40,7 +40,24 @@ describe('a notch in a row', () => {
   it('is No station on a press without a notcher, Not checked where its size is blank', () => {
     expect(checked(notch, { Notcher: 'no' }).verdict).toBe('No station');
     expect(checked(notch, { 'Notcher width': null }).verdict).toBe('Not checked');
+    expect(checked(notch, { 'Notcher narrowest notch': null }).verdict).toBe('Not checked');
     expect(checked({ ...notch, Section: 'C8X11.5' }).verdict).toBe('No station');
+  });
+
+  it('is No tool in an edge where the tool is wider, not at a corner; where its place is not given it is not checked', () => {
+    const fixed = { 'Notcher narrowest notch': 4 };
+    const one = { 'Notch width': 2, 'Notch depth': 1 };
+    const inEdge = checked({ ...one, 'Notch at': 'top edge 6' }, fixed);
+    expect(inEdge.verdict).toBe('No tool');
+    expect(inEdge.note).toContain(
+      'A notch 2 in wide is narrower than Bay A makes in an edge, 4 in. Use a narrower tool, or saw or burn it.',
+    );
+    expect(checked({ ...one, 'Notch at': 'top left' }, fixed).verdict).toBe('OK');
+    // In the top edge, and as far as the left end.
+    expect(checked({ ...one, 'Notch at': 'top edge 1' }, fixed).verdict).toBe('OK');
+    const anywhere = checked(one, fixed);
+    expect(anywhere.verdict).toBe('Not checked');
+    expect(anywhere.note).toContain('It depends on Notch at: fill it in.');
   });
 
   it('is Check input where only one of its sizes is given', () => {

@@ -110,6 +110,11 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     'Bend V openings of Bay A is blank, so it was not checked.',
     { outcome: 'open' },
   ],
+  'narrowest notch': [
+    { rule: 'narrowest notch', given: inch, limit: 2 * inch },
+    'notch',
+    'a notch 1 in wide is narrower than Bay A makes in an edge, 2 in. Use a narrower tool, or saw or burn it.',
+  ],
   'leg beside punch': [
     {
       rule: 'leg beside punch',
