@@ -87,6 +87,8 @@ export type RowFact =
       sizeMm: number;
       correct: readonly OpenCell[];
     }
+  /** Holes where a notch or corner clip has taken the steel. */
+  | { rule: 'hole in a cut'; cause: Cause; correct: readonly OpenCell[] }
   /** Something the row asks for that nothing holds against anything. */
   | ({ rule: 'not held' } & NotHeld)
   /** A notch or clip in an angle where the other leg stands. */
@@ -100,6 +102,8 @@ export type RowFact =
     }
   /** Holes in a section without a flat side: they are drilled, and not laid out. */
   | { rule: 'holes in a bar'; designation: string }
+  /** A hole that leaves nothing of the bar. */
+  | { rule: 'hole over the bar'; holeMm: number; sizeMm: number; designation: string }
   /** The row says that the end of a sawn section is sheared. */
   | { rule: 'sheared end'; designation: string }
   /** The cuts of a part do not leave one piece. */
@@ -140,8 +144,8 @@ export type RowFact =
       unread: number;
       over?: ToolOver;
     }
-  /** The press does not say which bodies it takes, and the tool has one. */
-  | { rule: 'tool body'; hole: Hole }
+  /** A tool has a body and the press does not say which it takes; or it does, and no list of tools says what they have. */
+  | { rule: 'tool body'; hole: Hole; noTools?: true }
   /** Nothing of the row needs a press. */
   | { rule: 'off press' };
 

@@ -28,7 +28,7 @@ export function toolFindings(
   shop: Shop,
   working?: Working,
 ): Finding[] {
-  if (!shop.tools) return [];
+  if (!shop.tools) return withoutTools(press, hole, working);
   const { tools, problems } = shop.tools;
   const onHand = toolsOf(tools, press).filter(({ size }) => size.shape === hole.shape);
   const method = setting(shop, 'clearanceMethod');
@@ -79,6 +79,20 @@ export function toolFindings(
   return punch === 'not known'
     ? [{ rule: 'tool body', outcome: 'open', verdict: 'Not checked', ...about, hole }]
     : [{ rule: 'tool body', outcome: 'held', verdict: 'OK', ...about, hole }];
+}
+
+/** Without a list of tools their bodies are not known; a punch that is larger itself than any body does not go in. */
+function withoutTools(press: Press, hole: Hole, working?: Working): Finding[] {
+  const station = limitOf(press, 'punchBody');
+  if (typeof station !== 'number' || !Number.isFinite(station)) return [];
+  const fit = bodyFits({ punch: hole, stationMm: station }, working);
+  const about = { press: press.name, hole } as const;
+  if (fit.fits !== 'no') {
+    return [{ rule: 'tool body', outcome: 'open', verdict: 'Not checked', ...about, noTools: true }];
+  }
+  const { why, sizeMm, limitMm } = fit;
+  const lacking = { rule: 'tool on hand', lacking: 'punch', nearest: [], unread: 0 } as const;
+  return [{ ...lacking, outcome: 'failed', verdict: 'No tool', ...about, over: { why, sizeMm, limitMm } }];
 }
 
 const known = new WeakMap<readonly Tool[], Map<string, Tool[]>>();

@@ -13,6 +13,8 @@ export function rowGoverns(finding: RowFinding): string {
       return 'press';
     case 'bolt in hole':
     case 'holes in a bar':
+    case 'hole over the bar':
+    case 'hole in a cut':
       return holeTitle(finding.group);
     case 'not held':
       return notHeldWords[finding.why];

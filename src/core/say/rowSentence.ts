@@ -38,6 +38,10 @@ export function rowSentence(
       return cutOnAngle(finding, unit);
     case 'holes in a bar':
       return `${title}: drilled; no press station punches holes in ${finding.designation}, and their distances were not checked.`;
+    case 'hole over the bar':
+      return `${title}: a hole of ${size(finding.holeMm, unit)} leaves nothing of ${finding.designation}, ${size(finding.sizeMm, unit)}. Correct the hole or the section.`;
+    case 'hole in a cut':
+      return `${title}: a hole lies in ${edgeWords(finding.cause)}, where there is no steel. Correct ${listWords(finding.correct.map(cellName), 'or')}.`;
     case 'sheared end':
       return `End kind: ${finding.designation} is sawn, no press shears it. Write sawn, or bought under Cut by.`;
     case 'outline':
@@ -73,6 +77,9 @@ export function rowSentence(
     case 'tool on hand':
       return toolSentence(finding, unit);
     case 'tool body':
+      if (finding.noTools) {
+        return `Punch body of ${finding.press ?? 'the press'} was not checked: no list of tools says which bodies the punches have. Add the Tools table, or write none.`;
+      }
       return `Punch body of ${finding.press ?? 'the press'} is blank, so the body of punch ${describeHole(finding.hole, unit)} was not checked.`;
     case 'off press':
       return '';

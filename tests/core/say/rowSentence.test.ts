@@ -114,6 +114,22 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'Hole: drilled; no press station punches holes in RB1, and their distances were not checked.',
     { group: 0 },
   ],
+  'hole over the bar': [
+    { rule: 'hole over the bar', holeMm: 1.5 * inch, sizeMm: inch, designation: 'RB1' },
+    'Hole',
+    'Hole: a hole of 1-1/2 in leaves nothing of RB1, 1 in. Correct the hole or the section.',
+    { group: 0 },
+  ],
+  'hole in a cut': [
+    {
+      rule: 'hole in a cut',
+      cause: { is: 'notch', number: 1 },
+      correct: [{ cell: 'End', group: 1 }, { cell: 'Edge', group: 1 }, { cell: 'Notch at' }],
+    },
+    'Hole 2',
+    'Hole 2: a hole lies in notch 1, where there is no steel. Correct End 2, Edge 2 or Notch at.',
+    { group: 1 },
+  ],
   'not held': [
     { rule: 'not held', why: 'unread columns', headings: ['Hole A', 'Drill'] },
     'columns',
