@@ -16,6 +16,7 @@ import { distanceSteps } from './layout/distanceSteps.js';
 import { inAnyPlace } from './inAnyPlace.js';
 import { jointFindings } from './layout/jointFindings.js';
 import type { Layout, Layouts } from './layout/layoutOf.js';
+import { isNotchedOnPress } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 import type { Notches } from './rowJob.js';
 
@@ -29,7 +30,8 @@ export function otherWorkChecks(
   shop: Shop,
   asked: boolean,
 ): Check[] {
-  const { notches, clips, bends } = row;
+  const { bends } = row;
+  const { notches, clips }: Partial<ReadyRow> = isNotchedOnPress(row) ? row : {};
   const sheetChecks: [Work, boolean, (thicknessMm: number, working?: Working) => Finding[]][] = [
     [
       'notch',

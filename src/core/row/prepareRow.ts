@@ -51,7 +51,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   if (stock !== undefined) row.stock = stock;
   if (lengthMm === undefined) readings.push({ is: 'no mass' });
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
-    readings.push({ is: 'cut elsewhere', by: job.cutBy });
+    readings.push({ is: 'cut elsewhere', by: job.cutBy, ...burnedWith(job) });
   } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });
   readings.push(...stripReadings(row));
   const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
@@ -66,6 +66,12 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   });
   checks.push(laidOut, { findings: [...holesInBar(row), ...shearedSawn(row), ...notHeld(row)], steps: [] });
   return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };
+}
+
+/** The torch follows the whole outline. */
+function burnedWith({ cutBy, notches, clips }: ReadRow): { cuts?: ('notches' | 'corner clips')[] } {
+  const cuts = [...(notches ? (['notches'] as const) : []), ...(clips ? (['corner clips'] as const) : [])];
+  return cutBy === 'burn' && cuts.length > 0 ? { cuts } : {};
 }
 
 /** The ends of what is sawn are not sheared: a row that says so contradicts its section. */

@@ -31,7 +31,8 @@ export type Reading =
   | { is: 'bends'; count: number; counted: boolean; lengthMm: number }
   | { is: 'unknown finish'; typed: string }
   | { is: 'no mass' }
-  | { is: 'cut elsewhere'; by: Exclude<CutBy, 'press'> }
+  /** `cuts`: what of its outline is made with it. */
+  | { is: 'cut elsewhere'; by: Exclude<CutBy, 'press'>; cuts?: readonly ('notches' | 'corner clips')[] }
   | { is: 'cut by saw' }
   | { is: 'no tools' }
   | { is: 'bolt of the hole'; group: number; bolt: string }

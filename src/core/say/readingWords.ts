@@ -3,6 +3,7 @@ import { formatNumber } from '../quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/rowJob.js';
+import { listWords } from './listWords.js';
 import { size, sizes } from './sizes.js';
 
 /** What was read or taken, as a clause of the note: `8 × Ø13/16 in`, `usual gage 1-3/4 in taken`. Empty for what is a sentence of its own. */
@@ -35,7 +36,7 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'no mass':
       return 'no length given, so no mass';
     case 'cut elsewhere':
-      return `${elsewhere[reading.by]}, as the row says; the cut was not checked on a press`;
+      return `${elsewhere[reading.by]}${reading.cuts ? ` with its ${listWords(reading.cuts)}` : ''}, as the row says; the cut was not checked on a press`;
     case 'cut by saw':
       return 'cut by saw: no press station cuts this section';
     case 'no tools':

@@ -172,6 +172,42 @@ describe('holes in an angle without a gage', () => {
   });
 });
 
+describe('the notches and corner clips of a burned part', () => {
+  const cuts = {
+    'Notch width': 2,
+    'Notch depth': 1,
+    'Notch at': 'top edge 6',
+    'Corner clip': 1,
+    'Clip at': 'top left',
+  };
+
+  it('are burned with it: no notcher is asked', () => {
+    const burned = checked({ Section: 'PL1/2X4', ...cuts, 'Cut by': 'burn' }, { Notcher: 'no' });
+    expect(burned).toMatchObject({ verdict: 'Off press', route: 'burn' });
+    expect(burned.note).toContain('burned with its notches and corner clips, as the row says');
+    for (const by of ['saw', 'bought', 'press']) {
+      const sawn = checked({ Section: 'PL1/2X4', ...cuts, 'Cut by': by }, { Notcher: 'no' });
+      expect(sawn.verdict, by).toBe('No station');
+      expect(sawn.route, by).toContain('notch');
+    }
+  });
+
+  it('are machine cut edges to the holes beside them', () => {
+    // AISC, bolt 3/4: 1-1/4 in to a sheared edge, 1 in to one that is burned.
+    const holed = {
+      ...cuts,
+      Section: 'PL1/4X6',
+      Hole: '13/16',
+      Bolt: '3/4',
+      'Edge kind': 'rolled',
+      End: 6,
+      Edge: 3.9,
+    };
+    expect(checked({ ...holed, 'Cut by': 'burn' }).verdict).toBe('OK');
+    expect(checked({ ...holed, 'Cut by': 'saw' }).verdict).toBe('Edge short');
+  });
+});
+
 describe('a tube or tee in a row', () => {
   it('is sawn: its mass is known and no press is asked', () => {
     const post = checked({ Section: 'HSS4X4X1/4', Length: 12, Qty: 2 });
