@@ -117,7 +117,7 @@ export type RowFact =
   | { rule: 'bend off the part'; index: number; runs: 'across' | 'along'; sizeMm: number }
   | { rule: 'bends cross'; bends: readonly [number, number] }
   /** Holes that have no room, wherever they are. */
-  | { rule: 'room'; count: number; most: number }
+  | { rule: 'room'; count: number; most: number; pitchMm: number; basis?: CodeBasis }
   | { rule: 'room at the edges'; between: readonly [CauseKind, CauseKind]; shortMm: number }
   /** Some of what the row leaves to choose fails, some does not. */
   | { rule: 'choice'; cells: readonly OpenCell[]; failing: readonly Finding[] }

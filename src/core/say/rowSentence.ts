@@ -5,7 +5,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
 import { blankCellSentence, reachOpenSentence } from './blankCells.js';
 import { cellName, cellNames } from './cellWords.js';
-import { distanceSentence, runsOver } from './distanceSentence.js';
+import { basisWords, distanceSentence, runsOver } from './distanceSentence.js';
 import { edgeWords } from './edgeWords.js';
 import { holeTitle } from '../row/rowJob.js';
 import { listWords } from './listWords.js';
@@ -61,7 +61,7 @@ export function rowSentence(
       return `bend ${a + 1} and bend ${b + 1} cross on the plate: cut the corner out, or correct Bend at.`;
     }
     case 'room':
-      return `${title}: ${finding.count} holes have no room on the part, at most ${finding.most} with the steel that press practice leaves between them. Correct Holes, Hole or Length.`;
+      return roomSentence(finding, title, unit);
     case 'room at the edges':
       return `${title}: wherever it lies, ${size(finding.shortMm, unit)} is missing between ${listWords(finding.between.map((is) => edgeWords({ is })))}. Correct the part or the holes.`;
     case 'choice':
@@ -121,6 +121,16 @@ function offThePart(
   const what = along || face === 'plate' ? 'part' : (face.split(' ')[0] ?? face);
   const is = `the ${what} is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
   return `${title}: the center of a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${is}. Correct ${listWords(correct.map(cellName), 'or')}.`;
+}
+
+function roomSentence(
+  { count, most, pitchMm, basis }: FindingOf<'room'>,
+  title: string,
+  unit: LengthUnit,
+): string {
+  const rule = basis ? basisWords(false, basis) : 'press practice';
+  const fit = most > 1 ? `at most ${most} fit` : most === 1 ? 'only one fits' : 'none fits';
+  return `${title}: ${count} holes have no room on the part: at ${size(pitchMm, unit)} from center to center (${rule}), ${fit}. Correct Holes, Hole or Length.`;
 }
 
 function bendOffThePart({ index, runs, sizeMm }: FindingOf<'bend off the part'>, unit: LengthUnit): string {

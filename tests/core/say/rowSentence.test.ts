@@ -151,9 +151,9 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'Bend length 20 in: the part is 12 in by 6 in. Correct Bend length.',
   ],
   room: [
-    { rule: 'room', count: 20, most: 15 },
+    { rule: 'room', count: 20, most: 15, pitchMm: 2 * inch, basis: { code: 'AISC', bolt: '3/4 in' } },
     'spacing',
-    'Hole: 20 holes have no room on the part, at most 15 with the steel that press practice leaves between them. Correct Holes, Hole or Length.',
+    'Hole: 20 holes have no room on the part: at 2 in from center to center (AISC, bolt 3/4 in), at most 15 fit. Correct Holes, Hole or Length.',
     { group: 0 },
   ],
   'room at the edges': [

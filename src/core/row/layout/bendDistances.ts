@@ -10,7 +10,7 @@ import { insideRadiusOfVeeMm } from '../../tooling/bendLimits.js';
 import { leastFlangeMm } from '../../tooling/leastFlange.js';
 import type { PlacedBend } from './bendLines.js';
 import { distanceFinding } from './distanceFinding.js';
-import { givenOf } from './distanceLimits.js';
+import { givenOf } from './codeLimit.js';
 import { isRightEnd } from './edgeFindings.js';
 import type { Layout } from './layoutOf.js';
 import { holesOf } from './layGroup.js';
