@@ -10,6 +10,7 @@ import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { bentLegs } from './bentLegs.js';
+import { bendsAlongRolling } from './bendsAlongRolling.js';
 import { check, type Check } from './check.js';
 import { bendDistances } from './layout/bendDistances.js';
 import { distanceSteps } from './layout/distanceSteps.js';
@@ -123,6 +124,7 @@ function bendsOn(
 ): Finding[] {
   if (!row.bends) return [];
   const { grade, galvanized } = row;
+  const alongRolling = bendsAlongRolling(row);
   const job = {
     lengthMm: row.bends.lengthMm,
     thicknessMm,
@@ -130,6 +132,7 @@ function bendsOn(
     tensileMPa: upperTensileMPa({ grade, thicknessMm }, working),
     veeRatio: setting(shop, 'veeRatio'),
     ...(galvanized ? { galvanized } : {}),
+    ...(alongRolling === undefined ? {} : { alongRolling }),
   };
   const station = bendFindings(press, job, working);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;

@@ -53,7 +53,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
     readings.push({ is: 'cut elsewhere', by: job.cutBy, ...burnedWith(job) });
   } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });
-  readings.push(...stripReadings(row));
+  readings.push(...stripReadings(row), ...rollingReadings(row));
   const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
   if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
   let layouts: Layouts | undefined;
@@ -91,6 +91,12 @@ function stripReadings({ section, stock }: ReadyRow): Reading[] {
   const { widthMm: givenMm, thicknessMm } = section;
   const leastMm = leastStripWidthMm({ thicknessMm });
   return atMost(leastMm, givenMm) ? [] : [{ is: 'narrow strip', givenMm, leastMm }];
+}
+
+/** Bars are rolled along their length; of a plate it is not known. */
+function rollingReadings({ section, stock, bends }: ReadyRow): Reading[] {
+  const isPlate = section.kind === 'flat' && section.form === 'plate' && stock !== 'from bar';
+  return bends && isPlate ? [{ is: 'rolling not known' }] : [];
 }
 
 interface Context {

@@ -31,6 +31,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `${counted(reading, 'corner', 'corners')} clipped ${sizes([reading.alongMm, reading.acrossMm], unit)}`;
     case 'bends':
       return `${counted(reading, 'bend', 'bends')} ${size(reading.lengthMm, unit)} long, given as a flat blank`;
+    case 'rolling not known':
+      return 'rolling direction of the plate not known: a bend along it needs half as much inside radius again';
     case 'unknown finish':
       return `finish '${reading.typed}' is not known here, so nothing was checked for it`;
     case 'no mass':

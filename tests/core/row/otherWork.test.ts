@@ -224,6 +224,39 @@ describe('a tube or tee in a row', () => {
   });
 });
 
+describe('a bend along the rolling direction', () => {
+  // A36, 1/2 in: 1.5 t across the rolling direction, 2.25 t along it: V ≥ 6 · 1.5 · 1/2 = 4.5 or 6 · 2.25 · 1/2 = 6.75 in;
+  // 10 t is 5 in. ASTM A6 Table X4.2.
+  const bar = {
+    Section: 'FB 1/2x12',
+    'Cut by': 'saw',
+    Length: 14,
+    'Bend length': 12,
+    'Bend at': 'left end 7',
+  };
+  const along = { ...bar, 'Bend length': 14, 'Bend at': 'bottom edge 6' };
+  const press = { 'Bend V openings': '5, 7', 'Punch force': 400 };
+  const wanted = (row: Row) =>
+    checked(row, press).findings.flatMap((each) =>
+      each.rule === 'vee opening' ? each.wantedMm / 25.4 : [],
+    )[0];
+
+  it('asks for half as much radius again in a bar, which is rolled along its length', () => {
+    expect(wanted(bar)).toBeCloseTo(5, 6);
+    expect(wanted(along)).toBeCloseTo(6.75, 6);
+    expect(checked(along, { ...press, 'Bend V openings': '5' }).verdict).toBe('No tool');
+  });
+
+  it('is told of a plate, whose rolling direction is not known', () => {
+    const plate = checked({ ...along, Section: 'PL1/2X12' }, press);
+    expect(plate.note).toContain(
+      'rolling direction of the plate not known: a bend along it needs half as much inside radius again',
+    );
+    expect(wanted({ ...along, Section: 'PL1/2X12' })).toBeCloseTo(5, 6);
+    expect(checked(along, press).note).not.toContain('rolling direction');
+  });
+});
+
 describe('holes and a bend in one row', () => {
   const bent = { Hole: '13/16', Edge: 2, End: 2, 'Bend length': 4 };
 
