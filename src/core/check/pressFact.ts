@@ -84,7 +84,9 @@ export type PressFact =
   | ({ rule: 'leg beside punch'; halfMm?: Mm } & LegBesidePunch)
   /** A notch in an edge that is narrower than the tool. */
   | { rule: 'narrowest notch'; given: Mm; limit: Mm }
-  /** The bites that the press's own tool makes of a notch. */
+  /** Bites that the press's own tool cannot make of a notch. */
   | { rule: 'notch bites'; failure: Failure }
+  /** A notch that is bigger than the tool takes several bites: it is made, and told. */
+  | { rule: 'several bites'; count: number }
   /** Room beside a hole for the die holder. */
   | { rule: 'die holder'; beside: 'flange' | 'fillet'; given: Mm; limit?: Mm };

@@ -36,8 +36,13 @@ export function notchFindings(press: Press, job: NotchJob, working?: Working): P
   const narrowest = narrowestNotch(press, job, working);
   if (narrowest?.outcome === 'failed') return [...found, narrowest];
   const bites = notchBitesOnPress(press, job, working);
-  const forced = Array.isArray(bites) ? bites : notcherShareFindings(press, 'notcher', bites.forceN, working);
-  return [...found, ...(narrowest ? [narrowest] : []), ...forced];
+  if (narrowest) found.push(narrowest);
+  if (Array.isArray(bites)) return [...found, ...bites];
+  const { count, forceN } = bites;
+  if (count > 1) {
+    found.push({ rule: 'several bites', outcome: 'not applicable', verdict: 'OK', press: press.name, count });
+  }
+  return [...found, ...notcherShareFindings(press, 'notcher', forceN, working)];
 }
 
 /** A notch in an edge is at least as wide as the tool; at a corner the tool may reach over the end. */

@@ -16,7 +16,7 @@ import { facesOfLeg } from './layout/facesOfLeg.js';
 import { layoutFindings } from './layout/layoutFindings.js';
 import { type Layouts, layoutsOf } from './layout/layoutOf.js';
 import { groupReadings } from './layout/groupReadings.js';
-import { isCutElsewhere } from './needsPress.js';
+import { isCutElsewhere, isNotchedOnPress } from './needsPress.js';
 import { notHeld } from './notHeld.js';
 import type { Reading } from './reading.js';
 import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './readyRow.js';
@@ -54,6 +54,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
     readings.push({ is: 'cut elsewhere', by: job.cutBy, ...burnedWith(job) });
   } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });
   readings.push(...stripReadings(row), ...rollingReadings(row));
+  if (row.notches && isNotchedOnPress(row)) readings.push({ is: 'sharp corners' });
   const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
   if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
   let layouts: Layouts | undefined;

@@ -29,6 +29,8 @@ export type Reading =
     }
   | { is: 'corners clipped'; count: number; counted: boolean; alongMm: number; acrossMm: number }
   | { is: 'bends'; count: number; counted: boolean; lengthMm: number }
+  /** A notcher leaves the inside corners of its notches sharp. */
+  | { is: 'sharp corners' }
   /** A plate is bent, and the row does not say which way it was rolled. */
   | { is: 'rolling not known' }
   | { is: 'unknown finish'; typed: string }

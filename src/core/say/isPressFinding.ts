@@ -16,6 +16,7 @@ const rules = {
   'leg beside punch': true,
   'narrowest notch': true,
   'notch bites': true,
+  'several bites': true,
   'die holder': true,
 } satisfies Record<PressFinding['rule'], true>;
 

@@ -34,6 +34,7 @@ export function pressGoverns(finding: PressFinding, unit: LengthUnit): string {
       return governsOf('bendPunchHalfWidth');
     case 'narrowest notch':
     case 'notch bites':
+    case 'several bites':
       return 'notch';
     case 'die holder':
       return governsOf('punchDieHalfWidth');

@@ -10,9 +10,9 @@ import { shareSentence } from './shareSentence.js';
 import { sizedWords } from './sizedWords.js';
 import { size, sizes } from './sizes.js';
 
-/** What a check against a press says, in one sentence; empty for what is held and not near the limit. */
+/** What a check against a press says, in one sentence; empty for what is held, not near the limit and nothing to know. */
 export function pressSentence(finding: PressFinding, unit: LengthUnit): string {
-  const told = finding.outcome === 'failed' || finding.outcome === 'open' || finding.verdict === 'Near limit';
+  const told = finding.outcome !== 'held' || finding.verdict === 'Near limit';
   return told ? sentence(finding, finding.press ?? 'the press', unit) : '';
 }
 
@@ -50,6 +50,8 @@ function sentence(finding: PressFinding, press: string, unit: LengthUnit): strin
       return `a notch ${size(finding.given, unit)} wide is narrower than ${press} makes in an edge, ${size(finding.limit, unit)}. Use a narrower tool, or saw or burn it.`;
     case 'notch bites':
       return `The notch on ${press}: ${finding.failure.problem} ${finding.failure.allowed}`;
+    case 'several bites':
+      return `a notch takes ${finding.count} bites on ${press}.`;
     case 'die holder':
       return dieHolderSentence(finding, press, unit);
   }
@@ -71,7 +73,7 @@ function minimumSentence(
 ): string {
   const least = `${size(limit, unit)}${from === 'practice' ? ' by common practice' : ''}`;
   return sized === 'piece'
-    ? `a piece ${size(given, unit)} long is shorter than ${press} can hold, ${least}.`
+    ? `a piece ${size(given, unit)} long is too short to hold: ${press} needs ${least}.`
     : `${size(given, unit)} is smaller than ${press} can hold and cut, ${least}.`;
 }
 

@@ -31,6 +31,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `${counted(reading, 'corner', 'corners')} clipped ${sizes([reading.alongMm, reading.acrossMm], unit)}`;
     case 'bends':
       return `${counted(reading, 'bend', 'bends')} ${size(reading.lengthMm, unit)} long, given as a flat blank`;
+    case 'sharp corners':
+      return 'the notcher leaves inside corners sharp: drill them first where they must not crack';
     case 'rolling not known':
       return 'rolling direction of the plate not known: a bend along it needs half as much inside radius again';
     case 'unknown finish':

@@ -17,7 +17,7 @@ describe('a bend beside cuts', () => {
       'far from a miter whose long side is not given',
       { 'Miter right': 45, 'Bend at': 'right end 11' },
       'OK',
-      /^Read: /,
+      /Read: /,
     ],
     [
       'near a miter',
@@ -42,13 +42,13 @@ describe('a bend beside cuts', () => {
       'parted by a notch that reaches over it',
       { 'Notch width': 4, 'Notch depth': 5, 'Notch at': 'left end', 'Bend length': 2 },
       'OK',
-      /^Read: /,
+      /Read: /,
     ],
     [
       'over a notch at the corner that ends beyond it',
       { 'Notch width': 4.5, 'Notch depth': 1, 'Notch at': 'bottom left', 'Bend length': 5 },
       'OK',
-      /^Read: /,
+      /Read: /,
     ],
     [
       'over a notch at the corner that ends before it',

@@ -110,6 +110,12 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     'Bend V openings of Bay A is blank, so it was not checked.',
     { outcome: 'open' },
   ],
+  'several bites': [
+    { rule: 'several bites', count: 2 },
+    'notch',
+    'a notch takes 2 bites on Bay A.',
+    { outcome: 'not applicable', verdict: 'OK' },
+  ],
   'narrowest notch': [
     { rule: 'narrowest notch', given: inch, limit: 2 * inch },
     'notch',
@@ -139,7 +145,7 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
       from: 'practice',
     },
     'bar shear shortest piece',
-    'a piece 1/2 in long is shorter than Bay A can hold, 1 in by common practice.',
+    'a piece 1/2 in long is too short to hold: Bay A needs 1 in by common practice.',
   ],
   'least hole': [
     { rule: 'least hole', hole, thicknessMm: inch, limit: inch },
