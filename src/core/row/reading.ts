@@ -1,3 +1,4 @@
+import type { FaceId } from '../part/part.js';
 import type { PlaceReading } from './layout/layGroup.js';
 import type { CutBy, HoleGroup } from './rowJob.js';
 import type { Hole } from '../tooling/hole.js';
@@ -39,6 +40,8 @@ export type Reading =
   | { is: 'cut elsewhere'; by: Exclude<CutBy, 'press'>; cuts?: readonly ('notches' | 'corner clips')[] }
   | { is: 'cut by saw' }
   | { is: 'no tools' }
+  /** The only face that the holes lie on, where the row names none. */
+  | { is: 'face of the holes'; group: number; face: FaceId }
   | { is: 'bolt of the hole'; group: number; bolt: string }
   | { is: 'bolt not known'; group: number }
   | { is: 'edges'; group: number; edge?: EdgeKind; end?: EdgeKind }

@@ -1,3 +1,4 @@
+import type { FaceId } from '../part/part.js';
 import type { Reading } from '../row/reading.js';
 import { formatNumber } from '../quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../quantity/units.js';
@@ -45,6 +46,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return 'cut by saw: no press station cuts this section';
     case 'no tools':
       return 'the shop has no list of tools, so none were checked';
+    case 'face of the holes':
+      return `${holeTitle(reading.group)} taken in ${faceWords[reading.face]}, the only face wide enough`;
     case 'bolt of the hole':
       return `bolt ${reading.bolt} taken from ${reading.group === 0 ? 'the hole' : holeTitle(reading.group)}`;
     case 'bolt not known':
@@ -64,6 +67,15 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return '';
   }
 }
+
+const faceWords: Record<FaceId, string> = {
+  plate: 'the plate',
+  'leg A': 'the longer leg',
+  'leg B': 'the shorter leg',
+  web: 'the web',
+  'flange 1': 'a flange',
+  'flange 2': 'a flange',
+};
 
 const elsewhere = { saw: 'sawn', burn: 'burned', bought: 'bought cut to length' };
 

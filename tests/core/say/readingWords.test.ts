@@ -32,6 +32,10 @@ const words: Record<Reading['is'], [Reading, string]> = {
     { is: 'sharp corners' },
     'the notcher leaves inside corners sharp: drill them first where they must not crack',
   ],
+  'face of the holes': [
+    { is: 'face of the holes', group: 1, face: 'web' },
+    'Hole 2 taken in the web, the only face wide enough',
+  ],
   'rolling not known': [
     { is: 'rolling not known' },
     'rolling direction of the plate not known: a bend along it needs half as much inside radius again',
