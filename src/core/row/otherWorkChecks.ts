@@ -15,6 +15,7 @@ import { distanceSteps } from './layout/distanceSteps.js';
 import { jointFindings } from './layout/jointFindings.js';
 import type { Layouts } from './layout/layoutOf.js';
 import type { ReadyRow } from './readyRow.js';
+import { isWorkKnown } from './unclear.js';
 
 type Work = 'notch' | 'corner clip' | 'bend';
 
@@ -45,7 +46,7 @@ export function otherWorkChecks(
     ],
   ];
   return sheetChecks
-    .filter(([, wanted]) => wanted)
+    .filter(([work, wanted]) => wanted && isWorkKnown(row, work))
     .map(([work, , run]) => {
       const thicknessMm = thicknessOf(row, work);
       return check(asked, work, (working) =>

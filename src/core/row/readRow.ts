@@ -14,6 +14,7 @@ import { readQty } from './read/readQty.js';
 import type { Reading } from './reading.js';
 import type { HoleGroup, PartEnd, RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
+import { readsUnclear, unclearCells } from './unclear.js';
 
 /** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
 const namesWork =
@@ -85,8 +86,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     const unit = shop.unit;
     const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
     const problem = `the section says ${size(read.lengthMm)}, the Length cell ${size(lengthMm ?? 0)}. Make them agree.`;
-    reader.problem(fields.length, { about: 'Length', argument: 'Length', problem });
+    reader.contradiction(fields.length, { about: 'Length', argument: 'Length', problem });
   }
+  const unclear = reader.problems.length > 0 ? unclearCells(reader, headings) : [];
   const job: RowJob = {
     qty: qty?.qty ?? 1,
     groups: holes,
@@ -94,8 +96,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     miterRightRad,
     miterRad,
     ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
+    ...(unclear.length > 0 ? { unclear } : {}),
     problems: reader.problems,
-    readings,
+    readings: unclear.length > 0 ? readings.filter((each) => !readsUnclear({ unclear }, each)) : readings,
   };
   if (qty?.hands) job.hands = qty.hands;
   if (read) job.section = read.section;

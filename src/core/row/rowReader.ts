@@ -9,6 +9,7 @@ import type { Column } from './readHeadings.js';
 /** Reads the cells of one row; what cannot be read becomes a finding, and the rest of the row is still read. */
 export class RowReader {
   private readonly found: { at: number; finding: Finding }[] = [];
+  private readonly unclearAt = new Set<number>();
   private readonly cells: readonly CellValue[];
 
   constructor(
@@ -31,6 +32,11 @@ export class RowReader {
     return !isBlank(this.cell(column));
   }
 
+  /** Whether a cell cannot be read, or another contradicts it: what it says is not known, and it is not blank. */
+  isUnclear(column: Column | undefined): boolean {
+    return column !== undefined && this.unclearAt.has(column.at);
+  }
+
   /** The value of a filled cell; undefined where it is blank or cannot be read. */
   read<Value>(
     column: Column | undefined,
@@ -41,6 +47,7 @@ export class RowReader {
       return reader(withColumnUnit(this.cell(column), column, this.unit), column.heading);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
+      this.unclearAt.add(column.at);
       this.refuse(column, column.heading, error.failure);
       return undefined;
     }
@@ -88,6 +95,15 @@ export class RowReader {
     { about, argument, problem }: { about: string; argument: string; problem: string },
   ): void {
     this.refuse(column, about, { code: 'invalid', argument, received: '', problem, allowed: '' });
+  }
+
+  /** A problem of a cell that another one contradicts: what it says is not known. */
+  contradiction(
+    column: Column | undefined,
+    told: { about: string; argument: string; problem: string },
+  ): void {
+    if (column) this.unclearAt.add(column.at);
+    this.problem(column, told);
   }
 
   private refuse(column: Column | undefined, about: string, failure: Failure): void {

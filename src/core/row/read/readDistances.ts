@@ -48,7 +48,8 @@ export function readDistances(reader: RowReader, columns: Columns, context: Dist
   const pitch = holesAt ? undefined : pitchOf(reader, columns, context, leg);
   if (section && edge?.edgeMm !== undefined && gageMm !== undefined) {
     const problem = legWidthProblem(section, leg, edge.edgeMm, gageMm, reader.unit);
-    if (problem !== undefined) reader.problem(columns.edge, { about: 'Edge', argument: 'Edge', problem });
+    if (problem !== undefined)
+      reader.contradiction(columns.edge, { about: 'Edge', argument: 'Edge', problem });
   }
   const distances: Distances = { ...edge };
   if (end) Object.assign(distances, end);
@@ -92,10 +93,10 @@ function holesOneByOne(
     const names = others.map((each) => each?.heading ?? '');
     if (holes?.eachEnd) names.push(columns.holes?.heading ?? 'Holes');
     const problem = `${names.join(', ')} says where the holes are, too. Keep one of them.`;
-    reader.problem(column, { about: column.heading, argument: column.heading, problem });
+    reader.contradiction(column, { about: column.heading, argument: column.heading, problem });
   } else if (holes && holes.count !== points.length) {
     const problem = `it gives ${points.length} holes, the row says ${holes.count}. Make them agree.`;
-    reader.problem(column, { about: column.heading, argument: column.heading, problem });
+    reader.contradiction(column, { about: column.heading, argument: column.heading, problem });
   }
   return points;
 }
@@ -104,7 +105,7 @@ function holesOneByOne(
 function readLegOf(reader: RowReader, columns: Columns, section: AnySection | undefined): string | undefined {
   const leg = reader.read(columns.leg, (value, argument) => readLeg(value, argument, reader.unit));
   const problem = section && legProblem(section, leg, reader.unit);
-  if (problem !== undefined) reader.problem(columns.leg, { about: 'Leg', argument: 'Leg', problem });
+  if (problem !== undefined) reader.contradiction(columns.leg, { about: 'Leg', argument: 'Leg', problem });
   return leg;
 }
 

@@ -137,7 +137,7 @@ function refuseCounts(
     reader.problem(columns.hole ?? columns.holes, { about: title, argument: title, problem });
   } else if (inText !== undefined && inText !== given) {
     const problem = `the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
-    reader.problem(columns.holes, { about: title, argument: title, problem });
+    reader.contradiction(columns.holes, { about: title, argument: title, problem });
   }
 }
 
@@ -151,7 +151,7 @@ function refuseLone(
     count,
   }: { section: AnySection | undefined; placed: Partial<HoleGroup>; count: number | undefined },
 ): void {
-  if ((count ?? 1) > 1) return;
+  if ((count ?? 1) > 1 || (count === undefined && reader.isUnclear(columns.holes))) return;
   const { pitchMm, gageMm, leg } = placed;
   const inLines = section?.kind === 'flat' || (section?.kind === 'channel' && leg?.toLowerCase() === 'web');
   const column =
