@@ -1,4 +1,5 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { withoutNothings } from './nothingCells.js';
 import type { Column, Headings } from './readHeadings.js';
 
 /** Two columns that are read as one cell, which stands behind those of the row. */
@@ -26,8 +27,10 @@ export function withJoins(headings: Headings, columns: number): Headings {
   return joins.length === 0 ? headings : { ...headings, fields, joins };
 }
 
-/** The cells of a row with those that are joined behind them. */
-export function joinedCells(cells: readonly CellValue[], { joins }: Headings): readonly CellValue[] {
+/** The cells of a row as they are read: blank where they say that there is none, and those that are joined behind them. */
+export function rowCells(given: readonly CellValue[], headings: Headings): readonly CellValue[] {
+  const cells = withoutNothings(given, headings);
+  const { joins } = headings;
   if (!joins) return cells;
   const row = [...cells];
   for (const { at, read } of joins) row[at] = read(cells);

@@ -5,7 +5,7 @@ import { readAngle } from '../quantity/readAngle.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
-import { joinedCells } from './joinedColumns.js';
+import { rowCells } from './joinedColumns.js';
 import type { Headings } from './readHeadings.js';
 import { readHoleGroup } from './read/readHoleGroup.js';
 import { readMaking } from './read/readMaking.js';
@@ -26,7 +26,7 @@ const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendL
 /** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
 export function readRow(cells: readonly CellValue[], headings: Headings, shop: Shop): RowJob {
   const { fields, groups } = headings;
-  const reader = new RowReader(joinedCells(cells, headings), shop.unit);
+  const reader = new RowReader(rowCells(cells, headings), shop.unit);
   const readings: Reading[] = [];
   const read = reader.read(bareColumn(fields.section), (value, argument) =>
     readAnySection(value, argument, unitUnder(fields.section, shop.unit)),

@@ -1,6 +1,6 @@
 import { type Finding, refusal } from '../check/finding.js';
 import { type Failure, InputError } from '../inputError.js';
-import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, meant, plainText, quoted } from '../quantity/cellValue.js';
 import type { LengthKindName } from '../quantity/lengthKind.js';
 import { readLength } from '../quantity/readLength.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -48,7 +48,8 @@ export class RowReader {
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       this.unclearAt.add(column.at);
-      this.refuse(column, column.heading, error.failure);
+      const cell = this.cell(column);
+      this.refuse(column, column.heading, isTick(cell) ? tickFailure(column, cell) : error.failure);
       return undefined;
     }
   }
@@ -137,4 +138,15 @@ function withColumnUnit(value: CellValue, column: Column, unit: LengthUnit): Cel
   if (typeof value === 'number') return `${value} ${column.unit}`;
   if (typeof value !== 'string' || ownUnit.test(value)) return value;
   return value.replace(lastSize, `$1 ${column.unit}$2`);
+}
+
+/** A tick or a cross alone: it says yes in some lists, no in others. */
+function isTick(cell: CellValue): cell is string {
+  return typeof cell === 'string' && /^(?:[x×✓✔✗✘☒☑]|\(x\)|\[x\])$/i.test(cell.trim());
+}
+
+function tickFailure({ heading }: Column, cell: string): Failure {
+  const problem = `${quoted(cell)} may be a tick, or say that there is none.`;
+  const allowed = 'Write what is meant, or clear the cell.';
+  return { code: 'invalid', argument: heading, received: cell, problem, allowed };
 }

@@ -44,6 +44,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `bolt ${reading.bolt} taken from ${reading.group === 0 ? 'the hole' : holeTitle(reading.group)}`;
     case 'bolt not known':
       return 'no bolt given';
+    case 'no bolt':
+      return `${reading.group === 0 ? '' : `${holeTitle(reading.group)} `}no bolt, so the distances were checked by press practice only`;
     case 'edges':
       return [
         ...(reading.edge === undefined ? [] : [`edge ${reading.edge}`]),

@@ -1,13 +1,12 @@
 import type { Reading } from '../reading.js';
-import type { CellValue } from '../../quantity/cellValue.js';
 import { type BoltSize, readBolt } from '../../rule/boltSize.js';
 import { setting } from '../../shop/setting.js';
 import type { Shop } from '../../shop/readShop.js';
-import { nameKey } from '../../shop/table.js';
 import type { AnySection } from '../../section/section.js';
 import { type Hole } from '../../tooling/hole.js';
 import type { GroupField } from '../heading.js';
 import type { Column } from '../readHeadings.js';
+import { saysNoBolt } from '../nothingCells.js';
 import type { HoleGroup } from '../rowJob.js';
 import type { RowReader } from '../rowReader.js';
 import { boltHoleOf, isPunchable, tabledHole } from './boltHoleOf.js';
@@ -21,7 +20,6 @@ import { readSlot } from './readSlot.js';
 
 type Columns = Partial<Record<GroupField, Column>>;
 
-const noBoltWords = new Set(['none', 'no', 'no bolt', 'no bolts', 'n/a', 'na']);
 const lengthFields = ['hole', 'bolt', 'edge', 'end', 'pitch', 'gage'] as const;
 
 /**
@@ -70,6 +68,7 @@ export function readHoleGroup(
     ...(text?.finishing?.includes('countersink') ? { countersunk: true as const } : {}),
     ...(text || !bolt ? {} : { fitOfBolt: { fit: setting(shop, 'holeFit'), bolt: bolt.name } }),
   });
+  if (noBolt) readings.push({ is: 'no bolt', group: index });
   return {
     number: index,
     title,
@@ -81,10 +80,6 @@ export function readHoleGroup(
     ...made,
     ...reader.typed(columns, lengthFields),
   };
-}
-
-function saysNoBolt(cell: CellValue): boolean {
-  return typeof cell === 'string' && noBoltWords.has(nameKey(cell));
 }
 
 function readBoltOf(reader: RowReader, columns: Columns, shop: Shop): BoltSize | undefined {
