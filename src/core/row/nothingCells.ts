@@ -38,10 +38,12 @@ function noneBeside(...fields: readonly Field[]): Says {
 
 const columns: Partial<Record<Field, Says>> = {
   length: notEntered,
+  size: dashOnly,
   thickness: dashOnly,
   width: dashOnly,
   feet: dashOnly,
   inches: dashOnly,
+  miter: (word, row) => anyWord(word, row) || square.has(word),
   miterLeft: (word, row) => anyWord(word, row) || square.has(word),
   miterRight: (word, row) => anyWord(word, row) || square.has(word),
   cornerClip: anyWord,

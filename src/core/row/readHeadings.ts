@@ -195,6 +195,17 @@ function readHeading(
 }
 
 function entryOf(name: string, letters: ReadonlyMap<string, Known>): Known | undefined {
-  const pointed = name.includes('.') ? known.get(name.replaceAll('.', '').trim()) : undefined;
-  return known.get(name) ?? pointed ?? letters.get(name);
+  return known.get(name) ?? letters.get(name) ?? known.get(plainName(name)) ?? ofDiameter(name);
+}
+
+/** Without points, and with a space for a hyphen: `Anz. Löcher`, `Loch-Abstand`. */
+function plainName(name: string): string {
+  return /[.-]/.test(name) ? name.replaceAll('.', '').replaceAll('-', ' ').trim() : name;
+}
+
+/** `Bohrung Ø`, `Ø Bolt`: a hole or a bolt with the mark of its diameter. */
+function ofDiameter(name: string): Known | undefined {
+  if (!/[ø⌀]/.test(name)) return undefined;
+  const entry = known.get(plainName(name.replace(/[ø⌀]/g, ' ')).trim());
+  return entry?.field === 'hole' || entry?.field === 'bolt' ? entry : undefined;
 }

@@ -1,7 +1,6 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import { looksLikeSize } from '../notation/looksLikeSize.js';
 import { formatLength } from '../quantity/formatLength.js';
-import { readAngle } from '../quantity/readAngle.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
@@ -10,6 +9,7 @@ import type { Headings } from './readHeadings.js';
 import { readHoleGroup } from './read/readHoleGroup.js';
 import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
+import { readMiters } from './read/readMiters.js';
 import { readQty } from './read/readQty.js';
 import type { Reading } from './reading.js';
 import type { HoleGroup, PartEnd, RowJob } from './rowJob.js';
@@ -20,7 +20,6 @@ import { readsUnclear, unclearCells } from './unclear.js';
 const namesWork =
   /bohr|loch|gehrung|ausklink|kant|bieg|fase|schr[äa]g|langl|drill|punch|hole|mit(?:er|re)|bevel|notch|cope|bend|clip|slot|cut ?out|agujero|taladro|muesca|perçage|trou|encoche|pli\b/i;
 
-const greatestMiterDegree = 60;
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
 
 /** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
@@ -42,9 +41,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   );
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
-  const left = reader.read(fields.miterLeft, readMiter);
-  const right = reader.read(fields.miterRight, readMiter);
-  const [miterLeftRad, miterRightRad] = [left ?? 0, right ?? 0];
+  const { left: miterLeftRad = 0, right: miterRightRad = 0 } = readMiters(reader, headings);
   const miterRad = Math.max(miterLeftRad, miterRightRad);
   if (miterRad > 0) readings.push({ is: 'miter', rad: miterRad });
   for (const [field, name] of [
@@ -64,8 +61,8 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     const group = readHoleGroup(reader, columns, index, context, readings);
     if (group) holes.push(group);
   }
-  const miterUnread = [fields.miterLeft, fields.miterRight].some(
-    (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
+  const miterUnread = [fields.miter, fields.miterLeft, fields.miterRight].some((column) =>
+    reader.isUnclear(column),
   );
   const mitered: PartEnd[] = [];
   if (miterLeftRad > 0) mitered.push('left');
@@ -106,8 +103,4 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   if (lengthMm !== undefined) job.lengthMm = lengthMm;
   if (!isBlank(press)) job.press = plainText(String(press));
   return Object.assign(job, other, making, reader.typed(fields, lengthFields));
-}
-
-function readMiter(value: CellValue, argument: string): number {
-  return readAngle(value, argument, 0, greatestMiterDegree);
 }

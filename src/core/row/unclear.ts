@@ -9,7 +9,7 @@ import type { RowReader } from './rowReader.js';
 type Job = Pick<RowJob, 'unclear'>;
 
 /** Cells that say how a part is cut; how a hole is made and in which face; how many pieces and holes there are. */
-const ofCut = ['Miter left', 'Miter right', 'Miter leg', 'Long side', 'Cut by'];
+const ofCut = ['Miter', 'Miter left', 'Miter right', 'Miter leg', 'Long side', 'Cut by'];
 const ofWork = {
   notch: ['Notch width', 'Notch depth', 'Notches', 'Notch at'],
   'corner clip': ['Corner clip', 'Corners', 'Clip at'],
