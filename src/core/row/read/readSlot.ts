@@ -9,6 +9,8 @@ export const readSlot = wordReader<'along' | 'across'>(
     along: [
       ...['along', 'along the length', 'along length', 'with the length', 'with length', 'along the part'],
       ...['lengthwise', 'lengthways', 'longways', 'longwise', 'parallel to length', 'parallel to the length'],
+      ...['längs', 'laengs', 'in längsrichtung', 'längsrichtung', 'in lengterichting', 'lengterichting'],
+      ...['in de lengte', 'in der länge'],
     ],
     across: [
       'across',
@@ -22,6 +24,8 @@ export const readSlot = wordReader<'along' | 'across'>(
       'widthwise',
       'perpendicular to length',
       'perpendicular to the length',
+      ...['quer', 'querrichtung', 'in querrichtung', 'dwars', 'overdwars', 'in breedterichting'],
+      ...['in de breedte', 'dwarsrichting'],
     ],
   },
   'the direction of a slot',
