@@ -16,7 +16,7 @@ import { readEdgeKind } from './readEdgeKind.js';
 import { type FinishedHole, readFinishedHole } from './readFinishedHole.js';
 import { readHoleCount } from './readHoleCount.js';
 import { readHolesBy } from './readProcess.js';
-import { readSlot } from './readSlot.js';
+import { readSlot, type SlotWord } from './readSlot.js';
 
 type Columns = Partial<Record<GroupField, Column>>;
 
@@ -42,7 +42,10 @@ export function readHoleGroup(
     return undefined;
   }
   const bolt = asksBolt ? readBoltOf(reader, columns, shop) : undefined;
-  const text = reader.read(columns.hole, (value, argument) => readFinishedHole(value, argument, shop.unit));
+  const slot = reader.read(columns.slot, readSlot);
+  const text = reader.read(columns.hole, (value, argument) =>
+    readFinishedHole(value, argument, shop.unit, slot !== undefined),
+  );
   const given = reader.read(columns.holes, readHoleCount);
   const fromBolt = bolt !== undefined && !reader.isFilled(columns.hole);
   const hole = fromBolt ? boltHoleOf(reader, bolt, columns.bolt, shop) : text?.hole;
@@ -50,7 +53,7 @@ export function readHoleGroup(
   const holes = given ?? (text?.count === undefined ? undefined : { count: text.count });
   const countUnread = !holes && (reader.isFilled(columns.holes) || (reader.isFilled(columns.hole) && !text));
   const placed = readDistances(reader, columns, { section, hole, holes, countUnread });
-  const made = readMaking(reader, columns, hole);
+  const made = readMaking(reader, columns, hole, slot);
   refuseCounts(reader, columns, title, given?.count, text?.count, asksBolt);
   if (!hole) return undefined;
   refuseLone(reader, columns, {
@@ -99,11 +102,15 @@ function said(
 }
 
 /** How the edges and the holes are made, and which way the holes are long. */
-function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined): Partial<HoleGroup> {
+function readMaking(
+  reader: RowReader,
+  columns: Columns,
+  hole: Hole | undefined,
+  slot: SlotWord | undefined,
+): Partial<HoleGroup> {
   const edgeKind = reader.read(columns.edgeKind, readEdgeKind);
   const endKind = reader.read(columns.endKind, readEdgeKind);
   const by = reader.read(columns.holesBy, readHolesBy);
-  const slot = reader.read(columns.slot, readSlot);
   if (columns.slot && slot && hole && hole.shape !== 'slot' && hole.shape !== 'rectangle') {
     const { heading } = columns.slot;
     const problem = `a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;
@@ -113,7 +120,7 @@ function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined)
     ...(edgeKind ? { edgeKind } : {}),
     ...(endKind ? { endKind } : {}),
     ...(by ? { by } : {}),
-    ...(slot ? { slot } : {}),
+    ...(slot && slot !== 'slotted' ? { slot } : {}),
   };
 }
 

@@ -121,7 +121,7 @@ describe('which way a slot is long', () => {
 
   it('is refused in words that go by the load, the drawing or the kind of slot', () => {
     for (const text of ['transverse', 'parallel', 'horizontal', 'long', 'short', 'LSL', 'x'])
-      expect(refusalText(() => readSlot(text, 'Slot'))).toContain('Write along, across.');
+      expect(refusalText(() => readSlot(text, 'Slot'))).toContain('Write along or across.');
   });
 });
 
