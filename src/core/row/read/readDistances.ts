@@ -13,6 +13,7 @@ import { anyLine, holeLines } from './holeLines.js';
 import { legText } from './legText.js';
 import { legWidthProblem } from './legWidth.js';
 import type { HoleCount } from './readHoleCount.js';
+import { readGage } from './readGage.js';
 import { readHolesAt } from './readHolesAt.js';
 import { readPitch } from './readPitch.js';
 import { readEdge, readEnd } from './readSided.js';
@@ -37,7 +38,14 @@ export interface DistanceContext {
 export function readDistances(reader: RowReader, columns: Columns, context: DistanceContext): Distances {
   const { section } = context;
   const leg = readLegOf(reader, columns, section);
-  const gageMm = reader.length(columns.gage, 'distance');
+  const gageMm = reader.readText(columns.gage, (text, argument, length) =>
+    readGage(text, {
+      argument,
+      length: (size) => length(size, 'distance'),
+      onLeg: isOnLeg(section, leg),
+      leastApartMm: context.hole ? leastDimensionMm(context.hole) : 0,
+    }),
+  );
   const edge = reader.readText(columns.edge, (text, argument, length) =>
     readEdge(text, argument, (size) => length(size, 'distance'), sidesOf(section, leg)),
   );
@@ -58,6 +66,12 @@ export function readDistances(reader: RowReader, columns: Columns, context: Dist
   if (leg !== undefined) distances.leg = leg;
   if (holesAt) distances.holesAt = holesAt;
   return distances;
+}
+
+/** Whether holes are in a leg or a flange, whose gage is from the heel. */
+function isOnLeg(section: AnySection | undefined, leg: string | undefined): boolean {
+  if (section?.kind === 'angle') return true;
+  return section?.kind === 'channel' && leg !== undefined && leg.toLowerCase() !== 'web';
 }
 
 function pitchOf(
