@@ -16,12 +16,14 @@ export const foreignHeadings: Partial<Record<RowField | GroupField, readonly str
   }),
 );
 
-/** Symbols of EN 1993-1-8, Figure 3.1, and of its clauses: along the force the end and the pitch, across it the edge. */
+/**
+ * Symbols of EN 1993-1-8, Figure 3.1, and of its clauses: along the force the end and the pitch, across it the edge. What
+ * p2 is, the section says: on a plate it lies across, on an angle it is the second space of the line.
+ */
 export const symbols: Readonly<Record<string, RowField | GroupField>> = {
   e1: 'end',
   e2: 'edge',
   p1: 'pitch',
-  p2: 'gage',
   d0: 'hole',
 };
 
@@ -30,6 +32,7 @@ export const lettersBesideSymbols: Readonly<Record<string, RowField | GroupField
   n: 'holes',
   w: 'gage',
   w1: 'gage',
+  p: 'pitch',
   d: 'bolt',
 };
 

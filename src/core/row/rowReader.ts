@@ -10,7 +10,7 @@ import type { Column } from './readHeadings.js';
 export class RowReader {
   private readonly found: { at: number; finding: Finding }[] = [];
   private readonly unclearAt = new Set<number>();
-  private readonly cells: readonly CellValue[];
+  private readonly cells: CellValue[];
 
   constructor(
     cells: readonly CellValue[],
@@ -32,6 +32,15 @@ export class RowReader {
     return !isBlank(this.cell(column));
   }
 
+  /** Several columns as one, their cells in a list: a column of its own, of which the row has no cell yet. */
+  list(columns: readonly Column[]): Column {
+    const [first] = columns;
+    const at = this.cells.length;
+    this.cells.push(columns.map((column) => String(this.cell(column))).join('; '));
+    const heading = columns.map((column) => column.heading).join(', ');
+    return { at, heading, of: columns, ...(first?.unit === undefined ? {} : { unit: first.unit }) };
+  }
+
   /** Whether a cell cannot be read, or another contradicts it: what it says is not known, and it is not blank. */
   isUnclear(column: Column | undefined): boolean {
     return column !== undefined && this.unclearAt.has(column.at);
@@ -47,7 +56,7 @@ export class RowReader {
       return reader(withColumnUnit(this.cell(column), column, this.unit), column.heading);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      this.unclearAt.add(column.at);
+      this.markUnclear(column);
       const cell = this.cell(column);
       this.refuse(column, column.heading, isTick(cell) ? tickFailure(column, cell) : error.failure);
       return undefined;
@@ -103,12 +112,17 @@ export class RowReader {
     column: Column | undefined,
     told: { about: string; argument: string; problem: string },
   ): void {
-    if (column) this.unclearAt.add(column.at);
+    if (column) this.markUnclear(column);
     this.problem(column, told);
   }
 
+  private markUnclear(column: Column): void {
+    for (const { at } of [column, ...(column.of ?? [])]) this.unclearAt.add(at);
+  }
+
   private refuse(column: Column | undefined, about: string, failure: Failure): void {
-    this.found.push({ at: column?.at ?? Number.MAX_SAFE_INTEGER, finding: refusal(failure, about) });
+    const at = column?.of?.[0]?.at ?? column?.at ?? Number.MAX_SAFE_INTEGER;
+    this.found.push({ at, finding: refusal(failure, about) });
   }
 }
 

@@ -17,6 +17,7 @@ import { readGage } from './readGage.js';
 import { readHolesAt } from './readHolesAt.js';
 import { readPitch } from './readPitch.js';
 import { readEdge, readEnd } from './readSided.js';
+import { withSecondPitch } from './secondPitch.js';
 
 type Columns = Partial<Record<GroupField, Column>>;
 type Distances = Pick<
@@ -35,14 +36,16 @@ export interface DistanceContext {
 }
 
 /** Where the holes of a group lie, by its cells. */
-export function readDistances(reader: RowReader, columns: Columns, context: DistanceContext): Distances {
-  const { section } = context;
-  const leg = readLegOf(reader, columns, section);
+export function readDistances(reader: RowReader, given: Columns, context: DistanceContext): Distances {
+  const { section, holes } = context;
+  const leg = readLegOf(reader, given, section);
+  const onLeg = isOnLeg(section, leg);
+  const columns = withSecondPitch(reader, given, { section, isOnLeg: onLeg, count: holes?.count });
   const gageMm = reader.readText(columns.gage, (text, argument, length) =>
     readGage(text, {
       argument,
       length: (size) => length(size, 'distance'),
-      onLeg: isOnLeg(section, leg),
+      onLeg,
       leastApartMm: context.hole ? leastDimensionMm(context.hole) : 0,
     }),
   );

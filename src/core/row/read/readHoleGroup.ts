@@ -157,7 +157,11 @@ function refuseLone(
   const { pitchMm, gageMm, leg } = placed;
   const inLines = section?.kind === 'flat' || (section?.kind === 'channel' && leg?.toLowerCase() === 'web');
   const column =
-    pitchMm !== undefined ? columns.pitch : gageMm !== undefined && inLines ? columns.gage : undefined;
+    pitchMm !== undefined
+      ? columns.pitch
+      : gageMm !== undefined && inLines
+        ? (columns.gage ?? columns.p2)
+        : undefined;
   if (!column) return;
   const holes = columns.holes?.heading ?? 'Holes';
   const problem =
