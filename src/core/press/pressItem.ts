@@ -1,10 +1,14 @@
 import type { LengthUnit } from '../quantity/units.js';
+import { gaugeItems } from './gaugeItems.js';
 import { shearItems } from './shearItems.js';
+import { timeItems } from './timeItems.js';
 
 /** What a press value is: how its cell is read and in which unit the core holds it. */
 export type PressItemKind =
   | 'station'
+  | 'yesNo'
   | 'legs'
+  | 'legPosition'
   | 'force'
   | 'length'
   | 'lengths'
@@ -14,7 +18,11 @@ export type PressItemKind =
   | 'angle'
   | 'mass'
   | 'amount'
-  | 'count';
+  | 'count'
+  | 'seconds'
+  | 'minutes'
+  | 'speed'
+  | 'rate';
 
 export type Station = 'punch' | 'flat shear' | 'angle shear' | 'bar shear' | 'notcher' | 'bending attachment';
 
@@ -91,6 +99,12 @@ export const pressItems = [
     kind: 'length',
     meaning: 'from the punch centre to the outside of the die holder',
   },
+  {
+    key: 'punchOpenHeight',
+    name: 'Punch open height',
+    kind: 'length',
+    meaning: 'from the face that carries the punch to the top of the die, at the top of the stroke',
+  },
   { key: 'punchBody', name: 'Punch body', kind: 'length', meaning: 'largest punch body the station takes' },
   ...shearItems,
   { key: 'notcher', name: 'Notcher', kind: 'station', meaning: 'has the press a notcher: yes or no' },
@@ -112,6 +126,12 @@ export const pressItems = [
     kind: 'length',
     meaning: 'thickness the notcher cuts at that width and depth',
   },
+  {
+    key: 'notcherStroke',
+    name: 'Notcher stroke',
+    kind: 'length',
+    meaning: 'full travel of the notcher',
+  },
   { key: 'bend', name: 'Bend', kind: 'station', meaning: 'has the press a bending attachment: yes or no' },
   { key: 'bendLength', name: 'Bend length', kind: 'length', meaning: 'longest bend' },
   {
@@ -127,6 +147,8 @@ export const pressItems = [
     kind: 'mass',
     meaning: 'heaviest bar the supports and people carry',
   },
+  ...gaugeItems,
+  ...timeItems,
 ] as const satisfies readonly PressItem[];
 
 /** What an item is and what a blank cell stands for, in words for people of a unit. */

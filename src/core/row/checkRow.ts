@@ -7,6 +7,7 @@ import type { Working } from '../working/working.js';
 import { isBlankRow } from './blankRow.js';
 import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
+import { pieceOf } from './piece.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
 import type { ReadRow } from './readyRow.js';
@@ -32,7 +33,23 @@ export function checkRow(
   shop: Shop,
   working?: Working,
 ): RowResult {
-  if (isBlankRow(cells, headings)) return { blank: true };
+  return checkedPart(cells, headings, shop, working).result;
+}
+
+/** A checked row, and the part it was checked as; no part where the row is blank or could not be read. */
+export interface CheckedPart {
+  result: RowResult;
+  part?: Pick<PreparedRow, 'row' | 'layouts'>;
+}
+
+/** As `checkRow`, with the part: for what goes on from it, such as time and set-up. */
+export function checkedPart(
+  cells: readonly CellValue[],
+  headings: Headings,
+  shop: Shop,
+  working?: Working,
+): CheckedPart {
+  if (isBlankRow(cells, headings)) return { result: { blank: true } };
   const job = readRow(cells, headings, shop);
   const asked = working !== undefined;
   const prepared = isRead(job) ? prepareRow(job, shop, asked) : undefined;
@@ -44,7 +61,10 @@ export function checkRow(
   const found: Finding[] = [];
   for (const each of checks) found.push(...each.findings.filter((finding) => !waitsOnUnclear(job, finding)));
   const findings = worstFirst(onceEach(found));
-  return summary(findings, job, prepared, onPress);
+  const result = summary(findings, job, prepared, onPress);
+  const piece = prepared && pieceOf(prepared.row, shop.unit);
+  if (piece) result.piece = piece;
+  return prepared ? { result, part: prepared } : { result };
 }
 
 function isRead(job: RowJob): job is ReadRow {

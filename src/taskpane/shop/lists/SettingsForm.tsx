@@ -1,5 +1,6 @@
 import { Button, Input, Select, Text } from '@fluentui/react-components';
 import { InputError } from '../../../core/inputError.js';
+import { type CostSettings, costSettingRows } from '../../../core/shop/costSettings.js';
 import { edgeCodes } from '../../../core/rule/edgeDistance.js';
 import { jobSpecs } from '../../../core/rule/jobSpec.js';
 import { defaultSettings, readSettings, type Settings, settingRows } from '../../../core/shop/settings.js';
@@ -31,9 +32,10 @@ const choices: { [Name in string]?: readonly string[] } = {
     'from bar',
     'from sheet',
   ] satisfies Settings['barStockToWidth'][],
+  ...Object.fromEntries(Object.values(costSettingRows).map(({ name, choices: words }) => [name, words])),
 };
 
-const meanings: Record<keyof Settings, string> = {
+const meanings: Record<Exclude<keyof Settings, keyof CostSettings>, string> = {
   shearRatio: 'shear strength as a share of the upper tensile strength',
   holeToThickness: 'least hole as a multiple of the thickness',
   punchAllowanceMPa: 'stress a punch may carry, with its unit',
@@ -136,11 +138,16 @@ function hintOf(name: string): string {
     (each) => settingRows[each].name === name,
   );
   if (!key) return '';
+  if (isOfCost(key)) return `${costSettingRows[key].meaning}; ${costSettingRows[key].whenBlank} when blank`;
   const usual =
     key === 'punchAllowanceMPa'
       ? `${Math.round(defaultSettings[key] / megapascalPerKsi)} ksi`
       : defaultSettings[key];
   return `${meanings[key]}; ${usual} when blank`;
+}
+
+function isOfCost(key: keyof Settings): key is keyof CostSettings {
+  return key in costSettingRows;
 }
 
 function problemOf(name: string, value: string, unit: string): string | undefined {

@@ -49,6 +49,8 @@ function columnsFor(presses: readonly string[]): ListColumn[] {
     Shape: { choices: ['round', 'square', 'rectangle', 'slot', 'hexagon'], hint: 'round when blank' },
     Size: { hint: 'of a die, its opening' },
     Length: { hint: 'of a slot or rectangle' },
+    Holder: { hint: 'the sleeve or stem family of a punch' },
+    Height: { hint: 'of a punch, from the face that carries it to its tip' },
     Count: { hint: 'one when blank' },
   };
   return toolHeadings.map((heading) => ({ heading, ...more[heading] }));

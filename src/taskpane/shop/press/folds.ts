@@ -1,3 +1,5 @@
+import { gaugeItems } from '../../../core/press/gaugeItems.js';
+import { timeItems } from '../../../core/press/timeItems.js';
 import { type PressItem, pressItems } from '../../../core/press/pressItem.js';
 
 export interface Fold {
@@ -8,9 +10,11 @@ export interface Fold {
 }
 
 const stations = ['Punch', 'Flat shear', 'Angle shear', 'Bar shear', 'Notcher', 'Bend'];
-/** Prices belong to a cost the pane does not show yet; they stay in the table, untouched. */
-const notShown = new Set<string>(['hourlyRate', 'crew']);
 const general = new Set<string>(['punchForce', 'shearForce', 'shareToUse', 'referenceShear']);
+const cost = new Set<string>(['hourlyRate', 'crew']);
+const time = new Set<string>(timeItems.map(({ key }) => key));
+const gauge = new Set<string>(gaugeItems.map(({ key }) => key));
+const blades = new Set<string>(['shearStroke', 'bladeMaterialLimit']);
 const support = new Set<string>(['longestBar', 'heaviestBar']);
 
 /** The items of a press in the order in which its plate and manual are read: whole press, stations, supports. */
@@ -22,11 +26,14 @@ export const folds: readonly Fold[] = [
       (item) => !general.has(item.key) && (item.name === title || item.name.startsWith(`${title} `)),
     ),
   ),
+  foldOf('Blades', (item) => blades.has(item.key)),
   foldOf('Supports', (item) => support.has(item.key)),
+  foldOf('Gauges', (item) => gauge.has(item.key)),
+  foldOf('Time and rate', (item) => time.has(item.key) || cost.has(item.key)),
 ];
 
 function foldOf(title: string, belongs: (item: PressItem) => boolean): Fold {
-  const items = pressItems.filter((item) => belongs(item) && !notShown.has(item.key));
+  const items = pressItems.filter((item) => belongs(item));
   return {
     title,
     items,
