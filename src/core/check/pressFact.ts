@@ -78,7 +78,14 @@ export type PressFact =
   | { rule: 'nothing stated'; of: Station }
   | { rule: 'miter'; on: Station; why: 'over 45°' | 'square only' | 'one leg only' }
   /** A V opening on hand; `exact` where one size was asked for, else that size or wider. */
-  | { rule: 'vee opening'; wantedMm: Mm; exact: boolean; onHandMm: readonly Mm[] }
+  | {
+      rule: 'vee opening';
+      wantedMm: Mm;
+      exact: boolean;
+      onHandMm: readonly Mm[];
+      /** The least inside radius asks for it, not the ratio of the shop. */
+      forRadius?: { leastMm: Mm; galvanized: boolean };
+    }
   /** The bites that the press's own tool makes of a notch. */
   | { rule: 'notch bites'; failure: Failure }
   /** Room beside a hole for the die holder. */

@@ -15,6 +15,7 @@ import { readRow } from './readRow.js';
 import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './rowJob.js';
 import type { CheckedRow, RowResult } from './rowResult.js';
+import { withTypedHeadings } from './typedHeadings.js';
 import { isCountKnown, isShapeKnown, isUnclear, waitsOnUnclear } from './unclear.js';
 
 /**
@@ -60,7 +61,7 @@ export function checkedPart(
   if (working) reportGoverningFirst(checks, working);
   const found: Finding[] = [];
   for (const each of checks) found.push(...each.findings.filter((finding) => !waitsOnUnclear(job, finding)));
-  const findings = worstFirst(onceEach(found));
+  const findings = withTypedHeadings(worstFirst(onceEach(found)), headings);
   const result = summary(findings, job, prepared, onPress);
   const piece = prepared && pieceOf(prepared.row, shop.unit);
   if (piece) result.piece = piece;
@@ -113,7 +114,7 @@ function reportGoverningFirst(checks: readonly Check[], working: Working): void 
 }
 
 function summary(
-  findings: Finding[],
+  findings: readonly Finding[],
   job: RowJob,
   prepared: PreparedRow | undefined,
   { press, choice }: OnPress,

@@ -50,8 +50,8 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   ] as const) {
     if (!reader.isFilled(fields[field]))
       reader.problem(fields[field], {
-        about: name,
-        argument: name,
+        about: fields[field]?.heading ?? name,
+        argument: fields[field]?.heading ?? name,
         problem: 'the cell is blank. Fill it in.',
       });
   }
@@ -82,8 +82,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   ) {
     const unit = shop.unit;
     const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
-    const problem = `the section says ${size(read.lengthMm)}, the Length cell ${size(lengthMm ?? 0)}. Make them agree.`;
-    reader.contradiction(fields.length, { about: 'Length', argument: 'Length', problem });
+    const about = fields.length?.heading ?? 'Length';
+    const problem = `the section says ${size(read.lengthMm)}, this cell ${size(lengthMm ?? 0)}. Make them agree.`;
+    reader.contradiction(fields.length, { about, argument: about, problem });
   }
   const unclear = reader.problems.length > 0 ? unclearCells(reader, headings) : [];
   const job: RowJob = {

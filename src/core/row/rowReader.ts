@@ -83,7 +83,7 @@ export class RowReader {
     );
   }
 
-  /** The cells of some columns as they stand in the sheet; nothing where all are blank. */
+  /** The cells of some columns as they stand in the sheet, with the unit of the heading; nothing where all are blank. */
   typed<Field extends string>(
     columns: Partial<Record<Field, Column>>,
     fields: readonly Field[],
@@ -91,8 +91,9 @@ export class RowReader {
     const typed: Partial<Record<Field, string>> = {};
     let any = false;
     for (const field of fields) {
-      const cell = this.cell(columns[field]);
-      if (isBlank(cell)) continue;
+      const column = columns[field];
+      if (!column || !this.isFilled(column)) continue;
+      const cell = withColumnUnit(this.cell(column), column, this.unit);
       typed[field] = typeof cell === 'string' ? plainText(cell) : String(cell);
       any = true;
     }

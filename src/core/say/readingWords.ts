@@ -49,7 +49,9 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'edges':
       return [
         ...(reading.edge === undefined ? [] : [`edge ${reading.edge}`]),
-        ...(reading.end === undefined ? [] : [`end ${reading.end}`]),
+        ...(reading.end === undefined
+          ? []
+          : [reading.end.endsWith(' end') ? reading.end : `end ${reading.end}`]),
       ].join(', ');
     case 'places':
       return placeWords(reading, unit);

@@ -77,7 +77,7 @@ describe('a cell that cannot be read', () => {
   it('is not known where another cell contradicts it', () => {
     const row = told({ Hole: '2 @ 13/16', Holes: 4, Pitch: '1' });
     expect(row.findings.filter(({ outcome }) => outcome === 'failed')).toEqual([]);
-    expect(row.note).toMatch(/^Hole: the hole says 2, the Holes cell says 4\. Make them agree\. (?!.*under)/);
+    expect(row.note).toMatch(/^Holes: it says 4, Hole says 2\. Make them agree\. (?!.*under)/);
   });
 });
 

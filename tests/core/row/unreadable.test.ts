@@ -81,7 +81,7 @@ describe('a row with several cells that cannot be read', () => {
     const work = { Section: 'FB 3/8x4', Grade: 'A36', Length: 12 };
     const notch = { ...work, 'Notch width': 'x', 'Notch depth': 1, Notches: 2 };
     expect(unreadable(notch)).toEqual(['Notch width']);
-    expect(unreadable({ ...notch, 'Notch depth': null })).toEqual(['Notch width', 'notch']);
+    expect(unreadable({ ...notch, 'Notch depth': null })).toEqual(['Notch width', 'Notch depth']);
     expect(unreadable({ ...work, 'Corner clip': 'x', Corners: 'y' })).toEqual(['Corner clip', 'Corners']);
     expect(unreadable({ ...work, 'Corner clip': 'x', Corners: 2 })).toEqual(['Corner clip']);
     expect(unreadable({ ...work, 'Bend length': 'x', Bends: 2 })).toEqual(['Bend length']);

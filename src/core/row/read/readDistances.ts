@@ -59,8 +59,7 @@ export function readDistances(reader: RowReader, given: Columns, context: Distan
   const pitch = holesAt ? undefined : pitchOf(reader, columns, context, leg);
   if (section && edge?.edgeMm !== undefined && gageMm !== undefined) {
     const problem = legWidthProblem(section, leg, edge.edgeMm, gageMm, reader.unit);
-    if (problem !== undefined)
-      reader.contradiction(columns.edge, { about: 'Edge', argument: 'Edge', problem });
+    if (problem !== undefined) reader.contradiction(columns.edge, told(columns.edge, 'Edge', problem));
   }
   const distances: Distances = { ...edge };
   if (end) Object.assign(distances, end);
@@ -69,6 +68,12 @@ export function readDistances(reader: RowReader, given: Columns, context: Distan
   if (leg !== undefined) distances.leg = leg;
   if (holesAt) distances.holesAt = holesAt;
   return distances;
+}
+
+/** A problem told by the heading of its column. */
+function told(column: Column | undefined, name: string, problem: string) {
+  const about = column?.heading ?? name;
+  return { about, argument: about, problem };
 }
 
 /** Whether holes are in a leg or a flange, whose gage is from the heel. */
@@ -122,7 +127,7 @@ function holesOneByOne(
 function readLegOf(reader: RowReader, columns: Columns, section: AnySection | undefined): string | undefined {
   const leg = reader.read(columns.leg, (value, argument) => readLeg(value, argument, reader.unit));
   const problem = section && legProblem(section, leg, reader.unit);
-  if (problem !== undefined) reader.contradiction(columns.leg, { about: 'Leg', argument: 'Leg', problem });
+  if (problem !== undefined) reader.contradiction(columns.leg, told(columns.leg, 'Leg', problem));
   return leg;
 }
 

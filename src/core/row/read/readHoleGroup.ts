@@ -136,10 +136,12 @@ function refuseCounts(
   if (given === undefined) return;
   if (!reader.isFilled(columns.hole) && !asksBolt) {
     const problem = `${given} holes are asked for but the hole's size is blank. Fill it in.`;
-    reader.problem(columns.hole ?? columns.holes, { about: title, argument: title, problem });
+    const about = columns.hole?.heading ?? title;
+    reader.problem(columns.hole ?? columns.holes, { about, argument: about, problem });
   } else if (inText !== undefined && inText !== given) {
-    const problem = `the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
-    reader.contradiction(columns.holes, { about: title, argument: title, problem });
+    const [hole = title, about = title] = [columns.hole?.heading, columns.holes?.heading];
+    const problem = `it says ${given}, ${hole} says ${inText}. Make them agree.`;
+    reader.contradiction(columns.holes, { about, argument: about, problem });
   }
 }
 
