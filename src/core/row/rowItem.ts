@@ -25,6 +25,11 @@ const checkItems = [
     meaning: 'holes the press punches in all pieces of the row; holes to be drilled are not counted',
   },
   { item: 'mass', heading: 'Mass', meaning: 'of the whole row, lb or kg' },
+  {
+    item: 'press',
+    heading: 'Press chosen',
+    meaning: 'the press the result of the row stands for, also where the row names none',
+  },
 ] as const;
 
 /** What it can show of time and cost. */

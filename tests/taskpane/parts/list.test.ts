@@ -1,10 +1,12 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type Finding, refusal } from '../../../src/core/check/finding.js';
 import type { RowResult } from '../../../src/core/row/rowResult.js';
+import { rowItems } from '../../../src/core/row/rowItem.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
+import { starterShop } from '../../../src/taskpane/shop/sheet/starterShop.js';
 import { addChecks, listCheckFrom } from '../../../src/taskpane/parts/list/addChecks.js';
 import { checkRows } from '../../../src/taskpane/parts/list/checkRows.js';
 import { headingsOf, matchColumns } from '../../../src/taskpane/parts/list/columnMatch.js';
@@ -135,6 +137,43 @@ describe('adding checks', () => {
       formula: "=INDEX('List check'!$A:$A,ROW()-ROW(Parts[[#Headers],[Mark]])+3)",
     });
     expect(column('Parts', 'Verdict').slice(0, 4)).toEqual(['OK', 'Edge short', 'OK', 'Hole too small']);
+  });
+
+  it('the columns that are chosen stand right of the usual ones, in one order, each with its format', async () => {
+    await fillWorkbook(workbook, 'shop+clips');
+    const { list, matches } = await read();
+    await write(await addChecks(workbook, list, matches, ['cost', 'press', 'minutes']));
+    const [headings = []] = workbook.shown('Parts');
+    expect(headings.slice(5)).toEqual([
+      ...['Verdict', 'Share of rating', 'Note', 'Press chosen', 'Minutes', 'Cost'],
+    ]);
+    const formats = [8, 9, 10].map((at) => workbook.memory.cell('Sheet1', 2, at).format);
+    expect(formats).toEqual(['General', '0.0', '0.00']);
+    expect(column('Parts', 'Press chosen')).toEqual(['Bay A', 'Bay A', 'Bay A']);
+    expect(column('Parts', 'Minutes')).toEqual(['', expect.any(Number), '']);
+    expect(workbook.memory.cell('Sheet1', 2, 9).content).toEqual({
+      formula:
+        '=TONROW.ROWCHECK(Parts[[#Headers],[Mark]:[Press]],Parts[@[Mark]:[Press]],ShopStamp,"minutes")',
+    });
+  });
+
+  it('one call for the list has the chosen columns too, and they are looked up in it', async () => {
+    const { list, matches } = await open(`shop+list${listCheckFrom}`);
+    await write(await addChecks(workbook, list, matches, ['route']));
+    expect(workbook.memory.cell('List check', 2, 0).content).toEqual({
+      formula: '=TONROW.LISTCHECK(Parts[[#All],[Mark]:[Press]],ShopStamp,"verdict, use, note, route")',
+    });
+    expect(column('Parts', 'Route')[0]).toBe('shear, punch');
+  });
+
+  it('no check column is taken for an input, however its heading begins', () => {
+    const shop = starterShop('in');
+    const matches = matchColumns(
+      rowItems.map(({ heading }) => heading),
+      [],
+      shop,
+    );
+    expect(matches.filter(({ field }) => field !== undefined)).toEqual([]);
   });
 
   it('one row fewer has a formula in each row', async () => {

@@ -81,6 +81,21 @@ describe('checking a list', () => {
     await pane.says('there is no Section column');
   });
 
+  it('minutes and the press chosen are added where they are asked for, and nothing else', async () => {
+    const workbook = await open('shop+clips');
+    await pane.click('Check a list');
+    await pane.click('Check this list');
+    await pane.says('Columns: verdict, share of rating, note');
+    for (const label of [/^Cost:/, /^Minutes:/, /^Press chosen:/, /^Cost:/])
+      (await pane.field(label)).click();
+    await pane.says('Columns: verdict, share of rating, note, and 2 more');
+    await pane.click('Add check columns');
+    await pane.click('Write');
+    await pane.says('Written: Add check columns.');
+    expect(workbook.shown('Parts')[0]?.slice(-3)).toEqual(['Note', 'Press chosen', 'Minutes']);
+    expect(column(workbook, 'Press chosen')).toEqual(['Bay A', 'Bay A', 'Bay A']);
+  });
+
   it('one change gives a group of rows a press, the checks follow, and it is taken back', async () => {
     const workbook = await open('shop+clips');
     await pane.click('Check a list');
