@@ -4,6 +4,7 @@ import type { RowResult } from '../../../src/core/row/rowResult.js';
 import { rowItems } from '../../../src/core/row/rowItem.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { rowToShow, shownItem } from '../../../src/functions/row/shownItem.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import { starterShop } from '../../../src/taskpane/shop/sheet/starterShop.js';
@@ -396,7 +397,7 @@ describe('failing rows by reason', () => {
     ]);
     workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
     const { list, matches, shop } = await read();
-    expect(await comparePresses(list, matches, [0, 1], shop, {})).toEqual([
+    expect(await comparePresses(list, matches, [0, 1], shop, {})).toMatchObject([
       { press: 'Bay A', runs: [], unknown: 0, mostly: 'No station' },
       { press: 'Bay B', runs: [0, 1], unknown: 0, mostly: undefined },
     ]);
@@ -405,9 +406,41 @@ describe('failing rows by reason', () => {
       (all) => all ?? [],
     );
     expect(open).toMatchObject({ verdict: 'OK so far' });
-    expect(await comparePresses(list, matches, [3, 4], shop, {})).toEqual([
+    expect(await comparePresses(list, matches, [3, 4], shop, {})).toMatchObject([
       { press: 'Bay A', runs: [3], unknown: 0, mostly: 'No station' },
       { press: 'Bay B', runs: [3], unknown: 1, mostly: 'Not checked' },
     ]);
+  });
+
+  it('minutes and cost are those of the rows that a press runs; what is missing in them is named', async () => {
+    await fillWorkbook(workbook, 'shop+clips');
+    const { list, matches, shop } = await read();
+    const [bayA, bayB] = (await comparePresses(list, matches, [0, 1, 2], shop, {})) ?? [];
+    const minutes = (press: string) =>
+      list.rows.map((row) => {
+        const cells = [...row.slice(0, -1), press];
+        return shownItem(rowToShow(cells, readHeadings(list.headings), shop), 'minutes', 'in');
+      });
+    const [c1 = 0, c2 = 0, c3 = 0] = minutes('Bay B').map(Number);
+    expect((bayB?.work.seconds ?? 0) / 60).toBeCloseTo(c1 + c2 + c3, 9);
+    expect((bayA?.work.seconds ?? 0) / 60).toBeCloseTo(Number(minutes('Bay A')[1]), 9);
+    expect(bayB?.work.cost).toBeUndefined();
+    expect(bayB?.work.missing).toEqual([
+      'No cost: the press has no Hourly rate.',
+      expect.stringMatching(/^Invented until the shop gives it: .*Seconds to deburr/),
+    ]);
+  });
+
+  it('the cost is there once the press has a rate, and says what it leaves out', async () => {
+    await fillWorkbook(workbook, 'shop+clips');
+    const row = 5 + workbook.shown('Presses').findIndex(([name]) => name === 'Hourly rate');
+    workbook.type('Shop', row, 3, [['90']]);
+    workbook.type('Sheet1', 3, 3, [[null]]);
+    const { list, matches, shop } = await read();
+    const [bayA, bayB] = (await comparePresses(list, matches, [0, 2], shop, {})) ?? [];
+    expect(bayA?.work).toEqual({ missing: [] });
+    const { seconds = 0, cost = 0, missing = [] } = bayB?.work ?? {};
+    expect(cost).toBeCloseTo((seconds / 3600) * 90, 9);
+    expect(missing).toContain('The cost has no material: the shop gives no Material price.');
   });
 });

@@ -32,6 +32,24 @@ describe('trying one part', () => {
     await pane.saysNoMore('Over capacity');
   });
 
+  it('has minutes on each press that makes it, with what they stand on; cost once the press has a rate', async () => {
+    const workbook = await open('shop');
+    await pane.fill('Section', 'PL1/2X4');
+    await pane.fill('Grade', 'A36');
+    await pane.says('No time: give Length.');
+    await pane.fill('Length', '8');
+    await pane.fill('Qty', '20');
+    await pane.says('to set up Bay A,');
+    expect(pane.text).toContain('Invented until the shop gives it:');
+    expect(pane.text).toContain('No cost: give the Hourly rate of Bay A.');
+    expect(pane.text).not.toContain('· cost');
+    const row = 5 + workbook.shown('Presses').findIndex(([name]) => name === 'Hourly rate');
+    workbook.type('Shop', row, 2, [['60']]);
+    await pane.says('· cost');
+    const [, minutes, cost] = /(\d+\.\d) min · cost (\d+\.\d\d)/.exec(pane.text) ?? [];
+    expect(Number(cost)).toBeCloseTo(Number(minutes), 0);
+  });
+
   it('tells what a cell that cannot be read should say', async () => {
     await open('shop');
     await pane.fill('Section', 'PL1/2X4');
@@ -106,6 +124,10 @@ describe('checking a list', () => {
     expect(column(workbook, 'Verdict')).toEqual(['No station', 'OK', 'No station']);
     await pane.click(/2 rows · No station/);
     await pane.says('2 of 2');
+    await pane.says('No cost: the press has no Hourly rate.');
+    await pane.click('Compare presses on 3 rows');
+    await pane.button('Set Bay B for these 3 rows');
+    await pane.button('Set Bay A for the 1 row it runs');
     await pane.click('Set Bay B for these 2 rows');
     await pane.says('Set press Bay B');
     await pane.click('Write');
@@ -282,7 +304,7 @@ describe('rows added to a checked list', () => {
     await pane.says('1 row of this list has no checks yet.');
     await pane.click('Fill the checks of 1 row');
     await pane.click('Write');
-    await pane.says('4 rows');
+    await pane.says('Written: Fill the checks of 1 row.');
     expect(column(workbook, 'Verdict')[3]).toBe('OK');
     expect(workbook.memory.cell('Sheet1', 4, 3).format).toBe('@');
   });

@@ -19,7 +19,7 @@ interface Props {
 }
 
 /** The way to have the checks on the sheet, with the columns that are asked for; it needs the shop there. */
-export function AddChecks({ workbook, state, list, matches }: Props) {
+export function AddCheckColumns({ workbook, state, list, matches }: Props) {
   const propose = usePropose();
   const { open } = useNavigation();
   const { value: chosen, set: choose } = useKept<readonly RowItem[]>('more columns', () => []);
