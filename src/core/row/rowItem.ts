@@ -30,6 +30,14 @@ const checkItems = [
     heading: 'Press chosen',
     meaning: 'the press the result of the row stands for, also where the row names none',
   },
+  { item: 'long', heading: 'Long', meaning: 'length of a piece between its long points, in or mm' },
+  { item: 'short', heading: 'Short', meaning: 'shorter edge of a piece with its miters, in or mm' },
+  {
+    item: 'hand',
+    heading: 'Hand',
+    meaning:
+      'of the miters of an angle: left, right or both; none where a piece turned over has the other hand',
+  },
 ] as const;
 
 /** What it can show of time and cost. */

@@ -20,6 +20,8 @@ const formats: Partial<Record<RowItem, string>> = {
   use: '0%',
   force: '0.0',
   mass: '0.0',
+  long: '0.00',
+  short: '0.00',
   minutes: '0.0',
   cost: '0.00',
   price: '0.00',
