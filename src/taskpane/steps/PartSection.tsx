@@ -2,7 +2,7 @@ import { Switch } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import type { Shop } from '../../core/shop/readShop.js';
 import { DrawingView } from '../drawing/DrawingView.js';
-import { partDrawing } from '../drawing/part/partDrawing.js';
+import { partDrawing } from '../../drawing/part/partDrawing.js';
 import { useStepsStyles } from './stepsStyles.js';
 import { useWidth } from './useWidth.js';
 import type { WorkedRow } from './worked.js';

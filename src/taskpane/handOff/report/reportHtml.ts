@@ -1,36 +1,8 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { starterNotice } from '../../shop/sheet/starter.js';
 import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
+import { html, type Html, styleElement } from '../../../print/html.js';
 import type { ReportData, ReportedRow } from './reportData.js';
-
-const entities: Record<string, string> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-/** Text as a page may hold it: never markup. */
-export function escapeHtml(text: string): string {
-  return text.replaceAll(/[&<>"']/g, (character) => entities[character] ?? '');
-}
-
-/** What has been escaped already. */
-class Html {
-  constructor(readonly text: string) {}
-}
-
-type Piece = string | number | Html | readonly Html[];
-
-/** A template whose values are escaped, whatever they hold. */
-function html(parts: TemplateStringsArray, ...values: Piece[]): Html {
-  const shown = (value: Piece) => {
-    if (value instanceof Html) return value.text;
-    return typeof value === 'object' ? value.map(({ text }) => text).join('') : escapeHtml(String(value));
-  };
-  return new Html(parts.reduce((text, part, at) => text + shown(values[at - 1] ?? '') + part));
-}
 
 /** How a report looks on the screen and on paper. */
 export const reportStyle = `
@@ -121,10 +93,6 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
       </body>
     </html>`;
   return page.text;
-}
-
-function styleElement(style: string): Html[] {
-  return style === '' ? [] : [new Html(`<style>${style}</style>`)];
 }
 
 function starters({ starters: names }: ReportData): Html[] {
