@@ -1,3 +1,7 @@
+import { cutLength } from './cut/cutLength.js';
+import { frameCuts } from './cut/frameCuts.js';
+import { miterKerf } from './cut/miterKerf.js';
+import { miterShort } from './cut/miterShort.js';
 import type { Descriptor } from './descriptor/descriptor.js';
 import { bendForce } from './force/bendForce.js';
 import { notchForce } from './force/notchForce.js';
@@ -28,9 +32,13 @@ import { paintArea } from './section/paintArea.js';
 import { sectionArea } from './section/sectionArea.js';
 import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
+import { gaugeCount } from './setup/gaugeCount.js';
+import { gaugeSettings } from './setup/gaugeSettings.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
+import { toolOrder } from './tooling/toolOrder.js';
+import { toolPick } from './tooling/toolPick.js';
 import { workingOf } from './working/working.js';
 
 export const namespace = 'TONROW';
@@ -69,6 +77,14 @@ const calculations: readonly Descriptor[] = [
   holesRow,
   holesGrid,
   holesCircle,
+  gaugeSettings,
+  gaugeCount,
+  miterKerf,
+  miterShort,
+  cutLength,
+  frameCuts,
+  toolPick,
+  toolOrder,
 ];
 
 /** Every workbook function. */

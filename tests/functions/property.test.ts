@@ -77,6 +77,7 @@ function readable(kind: string, choices: readonly string[]): fc.Arbitrary<HostIn
     length: ['3/8', '10 mm', 0.5, 1, `1'-0`],
     grade: ['A36', 'Mild', 'S355', '6061-T6', 'shear 310 MPa', 304],
     'any section': ['PL1/2X6', 'UPN100', 'HSS4X4X1/4', 'CHS60.3x3.2 mm', 'T3X3X3/8'],
+    'mitered section': ['FB 3/8x4', 'L3X3X1/4', 'L2X3X1/4', 'HSS4X4X1/4', 'RD 25 mm'],
     section: ['PL1/2X6', 'FB 10x50 mm', 'L3X3X1/4', 'C8X11.5', 'UPN100', 'RB 1', 'SQ 3/4'],
     bolt: ['3/4', 'M20', 0.75],
     'shop or unit': [null, 'in', 'mm', shop.stamp],

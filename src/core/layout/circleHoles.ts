@@ -13,8 +13,8 @@ export interface HoleCircle {
   center: Point;
 }
 
-/** A center on an axis of the circle stays on it: what a sine leaves there is rounding. */
-const rounding = 1e-13;
+/** In 1 mm: what a sine leaves behind that is rounding, and holes across from each other would differ by it. */
+const digits = 1e9;
 
 /**
  * The centers of holes on a circle, evenly spaced, as the bolts of a flange.
@@ -30,7 +30,7 @@ const rounding = 1e-13;
 export function circleHoles({ diameterMm, count, startRad, center }: HoleCircle, working?: Working): Point[] {
   requirePositive('Diameter', diameterMm);
   const radiusMm = diameterMm / 2;
-  const reach = (share: number) => (Math.abs(share) < rounding ? 0 : radiusMm * share);
+  const reach = (share: number) => Math.round(radiusMm * share * digits) / digits;
   const holes = Array.from({ length: count }, (_, at): Point => {
     const angle = startRad + (2 * Math.PI * at) / count;
     return { x: center.x + reach(Math.cos(angle)), y: center.y + reach(Math.sin(angle)) };

@@ -7,6 +7,7 @@ import type { Working } from '../working/working.js';
 import { isBlankRow } from './blankRow.js';
 import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
+import { pieceOf } from './piece.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
 import type { ReadRow } from './readyRow.js';
@@ -60,6 +61,8 @@ export function checkedPart(
   for (const each of checks) found.push(...each.findings);
   const findings = worstFirst(onceEach(found));
   const result = summary(findings, job, prepared, onPress);
+  const piece = prepared && pieceOf(prepared.row, shop.unit);
+  if (piece) result.piece = piece;
   return prepared ? { result, part: prepared } : { result };
 }
 

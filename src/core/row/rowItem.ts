@@ -25,6 +25,14 @@ const checkItems = [
     meaning: 'holes the press punches in all pieces of the row; holes to be drilled are not counted',
   },
   { item: 'mass', heading: 'Mass', meaning: 'of the whole row, lb or kg' },
+  { item: 'long', heading: 'Long', meaning: 'length of a piece between its long points, in or mm' },
+  { item: 'short', heading: 'Short', meaning: 'shorter edge of a piece with its miters, in or mm' },
+  {
+    item: 'hand',
+    heading: 'Hand',
+    meaning:
+      'of the miters of an angle: left, right or both; none where a piece turned over has the other hand',
+  },
 ] as const;
 
 /** What it can show of time and cost. */

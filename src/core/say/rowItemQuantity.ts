@@ -4,6 +4,7 @@ import type { RowResult } from '../row/rowResult.js';
 import type { NamedValue, QuantityKind } from '../working/working.js';
 import { noteOf } from './noteOf.js';
 import { openText } from './openText.js';
+import { handOf, shortOf } from './pieceWords.js';
 import { governs } from './say.js';
 
 /**
@@ -38,5 +39,13 @@ export function rowItemQuantity(
       return quantity('mass', row.massKg);
     case 'hits':
       return quantity('count', row.hits);
+    case 'long':
+      return quantity('length', row.piece?.longMm);
+    case 'short': {
+      const short = shortOf(row.piece);
+      return typeof short === 'string' ? text(short) : quantity('length', short);
+    }
+    case 'hand':
+      return text(handOf(row.piece));
   }
 }

@@ -111,6 +111,8 @@ export interface BeamSection {
 export interface SectionText<Kind extends AnySection = Section> {
   section: Kind;
   lengthMm?: number;
+  /** The shorter leg of an angle is written first. */
+  shortLegFirst?: true;
   /** Marks of the text that change nothing: `LLV`, `HR`. */
   ignored?: string[];
 }

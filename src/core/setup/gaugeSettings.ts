@@ -26,18 +26,23 @@ export function gaugeSettings(input: GaugeInput): GaugeSettings {
   const { holes, turns } = input;
   const orbits = orbitsOf(holes, turns, input);
   const ways = waysOf(turns);
-  const [first, ...others] = (holes.some(({ mating }) => mating !== undefined) ? ways : ways.slice(0, 1)).map(
-    (way) => settingsFor(orbits, way, ways, input),
+  const isMating = holes.some(({ mating }) => mating !== undefined);
+  const [first = noSettings, ...others] = (isMating ? ways : ways.slice(0, 1)).map((way) =>
+    settingsFor(orbits, way, ways, input),
   );
-  const best = others.reduce((kept, each) => (isBetter(each, kept) ? each : kept), first ?? noSettings);
+  const best = bestOf(first, others);
   return { settings: inNearestOrder(best.settings), marked: [...best.marked].sort((a, b) => a - b) };
 }
 
 const noSettings: GaugeSettings = { settings: [], marked: [] };
 
-function isBetter(a: GaugeSettings, b: GaugeSettings): boolean {
-  const fewer = a.marked.length - b.marked.length;
-  return fewer === 0 ? a.settings.length < b.settings.length : fewer < 0;
+/** The first of those that leave fewest holes to mark out and then need fewest settings. */
+export function bestOf<Found extends GaugeSettings>(first: Found, others: readonly Found[]): Found {
+  const isBetter = (a: Found, b: Found) => {
+    const fewer = a.marked.length - b.marked.length;
+    return fewer === 0 ? a.settings.length < b.settings.length : fewer < 0;
+  };
+  return others.reduce((kept, each) => (isBetter(each, kept) ? each : kept), first);
 }
 
 /** The settings where mating holes are made one way round. */

@@ -53,10 +53,14 @@ export interface Position {
   fenceMm: number;
 }
 
+/** In 1 mm: what the difference of two lengths leaves behind that is rounding. */
+const digits = 1e6;
+const rounded = (mm: number) => Math.round(mm * digits) / digits;
+
 /** Where stop and fence stand when a hole is under the punch. */
 export function positionOf({ x, y }: Point, way: Way, { lengthMm, widthMm }: Plate): Position {
   return {
-    stopMm: endAtStop(way) === 'left' ? x : lengthMm - x,
-    fenceMm: edgeAtFence(way) === 'bottom' ? y : widthMm - y,
+    stopMm: rounded(endAtStop(way) === 'left' ? x : lengthMm - x),
+    fenceMm: rounded(edgeAtFence(way) === 'bottom' ? y : widthMm - y),
   };
 }

@@ -1,4 +1,5 @@
 import type { CellValue } from '../quantity/cellValue.js';
+import { isBlankRow } from '../row/blankRow.js';
 import { checkedPart } from '../row/checkRow.js';
 import { type Headings, readHeadings } from '../row/readHeadings.js';
 import type { CheckedRow } from '../row/rowResult.js';
@@ -25,6 +26,8 @@ export function onEachPress(
   titles: readonly CellValue[],
   shop: Shop,
 ): OnOnePress[] {
+  // A row that holds nothing but its press would be one that lacks everything.
+  if (isBlankRow(cells, readHeadings(titles))) return [];
   const { headings, at } = withPressColumn(titles);
   return shop.presses.flatMap(({ name }) => {
     const named = [...cells];
@@ -36,7 +39,7 @@ export function onEachPress(
 }
 
 /** The headings with a column for the press, and where it is. */
-function withPressColumn(titles: readonly CellValue[]): { headings: Headings; at: number } {
+export function withPressColumn(titles: readonly CellValue[]): { headings: Headings; at: number } {
   const own = readHeadings(titles);
   const at = own.fields.press?.at;
   return at === undefined

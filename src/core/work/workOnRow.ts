@@ -13,14 +13,14 @@ import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
-import { gaugeUse } from './gaugeUse.js';
+import { gaugeUse, punchPasses, type PunchPass } from './gaugeUse.js';
 import { type Operation, operationsOf } from './operations.js';
 import { ratesOf } from './rates.js';
 import { rowCost, type RowCost } from './rowCost.js';
 import { type RowTime, rowTime, type RowWork } from './rowTime.js';
 import { stockBars } from './stockBars.js';
 import { strokeRate } from './strokeRate.js';
-import { toolSetsOf } from './toolSets.js';
+import { type ToolSets, toolSetsOf } from './toolSets.js';
 
 /** A row that its press makes: how long it takes and what it costs. */
 export interface TimedRow {
@@ -34,6 +34,8 @@ export interface TimedRow {
   elsewhere: readonly RouteStep[];
   /** Holders of the punches are not all known: their changes are not counted. */
   holdersNotKnown: boolean;
+  /** Items of the press that are not known, for which the least was taken. */
+  assumed: readonly string[];
   /** Tools are the run's: their changes are not in the row. */
   sharedSetup: boolean;
   /** Price of one piece at the quantities the shop asks for. */
@@ -95,7 +97,9 @@ function timed(
   const operations = operationsOf(row, layouts.layouts[0], result.findings, press);
   const rates = ratesOf(press, shop);
   const tools = toolSetsOf(operations, row, press, shop);
-  const counted = (qty: number, steps?: Working) => workOf(row, qty, operations, tools, press, shop, steps);
+  const passes = punchPasses(operations, { row, layouts }, press, shop);
+  const setUp = { operations, tools, passes };
+  const counted = (qty: number, steps?: Working) => workOf(row, qty, setUp, press, shop, steps);
   const time = rowTime(counted(row.qty, working), rates, working);
   const price = pricer(press, shop, row.massKg ?? 0);
   const cost = price?.(row.qty, time.seconds, working);
@@ -116,6 +120,7 @@ function timed(
     holdersNotKnown: tools.holdersNotKnown,
     sharedSetup: rates.sharedSetup,
     breaks,
+    assumed: gaugeUse(passes, press).assumed,
     ...(pricedBy ? { pricedBy } : {}),
   };
 }
@@ -147,11 +152,16 @@ function known(press: Press, key: PressItemKey): number | undefined {
   return value.state === 'value' ? value.value : undefined;
 }
 
+interface SetUp {
+  operations: readonly Operation[];
+  tools: ToolSets;
+  passes: readonly PunchPass[];
+}
+
 function workOf(
   row: ReadyRow,
   qty: number,
-  operations: readonly Operation[],
-  tools: ReturnType<typeof toolSetsOf>,
+  { operations, tools, passes }: SetUp,
   press: Press,
   shop: Shop,
   working?: Working,
@@ -162,7 +172,7 @@ function workOf(
   const lossMm = typeof slug === 'number' && Number.isFinite(slug) ? slug : 0;
   const barMm = barLengthMm(setting(shop, 'barLengths'), section.designation, shop.unit);
   const bars = isCut ? stockBars({ pieces: qty, pieceMm, lossMm, barMm }, working) : undefined;
-  const gauge = gaugeUse(operations, row, press, shop);
+  const gauge = gaugeUse(passes, press);
   const strokes = operations.flatMap((each): RowWork['strokes'][number][] => {
     switch (each.is) {
       case 'cut':

@@ -1,6 +1,6 @@
 import { refuse } from '../../core/inputError.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
-import { inShopUnit } from '../../core/quantity/shopUnit.js';
+import { rowItemQuantity } from '../../core/say/rowItemQuantity.js';
 import { governs } from '../../core/say/say.js';
 import { workItemQuantity } from '../../core/say/workItemQuantity.js';
 import { type OnOnePress, onEachPress } from '../../core/work/onEachPress.js';
@@ -8,6 +8,7 @@ import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
 import { define } from '../descriptor/descriptor.js';
 import { oneRow } from './oneRow.js';
+import { shownQuantity } from './shownItem.js';
 
 const titles = ['Press', 'Verdict', 'Share of rating', 'Governs', 'Minutes', 'Cost'];
 
@@ -34,19 +35,19 @@ export const rowPress = define({
       return refuse('Row', '', problem, 'Give a row of a part and a shop with a press.');
     }
     const rows = presses.map(({ press, result, work }: OnOnePress): CellValue[] => {
-      const [minutes, cost] = (['minutes', 'cost'] as const).map((item) => {
-        const { kind, value } = workItemQuantity(work, item);
-        return typeof value === 'string' || kind === 'text' ? value : inShopUnit(value, kind, unit);
-      });
+      const use = shownQuantity(rowItemQuantity(result, 'use', unit), unit);
       const why = result.deciding ? governs(result.deciding, unit) : '';
-      return [press, result.verdict, result.use ?? '', why, minutes ?? '', cost ?? ''];
+      const [minutes, cost] = (['minutes', 'cost'] as const).map((item) =>
+        shownQuantity(workItemQuantity(work, item), unit),
+      );
+      return [press, result.verdict, use, why, minutes ?? '', cost ?? ''];
     });
     for (const { press, result } of presses) {
       working?.step({
-        title: press,
+        title: `Checked on ${press}`,
         formula: 'the worst of all checks',
-        values: [],
-        result: { symbol: 'verdict', meaning: 'one word for the row', kind: 'text', value: result.verdict },
+        values: [{ symbol: 'verdict', meaning: 'one word for the row', kind: 'text', value: result.verdict }],
+        result: { symbol: 'press', meaning: 'press', kind: 'text', value: press },
         source: 'the checks of ROWCHECK',
       });
     }

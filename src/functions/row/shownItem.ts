@@ -41,7 +41,14 @@ function quantityOf(row: ShownRow, item: RowItem, unit: LengthUnit): Pick<NamedV
 
 /** One item of a row as the sheet shows it, in the units of the shop. */
 export function shownItem(row: ShownRow, item: RowItem, unit: LengthUnit): string | number {
-  const { kind, value } = quantityOf(row, item, unit);
+  return shownQuantity(quantityOf(row, item, unit), unit);
+}
+
+/** A quantity as a cell shows it. */
+export function shownQuantity(
+  { kind, value }: Pick<NamedValue, 'kind' | 'value'>,
+  unit: LengthUnit,
+): string | number {
   return typeof value === 'string' || kind === 'text' ? value : inShopUnit(value, kind, unit);
 }
 

@@ -9,44 +9,46 @@ const mostLooks = 12e6;
  */
 export function improved(task: Task, start: readonly Visit[]): Visit[] {
   const visits = [...start];
-  let looks = 0;
-  for (let better = true; better && looks < mostLooks; ) {
-    const turned = turnParts(task, visits);
-    const moved = moveBatches(task, visits);
-    looks += turned.looks + moved.looks;
-    better = turned.better || moved.better;
+  const search: Search = { task, visits, looks: 0 };
+  while (search.looks < mostLooks) {
+    const turned = turnParts(search);
+    const moved = moveBatches(search);
+    if (!turned && !moved) break;
   }
   return visits;
 }
 
-interface Pass {
-  better: boolean;
+interface Search {
+  task: Task;
+  visits: Visit[];
   looks: number;
 }
 
 /** Turns a part of the order round wherever that is cheaper: only the changes at its two ends differ. */
-function turnParts(task: Task, visits: Visit[]): Pass {
-  const pass = { better: false, looks: 0 };
+function turnParts(search: Search): boolean {
+  const { task, visits } = search;
+  let better = false;
   const between = (from?: number, to?: number) => changeBetween(task, from, to);
-  for (let from = 0; from < visits.length - 1; from++) {
+  for (let from = 0; from < visits.length - 1 && search.looks < mostLooks; from++) {
     for (let to = from + 1; to < visits.length; to++) {
-      pass.looks += 1;
+      search.looks += 1;
       const [before, start, end, after] = [from - 1, from, to, to + 1].map((at) => endsOf(task, visits[at]));
       const now = between(before?.last, start?.first) + between(end?.last, after?.first);
       const then = between(before?.last, end?.last) + between(start?.first, after?.first);
       if (then >= now) continue;
       const part = visits.slice(from, to + 1).reverse();
       visits.splice(from, part.length, ...part.map(turnedRound));
-      pass.better = true;
+      better = true;
     }
   }
-  return pass;
+  return better;
 }
 
 /** Moves single batches to where they are cheapest, worked through from whichever set to whichever. */
-function moveBatches(task: Task, visits: Visit[]): Pass {
-  const pass = { better: false, looks: 0 };
-  for (let at = 0; at < visits.length; at++) {
+function moveBatches(search: Search): boolean {
+  const { task, visits } = search;
+  let better = false;
+  for (let at = 0; at < visits.length && search.looks < mostLooks; at++) {
     const [visit] = visits.splice(at, 1);
     if (!visit) continue;
     let best = { at, visit, cost: addedBy(task, visits, visit, at) };
@@ -58,11 +60,11 @@ function moveBatches(task: Task, visits: Visit[]): Pass {
         if (cost < best.cost) best = { at: place, visit: way, cost };
       }
     }
-    pass.looks += ways.length * (visits.length + 1);
+    search.looks += ways.length * (visits.length + 1);
     visits.splice(best.at, 0, best.visit);
-    if (best !== stayed) pass.better = true;
+    if (best !== stayed) better = true;
   }
-  return pass;
+  return better;
 }
 
 function waysThrough({ batches }: Task, batch: number): Visit[] {
