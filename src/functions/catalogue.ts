@@ -23,6 +23,7 @@ import { feetInch } from './quantity/feetInch.js';
 import { length } from './quantity/length.js';
 import { listCheck } from './row/listCheck.js';
 import { rowCheck } from './row/rowCheck.js';
+import { rowSetup } from './row/rowSetup.js';
 import { rowPress } from './row/rowPress.js';
 import { angleGage } from './rule/angleGage.js';
 import { boltHole } from './rule/boltHole.js';
@@ -34,6 +35,9 @@ import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
 import { gaugeCount } from './setup/gaugeCount.js';
 import { gaugeSettings } from './setup/gaugeSettings.js';
+import { strokeLimits } from './stroke/strokeLimits.js';
+import { strokeTime } from './stroke/strokeTime.js';
+import { rowHoles } from './setup/rowHoles.js';
 import { dieClearance } from './tooling/dieClearance.js';
 import { dieOpening } from './tooling/dieOpening.js';
 import { holeMin } from './tooling/holeMin.js';
@@ -73,18 +77,22 @@ const calculations: readonly Descriptor[] = [
   bendUse,
   feetInch,
   rowPress,
+  rowSetup,
   holesCorner,
   holesRow,
   holesGrid,
   holesCircle,
   gaugeSettings,
   gaugeCount,
+  rowHoles,
   miterKerf,
   miterShort,
   cutLength,
   frameCuts,
   toolPick,
   toolOrder,
+  strokeLimits,
+  strokeTime,
 ];
 
 /** Every workbook function. */

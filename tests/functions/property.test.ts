@@ -84,6 +84,18 @@ function readable(kind: string, choices: readonly string[]): fc.Arbitrary<HostIn
     shop: [shop.stamp],
     count: [null, 1, 4],
     angle: [null, 0, 4, 45],
+    'full angle': [null, 0, 22.5, 270],
+    'hole count': [1, 2, '3', 12],
+    holes: [
+      [
+        [0.5, 0.5],
+        ['3/8', '5/8'],
+      ],
+      [
+        [null, ''],
+        ['10 mm', '1/2'],
+      ],
+    ],
     choice: [null, ...choices],
     items: [null, 'verdict', 'use, note, mass'],
     any: [null, 'A36', '3/8', 'in', shop.stamp, 'Bay A'],

@@ -13,9 +13,18 @@ export type ShearStation = 'flat shear' | 'angle shear' | 'bar shear';
 export type Operation =
   | { is: 'cut'; station: ShearStation; cutsPerPiece: number; thicknessMm: number }
   | Punching
-  | { is: 'notch' | 'clip'; places: number; strokesEach: number; thicknessMm: number }
+  | Notching<'notch'>
+  | Notching<'clip'>
   | { is: 'bend'; bends: number; thicknessMm: number }
   | { is: 'elsewhere'; step: RouteStep };
+
+/** Notches or clipped corners, each in so many strokes. */
+export interface Notching<Is extends 'notch' | 'clip'> {
+  is: Is;
+  places: number;
+  strokesEach: number;
+  thicknessMm: number;
+}
 
 /** Holes of one group in one face. */
 export interface Punching {

@@ -1,3 +1,5 @@
+import type { Hand } from '../cut/cutHand.js';
+import type { FaceId } from '../part/part.js';
 import type { Station } from '../press/pressItem.js';
 import type { RouteStep } from '../row/route.js';
 import type { Turn } from '../setup/way.js';
@@ -30,8 +32,12 @@ export type StepNote =
   | { is: 'check after grinding' }
   | { is: 'key the shape' }
   | { is: 'die block lowered' }
-  | { is: 'leg down'; leg: string }
-  | { is: 'leg up'; leg: string }
+  | { is: 'leg down'; face: FaceId; otherMm: number; equalLegs: boolean }
+  | { is: 'hand'; hand: Hand; leg: 'down' | 'up' }
+  | { is: 'hand not given' }
+  | { is: 'length not given' }
+  | { is: 'full stroke' }
+  | { is: 'out of the gauges' }
   | { is: 'drill the corner first' }
   | { is: 'keep the drop side' }
   | { is: 'burr side' }
@@ -73,12 +79,3 @@ export interface OperatorStep {
   holes?: readonly { group: number; index: number; turn: Turn }[];
   notes: readonly StepNote[];
 }
-
-/** The steps of a row, or why there are none. */
-export type OperatorSteps =
-  | { is: 'steps'; press: string; steps: readonly OperatorStep[]; nearLimit: boolean }
-  /** The word of the row is not one that is made; its reasons are in the checked row. */
-  | { is: 'reasons' }
-  /** A hole has no given place: its read position is not printed as a dimension. */
-  | { is: 'places not given'; groups: readonly number[] }
-  | { is: 'blank' };

@@ -1,6 +1,5 @@
 import { verdictKind, type Verdict } from '../check/verdict.js';
 import { type Failure, InputError } from '../inputError.js';
-import { limitOf } from '../press/limit.js';
 import { type Press, pressValue } from '../press/press.js';
 import type { PressItemKey } from '../press/pressItem.js';
 import type { CheckedPart } from '../row/checkRow.js';
@@ -8,17 +7,16 @@ import type { Layouts } from '../row/layout/layoutOf.js';
 import type { ReadyRow } from '../row/readyRow.js';
 import type { RouteStep } from '../row/route.js';
 import type { CheckedRow } from '../row/rowResult.js';
-import { barLengthMm } from '../shop/barLengths.js';
 import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
+import { barsOf } from './barsOf.js';
 import { gaugeUse, punchPasses, type PunchPass } from './gaugeUse.js';
 import { type Operation, operationsOf } from './operations.js';
 import { ratesOf } from './rates.js';
 import { rowCost, type RowCost } from './rowCost.js';
 import { type RowTime, rowTime, type RowWork } from './rowTime.js';
-import { stockBars } from './stockBars.js';
 import { strokeRate } from './strokeRate.js';
 import { type ToolSets, toolSetsOf } from './toolSets.js';
 
@@ -166,12 +164,9 @@ function workOf(
   shop: Shop,
   working?: Working,
 ): RowWork {
-  const { lengthMm: pieceMm = 0, massKg: pieceKg = 0, section } = row;
+  const { lengthMm: pieceMm = 0, massKg: pieceKg = 0 } = row;
   const isCut = operations.some(({ is }) => is === 'cut');
-  const slug = section.kind === 'angle' ? limitOf(press, 'angleShearSlug') : 0;
-  const lossMm = typeof slug === 'number' && Number.isFinite(slug) ? slug : 0;
-  const barMm = barLengthMm(setting(shop, 'barLengths'), section.designation, shop.unit);
-  const bars = isCut ? stockBars({ pieces: qty, pieceMm, lossMm, barMm }, working) : undefined;
+  const bars = isCut ? barsOf(row, qty, press, shop, working) : undefined;
   const gauge = gaugeUse(passes, press);
   const strokes = operations.flatMap((each): RowWork['strokes'][number][] => {
     switch (each.is) {

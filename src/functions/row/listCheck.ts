@@ -9,7 +9,7 @@ import { reportItem, rowToShow, shownItem } from './shownItem.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
   kind: 'items',
-  meaning: `What to show, with commas: ${rowItems.map(({ item }) => item).join(', ')}`,
+  meaning: 'What to show, with commas: verdict, use, note, minutes, cost …; any item of ROWCHECK',
   dimensionality: 'scalar',
   optional: true,
   omitted: 'verdict, use, note',
