@@ -19,10 +19,14 @@ export interface DrawnFace {
   problem?: OutlineProblem;
 }
 
-/** The face that the deciding finding is about, else the one with the first holes. */
-export function drawnFace({ layout, choices, problem }: LaidPart, deciding: Finding | undefined): DrawnFace {
+/** The face that is asked for, else that the deciding finding is about, else the one with the first holes. */
+export function drawnFace(
+  { layout, choices, problem }: LaidPart,
+  deciding: Finding | undefined,
+  asked?: FaceId,
+): DrawnFace {
   const { faces, groups } = layout;
-  const id = faceOfFinding(groups, deciding) ?? faceOf(groups[0]);
+  const id = asked ?? faceOfFinding(groups, deciding) ?? faceOf(groups[0]);
   const face = faces.find((each) => each.id === id) ?? (faces[0] as Face);
   const here = groups.filter((group) => faceOf(group) === face.id);
   return {

@@ -1,4 +1,5 @@
 import type { Finding } from '../../core/check/finding.js';
+import type { FaceId } from '../../core/part/part.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { RowJob } from '../../core/row/rowJob.js';
 import type { Section } from '../../core/section/section.js';
@@ -37,12 +38,14 @@ interface Asked {
   unit: LengthUnit;
   shop?: Shop | undefined;
   deciding?: Finding | undefined;
+  /** The face to draw. */
+  face?: FaceId | undefined;
 }
 
 export function planOf(job: RowJob, section: Section, asked: Asked): PartPlan {
   const { unit } = asked;
   const laid = laidPart(job, section, asked);
-  const drawn = drawnFace(laid, asked.deciding);
+  const drawn = drawnFace(laid, asked.deciding, asked.face);
   const { face } = drawn;
   const fence = fenceOf(section, face.id);
   const groups = drawnGroups(drawn, job, section, asked);

@@ -9,15 +9,19 @@ export interface View {
   /** The edge that lies along the fence. */
   fence: Side;
   pixelPerMm: number;
+  /** Along the part, where its length is not to scale. */
+  alongPerMm?: number;
   left: number;
   top: number;
   /** The middle is left out: what is shown of each end, and the gap between. */
   broken?: { endMm: number; gap: number };
 }
 
-const longest = 4;
+/** Longer than so many widths, the middle is left out. */
+export const longest = 4;
 const gap = 22;
-const tallest = 150;
+/** Room for the width of the part. */
+const usualHeight = 150;
 const roundingMm = 1e-6;
 
 /** A stretch of the part that is not to be cut through by the break. */
@@ -29,14 +33,14 @@ export interface Kept {
 /** Ends to scale; longer than 4:1, the middle is left out. */
 export function viewOf(
   part: Pick<View, 'lengthMm' | 'widthMm' | 'fence'>,
-  room: { left: number; top: number; width: number },
+  room: { left: number; top: number; width: number; height?: number },
   kept: readonly Kept[] = [],
 ): View {
   const { lengthMm, widthMm } = part;
   const broken = lengthMm > longest * widthMm;
   const shownMm = broken ? 2 * shownEndMm(part, kept) : lengthMm;
   const free = room.width - (broken ? gap : 0);
-  const pixelPerMm = Math.min(free / shownMm, tallest / widthMm);
+  const pixelPerMm = Math.min(free / shownMm, (room.height ?? usualHeight) / widthMm);
   const view = { ...part, pixelPerMm, left: room.left, top: room.top };
   return broken ? { ...view, broken: { endMm: shownMm / 2, gap } } : view;
 }
@@ -63,8 +67,12 @@ function shownEndMm(
 }
 
 /** Where a distance from the left end lies; undefined in the part left out. */
-export function xOf({ left, lengthMm, pixelPerMm, broken }: View, xMm: number): number | undefined {
-  if (!broken || xMm <= broken.endMm + roundingMm) return left + xMm * pixelPerMm;
+export function xOf(
+  { left, lengthMm, pixelPerMm, alongPerMm = pixelPerMm, broken }: View,
+  xMm: number,
+): number | undefined {
+  if (!broken) return left + xMm * alongPerMm;
+  if (xMm <= broken.endMm + roundingMm) return left + xMm * pixelPerMm;
   const fromFarMm = lengthMm - xMm;
   if (fromFarMm > broken.endMm + roundingMm) return undefined;
   return left + 2 * broken.endMm * pixelPerMm + broken.gap - fromFarMm * pixelPerMm;

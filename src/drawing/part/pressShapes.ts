@@ -11,7 +11,7 @@ const stopInside = 3;
 /** The fence a heavy bar, the stop a solid triangle where the part touches it, the operator at the bottom. */
 export function pressShapes(
   view: View,
-  { face }: PartPlan,
+  { face, fence: { edge } }: PartPlan,
   rows: { throat: number; operator: number },
 ): Shape[] {
   const stop = touchesStop(
@@ -35,7 +35,7 @@ export function pressShapes(
       fill: 'solid',
     },
     { kind: 'text', x: 2, y: stop + (heel ? -12 : 22), text: 'stop' },
-    ...(heel
+    ...(heel && edge !== 'edge'
       ? [{ kind: 'text', x: middle, y: rows.throat, text: 'toe, into the throat', anchor: 'middle' } as const]
       : []),
     { kind: 'text', x: middle, y: rows.operator, text: 'operator', anchor: 'middle' },

@@ -1,6 +1,7 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { starterNotice } from '../../shop/sheet/starter.js';
 import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
+import { caution } from '../../../core/say/cautionWords.js';
 import { html, type Html, styleElement } from '../../../print/html.js';
 import type { ReportData, ReportedRow } from './reportData.js';
 
@@ -18,10 +19,6 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margi
 @page { margin: 1.5cm; }
 @media print { body { margin: 0; } .next { break-before: page; } tr { break-inside: avoid; } thead { display: table-header-group; } h2 { break-after: avoid; } .scroll { overflow: visible; } }
 `;
-
-/** What these numbers are not. It stands on the first page of every report. */
-export const caution =
-  "Planning estimates. The plate on the press, its manual and the tool maker's limits govern; the job's specification, local codes and a licensed engineer govern connections. Never exceed the rating.";
 
 /** More rows that fail or are not fully checked than these are told by their reasons on the first page; the rows themselves follow behind it. */
 const mostOnFirstPage = 25;
