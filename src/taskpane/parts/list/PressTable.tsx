@@ -2,7 +2,7 @@ import { makeStyles, tokens } from '@fluentui/react-components';
 import { captionStyle } from '../../shared/captionStyle.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictMark } from '../../shared/VerdictMark.js';
-import { costText, minutesText } from '../workTexts.js';
+import { costText, minutesText } from '../../shared/workTexts.js';
 import type { PressCompared } from './comparePresses.js';
 
 const useStyles = makeStyles({

@@ -1,5 +1,6 @@
 import type { Shape } from '../drawing.js';
 import { labelWidth } from '../labelWidth.js';
+import { rightOf, type View, yOf } from './partView.js';
 
 /** What takes room in a drawing, in pixels. */
 export interface Box {
@@ -29,4 +30,13 @@ export function textBoxes(shapes: readonly Shape[]): Box[] {
     const left = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width : x;
     return [{ left, right: left + width, top: y - aboveLine, bottom: y + belowLine }];
   });
+}
+
+/** The fence bar beside the part. */
+export function fenceBoxes(view: View): Box[] {
+  const [left, right] = [view.left - 20, rightOf(view) + 10];
+  const bottom = yOf(view, 0);
+  return view.fence === 'throat'
+    ? [{ left, right, top: view.top - 12, bottom: view.top + 1 }]
+    : [{ left, right, top: bottom - 1, bottom: bottom + 12 }];
 }

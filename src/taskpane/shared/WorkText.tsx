@@ -1,9 +1,9 @@
 import { Text } from '@fluentui/react-components';
-import { workBasis } from '../../../core/say/workBasis.js';
-import { workItemQuantity } from '../../../core/say/workItemQuantity.js';
-import type { RowWorkResult } from '../../../core/work/workOnRow.js';
-import { shortText } from '../../shared/shortText.js';
-import { costText, minutesText } from '../workTexts.js';
+import { workBasis } from '../../core/say/workBasis.js';
+import { workItemQuantity } from '../../core/say/workItemQuantity.js';
+import type { RowWorkResult } from '../../core/work/workOnRow.js';
+import { shortText } from './shortText.js';
+import { costText, minutesText } from './workTexts.js';
 
 /** Minutes, cost and price of a part on one press, and what they stand on; nothing where the part is not made. */
 export function WorkText({ work, currency }: { work: RowWorkResult; currency: string }) {
