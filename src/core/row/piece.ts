@@ -1,5 +1,5 @@
-import { type Hand, handOfEnd } from '../cut/cutHand.js';
-import { planeWidthsMm } from '../cut/planeWidth.js';
+import { type Hand, handOfEnd } from '../part/cutHand.js';
+import { planeWidthsMm } from '../section/planeWidth.js';
 import type { Range } from '../check/range.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { AnySection } from '../section/section.js';

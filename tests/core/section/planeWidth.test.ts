@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { planeWidthMm } from '../../../src/core/cut/planeWidth.js';
+import { planeWidthMm } from '../../../src/core/section/planeWidth.js';
 import { readAnySection } from '../../../src/core/section/readAnySection.js';
 import { refusalText } from '../../support/refusal.js';
 

@@ -1,5 +1,5 @@
 import { refuse } from '../inputError.js';
-import type { AnySection, SectionText } from '../section/section.js';
+import type { AnySection, SectionText } from './section.js';
 
 /**
  * The widths a section may have in the plane of its miters, by how it lies: of an angle its legs, of a flat its width.
