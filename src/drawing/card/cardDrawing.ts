@@ -10,7 +10,7 @@ import type { Side } from '../part/fence.js';
 import { halfSize, holeShapes } from '../part/holeShapes.js';
 import { outlineShapes } from '../part/outline.js';
 import { type PartPlan, planOf } from '../part/partPlan.js';
-import { rightOf, type View, xOf, yOf } from '../part/partView.js';
+import { pixelOf, rightOf, type View, xOf, yOf } from '../part/partView.js';
 import { pressShapes } from '../part/pressShapes.js';
 import { bendShapes, miterShapes } from '../part/workShapes.js';
 import { type Box, textBoxes } from './box.js';
@@ -96,7 +96,12 @@ export function cardDrawing(input: CardInput): CardDrawing {
     ...labelShapes(labels, (row) => top - aboveFor - row * rowHeight),
   ];
   const frame = { left: 0, top: 0, right: width, bottom: height };
-  const marks = marksOf(input, plan, view, base, frame);
+  const lines = [
+    ...(below ? along.map(({ at, start }) => boxOf([at, start], [at, bottom + belowFor])) : []),
+    ...(beside ? across.map(({ at, start }) => boxOf([start, at], [rightOf(view) + 14, at])) : []),
+  ];
+  const taken = [...textBoxes(base), ...barBoxes(view), ...edgeBoxes(plan, view), ...lines];
+  const marks = marksOf(input, plan, view, taken, frame);
   return {
     width,
     height,
@@ -129,7 +134,7 @@ function marksOf(
   { settings }: CardInput,
   plan: PartPlan,
   view: View,
-  base: readonly Shape[],
+  taken: readonly Box[],
   frame: Box,
 ): { shapes: Shape[]; said: string[] } {
   const holes = plan.groups.flatMap(({ holes: own }) => own);
@@ -145,7 +150,7 @@ function marksOf(
   if (marked.length > mostMarks || (marked.length > 1 && !areApart(columns))) {
     return { shapes: [], said: [away] };
   }
-  const { shapes, left: without } = settingMarks(marked, [...textBoxes(base), ...barBoxes(view)], frame);
+  const { shapes, left: without } = settingMarks(marked, taken, frame);
   return without > 0 ? { shapes: [], said: [away] } : { shapes, said: [] };
 }
 
@@ -156,6 +161,24 @@ function barBoxes(view: View): Box[] {
   return view.fence === 'throat'
     ? [{ left, right, top: view.top - 12, bottom: view.top + 1 }]
     : [{ left, right, top: bottom - 1, bottom: bottom + 12 }];
+}
+
+/** The straight edges of the part. */
+function edgeBoxes({ face }: PartPlan, view: View): Box[] {
+  return face.outline.edges.flatMap(({ from, to }) => {
+    const [a, b] = [pixelOf(view, from), pixelOf(view, to)];
+    const isStraight = Math.abs(a[0] - b[0]) < 1 || Math.abs(a[1] - b[1]) < 1;
+    return isStraight ? [boxOf(a, b)] : [];
+  });
+}
+
+function boxOf([x1, y1]: [number, number], [x2, y2]: [number, number]): Box {
+  return {
+    left: Math.min(x1, x2) - 1,
+    right: Math.max(x1, x2) + 1,
+    top: Math.min(y1, y2) - 1,
+    bottom: Math.max(y1, y2) + 1,
+  };
 }
 
 function textLast(shapes: readonly Shape[]): Shape[] {

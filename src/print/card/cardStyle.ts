@@ -17,11 +17,11 @@ body { font: 9.5pt/1.28 Arial, "Liberation Sans", Helvetica, sans-serif; color: 
 .facts { display: flex; flex-wrap: wrap; gap: 1px 14px; margin: 0; }
 .facts div { display: flex; gap: 4px; } .facts dt { font-weight: 400; } .facts dd { margin: 0; font-weight: 700; overflow-wrap: anywhere; }
 .drawings { display: flex; align-items: flex-end; gap: 6px; }
-.drawings figure { margin: 0; } .drawings figcaption { font-size: 9pt; font-weight: 700; }
-.whole .drawings { flex-wrap: wrap; }
+figure { margin: 0 0 6px; break-inside: avoid; } figcaption { font-size: 9pt; font-weight: 700; }
 svg { display: block; font: 12px Arial, "Liberation Sans", Helvetica, sans-serif; }
 p { margin: 0; } .said { font-size: 9pt; } .near { border: 1.5pt solid #000; padding: 1px 6px; font-weight: 700; }
-.steps { columns: 2; column-gap: 18px; margin: 0; padding: 0; list-style: none; font-size: 9.5pt; }
+.flow { columns: 2; column-gap: 18px; }
+.steps { margin: 0; padding: 0; list-style: none; font-size: 9.5pt; }
 .steps li { break-inside: avoid; padding-left: 20px; text-indent: -20px; overflow-wrap: anywhere; }
 .steps b.no { display: inline-block; width: 15px; height: 15px; margin-right: 5px; border: 0.9pt solid #000; border-radius: 50%; text-align: center; text-indent: 0; font-size: 8.5pt; line-height: 13px; }
 .steps b.at { display: inline-block; width: 15px; margin-right: 5px; text-align: right; text-indent: 0; }
