@@ -46,7 +46,7 @@ export interface Card {
   near: readonly Finding[];
   cautions: readonly CardCaution[];
   /** The part to draw, with its faces that are worked; undefined where the row could not be read. */
-  part?: { row: ReadyRow; faces: readonly FaceId[] };
+  part?: NonNullable<CheckedPart['part']> & { faces: readonly FaceId[] };
 }
 
 /**
@@ -82,7 +82,7 @@ export function cardOf(
     body: bodyOf(steps),
     near: verdict === 'Near limit' ? findings.filter((each) => each.verdict === 'Near limit') : [],
     cautions: cautionsOf(done),
-    ...(part ? { part: { row: part.row, faces: facesOfPart(part) } } : {}),
+    ...(part ? { part: { ...part, faces: facesOfPart(part) } } : {}),
   };
 }
 

@@ -51,8 +51,10 @@ export interface CardDrawing {
   width: number;
   height: number;
   shapes: Shape[];
-  /** What has no room in the drawing, or is not to scale, in words. */
-  said: string[];
+  /** How it is not to scale, in words. */
+  scale: string[];
+  /** What has no room in it, in words. */
+  beside: string[];
 }
 
 const left = 46;
@@ -93,7 +95,7 @@ export function cardDrawing(input: CardInput): CardDrawing {
     ),
     ...(below ?? []),
     ...(beside ?? []),
-    ...labelShapes(labels, (row) => top - aboveFor - row * rowHeight),
+    ...labelShapes(labels, { top, baseline: (row) => top - aboveFor - row * rowHeight }),
   ];
   const frame = { left: 0, top: 0, right: width, bottom: height };
   const lines = [
@@ -106,8 +108,8 @@ export function cardDrawing(input: CardInput): CardDrawing {
     width,
     height,
     shapes: textLast([...base, ...marks.shapes]),
-    said: [
-      ...scaleWords(view, unit),
+    scale: scaleWords(view, unit),
+    beside: [
       ...(below ? [] : [`From the stop: ${listed(along)}.`]),
       ...(beside ? [] : [`From the ${plan.fence.edge} at the fence: ${listed(across)}.`]),
       ...marks.said,

@@ -23,7 +23,7 @@ export const columnWidth = 333;
 const gap = 6;
 const captionHeight = 14;
 /** Room for the width of the part. */
-const tallest = 112;
+const tallest = 104;
 
 export function cardDrawings(card: Card, shop: Shop): CardDrawings {
   const { part, head } = card;
@@ -46,12 +46,12 @@ export function cardDrawings(card: Card, shop: Shop): CardDrawings {
         height: tallest,
       });
     const narrow = within(columnWidth);
-    const isNarrow = card.body.is === 'steps' && narrow.said.length === 0;
+    const isNarrow = card.body.is === 'steps' && narrow.beside.length === 0;
     const drawing = isNarrow ? narrow : within(cardWidth);
     const caption = faces.length > 1 ? faceWords(section, face, shop) : '';
     const room = isNarrow ? 'narrow' : 'wide';
     drawn[room].push(figure(drawing, end, `${head.mark} on the press`, caption));
-    drawn.said.push(...drawing.said.filter((words) => !drawn.said.includes(words)));
+    drawn.said.push(...[...drawing.scale, ...drawing.beside].filter((words) => !drawn.said.includes(words)));
     drawn.heights[room] +=
       Math.max(drawing.height, end?.height ?? 0) + (caption === '' ? 0 : captionHeight) + gap;
   }

@@ -38,8 +38,7 @@ export function cardHtml(card: Card, shop: Shop, job: Job): CardMarkup {
       <div class="flow">${narrow}${stepsHtml(card, text)}</div>
       ${reasonsHtml(text)}
       <footer class="foot">
-        <p><b>${text.cautions.join(' ')}</b> ${caution}</p>
-        <p>${shop.stamp}</p>
+        <b>${text.cautions.join(' ')}</b> ${caution} <span class="stamp">${shop.stamp}</span>
       </footer>
     </section>`,
   };

@@ -10,14 +10,14 @@ export interface CardText {
 }
 
 /** In pixels and in letters, with room to spare: a printer's font may be wider than the one this was measured with. */
-const halfHeight = 482;
-const headHeight = 66;
-const footHeight = 54;
-const lines = { said: 16, near: 24, step: 16.3, reason: 20 };
-const letters = { said: 110, near: 95, step: 49, reason: 80 };
-const gaps = 26;
-/** A step is not parted between the columns. */
-const unparted = 32;
+const halfHeight = 484;
+const headHeight = 57;
+const footHeight = 45;
+const lines = { said: 16, near: 20, step: 15, reason: 20 };
+const letters = { said: 110, near: 95, step: 54, reason: 80 };
+const gaps = 24;
+/** A step is not parted between the columns: some of it is lost. */
+const unparted = 10;
 
 /** Whether a card with these texts and drawings fits in half a page. */
 export function isHalf(
