@@ -7,7 +7,7 @@ import type { BendJob } from './bendStation.js';
 import { limitOf, pressSource, roundingShare } from './limit.js';
 import { type Press, pressValue } from './press.js';
 
-type VeeJob = Pick<BendJob, 'thicknessMm' | 'grade' | 'galvanized' | 'veeMm' | 'veeRatio'>;
+type VeeJob = Pick<BendJob, 'thicknessMm' | 'grade' | 'galvanized' | 'alongRolling' | 'veeMm' | 'veeRatio'>;
 
 export interface BendVee {
   /** The opening the bend is made in, and the inside radius it takes there; left out where it is not on hand. */
@@ -24,7 +24,8 @@ const sameOpeningMm = 0.5;
  *
  * Formula: V ≥ k · t; V ≥ 6 · r0 where the least inside radius r0 is known, or at least 3 · t where it is galvanized
  * @param press the press, its limits in mm
- * @param job thickness and opening asked for in mm; grade; ratio k; whether the part is galvanized afterwards
+ * @param job thickness and opening asked for in mm; grade; ratio k; whether the part is galvanized afterwards, and
+ *   whether the bend runs along the rolling direction
  * @param working collects the step when given
  * @returns opening and inside radius in mm, and whether it is on hand
  * Source: common practice, no source; the least radius names its own.

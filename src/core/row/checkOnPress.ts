@@ -11,7 +11,7 @@ import type { Hole } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
 import { check, type Check } from './check.js';
 import { cutFindings } from './cutOnPress.js';
-import { inAnyFace } from './inAnyFace.js';
+import { inAnyPlace } from './inAnyPlace.js';
 import type { Layouts } from './layout/layoutOf.js';
 import type { LaidGroup } from './layout/layGroup.js';
 import { otherWorkChecks } from './otherWorkChecks.js';
@@ -73,7 +73,7 @@ function holeFindings(
   const [first] = faces;
   if (first && faces.length === 1) return inFace(press, row, first, shop, index, working);
   const found = faces.map((each) => inFace(press, row, each, shop, undefined, working));
-  return inAnyFace(found, index).map((finding) => ({ ...finding, group: index }));
+  return inAnyPlace(found, { cell: 'Leg', group: index }).map((finding) => ({ ...finding, group: index }));
 }
 
 /** The group as it lies in a face, in the first layout that has it there: across a face every layout is alike. */

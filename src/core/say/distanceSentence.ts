@@ -114,7 +114,7 @@ function besideWords(face: Distance['face']): string {
   return face.startsWith('flange') ? 'the web' : 'the other leg';
 }
 
-function basisWords(isClear: boolean, { code, edge, bolt, boltRead }: CodeBasis): string {
+export function basisWords(isClear: boolean, { code, edge, bolt, boltRead }: CodeBasis): string {
   return [
     code,
     ...(edge === undefined ? [] : [`${edge} edge`]),

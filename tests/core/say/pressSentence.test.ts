@@ -110,6 +110,31 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     'Bend V openings of Bay A is blank, so it was not checked.',
     { outcome: 'open' },
   ],
+  'several bites': [
+    { rule: 'several bites', count: 2 },
+    'notch',
+    'a notch takes 2 bites on Bay A.',
+    { outcome: 'not applicable', verdict: 'OK' },
+  ],
+  'narrowest notch': [
+    { rule: 'narrowest notch', given: inch, limit: 2 * inch },
+    'notch',
+    'a notch 1 in wide is narrower than Bay A makes in an edge, 2 in. Use a narrower tool, or saw or burn it.',
+  ],
+  'leg beside punch': [
+    {
+      rule: 'leg beside punch',
+      bend: 0,
+      madeBefore: 1,
+      webMm: 3 * inch,
+      legMm: 2 * inch,
+      gapMm: inch / Math.SQRT2,
+      halfMm: inch,
+    },
+    'bend punch half width',
+    'bend 1 and bend 2: if both go the same way to 90°, the leg of 2 in beyond bend 2 comes within 0.707 in of the middle of the punch, under its half width on Bay A, 1 in. Check it by hand.',
+    { outcome: 'open' },
+  ],
   'shear minimum': [
     {
       rule: 'shear minimum',
@@ -120,7 +145,7 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
       from: 'practice',
     },
     'bar shear shortest piece',
-    'a piece 1/2 in long is shorter than Bay A can hold, 1 in by common practice.',
+    'a piece 1/2 in long is too short to hold: Bay A needs 1 in by common practice.',
   ],
   'least hole': [
     { rule: 'least hole', hole, thicknessMm: inch, limit: inch },

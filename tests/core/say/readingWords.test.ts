@@ -28,6 +28,18 @@ const words: Record<Reading['is'], [Reading, string]> = {
     { is: 'bends', count: 1, counted: false, lengthMm: 4 * inch },
     '1 bend (one assumed) 4 in long, given as a flat blank',
   ],
+  'sharp corners': [
+    { is: 'sharp corners' },
+    'the notcher leaves inside corners sharp: drill them first where they must not crack',
+  ],
+  'face of the holes': [
+    { is: 'face of the holes', group: 1, face: 'web' },
+    'Hole 2 taken in the web, the only face wide enough',
+  ],
+  'rolling not known': [
+    { is: 'rolling not known' },
+    'rolling direction of the plate not known: a bend along it needs half as much inside radius again',
+  ],
   'unknown finish': [
     { is: 'unknown finish', typed: 'paint' },
     "finish 'paint' is not known here, so nothing was checked for it",
