@@ -77,8 +77,8 @@ describe('the gauges of any row', () => {
           }
         }
       }),
-      { numRuns: 250, seed: 7 },
+      { numRuns: 150, seed: 7 },
     );
-    expect(set).toBeGreaterThan(80);
+    expect(set).toBeGreaterThan(50);
   });
 });
