@@ -1,5 +1,5 @@
 import { Button, Input, Select, Text } from '@fluentui/react-components';
-import { InputError } from '../../../core/inputError.js';
+import { InputError, sentenceInCell } from '../../../core/inputError.js';
 import { type CostSettings, costSettingRows } from '../../../core/shop/costSettings.js';
 import { edgeCodes } from '../../../core/rule/edgeDistance.js';
 import { jobSpecs } from '../../../core/rule/jobSpec.js';
@@ -157,7 +157,8 @@ function problemOf(name: string, value: string, unit: string): string | undefine
     [name, value],
   ];
   try {
-    return Object.values(readSettings(name === 'Units' ? rows.slice(0, 2) : rows).bad)[0];
+    const [failure] = Object.values(readSettings(name === 'Units' ? rows.slice(0, 2) : rows).bad);
+    return failure && sentenceInCell(failure);
   } catch (error) {
     if (error instanceof InputError) return error.message;
     throw error;
