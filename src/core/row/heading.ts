@@ -2,6 +2,7 @@
 export const rowFields = [
   { key: 'mark', name: 'Mark', synonyms: ['piece mark', 'part mark', 'part', 'piece', 'item'] },
   { key: 'drawing', name: 'Drawing', synonyms: ['dwg', 'drawing no'] },
+  { key: 'revision', name: 'Revision', synonyms: ['rev', 'rev no'] },
   { key: 'qty', name: 'Qty', synonyms: ['quantity', 'pcs', 'pieces', 'no of pieces'] },
   { key: 'section', name: 'Section', synonyms: ['profile', 'shape'] },
   { key: 'size', name: 'Size', synonyms: ['section size', 'dimensions', 'dims'] },
