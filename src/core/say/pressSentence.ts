@@ -90,13 +90,23 @@ function miterSentence({ on, why }: FindingOf<'miter'>, press: string): string {
 }
 
 function veeSentence(
-  { wantedMm, exact, onHandMm }: FindingOf<'vee opening'>,
+  { wantedMm, exact, onHandMm, forRadius }: FindingOf<'vee opening'>,
   press: string,
   unit: LengthUnit,
 ): string {
   const asked = `${size(wantedMm, unit)}${exact ? '' : ' or wider'}`;
   const onHand = onHandMm.map((mm) => formatLength(mm, unit)).join(', ');
-  return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.`;
+  const why = forRadius ? ` ${radiusSentence(forRadius, unit)}` : '';
+  return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.${why}`;
+}
+
+function radiusSentence(
+  { leastMm, galvanized }: NonNullable<FindingOf<'vee opening'>['forRadius']>,
+  unit: LengthUnit,
+): string {
+  return galvanized
+    ? `A part that is galvanized after bending needs an inside radius of 3 × its thickness, ${size(leastMm, unit)}.`
+    : `The grade needs an inside radius of ${size(leastMm, unit)}.`;
 }
 
 function legSentence(

@@ -42,5 +42,10 @@ export function planeWidthMm({ section, shortLegFirst }: SectionText<AnySection>
   if (others.every((each) => each === first)) return first;
   const { designation } = section;
   const problem = `${designation} has two widths, by how it lies in the plane of the miter.`;
-  return refuse(argument, designation, problem, 'Give a flat of the width in that plane in its place.');
+  return refuse(
+    argument,
+    designation,
+    problem,
+    'Write a flat as wide as it is in that plane, such as FB 1/4x4.',
+  );
 }

@@ -24,7 +24,7 @@ describe('planeWidthMm', () => {
     'refuses %s: it may lie in two ways',
     (section) => {
       expect(refusalText(() => widthOf(section))).toMatch(
-        /^Section: .* has two widths, by how it lies in the plane of the miter\. Give a flat of the width in that plane in its place\.$/,
+        /^Section: .* has two widths, by how it lies in the plane of the miter\. Write a flat as wide as it is in that plane, such as FB 1\/4x4\.$/,
       );
     },
   );

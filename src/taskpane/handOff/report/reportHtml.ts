@@ -1,36 +1,9 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { starterNotice } from '../../shop/sheet/starter.js';
 import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
+import { caution } from '../../../core/say/cautionWords.js';
+import { html, type Html, styleElement } from '../../../print/html.js';
 import type { ReportData, ReportedRow } from './reportData.js';
-
-const entities: Record<string, string> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-/** Text as a page may hold it: never markup. */
-export function escapeHtml(text: string): string {
-  return text.replaceAll(/[&<>"']/g, (character) => entities[character] ?? '');
-}
-
-/** What has been escaped already. */
-class Html {
-  constructor(readonly text: string) {}
-}
-
-type Piece = string | number | Html | readonly Html[];
-
-/** A template whose values are escaped, whatever they hold. */
-function html(parts: TemplateStringsArray, ...values: Piece[]): Html {
-  const shown = (value: Piece) => {
-    if (value instanceof Html) return value.text;
-    return typeof value === 'object' ? value.map(({ text }) => text).join('') : escapeHtml(String(value));
-  };
-  return new Html(parts.reduce((text, part, at) => text + shown(values[at - 1] ?? '') + part));
-}
 
 /** How a report looks on the screen and on paper. */
 export const reportStyle = `
@@ -46,10 +19,6 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margi
 @page { margin: 1.5cm; }
 @media print { body { margin: 0; } .next { break-before: page; } tr { break-inside: avoid; } thead { display: table-header-group; } h2 { break-after: avoid; } .scroll { overflow: visible; } }
 `;
-
-/** What these numbers are not. It stands on the first page of every report. */
-export const caution =
-  "Planning estimates. The plate on the press, its manual and the tool maker's limits govern; the job's specification, local codes and a licensed engineer govern connections. Never exceed the rating.";
 
 /** More rows that fail or are not fully checked than these are told by their reasons on the first page; the rows themselves follow behind it. */
 const mostOnFirstPage = 25;
@@ -121,10 +90,6 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
       </body>
     </html>`;
   return page.text;
-}
-
-function styleElement(style: string): Html[] {
-  return style === '' ? [] : [new Html(`<style>${style}</style>`)];
 }
 
 function starters({ starters: names }: ReportData): Html[] {
