@@ -51,6 +51,8 @@ export interface CardDrawing {
   width: number;
   height: number;
   shapes: Shape[];
+  /** How wide the part is drawn. */
+  partHeight: number;
   /** How it is not to scale, in words. */
   scale: string[];
   /** What has no room in it, in words. */
@@ -108,6 +110,7 @@ export function cardDrawing(input: CardInput): CardDrawing {
     width,
     height,
     shapes: textLast([...base, ...marks.shapes]),
+    partHeight: bottom - top,
     scale: scaleWords(view, unit),
     beside: [
       ...(below ? [] : [`From the stop: ${listed(along)}.`]),
@@ -156,13 +159,14 @@ function marksOf(
   return without > 0 ? { shapes: [], said: [away] } : { shapes, said: [] };
 }
 
-/** The fence bar beside the part. */
+/** The fence bar beside the part, and the stop at its left. */
 function barBoxes(view: View): Box[] {
   const [left, right] = [view.left - 20, rightOf(view) + 10];
   const bottom = yOf(view, 0);
+  const stop = { left: 0, right: view.left - 2, top: view.top, bottom };
   return view.fence === 'throat'
-    ? [{ left, right, top: view.top - 12, bottom: view.top + 1 }]
-    : [{ left, right, top: bottom - 1, bottom: bottom + 12 }];
+    ? [stop, { left, right, top: view.top - 12, bottom: view.top + 1 }]
+    : [stop, { left, right, top: bottom - 1, bottom: bottom + 12 }];
 }
 
 /** The straight edges of the part. */

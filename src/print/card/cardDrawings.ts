@@ -24,6 +24,8 @@ const gap = 6;
 const captionHeight = 14;
 /** Room for the width of the part. */
 const tallest = 104;
+/** A part that would be drawn less wide takes both columns. */
+const leastHeight = 40;
 
 export function cardDrawings(card: Card, shop: Shop): CardDrawings {
   const { part, head } = card;
@@ -46,7 +48,8 @@ export function cardDrawings(card: Card, shop: Shop): CardDrawings {
         height: tallest,
       });
     const narrow = within(columnWidth);
-    const isNarrow = card.body.is === 'steps' && narrow.beside.length === 0;
+    const isNarrow =
+      card.body.is === 'steps' && narrow.beside.length === 0 && narrow.partHeight >= leastHeight;
     const drawing = isNarrow ? narrow : within(cardWidth);
     const caption = faces.length > 1 ? faceWords(section, face, shop) : '';
     const room = isNarrow ? 'narrow' : 'wide';

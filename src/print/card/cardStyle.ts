@@ -29,7 +29,7 @@ p { margin: 0; } .said { font-size: 9pt; } .near { border: 1.5pt solid #000; pad
 .foot { margin-top: auto; border-top: 0.75pt solid #000; padding-top: 2px; font-size: 8pt; line-height: 1.2; }
 .foot b { font-size: 8.5pt; } .stamp { white-space: nowrap; font-weight: 700; }
 table { border-collapse: collapse; width: 100%; font-size: 11pt; } caption { text-align: left; font-weight: 700; padding: 6pt 0 2pt; }
-th, td { text-align: left; vertical-align: top; padding: 2pt 10pt 2pt 0; border-bottom: 0.75pt solid #000; overflow-wrap: anywhere; }
+th, td { text-align: left; vertical-align: top; padding: 1.5pt 12pt 1.5pt 0; border-bottom: 0.75pt solid #000; } td:last-child { overflow-wrap: anywhere; width: 40%; } tbody th { padding-top: 6pt; } tbody { break-inside: avoid; }
 td.number, th.number { text-align: right; } thead { display: table-header-group; } tr { break-inside: avoid; }
 h1 { font-size: 17pt; margin: 0 0 3pt; overflow-wrap: anywhere; }
 @media screen { .sheet { margin-bottom: 16px; } }

@@ -41,29 +41,35 @@ function cutSheet(made: readonly Card[], press: Press, { unit, stamp }: Shop, jo
       <p>${job.name} · ${job.date} · ${stamp}</p>
       <p>${reach}</p>
       ${over === undefined ? [] : [html`<p class="near">${over}</p>`]}
-      ${cuts.sections.map(
-        (section) =>
-          html`<table>
-            <caption>
-              ${section.section}, ${section.grade}
-            </caption>
-            <thead>
+      <p>
+        Stroke: ${[...new Set(cuts.sections.flatMap((each) => each.cuts.map(strokeStartWords)))].join('; ')}.
+      </p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col" class="number">Length</th>
+            <th scope="col">Ends</th>
+            <th scope="col">Gauge</th>
+            <th scope="col">Stroke</th>
+            <th scope="col">Pieces</th>
+          </tr>
+        </thead>
+        ${cuts.sections.map(
+          (section) =>
+            html`<tbody>
               <tr>
-                <th scope="col" class="number">Length</th>
-                <th scope="col">Ends</th>
-                <th scope="col" class="number">Gauge</th>
-                <th scope="col">Stroke</th>
-                <th scope="col">Pieces</th>
+                <th colspan="5" scope="rowgroup">${section.section}, ${section.grade}</th>
               </tr>
-            </thead>
-            <tbody>
               ${section.cuts.map((cut) => cutRow(cut, unit))}
-            </tbody>
-          </table>`,
-      )}
+            </tbody>`,
+        )}
+      </table>
     </section>`,
   ];
 }
+
+/** Told in full above the table. */
+const strokes: Record<GaugeCut['starts'], string> = { touch: 'touch', pedal: 'pedal', unknown: 'not known' };
 
 function cutRow(cut: GaugeCut, unit: LengthUnit): Html {
   const pieces = cut.pieces.map(({ mark, qty }) => `${qty} × ${mark === '' ? 'no mark' : mark}`);
@@ -73,8 +79,8 @@ function cutRow(cut: GaugeCut, unit: LengthUnit): Html {
       <b>${formatSizes([cut.lengthMm], unit)}</b>
     </td>
     <td>${endWords(cut)}</td>
-    <td class="number">${gauge}</td>
-    <td>${strokeStartWords(cut)}</td>
+    <td>${gauge}</td>
+    <td>${strokes[cut.starts]}</td>
     <td>${pieces.join(', ')}</td>
   </tr>`;
 }
