@@ -31,7 +31,7 @@ export function stepLine(step: OperatorStep, groups: readonly HoleGroup[], unit:
       : [`fence ${sizeAsTyped(fenceMm, [typed.edge, typed.gage, typed.holesAt], unit)}`]),
     ...(upperMm === undefined ? [] : [`upper ${formatLength(upperMm, unit)}`]),
     ...(lowerMm === undefined ? [] : [`lower ${formatLength(lowerMm, unit)}`]),
-    ...(mode === undefined ? [] : [mode]),
+    ...(mode === undefined || step.action === 'mark out' ? [] : [mode]),
     ...(hits === undefined ? [] : [`${hits} ${hits === 1 ? 'hit' : 'hits'} a piece`]),
     ...(way === '' || way === 'as it lies' ? [] : [way]),
   ];
