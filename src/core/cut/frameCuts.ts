@@ -3,7 +3,7 @@ import { toleranceMm } from '../part/tolerance.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { lengthValue, ratioValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
-import { handOfEnd, legAtShear, type LongPoint } from './cutHand.js';
+import { handOfEnd, legAtShear, type LongPoint } from '../part/cutHand.js';
 import { cutLengthMm } from './cutLength.js';
 import { miterShortMm } from './miterShort.js';
 

@@ -121,6 +121,12 @@ export const pressItems = [
     meaning: 'deepest notch in one bite, from the edge',
   },
   {
+    key: 'notcherNarrowest',
+    name: 'Notcher narrowest notch',
+    kind: 'length',
+    meaning: 'narrowest notch in an edge: the width of the tool where that is fixed; none: any width',
+  },
+  {
     key: 'notcherThickness',
     name: 'Notcher thickness',
     kind: 'length',
@@ -139,6 +145,12 @@ export const pressItems = [
     name: 'Bend V openings',
     kind: 'lengths',
     meaning: 'V openings on hand, as text: 1, 1-1/2, 2; the force is held against Punch force',
+  },
+  {
+    key: 'bendPunchHalfWidth',
+    name: 'Bend punch half width',
+    kind: 'length',
+    meaning: 'from the middle of the bending punch to its side, where a leg that is bent already may stand',
   },
   { key: 'longestBar', name: 'Longest bar', kind: 'length', meaning: 'longest bar the supports carry' },
   {

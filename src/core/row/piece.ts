@@ -1,5 +1,5 @@
-import { type Hand, handOfEnd } from '../cut/cutHand.js';
-import { planeWidthsMm } from '../cut/planeWidth.js';
+import { type Hand, handOfEnd } from '../part/cutHand.js';
+import { planeWidthsMm } from '../section/planeWidth.js';
 import type { Range } from '../check/range.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { AnySection } from '../section/section.js';
@@ -20,7 +20,7 @@ export interface Piece {
   short: Range;
   /** The edge with the long point of the left end; of a square left end the longer edge. */
   leftLong: Range;
-  /** Missing where no end is mitered; a gap where it is not known. */
+  /** Missing where no end is mitered, and where the miters leave no piece; a gap where it is not known. */
   hand?: PieceHand | { gap: PieceGap };
   /** Why an edge is a range. */
   gap?: PieceGap;
@@ -41,7 +41,7 @@ export function pieceOf(row: MiteredRow, unit: LengthUnit): Piece | undefined {
   const piece: Piece = { longMm: lengthMm, ...edges };
   const isOpen = [edges.short, edges.leftLong].some(({ least, most }) => least < most);
   if (isOpen) piece.gap = gapOf(row);
-  if (isMitered) piece.hand = handOf(row);
+  if (isMitered && edges.short.most >= 0) piece.hand = handOf(row);
   return piece;
 }
 

@@ -1,8 +1,10 @@
 import type { Finding } from '../check/finding.js';
 import type { Grade } from '../material/grade.js';
+import { limitOf } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Tool } from '../shop/readTools.js';
+import { bodyFits } from '../tooling/bodyFits.js';
 import { type Hole, leastDimensionMm } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
 import { pickTools, type ToolPick } from './pickTools.js';
@@ -20,7 +22,21 @@ export function toolFindings(
   working?: Working,
 ): Finding[] {
   const pick = pickTools(press, hole, thicknessMm, grade, shop, working);
-  return pick ? [pickFinding(press, hole, pick, shop)] : [];
+  return pick ? [pickFinding(press, hole, pick, shop)] : withoutTools(press, hole, working);
+}
+
+/** Without a list of tools their bodies are not known; a punch that is larger itself than any body does not go in. */
+function withoutTools(press: Press, hole: Hole, working?: Working): Finding[] {
+  const station = limitOf(press, 'punchBody');
+  if (typeof station !== 'number' || !Number.isFinite(station)) return [];
+  const fit = bodyFits({ punch: hole, stationMm: station }, working);
+  const about = { press: press.name, hole } as const;
+  if (fit.fits !== 'no') {
+    return [{ rule: 'tool body', outcome: 'open', verdict: 'Not checked', ...about, noTools: true }];
+  }
+  const { why, sizeMm, limitMm } = fit;
+  const lacking = { rule: 'tool on hand', lacking: 'punch', nearest: [], unread: 0 } as const;
+  return [{ ...lacking, outcome: 'failed', verdict: 'No tool', ...about, over: { why, sizeMm, limitMm } }];
 }
 
 /** What a row takes from the tools that are picked for its hole. */

@@ -78,6 +78,8 @@ function sentence(note: StepNote, unit: LengthUnit): string {
       return 'Jog with this tool, then set.';
     case 'check after grinding':
       return 'Check again after grinding. A short stroke is never a guard.';
+    case 'slug not known':
+      return 'The press does not say what its angle shear loses at a cut (Angle shear slug): set the gauge by the first piece.';
     case 'full stroke':
       return 'Full stroke down, for a clean drop.';
     case 'key the shape':

@@ -32,7 +32,10 @@ function sentences(work: TimedRow): string[] {
   if (work.sharedSetup) told.push('Changes of tools are not in it: they are shared over a run.');
   if (work.holdersNotKnown) told.push('Changes of holders are not in it: give the Holder of each punch.');
   told.push(...costWords(work));
-  if (work.assumed.length > 0) told.push(`Taken as 1 until the press gives it: ${listWords(work.assumed)}.`);
+  if (work.assumed.length > 0) {
+    const taken = work.assumed.map(({ item, as }) => `${item} as ${as}`);
+    told.push(`Taken until ${press} gives it: ${listWords(taken)}.`);
+  }
   const invented = inventedOf(work);
   if (invented.length > 0) told.push(`Invented until the shop gives it: ${listWords(invented)}.`);
   const elsewhere = notIn(work.elsewhere);

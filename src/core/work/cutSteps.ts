@@ -1,4 +1,4 @@
-import { legAtShear } from '../cut/cutHand.js';
+import { legAtShear } from '../part/cutHand.js';
 import { miterKerfMm } from '../cut/miterKerf.js';
 import { limitOf } from '../press/limit.js';
 import { pressValue } from '../press/press.js';
@@ -43,6 +43,7 @@ function backGauge({ row, result, press }: StepContext): BackGauge {
   const edge = piece?.leftLong;
   if (!edge || edge.least < edge.most) return { mode: 'pedal', notes: [{ is: 'length not given' }] };
   const kerfMm = slugMm(row, press);
+  if (kerfMm === undefined) return { mode: 'pedal', notes: [{ is: 'slug not known' }] };
   const lostMm = kerfMm === 0 ? 0 : miterKerfMm({ kerfMm, miterRad: row.miterRightRad });
   const stopMm = edge.most + lostMm;
   const reachMm = limitOf(press, 'backGaugeReach');

@@ -1,5 +1,5 @@
 import type { Press } from '../press/press.js';
-import { itemName, limitOf } from '../press/limit.js';
+import { limitOf } from '../press/limit.js';
 import type { Layouts } from '../row/layout/layoutOf.js';
 import type { ReadyRow } from '../row/readyRow.js';
 import { type RowGauge, rowGauge } from '../setup/rowGauge.js';
@@ -14,8 +14,8 @@ export interface GaugeUse {
   lifts: number;
   /** Holes a piece that are marked out by hand: out of reach, or in no given place. */
   marked: number;
-  /** Items of the press that are not known, for which the least was taken. */
-  assumed: readonly string[];
+  /** The press does not say how many stops stand at once: one was taken. */
+  stopsNotKnown: boolean;
 }
 
 /** Holes that are punched with one punch, and their settings face by face. */
@@ -51,14 +51,14 @@ export function punchPasses(
 export function gaugeUse(passes: readonly PunchPass[], press: Press): GaugeUse {
   const atOnce = limitOf(press, 'stopsAtOnce');
   const use = { settings: 0, lifts: 0, marked: 0 };
-  let isAssumed = false;
+  let stopsNotKnown = false;
   for (const { settings, marked, notGiven } of passes.flatMap(({ gauges }) => gauges)) {
     const ways = new Set(settings.flatMap(({ hits }) => hits.map(({ turn }) => turn)));
     const standing = typeof atOnce === 'number' ? Math.max(1, atOnce) : 1;
-    isAssumed ||= typeof atOnce !== 'number' && settings.length > 1;
+    stopsNotKnown ||= typeof atOnce !== 'number' && settings.length > 1;
     use.settings += settings.length;
     use.lifts += Math.max(1, ways.size, Math.ceil(settings.length / standing));
     use.marked += marked.length + notGiven.length;
   }
-  return { ...use, assumed: isAssumed ? [itemName('stopsAtOnce')] : [] };
+  return { ...use, stopsNotKnown };
 }

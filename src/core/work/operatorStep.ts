@@ -1,4 +1,4 @@
-import type { Hand } from '../cut/cutHand.js';
+import type { Hand } from '../part/cutHand.js';
 import type { FaceId } from '../part/part.js';
 import type { Station } from '../press/pressItem.js';
 import type { RouteStep } from '../row/route.js';
@@ -37,6 +37,7 @@ export type StepNote =
   | { is: 'hand not given' }
   | { is: 'length not given' }
   | { is: 'full stroke' }
+  | { is: 'slug not known' }
   | { is: 'out of the gauges' }
   | { is: 'drill the corner first' }
   | { is: 'keep the drop side' }

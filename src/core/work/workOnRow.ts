@@ -11,7 +11,8 @@ import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
-import { barsOf } from './barsOf.js';
+import { itemName } from '../press/limit.js';
+import { barsOf, slugMm } from './barsOf.js';
 import { gaugeUse, punchPasses, type PunchPass } from './gaugeUse.js';
 import { type Operation, operationsOf } from './operations.js';
 import { ratesOf } from './rates.js';
@@ -32,8 +33,8 @@ export interface TimedRow {
   elsewhere: readonly RouteStep[];
   /** Holders of the punches are not all known: their changes are not counted. */
   holdersNotKnown: boolean;
-  /** Items of the press that are not known, for which the least was taken. */
-  assumed: readonly string[];
+  /** Items of the press that are not known, and what was taken for them. */
+  assumed: readonly { item: string; as: number }[];
   /** Tools are the run's: their changes are not in the row. */
   sharedSetup: boolean;
   /** Price of one piece at the quantities the shop asks for. */
@@ -119,9 +120,22 @@ function timed(
     holdersNotKnown: tools.holdersNotKnown,
     sharedSetup: rates.sharedSetup,
     breaks,
-    assumed: gaugeUse(passes, press).assumed,
+    assumed: assumedOf(row, press, operations, passes),
     ...(pricedBy ? { pricedBy } : {}),
   };
+}
+
+function assumedOf(
+  row: ReadyRow,
+  press: Press,
+  operations: readonly Operation[],
+  passes: readonly PunchPass[],
+): TimedRow['assumed'] {
+  const isCut = operations.some(({ is }) => is === 'cut');
+  return [
+    ...(gaugeUse(passes, press).stopsNotKnown ? [{ item: itemName('stopsAtOnce'), as: 1 }] : []),
+    ...(isCut && slugMm(row, press) === undefined ? [{ item: itemName('angleShearSlug'), as: 0 }] : []),
+  ];
 }
 
 /** What a row of so many pieces costs; undefined where the press has no hourly rate. */

@@ -6,7 +6,7 @@ import type { MatrixArgument, ReadContext } from './argument.js';
 
 const allowed = 'Give two columns without headings, x and y of one hole in each row.';
 /** More are a slip of the range. */
-const mostHoles = 2000;
+const mostHoles = 1000;
 
 /** Centers of holes, x and y in two columns; blank rows are left out. */
 export function holesArgument(meaning: string): MatrixArgument<ListedHole[]> {

@@ -1,5 +1,5 @@
 import { greatestMiterDegree } from '../../core/cut/requireMiter.js';
-import { planeWidthMm } from '../../core/cut/planeWidth.js';
+import { planeWidthMm } from '../../core/section/planeWidth.js';
 import { isBlank } from '../../core/quantity/cellValue.js';
 import { readAngle } from '../../core/quantity/readAngle.js';
 import { readAnySection } from '../../core/section/readAnySection.js';

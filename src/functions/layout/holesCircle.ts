@@ -1,3 +1,4 @@
+import { refuse } from '../../core/inputError.js';
 import { circleHoles } from '../../core/layout/circleHoles.js';
 import { holeCountArgument } from '../argument/holeCount.js';
 import { lengthArgument, optionalLengthArgument } from '../argument/length.js';
@@ -26,10 +27,14 @@ export const holesCircle = define({
   result: 'cells',
   gives:
     'x and y of each hole in in or mm, without a heading, counter-clockwise: from the left end and the bottom edge where the center is given, else from the center.',
-  errors: '',
+  errors: '#VALUE! when only one distance of the center is given.',
   source: 'plane geometry',
   example: '=TONROW.HOLESCIRCLE(7.5,8,"in",22.5,4.5,4.5)',
   compute({ diameter, count, startAngle, centreX, centreY }, { unit }, working) {
+    if ((centreX === undefined) !== (centreY === undefined)) {
+      const blank = centreX === undefined ? 'Centre x' : 'Centre y';
+      return refuse(blank, '', 'the cell is blank.', 'Give both distances of the center, or neither.');
+    }
     const center = { x: centreX ?? 0, y: centreY ?? 0 };
     return spilledHoles(
       circleHoles({ diameterMm: diameter, count, startRad: startAngle, center }, working),

@@ -3,7 +3,7 @@ import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import { listWords } from '../../core/say/listWords.js';
 import { turnWords } from '../../core/say/turnWords.js';
 import type { GaugeHit, GaugeSetting } from '../../core/setup/gaugeSetting.js';
-import type { Turn } from '../../core/setup/way.js';
+import { endAtStop, type Turn } from '../../core/setup/way.js';
 import { define } from '../descriptor/descriptor.js';
 import { gaugeArguments, gaugesOf, gaugeSource } from './gaugeArguments.js';
 
@@ -38,9 +38,14 @@ export const gaugeSettings = define({
 });
 
 /** How the plate lies for which holes: `as it lies, row 1; turned end for end, row 4`. */
-function waysRound({ hits }: GaugeSetting, rowOf: (hole: number) => number): string {
+function waysRound({ hits, stop }: GaugeSetting, rowOf: (hole: number) => number): string {
   const turns = (Object.keys(turnWords) as Turn[]).filter((each) => hits.some(({ turn }) => turn === each));
-  return turns.map((turn) => `${turnWords[turn]}, ${rowWords(rowsOf(hits, turn, rowOf))}`).join('; ');
+  return turns
+    .map((turn) => {
+      const end = stop === 'right' ? `, ${endAtStop({ turn, stop })} end at the stop` : '';
+      return `${turnWords[turn]}${end}, ${rowWords(rowsOf(hits, turn, rowOf))}`;
+    })
+    .join('; ');
 }
 
 function rowsOf(hits: readonly GaugeHit[], turn: Turn, rowOf: (hole: number) => number): number[] {

@@ -236,6 +236,30 @@ export const goodCalls: readonly GoodCall[] = [
     same: (stamp) => [[[[...headings].reverse()], [[...row].reverse()], stamp]],
   },
   {
+    name: 'TOOLPICK',
+    given: (stamp) => ['Bay A', '13/16', '3/8', 'A36', stamp],
+    value: /^\[\["Ø13\/16","Ø27\/32",0\.03125,""\]\]$/,
+    same: (stamp) => [['bay a', 0.8125, '9.525 mm', 'a36', stamp]],
+  },
+  {
+    name: 'TOOLORDER',
+    given: (stamp) => [[headings, row], 'Bay A', stamp],
+    value: /^\[\["Mark",.*\["C1","","Ø13\/16","Ø27\/32",0\],\["0 changes of tools: no order has fewer\./,
+    same: (stamp) => [[[[...headings].reverse(), [...row].reverse()], 'bay a', stamp]],
+  },
+  {
+    name: 'STROKELIMITS',
+    given: (stamp) => ['Bay A', 'punch', '3/8', stamp],
+    value: /^\[\[0\.625,-0\.0787\d*,"Jog with this punch, then set; check again after grinding\./,
+    same: (stamp) => [['bay a', 'PUNCH', '9.525 mm', stamp]],
+  },
+  {
+    name: 'STROKETIME',
+    given: (stamp) => ['Bay A', 'punch', '3/8', stamp],
+    value: /^"Not checked: Approach speed, Press speed and Return speed of Bay A are not given\."$/,
+    same: (stamp) => [['Bay A', 'Punch', 0.375, stamp]],
+  },
+  {
     name: 'WORKING',
     given: () => ['PUNCHFORCE', '13/16', '3/8', 'A36'],
     value: /^\[\["Step",.*"Punching force",/,

@@ -69,6 +69,11 @@ describe('pieceOf', () => {
     expect(piece('L50x50x5', { miterLeftRad: rad })).not.toHaveProperty('gap');
   });
 
+  it('has no hand where the miters leave no piece', () => {
+    const longSide = { left: 'heel', right: 'heel' } as const;
+    expect(piece('L50x50x5', { ...both, longSide, lengthMm: 90 })).not.toHaveProperty('hand');
+  });
+
   it('takes the size of bars and square tubes', () => {
     expect(piece('RD 25', { miterLeftRad: rad })?.short.least).toBeCloseTo(275, 9);
     expect(piece('RHS50x50x3', both)?.short).toMatchObject({ most: expect.closeTo(250, 9) as number });

@@ -1,4 +1,4 @@
-import type { End } from '../part/outlineInput.js';
+import type { End } from './outlineInput.js';
 
 /** The hand of a mitered end of an angle; `both`: one of each. */
 export type Hand = 'left' | 'right';

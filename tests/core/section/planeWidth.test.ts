@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { planeWidthMm } from '../../../src/core/cut/planeWidth.js';
+import { planeWidthMm } from '../../../src/core/section/planeWidth.js';
 import { readAnySection } from '../../../src/core/section/readAnySection.js';
 import { refusalText } from '../../support/refusal.js';
 
@@ -24,7 +24,7 @@ describe('planeWidthMm', () => {
     'refuses %s: it may lie in two ways',
     (section) => {
       expect(refusalText(() => widthOf(section))).toMatch(
-        /^Section: .* has two widths, by how it lies in the plane of the miter\. Give a flat of the width in that plane in its place\.$/,
+        /^Section: .* has two widths, by how it lies in the plane of the miter\. Write a flat as wide as it is in that plane, such as FB 1\/4x4\.$/,
       );
     },
   );

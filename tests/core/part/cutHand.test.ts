@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { handOfEnd, legAtShear } from '../../../src/core/cut/cutHand.js';
+import { handOfEnd, legAtShear } from '../../../src/core/part/cutHand.js';
 
 type Vector = readonly [number, number, number];
 const cross = ([a, b, c]: Vector, [d, e, f]: Vector): Vector => [b * f - c * e, c * d - a * f, a * e - b * d];

@@ -1,11 +1,12 @@
 import type { Finding } from '../check/finding.js';
+import type { OpenCell } from '../check/rowFact.js';
 import { hardestOf, mildestOf } from '../check/severity.js';
 
 /**
- * What a press finds of a hole group that may be in several faces: where it fails in all of them, what it finds in the
- * face with the mildest word; what fails in some is not known until the row names the leg. Of the shares the largest is kept.
+ * What a press finds of work that may be in several places: where it fails in all of them, what it finds in the one with
+ * the mildest word; what fails in some is not known until the row fills in the cell. Of the shares the largest is kept.
  */
-export function inAnyFace(found: readonly (readonly Finding[])[], group: number): Finding[] {
+export function inAnyPlace(found: readonly (readonly Finding[])[], cell: OpenCell): Finding[] {
   const [first = []] = found;
   if (found.length === 1) return [...first];
   const failing = found.map((each) => each.filter(({ outcome }) => outcome === 'failed'));
@@ -19,7 +20,7 @@ export function inAnyFace(found: readonly (readonly Finding[])[], group: number)
             rule: 'choice',
             outcome: 'open',
             verdict: 'Not checked',
-            cells: [{ cell: 'Leg', group }],
+            cells: [cell],
             failing: failed,
           },
         ];

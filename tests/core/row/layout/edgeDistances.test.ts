@@ -1,9 +1,9 @@
-// What a hole needs to an edge and to another hole. AISC 360-22 Table J3.4, bolt 3/4 in: 1 in; AISC 360-05 at a sheared
-// edge: 1-1/4 in. Spacing 2⅔ · 3/4 = 2 in. EN 1993-1-8 Table 3.3: 1.2 · d0.
+// What a hole needs to an edge. AISC 360-22 Table J3.4, bolt 3/4 in: 1 in; AISC 360-05 at a sheared edge: 1-1/4 in.
+// EN 1993-1-8 Table 3.3: 1.2 · d0.
 import { describe, expect, it } from 'vitest';
 import type { HoleToEdge } from '../../../../src/core/part/edgeClearances.js';
 import { edgeClearances } from '../../../../src/core/part/edgeClearances.js';
-import { edgeDistances, holeDistances } from '../../../../src/core/row/layout/distanceLimits.js';
+import { edgeDistances } from '../../../../src/core/row/layout/edgeDistances.js';
 import { edgeKindsOf } from '../../../../src/core/row/layout/edgeKindsOf.js';
 import { heldGroup } from '../../../../src/core/row/layout/heldGroup.js';
 import { outcomeOf } from '../../../../src/core/row/layout/measured.js';
@@ -80,52 +80,5 @@ describe('edgeDistances', () => {
     const group: Partial<HoleGroup> = { hole: slot, bolt: readBolt('M20', 'Bolt', 'mm') };
     const [along] = toBottom(33, group, 'EN');
     expect(along).toMatchObject({ from: 'end radius', limit: { least: 33, most: 33 }, outcome: 'held' });
-  });
-});
-
-describe('holeDistances', () => {
-  const between = (mm: number, changes: Partial<HoleGroup>, free = false) => {
-    const group = held(changes);
-    const box = { x0: 0, x1: 60, y0: 0, y1: 0 };
-    const [a, b] = [
-      holeAt(100, 50, { hole }),
-      holeAt(100 + mm, 50, { hole, ...(free ? { free: box } : {}) }),
-    ];
-    const rimMm = mm - hole.diameterMm;
-    const rim = {
-      least: { distance: rimMm, at: [a.center, b.center] as const },
-      most: rimMm + (free ? 60 : 0),
-    };
-    return holeDistances([group, group], [a, b], rim, 'AISC').map((measured) => ({
-      ...measured,
-      outcome: outcomeOf(measured),
-    }));
-  };
-
-  it('are 2⅔ diameters of the bolt from center to center, and its diameter of steel', () => {
-    const [spacing, clear, practice] = between(50, { bolt });
-    expect(spacing?.limit.least).toBeCloseTo(2 * inch, 6);
-    expect(spacing).toMatchObject({
-      kind: 'spacing by code',
-      outcome: 'failed',
-      given: { least: 50, most: 50 },
-    });
-    expect(clear?.limit.least).toBeCloseTo(0.75 * inch, 6);
-    // 50 − 20.6375 = 29.36 mm of steel
-    expect(clear).toMatchObject({ kind: 'clear distance by code', outcome: 'held' });
-    expect(practice).toMatchObject({ kind: 'spacing by practice', outcome: 'held' });
-    expect(between(50.8, { bolt })[0]?.outcome).toBe('held');
-  });
-
-  it('fail by no bolt that was read, and by press practice alone where there is none', () => {
-    expect(between(50, {})[0]?.outcome).toBe('open');
-    expect(between(30, { noBolt: true })).toMatchObject([{ kind: 'spacing by practice', outcome: 'failed' }]);
-  });
-
-  it('of a hole that is not placed span all its places', () => {
-    expect(between(40, { bolt }, true)[0]).toMatchObject({
-      outcome: 'open',
-      given: { least: 40, most: 100 },
-    });
   });
 });

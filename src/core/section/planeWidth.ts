@@ -1,5 +1,5 @@
 import { refuse } from '../inputError.js';
-import type { AnySection, SectionText } from '../section/section.js';
+import type { AnySection, SectionText } from './section.js';
 
 /**
  * The widths a section may have in the plane of its miters, by how it lies: of an angle its legs, of a flat its width.
@@ -42,5 +42,10 @@ export function planeWidthMm({ section, shortLegFirst }: SectionText<AnySection>
   if (others.every((each) => each === first)) return first;
   const { designation } = section;
   const problem = `${designation} has two widths, by how it lies in the plane of the miter.`;
-  return refuse(argument, designation, problem, 'Give a flat of the width in that plane in its place.');
+  return refuse(
+    argument,
+    designation,
+    problem,
+    'Write a flat as wide as it is in that plane, such as FB 1/4x4.',
+  );
 }
