@@ -6,7 +6,7 @@ import { formatSizes } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { CheckedPart } from '../row/checkRow.js';
 import type { RowField } from '../row/heading.js';
-import { joinedCells } from '../row/joinedColumns.js';
+import { rowCells } from '../row/joinedColumns.js';
 import type { Headings } from '../row/readHeadings.js';
 import type { ReadyRow } from '../row/readyRow.js';
 import type { RouteStep } from '../row/route.js';
@@ -46,7 +46,7 @@ export interface Card {
   near: readonly Finding[];
   cautions: readonly CardCaution[];
   /** The part to draw, with its faces that are worked; undefined where the row could not be read. */
-  part?: { row: ReadyRow; faces: readonly FaceId[] };
+  part?: NonNullable<CheckedPart['part']> & { faces: readonly FaceId[] };
 }
 
 /**
@@ -82,7 +82,7 @@ export function cardOf(
     body: bodyOf(steps),
     near: verdict === 'Near limit' ? findings.filter((each) => each.verdict === 'Near limit') : [],
     cautions: cautionsOf(done),
-    ...(part ? { part: { row: part.row, faces: facesOfPart(part) } } : {}),
+    ...(part ? { part: { ...part, faces: facesOfPart(part) } } : {}),
   };
 }
 
@@ -98,7 +98,7 @@ function headOf(
   row: ReadyRow | undefined,
   unit: LengthUnit,
 ): CardHead {
-  const joined = joinedCells(cells, headings);
+  const joined = rowCells(cells, headings);
   const typed = (field: RowField) => {
     const cell = meant(joined[headings.fields[field]?.at ?? -1]);
     return cell === null ? '' : plainText(String(cell));

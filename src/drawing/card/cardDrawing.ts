@@ -3,25 +3,34 @@ import { formatSizes } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { RowJob } from '../../core/row/rowJob.js';
 import type { Section } from '../../core/section/section.js';
+import type { Turn } from '../../core/setup/way.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { Shape } from '../drawing.js';
 import type { Side } from '../part/fence.js';
-import { holeShapes } from '../part/holeShapes.js';
+import { halfSize, holeShapes } from '../part/holeShapes.js';
 import { outlineShapes } from '../part/outline.js';
 import { type PartPlan, planOf } from '../part/partPlan.js';
-import { rightOf, type View, yOf } from '../part/partView.js';
+import { pixelOf, rightOf, type View, xOf, yOf } from '../part/partView.js';
 import { pressShapes } from '../part/pressShapes.js';
 import { bendShapes, miterShapes } from '../part/workShapes.js';
-import { type Box, fenceBoxes, textBoxes } from '../part/box.js';
+import { type Box, textBoxes } from './box.js';
 import { areApart, cardViewOf } from './cardView.js';
 import { acrossShapes, acrossTheFence, alongShapes, alongTheStop, type Running } from './running.js';
-import { type HoleSetting, markedHoles, settingMarks } from '../part/settingMarks.js';
+import { type MarkedHole, settingMarks } from './settingMarks.js';
 import { labelShapes, sizeLabels } from './sizeLabels.js';
 
 /*
  * A face of a part as its card has it: as it lies on the press, measured from the stop and from the fence, the
  * numbers of the gauge settings in circles.
  */
+
+/** The gauge setting that makes a hole, by the number of its group in the row and its own number in the group. */
+export interface HoleSetting {
+  number: number;
+  group: number;
+  index: number;
+  turn: Turn;
+}
 
 export interface CardInput {
   job: RowJob;
@@ -42,8 +51,12 @@ export interface CardDrawing {
   width: number;
   height: number;
   shapes: Shape[];
-  /** What has no room in the drawing, or is not to scale, in words. */
-  said: string[];
+  /** How wide the part is drawn. */
+  partHeight: number;
+  /** How it is not to scale, in words. */
+  scale: string[];
+  /** What has no room in it, in words. */
+  beside: string[];
 }
 
 const left = 46;
@@ -84,16 +97,22 @@ export function cardDrawing(input: CardInput): CardDrawing {
     ),
     ...(below ?? []),
     ...(beside ?? []),
-    ...labelShapes(labels, (row) => top - aboveFor - row * rowHeight),
+    ...labelShapes(labels, { top, baseline: (row) => top - aboveFor - row * rowHeight }),
   ];
   const frame = { left: 0, top: 0, right: width, bottom: height };
-  const marks = marksOf(input, plan, view, base, frame);
+  const lines = [
+    ...(below ? along.map(({ at, start }) => boxOf([at, start], [at, bottom + belowFor])) : []),
+    ...(beside ? across.map(({ at, start }) => boxOf([start, at], [rightOf(view) + 14, at])) : []),
+  ];
+  const taken = [...textBoxes(base), ...barBoxes(view), ...edgeBoxes(plan, view), ...lines];
+  const marks = marksOf(input, plan, view, taken, frame);
   return {
     width,
     height,
     shapes: textLast([...base, ...marks.shapes]),
-    said: [
-      ...scaleWords(view, unit),
+    partHeight: bottom - top,
+    scale: scaleWords(view, unit),
+    beside: [
       ...(below ? [] : [`From the stop: ${listed(along)}.`]),
       ...(beside ? [] : [`From the ${plan.fence.edge} at the fence: ${listed(across)}.`]),
       ...marks.said,
@@ -120,17 +139,52 @@ function marksOf(
   { settings }: CardInput,
   plan: PartPlan,
   view: View,
-  base: readonly Shape[],
+  taken: readonly Box[],
   frame: Box,
 ): { shapes: Shape[]; said: string[] } {
-  const marked = markedHoles(settings, plan, view);
+  const holes = plan.groups.flatMap(({ holes: own }) => own);
+  const marked = settings.flatMap(({ number, turn, group, index }): MarkedHole[] => {
+    const hole = holes.find((each) => each.group === group && each.index === index);
+    const x = hole && xOf(view, hole.center.x);
+    if (!hole || x === undefined) return [];
+    const { x: halfX, y: halfY } = halfSize(hole, view.pixelPerMm);
+    return [{ number, turn, x, y: yOf(view, hole.center.y), half: Math.max(halfX, halfY) }];
+  });
   const away = 'The settings are told by their stop and fence; there is no room for their circles.';
   const columns = [...new Set(marked.map(({ x }) => x))];
   if (marked.length > mostMarks || (marked.length > 1 && !areApart(columns))) {
     return { shapes: [], said: [away] };
   }
-  const { shapes, left: without } = settingMarks(marked, [...textBoxes(base), ...fenceBoxes(view)], frame);
+  const { shapes, left: without } = settingMarks(marked, taken, frame);
   return without > 0 ? { shapes: [], said: [away] } : { shapes, said: [] };
+}
+
+/** The fence bar beside the part, and the stop at its left. */
+function barBoxes(view: View): Box[] {
+  const [left, right] = [view.left - 20, rightOf(view) + 10];
+  const bottom = yOf(view, 0);
+  const stop = { left: 0, right: view.left - 2, top: view.top, bottom };
+  return view.fence === 'throat'
+    ? [stop, { left, right, top: view.top - 12, bottom: view.top + 1 }]
+    : [stop, { left, right, top: bottom - 1, bottom: bottom + 12 }];
+}
+
+/** The straight edges of the part. */
+function edgeBoxes({ face }: PartPlan, view: View): Box[] {
+  return face.outline.edges.flatMap(({ from, to }) => {
+    const [a, b] = [pixelOf(view, from), pixelOf(view, to)];
+    const isStraight = Math.abs(a[0] - b[0]) < 1 || Math.abs(a[1] - b[1]) < 1;
+    return isStraight ? [boxOf(a, b)] : [];
+  });
+}
+
+function boxOf([x1, y1]: [number, number], [x2, y2]: [number, number]): Box {
+  return {
+    left: Math.min(x1, x2) - 1,
+    right: Math.max(x1, x2) + 1,
+    top: Math.min(y1, y2) - 1,
+    bottom: Math.max(y1, y2) + 1,
+  };
 }
 
 function textLast(shapes: readonly Shape[]): Shape[] {

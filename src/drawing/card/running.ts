@@ -1,7 +1,6 @@
 import { formatSizes } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Shape } from '../drawing.js';
-import { labelWidth } from '../labelWidth.js';
 import { polyline, segment } from '../path.js';
 import { halfSize } from '../part/holeShapes.js';
 import type { PartPlan } from '../part/partPlan.js';
@@ -20,6 +19,8 @@ export interface Running {
 
 const sameMm = 0.01;
 const lineHeight = 15;
+/** Sizes are figures, which are narrower than the widest letters. */
+const figureWidth = 6.9;
 
 /** Holes whose place the row gives: what is read is no dimension. */
 function givenHoles({ groups }: PartPlan) {
@@ -99,7 +100,7 @@ export function alongShapes(
   { level, left, right }: { level: number; left: number; right: number },
 ): Shape[] | undefined {
   const places = spread(
-    running.map(({ at, text }) => ({ at, room: labelWidth(text) })),
+    running.map(({ at, text }) => ({ at, room: text.length * figureWidth + 7 })),
     left,
     right,
   );

@@ -8,7 +8,7 @@ import { miterText } from '../part/miterWork.js';
 import type { PartPlan } from '../part/partPlan.js';
 import { pixelOf, rightOf, type View, xOf, yOf } from '../part/partView.js';
 
-/** What a label above the part says, and what it points at. */
+/** What a label above the part says, and what it points at, from the top of the part. */
 interface Label {
   text: string;
   x: number;
@@ -78,7 +78,10 @@ function miterLabels({ miters }: PartPlan, view: View): Label[] {
 const textHeight = 5;
 
 /** The labels, each with a line to what it is about. */
-export function labelShapes(labels: readonly PlacedLabel[], baseline: (row: number) => number): Shape[] {
+export function labelShapes(
+  labels: readonly PlacedLabel[],
+  { top, baseline }: { top: number; baseline: (row: number) => number },
+): Shape[] {
   return labels.flatMap(({ text, x, y, middle, row }): Shape[] => {
     const level = baseline(row);
     return [
@@ -89,7 +92,7 @@ export function labelShapes(labels: readonly PlacedLabel[], baseline: (row: numb
               kind: 'line',
               path: polyline([
                 [middle, level + textHeight],
-                [x, y],
+                [x, top + y],
               ]),
               line: 'thin',
             } satisfies Shape,

@@ -1,8 +1,8 @@
 import type { Card } from '../../core/card/cardOf.js';
-import { formatSizes } from '../../core/quantity/formatLength.js';
 import { sentenceInCell } from '../../core/inputError.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { caution, cautionWords } from '../../core/say/cautionWords.js';
+import { size } from '../../core/say/sizes.js';
 import { sentencesOf } from '../../core/say/sentencesOf.js';
 import { placesNotGiven } from '../../core/say/stepWords.js';
 import type { Shop } from '../../core/shop/readShop.js';
@@ -25,21 +25,20 @@ export interface CardMarkup {
 }
 
 export function cardHtml(card: Card, shop: Shop, job: Job): CardMarkup {
-  const { drawings, said, height } = cardDrawings(card, shop);
+  const { narrow, wide, said, heights } = cardDrawings(card, shop);
   const text = textOf(card, said, shop.unit);
-  const half = isHalf(text, height);
+  const half = isHalf(text, heights);
   const classes = half ? 'card' : 'card whole';
   return {
     half,
     card: html`<section class="${classes}">
-      ${headHtml(card, job, shop.unit)}
-      ${drawings.length > 0 ? [html`<div class="drawings">${drawings}</div>`] : []}
+      ${headHtml(card, job, shop.unit)} ${wide}
       ${text.said.map((words) => html`<p class="said">${words}</p>`)}
-      ${text.near.map((words) => html`<p class="near">${words}</p>`)} ${stepsHtml(card, text)}
+      ${text.near.map((words) => html`<p class="near">${words}</p>`)}
+      <div class="flow">${narrow}${stepsHtml(card, text)}</div>
       ${reasonsHtml(text)}
       <footer class="foot">
-        <p><b>${text.cautions.join(' ')}</b> ${caution}</p>
-        <p>${shop.stamp}</p>
+        <b>${text.cautions.join(' ')}</b> ${caution} <span class="stamp">${shop.stamp}</span>
       </footer>
     </section>`,
   };
@@ -50,7 +49,7 @@ function headHtml({ head, press, verdict, bars, next }: Card, job: Job, unit: Le
     ['Press', press ?? ''],
     ['Drawing', head.drawing],
     ['Rev', head.revision],
-    ['Bars', bars ? `${bars.count} × ${formatSizes([bars.lengthMm], unit)}` : ''],
+    ['Bars', bars ? `${bars.count} × ${size(bars.lengthMm, unit)}` : ''],
     ['Next', next ?? ''],
     ['Job', job.name],
     ['Date', job.date],

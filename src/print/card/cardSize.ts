@@ -9,38 +9,39 @@ export interface CardText {
   cautions: string[];
 }
 
-/** In pixels, with room to spare: a printer's font may be wider than the one this was measured with. */
-const halfHeight = 482;
-const headHeight = 66;
-const footHeight = 50;
-const lines = { said: 15, near: 22, step: 17, reason: 20 };
-const letters = { said: 118, near: 100, step: 50, reason: 88 };
+/** In pixels and in letters, with room to spare: a printer's font may be wider than the one this was measured with. */
+const halfHeight = 484;
+const headHeight = 57;
+const footHeight = 45;
+const lines = { said: 16, near: 20, step: 15, reason: 20 };
+const letters = { said: 110, near: 95, step: 54, reason: 80 };
 const gaps = 24;
+/** A step is not parted between the columns: some of it is lost. */
+const unparted = 10;
 
-/** Whether a card with these texts and a drawing of some height fits in half a page. */
-export function isHalf({ said, near, steps, reasons }: CardText, drawing: number): boolean {
+/** Whether a card with these texts and drawings fits in half a page. */
+export function isHalf(
+  { said, near, steps, reasons }: CardText,
+  drawings: { narrow: number; wide: number },
+): boolean {
+  const stepHeight = heightOf(
+    steps.map(({ title, words }) => `${title} ${words}`),
+    letters.step,
+    lines.step,
+  );
+  const flow = Math.max(drawings.narrow, (drawings.narrow + stepHeight) / 2 + unparted);
   const height =
     headHeight +
-    drawing +
+    drawings.wide +
+    flow +
     heightOf(said, letters.said, lines.said) +
     heightOf(near, letters.near, lines.near) +
-    Math.ceil(
-      countOf(
-        steps.map(({ title, words }) => `${title} ${words}`),
-        letters.step,
-      ) / 2,
-    ) *
-      lines.step +
     heightOf(reasons, letters.reason, lines.reason) +
     footHeight +
     gaps;
   return height <= halfHeight;
 }
 
-function countOf(texts: readonly string[], perLine: number): number {
-  return texts.reduce((sum, text) => sum + Math.max(1, Math.ceil(text.length / perLine)), 0);
-}
-
 function heightOf(texts: readonly string[], perLine: number, lineHeight: number): number {
-  return countOf(texts, perLine) * lineHeight;
+  return texts.reduce((sum, text) => sum + Math.max(1, Math.ceil(text.length / perLine)), 0) * lineHeight;
 }

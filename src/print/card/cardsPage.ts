@@ -2,10 +2,11 @@ import type { Card } from '../../core/card/cardOf.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { html, type Html, styleElement } from '../html.js';
 import { cardHtml, type CardMarkup, type Job } from './cardHtml.js';
+import { cutSheets } from './cutSheets.js';
 import { cardStyle } from './cardStyle.js';
 
 /**
- * A page of cards, two on a sheet; one that needs it has a sheet of its own. Without its style where the page it is
+ * A page of cards, two on a sheet; one that needs it has a sheet of its own; then the cuts of each press. Without its style where the page it is
  * shown in allows no style as text.
  */
 export function cardsPage(cards: readonly Card[], shop: Shop, job: Job, style = cardStyle): string {
@@ -19,7 +20,10 @@ export function cardsPage(cards: readonly Card[], shop: Shop, job: Job, style = 
         ${styleElement(style)}
       </head>
       <body>
-        <main>${sheets.map((own) => html`<div class="sheet">${own}</div>`)}</main>
+        <main>
+          ${sheets.map((own) => html`<div class="sheet">${own}</div>`)}
+          ${cutSheets(cards, shop, job).map((own) => html`<div class="sheet">${own}</div>`)}
+        </main>
       </body>
     </html>`;
   return page.text;

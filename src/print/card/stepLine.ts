@@ -1,4 +1,4 @@
-import { formatSizes } from '../../core/quantity/formatLength.js';
+import { formatLength, formatSizes } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
@@ -10,7 +10,8 @@ export interface StepLine {
 }
 
 export function stepLine(step: OperatorStep, unit: LengthUnit): StepLine {
-  const { punch, die, holder, stopMm, stopSide, fenceMm, upperMm, lowerMm, hits, mode } = step;
+  const { punch, die, holder, stopMm, fenceMm, upperMm, lowerMm, hits, mode } = step;
+  const { stopSide, ...told } = step;
   const size = (mm: number) => formatSizes([mm], unit);
   const way = wayWords(step);
   const facts = [
@@ -19,12 +20,12 @@ export function stepLine(step: OperatorStep, unit: LengthUnit): StepLine {
     ...(die === undefined ? [] : [`die ${die}`]),
     ...(stopMm === undefined ? [] : [`${stopSide ?? ''} stop ${size(stopMm)}`.trim()]),
     ...(fenceMm === undefined ? [] : [`fence ${size(fenceMm)}`]),
-    ...(upperMm === undefined ? [] : [`upper ${size(upperMm)}`]),
-    ...(lowerMm === undefined ? [] : [`lower ${size(lowerMm)}`]),
+    ...(upperMm === undefined ? [] : [`upper ${formatLength(upperMm, unit)}`]),
+    ...(lowerMm === undefined ? [] : [`lower ${formatLength(lowerMm, unit)}`]),
     ...(mode === undefined ? [] : [mode]),
     ...(hits === undefined ? [] : [`${hits} ${hits === 1 ? 'hit' : 'hits'} a piece`]),
     ...(way === '' || way === 'as it lies' ? [] : [way]),
   ];
   const said = facts.length === 0 ? '' : `${facts.join(', ')}. `;
-  return { title: stepTitle(step), words: `${said}${stepNotes(step, unit)}`.trim() };
+  return { title: stepTitle(step), words: `${said}${stepNotes(told, unit)}`.trim() };
 }
