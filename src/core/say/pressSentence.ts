@@ -1,6 +1,7 @@
 import type { FindingOf, PressFinding } from '../check/finding.js';
 import { sentenceInCell } from '../inputError.js';
 import { governsOf, itemName } from '../press/limit.js';
+import { toleranceMm } from '../part/tolerance.js';
 import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -116,7 +117,7 @@ function legSentence(
   const [low, high] = [Math.min(bend, madeBefore) + 1, Math.max(bend, madeBefore) + 1];
   const leg = `bend ${low} and bend ${high}: if both go the same way to 90°, the leg of ${size(legMm, unit)} beyond bend ${madeBefore + 1}`;
   const why =
-    gapMm < 0 || halfMm === undefined
+    gapMm < -toleranceMm || halfMm === undefined
       ? `is longer than the ${size(webMm, unit)} between them and meets the punch`
       : `comes within ${size(gapMm, unit)} of the middle of the punch, under its half width on ${press}, ${size(halfMm, unit)}`;
   return `${leg} ${why}. Check it by hand.`;

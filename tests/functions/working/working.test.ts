@@ -77,6 +77,7 @@ function readable(name: string, argument: Argument<unknown>, of: string): fc.Arb
     'shop or unit': [null, 'in', 'mm', inches.stamp, millimetres.stamp],
     count: [null, 1, 3, 12],
     angle: [null, 1, 15, 45],
+    'angle to either side': [null, 15, -15, 45],
   };
   return argument.kind === 'length'
     ? fc.oneof(inchLengths, mmLengths)

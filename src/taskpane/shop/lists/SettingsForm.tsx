@@ -6,7 +6,7 @@ import {
   Button,
   Text,
 } from '@fluentui/react-components';
-import { InputError } from '../../../core/inputError.js';
+import { InputError, sentenceInCell } from '../../../core/inputError.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { readSettings, type Settings, settingRows } from '../../../core/shop/settings.js';
 import type { Step } from '../../../workbook/step.js';
@@ -117,7 +117,10 @@ function problemsOf(
 ): Readonly<Record<string, string | undefined>> {
   const rows = names.map((name) => [name, name === 'Units' ? unit : valueOf(name)]);
   const { bad } = readSettings([['Setting', 'Value'], ...rows]);
-  const named = Object.entries(bad).map(([key, why]) => [settingRows[key as keyof Settings].name, why]);
+  const named = Object.entries(bad).map(([key, why]) => [
+    settingRows[key as keyof Settings].name,
+    sentenceInCell(why),
+  ]);
   return { ...Object.fromEntries(named), Units: unitsProblem(valueOf('Units') || 'in') };
 }
 
