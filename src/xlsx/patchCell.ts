@@ -19,7 +19,7 @@ interface Stored {
 }
 
 /** The `t` attribute and the value element for a value; strings of formulas are `str`. */
-function stored(value: StoredValue, prefix: string, hasFormula: boolean): Stored {
+export function storedContent(value: StoredValue, prefix: string, hasFormula: boolean): Stored {
   const element = (text: string) => `<${prefix}v>${text}</${prefix}v>`;
   if (value === null) return { type: '', content: '' };
   if (typeof value === 'number') return { type: '', content: element(String(value)) };
@@ -36,7 +36,7 @@ function stored(value: StoredValue, prefix: string, hasFormula: boolean): Stored
 
 /** The XML of a cell that the sheet did not have. */
 export function newCell(address: string, change: CellChange, prefix: string): string {
-  const { type, content } = stored(change.value, prefix, true);
+  const { type, content } = storedContent(change.value, prefix, true);
   if (content === '') return '';
   return `<${prefix}c r="${address}"${type ? ` t="${type}"` : ''}>${content}</${prefix}c>`;
 }
@@ -48,7 +48,7 @@ export function changedCell(xml: string, change: CellChange): string {
   const prefix = reader.prefix;
   const head = { tagEnd: reader.tagEnd, empty: reader.empty, type: reader.attributeBounds('t') };
   const { formula, rest } = keptChildren(reader, change);
-  const { type, content } = stored(change.value, prefix, formula !== '' || !change.replacesFormula);
+  const { type, content } = storedContent(change.value, prefix, formula !== '' || !change.replacesFormula);
   const attributes = withType(xml, prefix.length + 2, head, type);
   const inner = formula + content + rest;
   return inner === '' ? `<${prefix}c${attributes}/>` : `<${prefix}c${attributes}>${inner}</${prefix}c>`;

@@ -1,6 +1,7 @@
-import { withFullCalculation } from './fullCalculation.js';
+import { requestFullCalculation } from './fullCalculation.js';
 import type { CellChange } from './patchCell.js';
 import { patchSheet } from './patchSheet.js';
+import { XmlElement } from './xml/element.js';
 import type { Sheet, Workbook } from './workbook.js';
 import { writeArchive } from './zip/writeArchive.js';
 
@@ -16,8 +17,9 @@ export function writeWorkbook(
   const parts = new Map<string, Uint8Array>();
   const list = workbook.package.entry(workbook.part);
   if (calculateOnOpening && list) {
-    const xml = withFullCalculation(workbook.package.xml(list.name) ?? '');
-    parts.set(list.name, workbook.package.codec.toBytes(xml));
+    const part = XmlElement.part(workbook.package.xml(list.name) ?? '');
+    requestFullCalculation(part.root);
+    parts.set(list.name, workbook.package.codec.toBytes(String(part)));
   }
   for (const [sheet, cells] of changes) {
     const entry = workbook.package.entry(sheet.part);

@@ -3,7 +3,7 @@ import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
 import { same, type OpenBook } from '../open/openBook.js';
 import { sheetId } from '../open/workbookData.js';
-import type { SheetMove } from './headers/sheetMoves.js';
+import type { SheetMove } from './moved/sheetMoves.js';
 
 /** Says which formulas keep a value though what they read has changed. */
 export function staleSentence({ book, workbook, formulas }: OpenBook, moves: readonly SheetMove[]): string[] {

@@ -5,16 +5,16 @@ import { cellAddress, cellKey, parseZone, zoneAddress } from '../../sheet/addres
 import { sameStored } from '../../sheet/cellValue.js';
 import { isFormulaList, type ListedFormula, readFormulaList } from './formulaList.js';
 import { filledCells, type FrozenFormula } from './frozenSheet.js';
-import { withFullCalculation } from '../fullCalculation.js';
+import { requestFullCalculation } from '../fullCalculation.js';
 import { PackageParts } from '../packageParts.js';
-import { removeSheets } from './removeSheets.js';
+import { unlistSheets } from '../sheetList.js';
 import { plain, sheetCellsOf } from './sheetCells.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import { patchSheet } from '../patchSheet.js';
 import { openWorkbook, type Sheet, type Workbook } from '../workbook.js';
 import { scanWorksheet } from '../worksheet.js';
 import { applyEdits, type TextEdit } from '../xml/cutElements.js';
-import { XmlReader } from '../xml/reader.js';
+import { XmlElement } from '../xml/element.js';
 import { encodeString } from '../xml/text.js';
 import { portableCodec, type Codec } from '../zip/codec.js';
 
@@ -55,10 +55,9 @@ export function bringFormulasBack(bytes: Uint8Array, codec: Codec = portableCode
     const own = placed.filter(({ sheet: name }) => sameName(name, sheet.name));
     if (own.length > 0) parts.set(sheet.part, withFormulas(sheet, own, changed));
   }
-  removeSheets(parts, workbook, [list]);
+  unlistSheets(parts, workbook, [list]);
   const moved = placed.filter(({ cell, row, column }) => cell !== cellAddress(row, column)).length;
-  if (changed.length + moved + gone.length > 0)
-    parts.set(workbook.part, withFullCalculation(parts.needed(workbook.part)));
+  if (changed.length + moved + gone.length > 0) requestFullCalculation(parts.root(workbook.part));
   parts.remove(list.part);
   const back = parts.toBytes();
   refuseDifferent(openWorkbook(back, codec), placed);
@@ -128,16 +127,11 @@ function withFormulas({ cells, name }: Sheet, formulas: readonly Placed[], chang
 }
 
 /** The formula stands before the value. A text that was typed meanwhile is kept as the formula's last value. */
-function cellWithFormula(cell: string, { text, attributes, metadata }: FrozenFormula): string {
-  const reader = new XmlReader(cell);
-  reader.next();
-  const { prefix, empty, tagEnd } = reader;
-  const open = cell.slice(0, tagEnd - (empty ? 2 : 1)).trimEnd();
-  const mark = metadata === '' ? '' : ` cm="${metadata}"`;
-  const own = attributes === '' ? '' : ` ${attributes}`;
-  const formula = `<${prefix}f${own}>${encodeString(text)}</${prefix}f>`;
-  const inner = empty ? '' : cell.slice(tagEnd, cell.length - `</${prefix}c>`.length);
-  return `${open}${mark}>${formula}${inner}</${prefix}c>`;
+function cellWithFormula(xml: string, { text, attributes, metadata }: FrozenFormula): string {
+  const cell = XmlElement.read(xml);
+  if (metadata !== '') cell.set({ cm: metadata });
+  cell.insert(`<f${attributes && ' '}${attributes}>${encodeString(text)}</f>`, cell.children[0]);
+  return String(cell);
 }
 
 function refuseDifferent({ sheets }: Workbook, formulas: readonly Placed[]): void {

@@ -6,7 +6,7 @@ import { type ListedFormula, listSheetXml } from './formulaList.js';
 import { listSheetName } from '../../sheet/keptFormulas/formulaList.js';
 import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet.js';
 import type { PackageParts } from '../packageParts.js';
-import { withSheet } from '../withSheet.js';
+import { addListedSheet } from '../sheetList.js';
 import { sheetCellsOf } from './sheetCells.js';
 
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
@@ -49,5 +49,5 @@ function addListSheet(parts: PackageParts, workbook: Workbook, xml: string): voi
     listSheetName,
     workbook.sheets.map((sheet) => sheet.name),
   );
-  parts.set(workbookPart, withSheet(parts.needed(workbookPart), name, link));
+  addListedSheet(parts.root(workbookPart), name, link);
 }

@@ -1,31 +1,24 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellLook, type GivenLook, type OpenBook } from '../../open/openBook.js';
 import { withUsual } from '../../open/cellLook.js';
-import { usualStyles } from '../headers/usualStyles.js';
 import type { AddedStyles } from './addedStyles.js';
 
 /** The number of the style that each cell of a sheet gets in the file. */
 export class CellStyles {
-  private readonly rowsAndColumns: (row: number, column: number) => number;
-
-  /** @param looks what the grid was given, by the cells as they stand in the file's part */
+  /**
+   * @param looks what the grid was given, by the cells of the file
+   * @param usual what a cell has that the file does not list
+   */
   constructor(
     private readonly open: Pick<OpenBook, 'book' | 'styles'>,
-    xml: string,
     private readonly looks: ReadonlyMap<number, GivenLook>,
     private readonly added: AddedStyles,
-  ) {
-    this.rowsAndColumns = usualStyles(xml);
-  }
+    readonly usual: (row: number, column: number) => number,
+  ) {}
 
   /** What the cell has in the file. */
   before(key: number): number | undefined {
     return this.looks.get(key)?.style;
-  }
-
-  /** What a cell has that the file does not list. */
-  usual(row: number, column: number): number {
-    return this.rowsAndColumns(row, column);
   }
 
   wanted(position: CellPosition, key: number): number {

@@ -31,7 +31,10 @@ export function sheetMoves({ book, workbook, sheets }: OpenBook): SheetMove[] {
 export const hasMoved = ({ rows, columns }: SheetMove): boolean => rows.moved || columns.moved;
 
 /** What is left of an area; undefined where nothing is. */
-export function movedZone({ top, bottom, left, right }: Zone, move: SheetMove): Zone | undefined {
+export function movedZone(
+  { top, bottom, left, right }: Zone,
+  move: Pick<SheetMove, 'rows' | 'columns'>,
+): Zone | undefined {
   const rows = move.rows.span(top, bottom);
   const columns = move.columns.span(left, right);
   return rows && columns

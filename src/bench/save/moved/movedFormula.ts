@@ -1,8 +1,8 @@
 import { cornerText, writtenCorner } from '../../../sheet/formula/corner.js';
 import { rewriteFormula } from '../../../sheet/formula/rewrite.js';
 import { sameName, sheetPrefix } from '../../../sheet/names.js';
-import type { HeaderMap } from '../headers/headerMap.js';
-import type { SheetMove } from '../headers/sheetMoves.js';
+import type { HeaderMap } from './headerMap.js';
+import type { SheetMove } from './sheetMoves.js';
 
 const lost = '#REF!';
 
