@@ -1,7 +1,7 @@
 import { type Package, type Relationship, relationshipsPart } from './package.js';
 import { refuseWorkbook } from './refusal/refusal.js';
 import { XmlElement } from './xml/element.js';
-import { editArchive } from './zip/editArchive.js';
+import { writeArchive } from './zip/writeArchive.js';
 
 const contentTypes = '[Content_Types].xml';
 const relationshipTypes = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
@@ -169,7 +169,7 @@ export class PackageParts {
           .map(([name, xml]): [string, Uint8Array] => [name, codec.toBytes(xml)]),
       );
     const edits = { replaced: bytes(this.changed), removed: this.gone, added: bytes(this.added) };
-    return editArchive(archive, edits, codec);
+    return writeArchive(archive, edits, codec);
   }
 
   private removeContentTypes(): void {

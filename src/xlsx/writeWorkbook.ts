@@ -1,5 +1,5 @@
 import { requestFullCalculation } from './fullCalculation.js';
-import type { CellChange } from './patchCell.js';
+import type { CellChange } from './writeCell.js';
 import { patchSheet } from './patchSheet.js';
 import { XmlElement } from './xml/element.js';
 import type { Sheet, Workbook } from './workbook.js';
@@ -24,8 +24,8 @@ export function writeWorkbook(
   for (const [sheet, cells] of changes) {
     const entry = workbook.package.entry(sheet.part);
     if (!sheet.cells || !entry) continue;
-    const xml = patchSheet(sheet.cells, cells);
+    const xml = patchSheet(sheet.cells.xml, cells);
     if (xml !== sheet.cells.xml) parts.set(entry.name, workbook.package.codec.toBytes(xml));
   }
-  return writeArchive(workbook.package.archive, parts, workbook.package.codec);
+  return writeArchive(workbook.package.archive, { replaced: parts }, workbook.package.codec);
 }

@@ -1,7 +1,7 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
 import { overrides } from '../../headless/engine/overrides.js';
-import type { EngineDefinition } from '../../headless/engine/engine.js';
+import type { EngineDefinition } from '../../headless/engine/engineFunction.js';
 import { OurFunctions } from '../../headless/engine/ourFunctions.js';
 import {
   CannotCompute,

@@ -1,7 +1,7 @@
 import type { ActionOf } from '../../workbook/host.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
-import type { NamedTable } from '../book/tableNames.js';
+import type { NamedTable } from '../book/tableChanges.js';
 import type { Dispatch } from '../engine/oneCommand.js';
 import { constantContent } from '../engine/cellContent.js';
 import { check } from './check.js';

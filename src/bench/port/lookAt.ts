@@ -3,7 +3,7 @@ import { isFormula, type Content } from '../../workbook/content.js';
 import type { DefinedName, Sheet, Table } from '../../workbook/reading.js';
 import type { AllSeen, CellState, Look } from '../../workbook/host.js';
 import type { GridBook } from '../book/gridBook.js';
-import type { NamedTable } from '../book/tableNames.js';
+import type { NamedTable } from '../book/tableChanges.js';
 import { areaOf, areaOfPlace, eachCell, tableFor } from './places.js';
 import type { Area } from '../../workbook/area.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';

@@ -1,8 +1,8 @@
 import type { XmlElement } from '../../xlsx/xml/element.js';
 import { usualColumn, type GivenHeader, type GivenSheet } from '../open/givenSheet.js';
 import { columnCharacters, rowPoints } from '../open/layoutData.js';
-import type { PartCells } from './cells/partCells.js';
-import { changeColumns } from './columns.js';
+import type { PartCells } from '../../xlsx/partCells.js';
+import { changeColumns } from './moved/columns.js';
 import type { HeaderMap } from './moved/headerMap.js';
 import type { SheetMove } from './moved/sheetMoves.js';
 

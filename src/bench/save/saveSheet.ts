@@ -5,7 +5,7 @@ import type { XmlElement } from '../../xlsx/xml/element.js';
 import { sheetNow } from '../open/givenSheet.js';
 import type { OpenBook } from '../open/openBook.js';
 import type { OpenedFormula } from '../open/workbookData.js';
-import { PartCells } from './cells/partCells.js';
+import { PartCells } from '../../xlsx/partCells.js';
 import { saveCells } from './cells/saveCells.js';
 import { changeHeaders } from './headers.js';
 import { moveSheet } from './moved/moveSheet.js';

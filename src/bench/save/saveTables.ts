@@ -5,10 +5,10 @@ import type { PackageParts } from '../../xlsx/packageParts.js';
 import type { XmlElement } from '../../xlsx/xml/element.js';
 import { attributeText, unescapeString } from '../../xlsx/xml/text.js';
 import type { GridBook } from '../book/gridBook.js';
-import type { NamedTable } from '../book/tableNames.js';
+import type { NamedTable } from '../book/tableChanges.js';
 import type { OpenBook } from '../open/openBook.js';
 import { sheetId, tableConfig } from '../open/workbookData.js';
-import { storedFormula } from './storedFormula.js';
+import { storedFormula } from '../book/storedFormula.js';
 
 const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml';

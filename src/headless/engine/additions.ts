@@ -1,4 +1,4 @@
-import type { EngineArgument, EngineDefinition } from './engine.js';
+import type { EngineArgument, EngineDefinition } from './engineFunction.js';
 import { toNumber } from './operators.js';
 import { failure, isErrorCode, isMatrix, single, type Operand, type Scalar } from './values.js';
 

@@ -1,4 +1,4 @@
-import type { EngineDefinition } from './engine.js';
+import type { EngineDefinition } from './engineFunction.js';
 import { additions } from './additions.js';
 import { toNumber, toText } from './operators.js';
 import {

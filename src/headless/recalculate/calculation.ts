@@ -1,6 +1,7 @@
 import { cellAddress, sameZone, zoneAddress, type Zone } from '../../sheet/address.js';
 import { sameStored } from '../../sheet/cellValue.js';
-import type { Evaluator, Setting } from '../engine/evaluate.js';
+import type { Evaluator } from '../engine/evaluate.js';
+import type { Setting } from '../engine/setting.js';
 import { CannotCompute, Waiting } from '../engine/values.js';
 import { difference } from './compare.js';
 import type { FormulaCell } from './formulaCells.js';

@@ -69,3 +69,17 @@ function columnArea({ area, headings, hasTotals }: Table, heading: string): Area
   const rows = Math.max(1, area.rows - 1 - (hasTotals ? 1 : 0));
   return { ...area, row: area.row + 1, rows, column: area.column + at, columns: 1 };
 }
+
+export type CheckItem = keyof typeof checkHeadings;
+
+/** The check columns that a list has. */
+export function checkColumns(headings: readonly CellValue[]): CheckItem[] {
+  const keys = headings.map((heading) =>
+    String(heading ?? '')
+      .trim()
+      .toLowerCase(),
+  );
+  return (Object.keys(checkHeadings) as CheckItem[]).filter((item) =>
+    keys.includes(checkHeadings[item].toLowerCase()),
+  );
+}

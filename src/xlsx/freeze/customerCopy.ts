@@ -3,13 +3,12 @@ import { sameName } from '../../sheet/names.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Sheet, Workbook } from '../workbook.js';
 import { keepNames, unlistSheets } from '../sheetList.js';
-import { applyEdits } from '../xml/cutElements.js';
 import type { XmlElement } from '../xml/element.js';
 import { isFormulaList } from './formulaList.js';
-import { formulaCuts } from './frozenSheet.js';
+import { takeFormulasOut } from './frozenSheet.js';
 import { callsAny, callsUs } from '../../sheet/formula/ourCalls.js';
 import type { PackageParts } from '../packageParts.js';
-import { usedStrings, withoutUnusedStrings } from './sharedStrings.js';
+import { usedStrings, emptyUnused } from './sharedStrings.js';
 
 const checks = ['ROWCHECK', 'LISTCHECK'];
 
@@ -110,13 +109,7 @@ function refuseMixed(removed: readonly Sheet[], kept: readonly Sheet[]): void {
 function cleanSheet(parts: PackageParts, sheet: Sheet, gone: readonly string[]): void {
   const { cells, part } = sheet;
   if (!cells) return;
-  parts.set(
-    part,
-    applyEdits(
-      cells.xml,
-      formulaCuts(cells, () => true),
-    ),
-  );
+  takeFormulasOut(parts.root(part), cells, () => true);
   withoutRules(parts.root(part), gone);
   for (const { type, target } of parts.relationships(part)) {
     const table = type === 'table' ? parts.find(target) : undefined;
@@ -162,8 +155,6 @@ function mentions(text: string, gone: readonly string[]): boolean {
 
 function emptyStrings(parts: PackageParts, workbookPart: string, kept: readonly Sheet[]): void {
   const link = parts.relationships(workbookPart).find(({ type }) => type === 'sharedStrings');
-  const xml = link && parts.xml(link.target);
-  if (!link || xml === undefined) return;
-  const used = usedStrings(kept.flatMap(({ cells }) => cells ?? []));
-  parts.set(link.target, withoutUnusedStrings(xml, used));
+  const texts = link && parts.find(link.target);
+  if (texts) emptyUnused(texts, usedStrings(kept.flatMap(({ cells }) => cells ?? [])));
 }

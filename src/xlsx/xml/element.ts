@@ -72,10 +72,10 @@ export class XmlElement {
       const text = attributeText(String(value));
       if (bounds && value !== undefined)
         this.tag = tag.slice(0, bounds.start) + inQuotes(text, tag[bounds.start - 1]) + tag.slice(bounds.end);
-      else if (bounds)
-        this.tag =
-          tag.slice(0, bounds.start).replace(/\s+[\w:.-]+\s*=\s*["']$/, '') + tag.slice(bounds.end + 1);
-      else if (value !== undefined) this.tag = `${tag.trimEnd()} ${name}="${text}"`;
+      else if (bounds) {
+        const before = tag.slice(0, bounds.start).replace(/\s+[\w:.-]+\s*=\s*["']$/, '');
+        this.tag = (before + tag.slice(bounds.end + 1)).trimEnd();
+      } else if (value !== undefined) this.tag = `${tag.trimEnd()} ${name}="${text}"`;
     }
     return this;
   }

@@ -1,17 +1,14 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import { cellKey, MAX_COLUMNS, sameZone, zoneAddress, type Zone } from '../../../sheet/address.js';
-import type { StoredValue } from '../../../sheet/cellValue.js';
-import { storedContent } from '../../../xlsx/patchCell.js';
+import { cellKey, MAX_COLUMNS, sameZone } from '../../../sheet/address.js';
+import type { PartCells } from '../../../xlsx/partCells.js';
 import type { Worksheet } from '../../../xlsx/storedCells.js';
-import { encodeString } from '../../../xlsx/xml/text.js';
-import type { XmlElement } from '../../../xlsx/xml/element.js';
+import { writeCell, type CellChange } from '../../../xlsx/writeCell.js';
 import type { GridBook } from '../../book/gridBook.js';
 import { same, sameResult } from '../../open/openBook.js';
 import type { OpenedFormula } from '../../open/workbookData.js';
 import { movedZone, type SheetMove } from '../moved/sheetMoves.js';
-import { storedFormula } from '../storedFormula.js';
+import { storedFormula } from '../../book/storedFormula.js';
 import type { CellStyles } from '../styles/cellStyles.js';
-import type { PartCells } from './partCells.js';
 
 /** A sheet in the grid and in the file. */
 export interface Sides {
@@ -33,15 +30,7 @@ export interface Sides {
   mark: string | undefined;
 }
 
-/** What a cell is to hold. */
-interface Content {
-  value: StoredValue;
-  /** One that comes. */
-  formula?: string;
-  /** The cells that one fills, or that the one which is there fills now. */
-  fills?: Zone | undefined;
-  /** There is to be no formula. */
-  constant?: boolean;
+interface Content extends Omit<CellChange, 'row' | 'column'> {
   /** What becomes of the mark of a formula that spills; it is set right where nothing is said. */
   mark?: 'stays' | 'goes';
 }
@@ -56,7 +45,7 @@ export function saveCells(sides: Sides): boolean {
     const content = isCovered(position, sides) ? undefined : contentOf(position, origin, rewritten, sides);
     const isThere = sides.file?.index.has(origin) ?? false;
     const before = sides.formulas.get(origin);
-    if (content?.constant || (before && content?.formula !== undefined)) formulasWent = true;
+    if (content?.replacesFormula || (before && content?.formula !== undefined)) formulasWent = true;
     const style = sides.styles.wanted(position, origin);
     const had = isThere
       ? sides.styles.before(origin)
@@ -65,10 +54,10 @@ export function saveCells(sides: Sides): boolean {
         : sides.styles.usual(position.row, position.col);
     if ((!content || (content.value === null && !isThere)) && (style === had || content)) continue;
     const cell = sides.cells.cell(position.row, position.col);
-    if (content) write(cell, content, isThere);
+    if (content) writeCell(cell, { row: position.row, column: position.col, ...content }, !isThere);
     if (content?.mark === 'goes') cell.set({ cm: undefined });
     if (style !== had) cell.set({ s: style });
-    const spills = content?.formula !== undefined && content.fills && content.mark !== 'stays';
+    const spills = content?.formula !== undefined && content.ref && content.mark !== 'stays';
     if (spills && sides.mark !== undefined) cell.set({ cm: sides.mark });
   }
   return formulasWent;
@@ -131,22 +120,21 @@ function contentOf(
     const { text } = before.stored;
     const now = adapt(asStored ? text : storedFormula(formula, namespace, table));
     if (asStored && now === text) return undefined;
-    return { value: value ?? '', formula: now, fills: spill, mark: 'stays' };
+    return { value: value ?? '', formula: now, ref: spill, mark: 'stays' };
   }
+  const one = { top: position.row, bottom: position.row, left: position.col, right: position.col };
   const losesMark = before !== undefined && before.stored.kind !== 'plain' && { mark: 'goes' as const };
   if (formula !== undefined && !asStored) {
-    const fills =
-      spread && (spread.top !== spread.bottom || spread.left !== spread.right) ? spread : undefined;
-    return { value: value ?? '', formula: storedFormula(formula, namespace, table), fills, ...losesMark };
+    const ref = spread && !sameZone(spread, one) ? spread : undefined;
+    return { value: value ?? '', formula: storedFormula(formula, namespace, table), ref, ...losesMark };
   }
   const was = file?.values[file.index.get(origin) ?? -1] ?? null;
   const constant = formula === undefined && book.getters.getArrayFormulaSpreadingOn(position) === undefined;
-  if (before && formula === undefined) return { value, constant, ...losesMark };
-  const one = { top: position.row, bottom: position.row, left: position.col, right: position.col };
+  if (before && formula === undefined) return { value, replacesFormula: constant, ...losesMark };
   const zone = spread ?? one;
-  const fills = before?.stored.kind === 'dynamic' && spill && !sameZone(zone, spill) ? zone : undefined;
-  if (!fills && (constant ? same(was, value) : sameResult(was, value))) return undefined;
-  return { value, constant, fills };
+  const ref = before?.stored.kind === 'dynamic' && spill && !sameZone(zone, spill) ? zone : undefined;
+  if (!ref && (constant ? same(was, value) : sameResult(was, value))) return undefined;
+  return { value, replacesFormula: constant, ref };
 }
 
 /**
@@ -162,16 +150,4 @@ function sharedAndChanged({ book, sheetId, formulas, moved }: Sides): Set<number
     if (moved || now !== formulas.get(first)?.display) written.add(key);
   }
   return written;
-}
-
-function write(cell: XmlElement, { value, formula, fills, constant }: Content, isThere: boolean): void {
-  const stored = storedContent(value, '', !constant || !isThere);
-  const keepsFormula = formula === undefined && !constant;
-  cell.keep(({ name }) => name !== 'v' && name !== 'is' && (name !== 'f' || keepsFormula));
-  cell.set({ t: stored.type || undefined });
-  const ref = fills && zoneAddress(fills);
-  if (formula !== undefined)
-    cell.put('f', `<f${ref ? ` t="array" ref="${ref}"` : ''}>${encodeString(formula)}</f>`);
-  else if (ref) cell.child('f')?.set({ ref });
-  if (stored.content !== '') cell.put(stored.type === 'inlineStr' ? 'is' : 'v', stored.content);
 }

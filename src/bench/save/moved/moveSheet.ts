@@ -1,6 +1,6 @@
 import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../sheet/address.js';
 import type { XmlElement } from '../../../xlsx/xml/element.js';
-import { moveColumns } from '../columns.js';
+import { moveColumns } from './columns.js';
 import { movedZone, type SheetMove } from './sheetMoves.js';
 
 /** Elements that go when nothing is left of the cells they are about. */

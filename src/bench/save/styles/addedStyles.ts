@@ -1,4 +1,5 @@
 import { builtInFormats } from '../../open/builtInFormats.js';
+import { fontSwitches, strictNames } from '../../open/styles.js';
 import { sides, usualSize, type CellLook, type Line } from '../../open/cellLook.js';
 import type { PackageParts } from '../../../xlsx/packageParts.js';
 import { withPrefix, XmlElement } from '../../../xlsx/xml/element.js';
@@ -99,10 +100,8 @@ function formatId(root: XmlElement, format: string): number {
   return id;
 }
 
-const switches = { bold: 'b', italic: 'i', strikethrough: 'strike', underline: 'u' } as const;
-
 function changeFont(font: XmlElement, from: CellLook, to: CellLook): void {
-  for (const [name, element] of Object.entries(switches) as [keyof typeof switches, string][])
+  for (const [name, element] of Object.entries(fontSwitches) as [keyof typeof fontSwitches, string][])
     if (!from[name] !== !to[name]) font.put(element, to[name] ? `<${element}/>` : undefined);
   if (from.fontSize !== to.fontSize) font.put('sz', `<sz val="${to.fontSize ?? usualSize}"/>`);
   if (from.textColor !== to.textColor) font.put('color', colorElement('color', to.textColor));
@@ -113,9 +112,6 @@ const plainFill = (color: string | undefined): string =>
   color
     ? `<fill><patternFill patternType="solid">${colorElement('fgColor', color)}<bgColor indexed="64"/></patternFill></fill>`
     : '<fill><patternFill patternType="none"/></fill>';
-
-/** Names of the same sides in the strict dialect. */
-const strictNames: Readonly<Record<string, string>> = { left: 'start', right: 'end' };
 
 function changeBorder(border: XmlElement, from: CellLook['borders'], to: CellLook['borders']): void {
   for (const side of sides) {

@@ -7,7 +7,7 @@ import type { Workbook } from '../../../workbook/port.js';
 import type { Table } from '../../../workbook/reading.js';
 import type { Step } from '../../../workbook/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
-import { checkHeadings } from '../../shared/checkedLists.js';
+import { checkHeadings, type CheckItem } from '../../shared/checkedLists.js';
 import { textFormats } from './textFormats.js';
 import {
   type CheckedColumns,
@@ -17,7 +17,7 @@ import {
   rowCheckFormula,
 } from './checkFormulas.js';
 import type { ColumnMatch } from './columnMatch.js';
-import { type CheckItem, inputSpan, type ListRead } from './listRead.js';
+import { inputSpan, type ListRead } from './listRead.js';
 
 /** From so many rows on, one call for the whole list stands on a sheet of its own. */
 export const listCheckFrom = 500;

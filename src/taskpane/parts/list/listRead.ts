@@ -1,6 +1,5 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { Area } from '../../../workbook/area.js';
-import { checkHeadings } from '../../shared/checkedLists.js';
 import type { ColumnMatch } from './columnMatch.js';
 import type { ListSource } from './listSource.js';
 import { headingSpan } from './region.js';
@@ -41,20 +40,6 @@ export function listFrom(source: ListSource, area: Area, values: CellValue[][], 
     ...(two ? { written: wide[0] ?? [] } : {}),
     rows: wide.slice(1),
   };
-}
-
-export type CheckItem = keyof typeof checkHeadings;
-
-/** The check columns that a list has. */
-export function checkColumns(headings: readonly CellValue[]): CheckItem[] {
-  const keys = headings.map((heading) =>
-    String(heading ?? '')
-      .trim()
-      .toLowerCase(),
-  );
-  return (Object.keys(checkHeadings) as CheckItem[]).filter((item) =>
-    keys.includes(checkHeadings[item].toLowerCase()),
-  );
 }
 
 /** The columns a check reads: from the first to the last that has a meaning. */

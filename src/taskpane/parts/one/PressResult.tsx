@@ -7,7 +7,7 @@ import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
-import { percent, ShareBar } from '../ShareBar.js';
+import { percent, ShareBar } from './ShareBar.js';
 import { isAmong } from './unreadInputs.js';
 
 const useStyles = makeStyles({

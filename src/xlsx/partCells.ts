@@ -1,5 +1,5 @@
-import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../sheet/address.js';
-import type { XmlElement } from '../../../xlsx/xml/element.js';
+import { cellAddress, parseCell, parseZone, zoneAddress } from '../sheet/address.js';
+import type { XmlElement } from './xml/element.js';
 
 interface Numbered {
   at: number;
@@ -21,15 +21,25 @@ export class PartCells {
     return placed(this.rows, at, this.data, `<row r="${at + 1}"/>`);
   }
 
+  has(row: number, column: number): boolean {
+    const line = this.rows[placeOf(this.rows, row)];
+    if (line?.at !== row) return false;
+    const cells = this.cellsOf(line.element);
+    return cells[placeOf(cells, column)]?.at === column;
+  }
+
   cell(row: number, column: number): XmlElement {
+    if (!this.has(row, column)) this.growDimension(row, column);
     const line = this.row(row);
-    const cells =
-      this.cells.get(line) ?? numbered(line, (cell) => parseCell(cell.attribute('r') ?? '')?.column ?? NaN);
+    return placed(this.cellsOf(line), column, line, `<c r="${cellAddress(row, column)}"/>`);
+  }
+
+  private cellsOf(line: XmlElement): Numbered[] {
+    const known = this.cells.get(line);
+    if (known) return known;
+    const cells = numbered(line, (cell) => parseCell(cell.attribute('r') ?? '')?.column ?? NaN);
     this.cells.set(line, cells);
-    const { length } = cells;
-    const cell = placed(cells, column, line, `<c r="${cellAddress(row, column)}"/>`);
-    if (cells.length > length) this.growDimension(row, column);
-    return cell;
+    return cells;
   }
 
   /** The style of cells that the sheet does not list: that of their row, or of their column. */
@@ -64,16 +74,22 @@ function numbered(parent: XmlElement, numberOf: (element: XmlElement) => number)
   });
 }
 
-function placed(list: Numbered[], at: number, parent: XmlElement, text: string): XmlElement {
+/** The place of the first that is not before a number. */
+function placeOf(list: readonly Numbered[], at: number): number {
   let [low, high] = [0, list.length];
   while (low < high) {
     const middle = (low + high) >> 1;
     if ((list[middle]?.at ?? 0) < at) low = middle + 1;
     else high = middle;
   }
-  const found = list[low];
-  if (found?.at === at) return found.element;
-  const element = parent.insert(text, found?.element);
-  list.splice(low, 0, { at, element });
+  return low;
+}
+
+function placed(list: Numbered[], at: number, parent: XmlElement, text: string): XmlElement {
+  const place = placeOf(list, at);
+  const next = list[place];
+  if (next?.at === at) return next.element;
+  const element = parent.insert(text, next?.element);
+  list.splice(place, 0, { at, element });
   return element;
 }

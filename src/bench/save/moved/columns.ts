@@ -1,6 +1,6 @@
-import { MAX_COLUMNS } from '../../sheet/address.js';
-import { XmlElement } from '../../xlsx/xml/element.js';
-import type { HeaderMap } from './moved/headerMap.js';
+import { MAX_COLUMNS } from '../../../sheet/address.js';
+import { XmlElement } from '../../../xlsx/xml/element.js';
+import type { HeaderMap } from './headerMap.js';
 
 /** A column as the file has it: the element it came from, and that element for no column in particular. */
 interface Column {
