@@ -6,7 +6,7 @@ import { zoneAddress, type Zone } from '../../sheet/address.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import { isError, plainCode } from '../engine/errors.js';
 import { isKeptFormula } from '../engine/keptFormula.js';
-import { prepareEngine } from '../engine/prepare.js';
+import { prepareEngine } from '../engine/prepareEngine.js';
 import { showKeptFormulas } from '../engine/shownFormula.js';
 import { UndoSteps } from '../engine/undoSteps.js';
 import type { Dispatch } from '../engine/oneCommand.js';

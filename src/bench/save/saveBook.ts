@@ -14,7 +14,7 @@ import { hasMoved, sheetMoves } from './moved/sheetMoves.js';
 import { refuseUnsavable } from './refuseUnsavable.js';
 import { saveSheet } from './saveSheet.js';
 import { saveTables } from './saveTables.js';
-import { staleSentence } from './stale.js';
+import { staleSentence } from './staleSentence.js';
 import { AddedStyles } from './styles/addedStyles.js';
 
 /*

@@ -1,5 +1,5 @@
-import { refuseUncertain, refuseUncertainResult } from './cautions.js';
-import { overrides } from './overrides.js';
+import { refuseUncertain, refuseUncertainResult } from './refuseUncertain.js';
+import { correctedFunctions } from './correctedFunctions.js';
 import { readEngineArguments } from './arguments.js';
 import type { EngineDefinition, EngineFunction } from './engineFunction.js';
 import {
@@ -44,7 +44,8 @@ export class Engine {
   constructor(module: EngineModule) {
     this.registry = module.registries.functionRegistry;
     for (const code of errorCodes) module.registries.errorTypes.add(code);
-    for (const [name, definition] of Object.entries(overrides)) this.registry.replace(name, definition);
+    for (const [name, definition] of Object.entries(correctedFunctions))
+      this.registry.replace(name, definition);
     this.context = Object.assign(Object.create(this.registry.mapping) as object, {
       locale: module.DEFAULT_LOCALE,
     });

@@ -2,7 +2,7 @@ import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
 import { isCellError, sameStored } from '../../sheet/cellValue.js';
 import type { CalculatedWorkbook, FormulaCell } from './formulaCells.js';
-import type { Grids, SheetGrid } from './grid.js';
+import type { Grids, SheetGrid } from './sheetGrid.js';
 
 export interface CellNote {
   /** `Quote!B4`. */

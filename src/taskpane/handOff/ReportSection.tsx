@@ -9,7 +9,8 @@ import { useHandOffStyles } from './handOffStyles.js';
 import { Progress } from './Progress.js';
 import { reportRows } from './report/lists.js';
 import { reportData } from './report/reportData.js';
-import { reportHtml, reportStyle } from './report/reportHtml.js';
+import { reportHtml } from './report/reportHtml.js';
+import { reportStyle } from './report/reportStyle.js';
 import { useChangedSince } from './useChangedSince.js';
 import { useTask } from './useTask.js';
 

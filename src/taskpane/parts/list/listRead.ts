@@ -2,7 +2,7 @@ import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { Area } from '../../../workbook/area.js';
 import type { ColumnMatch } from './columnMatch.js';
 import type { ListSource } from './listSource.js';
-import { headingSpan } from './region.js';
+import { headingSpan } from './listBounds.js';
 import type { SheetChecks } from './sheetChecks.js';
 import { twoHeadingRows } from './twoHeadingRows.js';
 

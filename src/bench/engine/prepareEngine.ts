@@ -1,6 +1,6 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
-import { knowManyCells } from './cells.js';
+import { knowManyCells } from './manyCells.js';
 import { keptFunction } from './keptFormula.js';
 import { RepairPlugin } from './repairPlugin.js';
 import { OneCommandPlugin } from './oneCommand.js';

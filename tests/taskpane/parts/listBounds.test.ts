@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { headingSpan, listAround, rowsToGap } from '../../../src/taskpane/parts/list/region.js';
+import { headingSpan, listAround, rowsToGap } from '../../../src/taskpane/parts/list/listBounds.js';
 
 /** Rows of text, a dot for a blank cell. */
 function grid(...rows: string[]): CellValue[][] {

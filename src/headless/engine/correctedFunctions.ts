@@ -1,5 +1,5 @@
 import type { EngineDefinition } from './engineFunction.js';
-import { additions } from './additions.js';
+import { addedFunctions } from './addedFunctions.js';
 import { toNumber, toText } from './operators.js';
 import {
   CannotCompute,
@@ -94,8 +94,8 @@ const valueOfText: EngineDefinition = {
 };
 
 /** Functions of the engine that round or read differently from spreadsheet programs, done here instead. */
-export const overrides: Record<string, EngineDefinition> = {
-  ...additions,
+export const correctedFunctions: Record<string, EngineDefinition> = {
+  ...addedFunctions,
   CONCAT: joining,
   CONCATENATE: joining,
   SEARCH: searching,

@@ -109,7 +109,7 @@ const asText: EngineDefinition = {
   },
 };
 
-export const additions: Record<string, EngineDefinition> = {
+export const addedFunctions: Record<string, EngineDefinition> = {
   SIGN: ofNumbers('Sign', ['number'], ([n]) => Math.sign(n as number)),
   RADIANS: ofNumbers('Degrees to radians', ['angle'], ([n]) => ((n as number) * Math.PI) / 180),
   LOG10: ofNumbers('Decimal logarithm', ['number'], ([n]) =>
