@@ -1,16 +1,17 @@
 import type { UID } from '@odoo/o-spreadsheet';
 import { cellKey } from '../../sheet/address.js';
+import { movedFormula } from '../../sheet/formula/movedFormula.js';
 import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
 import { requestFullCalculation } from '../../xlsx/fullCalculation.js';
 import { PackageParts } from '../../xlsx/packageParts.js';
 import { addListedSheet, listSheets } from '../../xlsx/sheetList.js';
+import { scanWorksheet } from '../../xlsx/worksheet.js';
 import { XmlElement } from '../../xlsx/xml/element.js';
 import type { OpenBook } from '../open/openBook.js';
 import { sheetId, stylesPart } from '../open/workbookData.js';
 import { changeNames } from './definedNames.js';
-import { movedFormula } from './moved/movedFormula.js';
 import { moveOthers } from './moved/moveOthers.js';
-import { hasMoved, sheetMoves } from './moved/sheetMoves.js';
+import { SheetMove, sheetMoves } from './moved/sheetMove.js';
 import { refuseUnsavable } from './refuseUnsavable.js';
 import { saveSheet } from './saveSheet.js';
 import { saveTables } from './saveTables.js';
@@ -53,8 +54,9 @@ export function saveBook(open: OpenBook): SavedBook {
     if (isRenamed) list.child('sheets')?.children[position]?.set({ name: move.name });
     if (move?.name === undefined || !cells) return;
     const formulas = open.formulas.filter(({ sheet }) => sheet === position);
-    const file = { cells, formulas, move, adapt };
-    if (saveSheet(parts.root(part), open, sheetId(position), file, styles, mark)) formulasWent = true;
+    const id = sheetId(position);
+    const sheet = { open, sheetId: id, file: cells, formulas, move, added: styles, adapt, mark };
+    if (saveSheet(parts.root(part), sheet)) formulasWent = true;
   });
   /** The parts of sheets that the file lacks, in the order they are added. */
   const added = new Map<UID, string>();
@@ -63,10 +65,13 @@ export function saveBook(open: OpenBook): SavedBook {
     if (known.includes(id)) continue;
     const part = parts.freeName('xl/worksheets/sheet', '.xml');
     parts.add(part, `<worksheet xmlns="${main}"><sheetData/></worksheet>`, sheetType);
-    const file = { cells: undefined, formulas: [], move: undefined, adapt: (formula: string) => formula };
-    saveSheet(parts.root(part), open, id, file, styles, mark);
+    const name = book.sheetName(id) ?? '';
+    const move = new SheetMove(name, name);
+    const file = scanWorksheet('', { strings: [], date1904: false, dynamicMetadata: new Set() });
+    const sheet = { open, sheetId: id, file, formulas: [], move, added: styles, mark };
+    saveSheet(parts.root(part), { ...sheet, adapt: (formula) => formula });
     added.set(id, part);
-    addListedSheet(list, book.sheetName(id) ?? '', parts.relate(workbookPart, 'worksheet', part));
+    addListedSheet(list, name, parts.relate(workbookPart, 'worksheet', part));
   }
   saveTables(open, parts, added);
   // Names of ranges the grid keeps itself.
@@ -82,7 +87,7 @@ export function saveBook(open: OpenBook): SavedBook {
   listSheets(list, wanted);
   const gone = workbook.sheets.filter((_, position) => moves[position]?.name === undefined);
   parts.unrelate(workbookPart, ({ target }) => gone.some(({ part }) => part === target));
-  const changed = moves.some((move) => hasMoved(move) || move.name !== move.before);
+  const changed = moves.some((move) => move.moved || move.name !== move.before);
   if (changed) moveOthers(parts, workbook.sheets, moves);
   // A list of formulas that names cells without any would be taken for damage.
   if (formulasWent || changed) parts.unrelate(workbookPart, ({ type }) => type === 'calcChain');

@@ -2,7 +2,7 @@ import { cellAddress, parseZone, zoneAddress, type Zone } from '../../sheet/addr
 import type { XmlElement } from '../../xlsx/xml/element.js';
 import type { GivenSheet } from '../open/givenSheet.js';
 import { ruleId, type RuleRanges } from '../open/ruleRanges.js';
-import { movedZone, type SheetMove } from './moved/sheetMoves.js';
+import type { SheetMove } from './moved/sheetMove.js';
 import { colorElement } from './styles/addedStyles.js';
 
 /** Stores frozen panes and grid lines, where they were changed. */
@@ -49,12 +49,7 @@ export function changeMerges(sheet: XmlElement, now: readonly Zone[]): void {
 }
 
 /** Has the colour rules be about the cells that they are about in the grid. */
-export function changeRules(
-  sheet: XmlElement,
-  now: RuleRanges,
-  given: RuleRanges,
-  move: SheetMove | undefined,
-): void {
+export function changeRules(sheet: XmlElement, now: RuleRanges, given: RuleRanges, move: SheetMove): void {
   let number = 0;
   sheet.keep((formatting) => {
     if (formatting.name !== 'conditionalFormatting') return true;
@@ -71,10 +66,10 @@ export function changeRules(
   });
 }
 
-const moved = (ranges: readonly string[], move: SheetMove | undefined): string[] =>
+const moved = (ranges: readonly string[], move: SheetMove): string[] =>
   ranges.flatMap((range) => {
     const zone = parseZone(range);
-    const left = zone && (move ? movedZone(zone, move) : zone);
+    const left = zone && move.zone(zone);
     return left ? [zoneAddress(left)] : [];
   });
 

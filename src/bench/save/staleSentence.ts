@@ -3,7 +3,7 @@ import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
 import { same, type OpenBook } from '../open/openBook.js';
 import { sheetId } from '../open/workbookData.js';
-import type { SheetMove } from './moved/sheetMoves.js';
+import type { SheetMove } from './moved/sheetMove.js';
 
 /** Says which formulas keep a value though what they read has changed. */
 export function staleSentence({ book, workbook, formulas }: OpenBook, moves: readonly SheetMove[]): string[] {
@@ -15,9 +15,8 @@ export function staleSentence({ book, workbook, formulas }: OpenBook, moves: rea
   };
   const placed = (sheet: number, row: number, column: number): CellPosition | undefined => {
     const move = moves[sheet];
-    const [r, c] = [move?.rows.place(row), move?.columns.place(column)];
-    if (move?.name === undefined || r === undefined || c === undefined) return undefined;
-    return { sheetId: sheetId(sheet), row: r, col: c };
+    const place = move?.name === undefined ? undefined : move.place(row, column);
+    return place && { sheetId: sheetId(sheet), ...place };
   };
   const isKept = (position: CellPosition | undefined) => position !== undefined && book.isKept(position);
   const stale = formulas.filter(

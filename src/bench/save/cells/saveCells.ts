@@ -3,29 +3,25 @@ import { cellKey, MAX_COLUMNS, sameZone } from '../../../sheet/address.js';
 import type { PartCells } from '../../../xlsx/partCells.js';
 import type { Worksheet } from '../../../xlsx/storedCells.js';
 import { writeCell, type CellChange } from '../../../xlsx/writeCell.js';
-import type { GridBook } from '../../book/gridBook.js';
-import { same, sameResult } from '../../open/openBook.js';
+import { same, sameResult, type OpenBook } from '../../open/openBook.js';
 import type { OpenedFormula } from '../../open/workbookData.js';
-import { movedZone, type SheetMove } from '../moved/sheetMoves.js';
+import type { SheetMove } from '../moved/sheetMove.js';
 import { storedFormula } from '../../book/storedFormula.js';
-import type { CellStyles } from '../styles/cellStyles.js';
+import type { AddedStyles } from '../styles/addedStyles.js';
+import { wantedStyle } from '../styles/wantedStyle.js';
 
 /** A sheet in the grid and in the file. */
 export interface Sides {
-  book: GridBook;
+  open: OpenBook;
   sheetId: UID;
   /** As the file has it, before rows and columns moved. */
-  file: Worksheet | undefined;
-  /** The file's formulas by cell. */
-  formulas: ReadonlyMap<number, OpenedFormula>;
-  move: SheetMove | undefined;
-  /** Rows or columns came or went: formulas stored with others are written by themselves. */
-  moved: boolean;
-  styles: CellStyles;
+  file: Worksheet;
+  formulas: readonly OpenedFormula[];
+  move: SheetMove;
   cells: PartCells;
+  added: AddedStyles;
   /** A formula of the file as it reads now, where the grid does not keep it. */
   adapt: (formula: string) => string;
-  namespace: string;
   /** The number that marks formulas that spill. */
   mark: string | undefined;
 }
@@ -37,24 +33,28 @@ interface Content extends Omit<CellChange, 'row' | 'column'> {
 
 /** Compares a sheet of the grid with the file, cell by cell, and writes what differs. Tells whether formulas went. */
 export function saveCells(sides: Sides): boolean {
-  const rewritten = sharedAndChanged(sides);
+  const { open, sheetId, file, move, cells, added } = sides;
+  const formulas = new Map(sides.formulas.map((one) => [cellKey(one.row, one.column), one]));
+  const rewritten = sharedAndChanged(sides, formulas);
+  const usualStyle = cells.usualStyles();
   let formulasWent = false;
   for (const key of everyCell(sides)) {
-    const position = { sheetId: sides.sheetId, row: Math.floor(key / MAX_COLUMNS), col: key % MAX_COLUMNS };
-    const origin = originOf(position, sides.move);
-    const content = isCovered(position, sides) ? undefined : contentOf(position, origin, rewritten, sides);
-    const isThere = sides.file?.index.has(origin) ?? false;
-    const before = sides.formulas.get(origin);
+    const [row, column] = [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS];
+    const position = { sheetId, row, col: column };
+    const origin = move.origin(row, column);
+    const before = formulas.get(origin);
+    const content = isCovered(position, sides)
+      ? undefined
+      : contentOf(position, origin, before, rewritten.has(origin), sides);
     if (content?.replacesFormula || (before && content?.formula !== undefined)) formulasWent = true;
-    const style = sides.styles.wanted(position, origin);
-    const had = isThere
-      ? sides.styles.before(origin)
-      : content
-        ? 0
-        : sides.styles.usual(position.row, position.col);
-    if ((!content || (content.value === null && !isThere)) && (style === had || content)) continue;
-    const cell = sides.cells.cell(position.row, position.col);
-    if (content) writeCell(cell, { row: position.row, column: position.col, ...content }, !isThere);
+    const isNew = !file.index.has(origin);
+    const given = open.looks.get(sheetId)?.get(origin);
+    const usual = usualStyle(row, column);
+    const style = wantedStyle(open, position, given, usual, added);
+    const had = isNew ? (content ? 0 : usual) : given?.style;
+    if (content ? isNew && content.value === null : style === had) continue;
+    const cell = cells.cell(row, column);
+    if (content) writeCell(cell, { row, column, ...content }, isNew);
     if (content?.mark === 'goes') cell.set({ cm: undefined });
     if (style !== had) cell.set({ s: style });
     const spills = content?.formula !== undefined && content.ref && content.mark !== 'stays';
@@ -63,18 +63,12 @@ export function saveCells(sides: Sides): boolean {
   return formulasWent;
 }
 
-/** The cell as the file had it; -1 for a new one. */
-function originOf({ row, col }: CellPosition, move: SheetMove | undefined): number {
-  const [r, c] = move ? [move.rows.origin(row), move.columns.origin(col)] : [row, col];
-  return r === undefined || c === undefined ? -1 : cellKey(r, c);
-}
-
-function everyCell({ book: { getters }, sheetId, file, move }: Sides): Set<number> {
+function everyCell({ open, sheetId, file, move }: Sides): Set<number> {
+  const { getters } = open.book;
   const keys = new Set<number>();
-  file?.rows.forEach((row, i) => {
-    const column = file.columns[i] as number;
-    const [r, c] = move ? [move.rows.place(row), move.columns.place(column)] : [row, column];
-    if (r !== undefined && c !== undefined) keys.add(cellKey(r, c));
+  file.rows.forEach((row, i) => {
+    const place = move.place(row, file.columns[i] as number);
+    if (place) keys.add(cellKey(place.row, place.col));
   });
   for (const { row, col } of getters.getEvaluatedCellsPositions(sheetId)) keys.add(cellKey(row, col));
   for (const { id } of getters.getCells(sheetId)) {
@@ -90,31 +84,29 @@ function everyCell({ book: { getters }, sheetId, file, move }: Sides): Set<numbe
 }
 
 /** Inside a merged area of the file, which the grid shows without what the file has there. */
-function isCovered(position: CellPosition, { book, file, move }: Sides): boolean {
-  const merge = book.getters.getMerge(position);
+function isCovered(position: CellPosition, { open, file, move }: Sides): boolean {
+  const merge = open.book.getters.getMerge(position);
   if (!merge || (merge.top === position.row && merge.left === position.col)) return false;
-  return (
-    file?.merged.some((zone) => {
-      const now = move ? movedZone(zone, move) : zone;
-      return now && sameZone(now, merge);
-    }) ?? false
-  );
+  return file.merged.some((zone) => {
+    const now = move.zone(zone);
+    return now !== undefined && sameZone(now, merge);
+  });
 }
 
 /** What a cell is to hold where that is not what it holds. */
 function contentOf(
   position: CellPosition,
   origin: number,
-  rewritten: ReadonlySet<number>,
-  { book, file, formulas, adapt, namespace, move }: Sides,
+  before: OpenedFormula | undefined,
+  isRewritten: boolean,
+  { open: { book, namespace }, file, adapt, move }: Sides,
 ): Content | undefined {
-  const before = formulas.get(origin);
   const formula = book.formula(position);
   const value = book.storedValue(position);
-  const asStored = before?.display === formula && !rewritten.has(origin);
+  const asStored = before?.display === formula && !isRewritten;
   const table = book.tables.tableOf(position)?.name;
   const spread = book.getters.getSpreadZone(position);
-  const spill = before?.stored.ref && (move ? movedZone(before.stored.ref, move) : before.stored.ref);
+  const spill = before?.stored.ref && move.zone(before.stored.ref);
   if (before && formula !== undefined && book.isKept(position) && before.display === formula) {
     // A formula that is not calculated here stays as it is stored, but for what moved.
     const { text } = before.stored;
@@ -128,7 +120,7 @@ function contentOf(
     const ref = spread && !sameZone(spread, one) ? spread : undefined;
     return { value: value ?? '', formula: storedFormula(formula, namespace, table), ref, ...losesMark };
   }
-  const was = file?.values[file.index.get(origin) ?? -1] ?? null;
+  const was = file.values[file.index.get(origin) ?? -1] ?? null;
   const constant = formula === undefined && book.getters.getArrayFormulaSpreadingOn(position) === undefined;
   if (before && formula === undefined) return { value, replacesFormula: constant, ...losesMark };
   const zone = spread ?? one;
@@ -141,7 +133,10 @@ function contentOf(
  * Formulas stored together lose the one that holds their text when that one is changed: the others are then
  * written out.
  */
-function sharedAndChanged({ book, sheetId, formulas, moved }: Sides): Set<number> {
+function sharedAndChanged(
+  { open: { book }, sheetId, move: { moved } }: Sides,
+  formulas: ReadonlyMap<number, OpenedFormula>,
+): Set<number> {
   const written = new Set<number>();
   for (const [key, { stored }] of formulas) {
     const first = cellKey(stored.baseRow, stored.baseColumn);

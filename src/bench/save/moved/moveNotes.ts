@@ -1,6 +1,6 @@
 import { cellAddress, parseCell } from '../../../sheet/address.js';
 import type { XmlElement } from '../../../xlsx/xml/element.js';
-import type { SheetMove } from './sheetMoves.js';
+import type { SheetMove } from './sheetMove.js';
 
 /** Notes and comments on the cells where they are now. */
 export function moveComments(list: XmlElement, move: SheetMove): void {
@@ -8,26 +8,25 @@ export function moveComments(list: XmlElement, move: SheetMove): void {
     if (note.name !== 'comment' && note.name !== 'threadedComment') moveComments(note, move);
     const cell = parseCell(note.attribute('ref') ?? '');
     if (!cell) return true;
-    const [row, column] = [move.rows.place(cell.row), move.columns.place(cell.column)];
-    if (row === undefined || column === undefined) return false;
-    note.set({ ref: cellAddress(row, column) });
-    return true;
+    const now = move.place(cell.row, cell.column);
+    if (now) note.set({ ref: cellAddress(now.row, now.col) });
+    return now !== undefined;
   });
 }
 
 /** The boxes of notes. They are written in a form that is not always well-formed XML. */
-export function movedNoteShapes(xml: string, { rows, columns }: SheetMove): string {
+export function movedNoteShapes(xml: string, move: SheetMove): string {
   return xml.replaceAll(/<v:shape\s[\s\S]*?<\/v:shape>/g, (shape) => {
     const [row, column] = [numberIn(shape, 'Row'), numberIn(shape, 'Column')];
     if (row === undefined || column === undefined) return shape;
-    const [r, c] = [rows.place(row), columns.place(column)];
-    if (r === undefined || c === undefined) return '';
+    const now = move.place(row, column);
+    if (!now) return '';
     return shape
-      .replace(/(<x:Row>)\s*\d+/, `$1${r}`)
-      .replace(/(<x:Column>)\s*\d+/, `$1${c}`)
+      .replace(/(<x:Row>)\s*\d+/, `$1${now.row}`)
+      .replace(/(<x:Column>)\s*\d+/, `$1${now.col}`)
       .replace(
         /(<x:Anchor>)([^<]*)/,
-        (_, tag: string, anchor: string) => tag + movedAnchor(anchor, r - row, c - column),
+        (_, tag: string, anchor: string) => tag + movedAnchor(anchor, now.row - row, now.col - column),
       );
   });
 }

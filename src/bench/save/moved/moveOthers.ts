@@ -1,9 +1,9 @@
 import type { Sheet } from '../../../xlsx/workbook.js';
 import type { PackageParts } from '../../../xlsx/packageParts.js';
 import type { XmlElement } from '../../../xlsx/xml/element.js';
-import { movedFormula } from './movedFormula.js';
+import { movedFormula } from '../../../sheet/formula/movedFormula.js';
 import { moveComments, moveDrawing, movedNoteShapes } from './moveNotes.js';
-import { hasMoved, type SheetMove } from './sheetMoves.js';
+import type { SheetMove } from './sheetMove.js';
 
 /** Brings what the grid does not know of along: rules, notes, pictures and the sources of charts. */
 export function moveOthers(parts: PackageParts, sheets: readonly Sheet[], all: readonly SheetMove[]): void {
@@ -13,14 +13,13 @@ export function moveOthers(parts: PackageParts, sheets: readonly Sheet[], all: r
     if (move?.name === undefined) return;
     const adapt = (text: string) => movedFormula(text, move, all);
     // The rules of a sheet that moved itself have been moved with its cells.
-    if (cells && !hasMoved(move))
-      changeTexts(parts.find(part), ['formula', 'formula1', 'formula2', 'f'], adapt);
+    if (cells && !move.moved) changeTexts(parts.find(part), ['formula', 'formula1', 'formula2', 'f'], adapt);
     for (const { type, target } of parts.relationships(part)) {
       if (type === 'table')
         changeTexts(parts.find(target), ['calculatedColumnFormula', 'totalsRowFormula'], adapt);
       if (type === 'drawing')
         for (const link of parts.relationships(target)) if (link.type === 'chart') charts.add(link.target);
-      if (hasMoved(move)) moveBeside(parts, type, target, move);
+      if (move.moved) moveBeside(parts, type, target, move);
     }
   });
   for (const chart of charts)

@@ -1,7 +1,7 @@
 import { cellAddress, parseCell, parseZone, zoneAddress } from '../../../sheet/address.js';
 import type { XmlElement } from '../../../xlsx/xml/element.js';
 import { moveColumns } from './columns.js';
-import { movedZone, type SheetMove } from './sheetMoves.js';
+import type { SheetMove } from './sheetMove.js';
 
 /** Elements that go when nothing is left of the cells they are about. */
 const about =
@@ -24,7 +24,8 @@ export function moveSheet(sheet: XmlElement, move: SheetMove, adapt: (formula: s
   });
 }
 
-function moveCells(data: XmlElement, { rows, columns }: SheetMove): void {
+function moveCells(data: XmlElement, move: SheetMove): void {
+  const { rows, columns } = move;
   let row = -1;
   data.keep((line) => {
     row = Number(line.attribute('r') ?? row + 2) - 1;
@@ -38,7 +39,7 @@ function moveCells(data: XmlElement, { rows, columns }: SheetMove): void {
       if (beside === undefined) return false;
       cell.set({ r: cellAddress(place, beside) });
       const formula = cell.child('f');
-      if (formula) moveReferences(formula, { rows, columns });
+      if (formula) moveReferences(formula, move);
       return true;
     });
     return true;
@@ -69,7 +70,7 @@ function stays(element: XmlElement, move: SheetMove, adapt: (formula: string) =>
 }
 
 /** False where nothing is left of what the element is about. */
-function moveReferences(element: XmlElement, move: Pick<SheetMove, 'rows' | 'columns'>): boolean {
+function moveReferences(element: XmlElement, move: SheetMove): boolean {
   const alone = element.name === 'cellWatch' || element.name === 'inputCells' ? ['r'] : [];
   for (const name of [...references, ...alone]) {
     const before = element.attribute(name);
@@ -82,11 +83,11 @@ function moveReferences(element: XmlElement, move: Pick<SheetMove, 'rows' | 'col
 }
 
 /** Ranges with spaces between them; undefined where nothing is left of them. */
-function movedRanges(text: string, move: Pick<SheetMove, 'rows' | 'columns'>): string | undefined {
+function movedRanges(text: string, move: SheetMove): string | undefined {
   const left = text.split(/\s+/).flatMap((range) => {
     const zone = parseZone(range);
     if (!zone) return [range];
-    const moved = movedZone(zone, move);
+    const moved = move.zone(zone);
     return moved ? [zoneAddress(moved)] : [];
   });
   return left.length > 0 ? left.join(' ') : undefined;

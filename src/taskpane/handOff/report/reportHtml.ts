@@ -40,26 +40,14 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
               ]}
           ${starters(data)}
           <h2>Total</h2>
-          <dl>
-            ${data.totals.map(
-              ([label, value]) =>
-                html`<dt>${label}</dt>
-                  <dd>${value}</dd>`,
-            )}
-          </dl>
+          ${definitions(data.totals)}
           <h2>By verdict</h2>
           ${byVerdict(data)}
           <h2>Failing rows</h2>
           ${many ? reasons(data, 'fails') : rowTable(data.failing, 'Failing rows', 'No row fails.')}
           ${data.unknown.length > 0 ? unknown(data, many) : []} ${elsewhere(data)}
           <h2>Assumptions</h2>
-          <dl>
-            ${data.rules.map(
-              ([setting, value]) =>
-                html`<dt>${setting}</dt>
-                  <dd>${value}</dd>`,
-            )}
-          </dl>
+          ${definitions(data.rules)}
           ${data.assumptions.length === 0
             ? [html`<p>None.</p>`]
             : [
@@ -78,6 +66,15 @@ export function reportHtml(data: ReportData, style = reportStyle): string {
       </body>
     </html>`;
   return page.text;
+}
+
+function definitions(pairs: readonly (readonly [string, string])[]): Html {
+  const lines = pairs.map(
+    ([name, value]) =>
+      html`<dt>${name}</dt>
+        <dd>${value}</dd>`,
+  );
+  return html`<dl>${lines}</dl>`;
 }
 
 function styleElement(style: string): Html[] {

@@ -1,15 +1,28 @@
-import { cornerText, writtenCorner } from '../../../sheet/formula/corner.js';
-import { rewriteFormula } from '../../../sheet/formula/rewrite.js';
-import { sameName, sheetPrefix } from '../../../sheet/names.js';
-import type { HeaderMap } from './headerMap.js';
-import type { SheetMove } from './sheetMoves.js';
+import { cornerText, writtenCorner } from './corner.js';
+import { rewriteFormula } from './rewrite.js';
+import { sameName, sheetPrefix } from '../names.js';
+
+/** Where rows, or columns, are now. */
+interface HeadersNow {
+  /** What is left of several beside each other. */
+  span(first: number, last: number): { first: number; last: number } | undefined;
+}
+
+/** What became of a sheet that a formula may name. */
+export interface MovedSheet {
+  before: string;
+  /** Undefined for a sheet that is gone. */
+  name: string | undefined;
+  rows: HeadersNow;
+  columns: HeadersNow;
+}
 
 const lost = '#REF!';
 
-/** A formula of the file that the grid does not keep, where sheets, rows and columns moved, were renamed or went. */
-export function movedFormula(text: string, home: SheetMove | undefined, all: readonly SheetMove[]): string {
+/** A formula as it reads where sheets, rows and columns moved, were renamed or went. */
+export function movedFormula(text: string, home: MovedSheet | undefined, all: readonly MovedSheet[]): string {
   const moveOf = (sheet: string) => all.find(({ before }) => sameName(before, sheet));
-  const prefixOf = ({ name, before }: SheetMove, written: string) =>
+  const prefixOf = ({ name, before }: MovedSheet, written: string) =>
     name === undefined || name === before ? written : `${sheetPrefix(name)}!`;
   return rewriteFormula(text, {
     cells: ({ text: written, sheet, prefix, first, last }) => {
@@ -29,7 +42,7 @@ export function movedFormula(text: string, home: SheetMove | undefined, all: rea
   });
 }
 
-function movedRange(first: string, last: string, { rows, columns }: SheetMove): string[] | undefined {
+function movedRange(first: string, last: string, { rows, columns }: MovedSheet): string[] | undefined {
   const [a, b] = [writtenCorner(first), writtenCorner(last)];
   const across = movedPair(a.column, b.column, columns);
   const down = movedPair(a.row, b.row, rows);
@@ -46,7 +59,7 @@ function movedRange(first: string, last: string, { rows, columns }: SheetMove): 
 function movedPair(
   a: number | undefined,
   b: number | undefined,
-  map: HeaderMap,
+  map: HeadersNow,
 ): [number | undefined, number | undefined] | undefined {
   if (a === undefined || b === undefined) return [a, b];
   const span = map.span(Math.min(a, b), Math.max(a, b));
