@@ -23,6 +23,7 @@ export const verdictWords = [
 const firstVerdictRow = 4;
 const totalRow = firstVerdictRow + verdictWords.length;
 const ratesRow = totalRow + 6;
+const frameRow = ratesRow + 7;
 
 /** Press hours estimated for the job; rates come from the Presses table. */
 const pressHours = [
@@ -52,6 +53,7 @@ export function summarySheet(folder, strings) {
   total(totalRow + 2, 'Total mass, lb', 'SUM(Parts[Mass])', 'boldOne');
   total(totalRow + 3, 'Greatest share of rating', 'MAX(Parts[Share of rating])', 'boldShare');
   pressCost(sheet, folder);
+  frame(sheet);
   return { sheet, xml: sheet.part(layout) };
 }
 
@@ -93,8 +95,28 @@ function pressCost(sheet, folder) {
   ]);
 }
 
+/** The cut list of the access frames: the marks AF1 and AF2, with their hands. */
+function frame(sheet) {
+  sheet.set(1, frameRow, { value: 'Access frames: AF1 and AF2', style: 'bold' });
+  const inputs = [
+    ['Width', `4'-0`],
+    ['Height', `2'-6 1/2"`],
+    ['Section', 'L3X3X1/4'],
+    ['Toes', 'in'],
+  ];
+  inputs.forEach(([label, value], index) => {
+    sheet.setRow(frameRow + 1 + index, [{ value: label }, { value, style: 'text' }]);
+  });
+  const [width, height, section, toes] = inputs.map((_, index) => `B${frameRow + 1 + index}`);
+  sheet.set(1, frameRow + 2 + inputs.length, {
+    formula: `_xldudf_TONROW_FRAMECUTS(${width},${height},${section},ShopStamp,${toes})`,
+    spill: true,
+    style: 'general',
+  });
+}
+
 const layout = {
   views: '<sheetView workbookViewId="0"/>',
-  columns: [28, 12, 12, 12],
+  columns: [28, 12, 12, 12, 12, 12, 12, 26, 12, 14],
   after: pageSettings,
 };

@@ -15,9 +15,15 @@ const kinds = {
   mass: 'a mass: lb or kg',
   amount: 'an amount of money',
   count: 'a number',
+  yesNo: 'yes or no',
+  legPosition: 'down, up or both',
+  seconds: 'seconds',
+  minutes: 'minutes',
+  speed: 'a speed: in/s or mm/s',
+  rate: 'a number from 1 to 600',
 };
 
-/** Settings have no text of their own in the code; a key that is missing here fails the generation. */
+/** Settings of the checks have no text of their own in the code; a key that is missing here fails the generation. */
 const meanings = {
   shearRatio: 'shear strength as a share of the upper tensile strength, where a grade states none',
   holeToThickness: 'least hole dimension as a multiple of the thickness',
@@ -42,8 +48,8 @@ export function shopSheetPage(sources) {
   const settings = Object.entries(sources.settingRows).map(([key, setting]) => [
     setting.name,
     allowed(setting, sources),
-    defaultOf(key, sources),
-    known(meanings, key),
+    'whenBlank' in setting ? setting.whenBlank.replace(/,$/, '') : defaultOf(key, sources),
+    'meaning' in setting ? setting.meaning : known(meanings, key),
   ]);
   const units = ['Units', 'in, mm', 'in', 'what bare numbers mean and results are given in'];
   return [
@@ -129,6 +135,8 @@ ${table(
     ['Size', 'diameter, side, width or distance across flats; of a die, its opening; must be there'],
     ['Length', 'length of a slot or rectangle'],
     ['Body', 'diameter of its body; a punch must fit it, and it must fit Punch body of the press'],
+    ['Holder', 'sleeve or stem family of a punch, as text: changing it takes its own time'],
+    ['Height', 'of a punch, from the face that carries it to its tip: for the travel of the ram'],
     ['Count', 'how many are on hand; 1 when blank, `none` for none'],
   ],
 )}

@@ -4,6 +4,7 @@
  */
 
 export { calc } from './command/calc.js';
+export { cards } from './command/cards.js';
 export { recalc } from './command/recalc.js';
 export type { CommandSetting } from './command/output.js';
 export { builtFunctions } from './functions/builtFunctions.js';

@@ -42,6 +42,27 @@ describe('Bites at least as wide as the material is thick and as half the tool (
   });
 });
 
+describe('A notcher of fixed width, in an edge (common practice, no source)', () => {
+  // A tool of 60 mm: its first bite is 60 wide, the last takes what is left, at least 30.
+  const tool = { toolWidthMm: 60, toolDepthMm: 60, narrowestMm: 60, thicknessMm: 10, shearStrengthMPa: 345 };
+
+  it.each([
+    [60, 1],
+    [90, 2],
+    [120, 2],
+    [150, 3],
+  ])('a notch %d wide: %d bites', (widthMm, count) => {
+    const bites = notchBites({ widthMm, depthMm: 40, where: 'edge', ...tool });
+    expect(bites).toMatchObject({ count, biteWidthMm: 60 });
+  });
+
+  it('no notch 61 to 89 wide', () => {
+    for (let widthMm = 61; widthMm < 90; widthMm++) {
+      expect(() => notchBites({ widthMm, depthMm: 40, where: 'edge', ...tool })).toThrow('sideways');
+    }
+  });
+});
+
 describe('Strips under eight times their thickness twist and bow (common practice, no source)', () => {
   it('10 mm thick: 80 mm wide', () => {
     expect(leastStripWidthMm({ thicknessMm: 10 })).toBe(80);

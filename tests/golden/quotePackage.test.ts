@@ -133,7 +133,7 @@ describe('the package of the example quote', () => {
       const formula = child(column, 'calculatedColumnFormula');
       return formula === undefined ? [] : [{ letters: columnLetters(left + at), formula }];
     });
-    expect(calculated.length).toBe(7);
+    expect(calculated.length).toBe(10);
     for (const { letters, formula } of calculated) {
       for (let row = top + 1; row <= bottom; row++)
         expect(child(cellAt(sheetPart('Quote'), `${letters}${row}`), 'f')).toBe(formula);

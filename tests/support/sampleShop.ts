@@ -47,10 +47,12 @@ export const bayA: PressCells = {
   Notcher: 'yes',
   'Notcher width': 4,
   'Notcher depth': 4,
+  'Notcher narrowest notch': 'none',
   'Notcher thickness': '3/8',
   Bend: 'yes',
   'Bend length': 18,
   'Bend V openings': '1, 1-1/2, 2, 3, 4',
+  'Bend punch half width': '1/2',
   'Longest bar': 480,
   'Heaviest bar': 600,
 };

@@ -1,4 +1,5 @@
 import type { Failure } from '../inputError.js';
+import type { LegBesidePunch } from '../part/legBesidePunch.js';
 import type { PressItemKey, Station } from '../press/pressItem.js';
 import type { Hole } from '../tooling/hole.js';
 
@@ -78,8 +79,21 @@ export type PressFact =
   | { rule: 'nothing stated'; of: Station }
   | { rule: 'miter'; on: Station; why: 'over 45°' | 'square only' | 'one leg only' }
   /** A V opening on hand; `exact` where one size was asked for, else that size or wider. */
-  | { rule: 'vee opening'; wantedMm: Mm; exact: boolean; onHandMm: readonly Mm[] }
-  /** The bites that the press's own tool makes of a notch. */
+  | {
+      rule: 'vee opening';
+      wantedMm: Mm;
+      exact: boolean;
+      onHandMm: readonly Mm[];
+      /** The least inside radius asks for it, not the ratio of the shop. */
+      forRadius?: { leastMm: Mm; galvanized: boolean };
+    }
+  /** A leg that is bent already, beside the punch as another bend is made; `halfMm` of the punch where it is known. */
+  | ({ rule: 'leg beside punch'; halfMm?: Mm } & LegBesidePunch)
+  /** A notch in an edge that is narrower than the tool. */
+  | { rule: 'narrowest notch'; given: Mm; limit: Mm }
+  /** Bites that the press's own tool cannot make of a notch. */
   | { rule: 'notch bites'; failure: Failure }
+  /** A notch that is bigger than the tool takes several bites: it is made, and told. */
+  | { rule: 'several bites'; count: number }
   /** Room beside a hole for the die holder. */
   | { rule: 'die holder'; beside: 'flange' | 'fillet'; given: Mm; limit?: Mm };

@@ -35,6 +35,10 @@ function factsOf(finding: Finding): unknown {
       return [finding.on, finding.why];
     case 'vee opening':
       return [finding.wantedMm, finding.exact];
+    case 'narrowest notch':
+      return finding.limit;
+    case 'leg beside punch':
+      return finding.halfMm;
     case 'notch bites':
       return finding.failure.argument;
     case 'die holder':

@@ -29,10 +29,12 @@ export type Thing =
 
 /** A choice that a row leaves, and the cell that would settle it. */
 export interface OpenCell {
-  /** The heading: `Leg`, `Bolt`. */
+  /** The name of the column: `Leg`, `Bolt`. */
   cell: string;
   /** Of a hole group, counted from 0. */
   group?: number;
+  /** The heading as it stands in the list, where it is another. */
+  heading?: string;
 }
 
 /** What a limit of a code goes by. */
@@ -87,6 +89,8 @@ export type RowFact =
       sizeMm: number;
       correct: readonly OpenCell[];
     }
+  /** Holes where a notch or corner clip has taken the steel. */
+  | { rule: 'hole in a cut'; cause: Cause; correct: readonly OpenCell[] }
   /** Something the row asks for that nothing holds against anything. */
   | ({ rule: 'not held' } & NotHeld)
   /** A notch or clip in an angle where the other leg stands. */
@@ -100,6 +104,8 @@ export type RowFact =
     }
   /** Holes in a section without a flat side: they are drilled, and not laid out. */
   | { rule: 'holes in a bar'; designation: string }
+  /** A hole that leaves nothing of the bar. */
+  | { rule: 'hole over the bar'; holeMm: number; sizeMm: number; designation: string }
   /** The row says that the end of a sawn section is sheared. */
   | { rule: 'sheared end'; designation: string }
   /** The cuts of a part do not leave one piece. */
@@ -109,8 +115,11 @@ export type RowFact =
   | { rule: 'corners'; count: number; designation: string }
   | { rule: 'bend from edge to edge'; givenMm: number; runMm: number; runs: 'across' | 'along' }
   | { rule: 'bend on the part'; givenMm: number; lengthMm: number; widthMm: number }
+  /** A bend line beside the plate. Bends are counted from 0. */
+  | { rule: 'bend off the part'; index: number; runs: 'across' | 'along'; sizeMm: number }
+  | { rule: 'bends cross'; bends: readonly [number, number] }
   /** Holes that have no room, wherever they are. */
-  | { rule: 'room'; count: number; most: number }
+  | { rule: 'room'; count: number; most: number; pitchMm: number; basis?: CodeBasis }
   | { rule: 'room at the edges'; between: readonly [CauseKind, CauseKind]; shortMm: number }
   /** Some of what the row leaves to choose fails, some does not. */
   | { rule: 'choice'; cells: readonly OpenCell[]; failing: readonly Finding[] }
@@ -137,14 +146,14 @@ export type RowFact =
       unread: number;
       over?: ToolOver;
     }
-  /** The press does not say which bodies it takes, and the tool has one. */
-  | { rule: 'tool body'; hole: Hole }
+  /** A tool has a body and the press does not say which it takes; or it does, and no list of tools says what they have. */
+  | { rule: 'tool body'; hole: Hole; noTools?: true }
   /** Nothing of the row needs a press. */
   | { rule: 'off press' };
 
 /** Why something is not held against anything. */
 export type NotHeld =
-  | { why: 'bends beside cuts' | 'bends across each other' | 'galvanized and thick' }
+  | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'uneven lines'; group: number }
   | { why: 'unread columns'; headings: readonly string[] };
 

@@ -9,6 +9,7 @@ import type { Notch } from './notchCutLength.js';
 export interface NotchBites {
   /** How many hits the notch takes. */
   count: number;
+  /** Of the first bite, the widest. */
   biteWidthMm: number;
   biteDepthMm: number;
   /** Of the worst bite, which is the first: it is cut on every side. */
@@ -17,15 +18,17 @@ export interface NotchBites {
 
 /**
  * The bites a notch takes that is bigger than the tool: equal bites, as few as the tool allows in each
- * direction. Equal bites are never under half the tool; a bite thinner than the material pushes the blade
- * sideways and is refused, as is a vee bigger than its tool, which cannot be divided.
+ * direction. In an edge the first bite is as wide as the narrowest tool, and the others take what is left. A bite under
+ * half that tool, or thinner than the material, pushes the blade sideways and is refused, as is a vee bigger than its
+ * tool, which cannot be divided.
  *
- * Formula: n = ⌈w / wt⌉ · ⌈d / dt⌉; force of one bite by {@link notchForceN}
- * @param input the notch, the tool's width wt and depth dt, thickness, all in mm (a tool without a limit has
- *   Infinity); shear strength in MPa
+ * Formula: n = ⌈w / wt⌉ · ⌈d / dt⌉; first bite max(w / n, wn); force of one bite by {@link notchForceN}
+ * @param input the notch, the tool's width wt and depth dt, the narrowest tool wn (0 where left out), thickness, all in
+ *   mm (a tool without a limit has Infinity); shear strength in MPa
  * @param working collects the steps when given
  * @returns number of bites, size of one in mm, force of the worst in N
- * Valid for sizes above zero. Throws `invalid` for others, for a bite under the thickness and a vee over the tool.
+ * Valid for sizes above zero and notches no narrower than wn. Throws `invalid` for others, for a bite under the thickness
+ * or half the tool, and a vee over the tool.
  * @example a notch 100 × 40 with a tool 60 × 50 is 2 bites of 50 × 40
  * Source: common practice, no source.
  */
@@ -33,12 +36,13 @@ export function notchBites(
   input: Notch & {
     toolWidthMm: number;
     toolDepthMm: number;
+    narrowestMm?: number;
     thicknessMm: number;
     shearStrengthMPa: number;
   },
   working?: Working,
 ): NotchBites {
-  const { widthMm, depthMm, where, toolWidthMm, toolDepthMm, thicknessMm } = input;
+  const { widthMm, depthMm, where, toolWidthMm, toolDepthMm, thicknessMm, narrowestMm = 0 } = input;
   if (toolWidthMm !== Infinity) requirePositive('Tool width', toolWidthMm);
   if (toolDepthMm !== Infinity) requirePositive('Tool depth', toolDepthMm);
   requirePositive('Width', widthMm);
@@ -54,9 +58,11 @@ export function notchBites(
       'Saw or flame cut it.',
     );
   }
-  const biteWidthMm = widthMm / across;
+  const biteWidthMm = Math.max(widthMm / across, Math.min(narrowestMm, widthMm));
+  const lastWidthMm = across > 1 ? (widthMm - biteWidthMm) / (across - 1) : biteWidthMm;
   const biteDepthMm = depthMm / deep;
-  requireThickEnough(Math.min(biteWidthMm, biteDepthMm), thicknessMm);
+  requireThickEnough(Math.min(lastWidthMm, biteDepthMm), thicknessMm);
+  if (across > 1) requireHalfTheTool(lastWidthMm, narrowestMm);
   if (count > 1) {
     working?.step({
       title: 'Bites of the notch',
@@ -67,7 +73,7 @@ export function notchBites(
         lengthValue('d', 'depth of the notch', depthMm),
         ...(toolDepthMm === Infinity ? [] : [lengthValue('dt', 'depth of the tool', toolDepthMm)]),
       ],
-      result: { symbol: 'n', meaning: 'bites, equal ones', kind: 'count', value: count },
+      result: { symbol: 'n', meaning: 'bites', kind: 'count', value: count },
       source: 'common practice; a bite is at least as wide as the material is thick and as half the tool',
     });
   }
@@ -79,6 +85,16 @@ function divisions(sizeMm: number, toolMm: number): number {
   if (atMost(sizeMm, toolMm)) return 1;
   const whole = Math.round(sizeMm / toolMm);
   return atMost(sizeMm, whole * toolMm) ? whole : whole + 1;
+}
+
+function requireHalfTheTool(biteMm: number, toolMm: number): void {
+  if (atMost(toolMm / 2, biteMm)) return;
+  refuse(
+    'Notch',
+    String(biteMm),
+    'its last bite would be under half the tool, which pushes the blade sideways.',
+    'Use a narrower tool, or saw or flame cut it.',
+  );
 }
 
 function requireThickEnough(biteMm: number, thicknessMm: number): void {

@@ -2,6 +2,7 @@ import { type Clearance, clearance } from './clearance.js';
 import { type Edge, type Outline, sameCause } from './outline.js';
 import type { Point } from './point.js';
 import type { Shape } from './shape.js';
+import { toleranceMm } from './tolerance.js';
 
 /**
  * What one boundary or cut takes away: all that lies beyond each of its edges. A face is all that lies in none of its
@@ -59,6 +60,13 @@ function outwardOf(begin: Point, end: Point): Point[] {
 /** The signed distance of a shape from a void: above 0 clear of it, below 0 minus the least move out of it. */
 export function clearOf({ edges, notch }: Void, shape: Shape): Clearance {
   return notch ? clearance(shape, notch) : clearOfLine(edges[0] as Edge, shape);
+}
+
+/** True for a shape that lies in a void with all of it. */
+export function liesIn(around: Void, { core, radius }: Shape): boolean {
+  return core.every(
+    (point) => clearOf(around, { core: [point], radius: 0 }).distance <= toleranceMm - radius,
+  );
 }
 
 /** The same for what lies beyond the line of one edge; the second place is on that line. */

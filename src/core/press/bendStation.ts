@@ -18,6 +18,8 @@ export interface BendJob {
   tensileMPa: number;
   /** The part is hot-dip galvanized after bending. */
   galvanized?: boolean;
+  /** The bend line runs along the rolling direction; it asks for a larger radius. */
+  alongRolling?: boolean;
   /** The opening asked for; where left out, the press's own by `veeRatio` and the least inside radius. */
   veeMm?: number;
   /** Opening as a multiple of the thickness. */

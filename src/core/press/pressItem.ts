@@ -1,10 +1,14 @@
 import type { LengthUnit } from '../quantity/units.js';
+import { gaugeItems } from './gaugeItems.js';
 import { shearItems } from './shearItems.js';
+import { timeItems } from './timeItems.js';
 
 /** What a press value is: how its cell is read and in which unit the core holds it. */
 export type PressItemKind =
   | 'station'
+  | 'yesNo'
   | 'legs'
+  | 'legPosition'
   | 'force'
   | 'length'
   | 'lengths'
@@ -14,7 +18,11 @@ export type PressItemKind =
   | 'angle'
   | 'mass'
   | 'amount'
-  | 'count';
+  | 'count'
+  | 'seconds'
+  | 'minutes'
+  | 'speed'
+  | 'rate';
 
 export type Station = 'punch' | 'flat shear' | 'angle shear' | 'bar shear' | 'notcher' | 'bending attachment';
 
@@ -91,6 +99,12 @@ export const pressItems = [
     kind: 'length',
     meaning: 'from the punch centre to the outside of the die holder',
   },
+  {
+    key: 'punchOpenHeight',
+    name: 'Punch open height',
+    kind: 'length',
+    meaning: 'from the face that carries the punch to the top of the die, at the top of the stroke',
+  },
   { key: 'punchBody', name: 'Punch body', kind: 'length', meaning: 'largest punch body the station takes' },
   ...shearItems,
   { key: 'notcher', name: 'Notcher', kind: 'station', meaning: 'has the press a notcher: yes or no' },
@@ -107,10 +121,22 @@ export const pressItems = [
     meaning: 'deepest notch in one bite, from the edge',
   },
   {
+    key: 'notcherNarrowest',
+    name: 'Notcher narrowest notch',
+    kind: 'length',
+    meaning: 'narrowest notch in an edge: the width of the tool where that is fixed; none: any width',
+  },
+  {
     key: 'notcherThickness',
     name: 'Notcher thickness',
     kind: 'length',
     meaning: 'thickness the notcher cuts at that width and depth',
+  },
+  {
+    key: 'notcherStroke',
+    name: 'Notcher stroke',
+    kind: 'length',
+    meaning: 'full travel of the notcher',
   },
   { key: 'bend', name: 'Bend', kind: 'station', meaning: 'has the press a bending attachment: yes or no' },
   { key: 'bendLength', name: 'Bend length', kind: 'length', meaning: 'longest bend' },
@@ -120,6 +146,12 @@ export const pressItems = [
     kind: 'lengths',
     meaning: 'V openings on hand, as text: 1, 1-1/2, 2; the force is held against Punch force',
   },
+  {
+    key: 'bendPunchHalfWidth',
+    name: 'Bend punch half width',
+    kind: 'length',
+    meaning: 'from the middle of the bending punch to its side, where a leg that is bent already may stand',
+  },
   { key: 'longestBar', name: 'Longest bar', kind: 'length', meaning: 'longest bar the supports carry' },
   {
     key: 'heaviestBar',
@@ -127,6 +159,8 @@ export const pressItems = [
     kind: 'mass',
     meaning: 'heaviest bar the supports and people carry',
   },
+  ...gaugeItems,
+  ...timeItems,
 ] as const satisfies readonly PressItem[];
 
 /** What an item is and what a blank cell stands for, in words for people of a unit. */

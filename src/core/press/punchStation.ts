@@ -19,7 +19,7 @@ export interface PunchJob {
   punchAllowanceMPa: number;
 }
 
-const usualWorkingGapMm = 6;
+export const usualWorkingGapMm = 6;
 const dieEntryMm = 2;
 
 /**

@@ -10,6 +10,9 @@ import type { LengthUnit } from '../quantity/units.js';
 import type { PressValue } from './press.js';
 import type { PressItem } from './pressItem.js';
 
+/** Kinds whose cell is one of a few words: `none` is no limit there. */
+const isWord = new Set<PressItem['kind']>(['station', 'yesNo', 'legs', 'legPosition']);
+
 /**
  * One cell of the Presses table. `none` is no limit, blank is unknown, anything else must be readable;
  * a cell that is not stays a problem of its own, told where it is used.
@@ -23,7 +26,7 @@ export function readPressValue(
 ): PressValue {
   const text = typeof cell === 'string' ? cell.trim().toLowerCase() : cell;
   if (isBlank(text)) return { state: 'unknown' };
-  if (text === 'none' && item.kind !== 'station' && item.kind !== 'legs') return { state: 'none' };
+  if (text === 'none' && !isWord.has(item.kind)) return { state: 'none' };
   const argument = `Presses, ${pressName}, ${item.name}`;
   try {
     const { kind } = item;
@@ -44,7 +47,14 @@ function readValue(
 ) {
   switch (kind) {
     case 'station':
+    case 'yesNo':
       return readYesNo(cell, argument);
+    case 'legPosition':
+      return readLegPosition(cell, argument);
+    case 'minutes':
+      return 60 * readRange(cell, kind, argument);
+    case 'speed':
+      return readSpeed(cell, unitCell, argument, unit);
     case 'legs':
       return readLegs(cell, argument);
     case 'force':
@@ -108,11 +118,38 @@ function readLegs(cell: CellValue, argument: string): number {
   return refuse(argument, String(cell), `${quoted(cell)} is not one, both or no.`, 'Write one, both or no.');
 }
 
+/** How the other leg may lie, as in `legPositions`. */
+function readLegPosition(cell: CellValue, argument: string): number {
+  const word = String(cell).trim().toLowerCase();
+  const at = legPositions.findIndex((each) => each === word);
+  if (at >= 0) return at;
+  const problem = `${quoted(cell)} is not down, up or both.`;
+  return refuse(argument, String(cell), problem, 'Write down, up or both.');
+}
+
+export const legPositions = ['down', 'up', 'both'] as const;
+
+const perTime = /\s*\/\s*(s|sec|min)\.?\s*$/i;
+const secondsOf: Record<string, number> = { s: 1, sec: 1, min: 60 };
+
+/** A length for each second, `1.2 in/s`, or for each minute, in mm/s. */
+function readSpeed(cell: CellValue, unitCell: CellValue, argument: string, unit: LengthUnit): number {
+  const text = typeof cell === 'string' ? cell : '';
+  const per = perTime.exec(text) ?? perTime.exec(typeof unitCell === 'string' ? unitCell : '');
+  const bare = typeof cell === 'string' ? cell.replace(perTime, '') : cell;
+  const lengthUnit = typeof unitCell === 'string' ? unitCell.replace(perTime, '') : unitCell;
+  const length = readLength(withUnit(bare, lengthUnit), argument, unit, 'distance');
+  return length / (secondsOf[per?.[1]?.toLowerCase() ?? 's'] ?? 1);
+}
+
 const ranges = {
   ratio: { least: 0.05, greatest: 1, allowed: 'Write a share from 0.05 to 1, such as 0.8.' },
   allowance: { least: 1, greatest: 3, allowed: 'Write a factor from 1 to 3, such as 1.2.' },
   amount: { least: 0, greatest: 1e6, allowed: 'Write an amount from 0 to 1,000,000.' },
   count: { least: 0, greatest: 100, allowed: 'Write a number from 0 to 100.' },
+  seconds: { least: 0, greatest: 3600, allowed: 'Write seconds from 0 to 3,600.' },
+  minutes: { least: 0, greatest: 480, allowed: 'Write minutes from 0 to 480.' },
+  rate: { least: 1, greatest: 600, allowed: 'Write strokes per minute from 1 to 600.' },
 };
 
 function readRange(cell: CellValue, kind: keyof typeof ranges, argument: string): number {

@@ -7,6 +7,18 @@ const usualPiece = { in: ofThickness, mm: ofThickness };
 /** The rows of the Presses table about the three shears, as `pressItems` has them. */
 export const shearItems = [
   {
+    key: 'shearStroke',
+    name: 'Shear stroke',
+    kind: 'length',
+    meaning: 'full travel of the shear blades',
+  },
+  {
+    key: 'bladeMaterialLimit',
+    name: 'Blade material limit',
+    kind: 'stress',
+    meaning: 'highest tensile strength the blades may cut, as their maker says',
+  },
+  {
     key: 'flatShear',
     name: 'Flat shear',
     kind: 'station',
@@ -106,6 +118,18 @@ export const shearItems = [
     name: 'Angle shear legs mitered',
     kind: 'legs',
     meaning: 'legs that can be mitered: one, both or no',
+  },
+  {
+    key: 'angleShearLegPosition',
+    name: 'Angle shear leg position',
+    kind: 'legPosition',
+    meaning: 'how the other leg lies while a leg is mitered, which decides the hands: down, up or both',
+  },
+  {
+    key: 'angleShearSlug',
+    name: 'Angle shear slug',
+    kind: 'length',
+    meaning: 'steel lost at each cut by a shear that cuts twice; none for a single blade',
   },
   {
     key: 'angleShearShortestPiece',

@@ -1,9 +1,9 @@
 import type { PressFinding } from '../check/finding.js';
 import { bySeverity, hardestOf } from '../check/severity.js';
 import type { Verdict } from '../check/verdict.js';
-import { InputError, sentenceInCell } from '../inputError.js';
 import type { Working } from '../working/working.js';
 import { pressSource } from './limit.js';
+import { refuseBadCell } from './refuseBadCell.js';
 
 /**
  * What a share-of-rating function shows for a station's findings: the share, or the verdict word where a
@@ -12,15 +12,7 @@ import { pressSource } from './limit.js';
  */
 export function stationUse(findings: readonly PressFinding[], working?: Working): number | Verdict {
   const [worst] = [...findings].sort(bySeverity);
-  if (worst?.rule === 'refusal') {
-    throw new InputError({
-      code: 'invalid',
-      argument: 'Press',
-      received: '',
-      problem: sentenceInCell(worst.failure),
-      allowed: '',
-    });
-  }
+  refuseBadCell(worst);
   const shown = shownFor(findings, worst);
   working?.step({
     title: 'Shown',

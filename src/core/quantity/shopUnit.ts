@@ -19,10 +19,11 @@ interface ShopUnit {
   decimals: number;
 }
 
-const plain = (name: string, decimals: number): Record<LengthUnit, ShopUnit> => {
-  const unit = { name, per: 1, decimals };
+const plain = (name: string, decimals: number, per = 1): Record<LengthUnit, ShopUnit> => {
+  const unit = { name, per, decimals };
   return { in: unit, mm: unit };
 };
+const secondsPerMinute = 60;
 const degree: ShopUnit = { name: '°', per: radianPerDegree, decimals: 2 };
 
 /** The unit each kind of quantity has on the sheet: of an inch shop and of a mm shop. */
@@ -51,6 +52,10 @@ export const shopUnits: Record<Exclude<QuantityKind, 'text'>, Record<LengthUnit,
     mm: { name: 'kg/m³', per: 1, decimals: 0 },
   },
   angle: { in: degree, mm: degree },
+  speed: { in: { name: 'in/s', per: mmPer.in, decimals: 2 }, mm: { name: 'mm/s', per: 1, decimals: 1 } },
+  seconds: plain('s', 1),
+  minutes: plain('min', 2, secondsPerMinute),
+  money: plain('', 2),
   ratio: plain('', 4),
   count: plain('', 0),
 };

@@ -7,6 +7,7 @@ import type { Working } from '../working/working.js';
 import { isBlankRow } from './blankRow.js';
 import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
+import { pieceOf } from './piece.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
 import type { ReadRow } from './readyRow.js';
@@ -14,6 +15,8 @@ import { readRow } from './readRow.js';
 import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './rowJob.js';
 import type { CheckedRow, RowResult } from './rowResult.js';
+import { withTypedHeadings } from './typedHeadings.js';
+import { isCountKnown, isShapeKnown, isUnclear, waitsOnUnclear } from './unclear.js';
 
 /**
  * Checks one row of a parts list against the shop: every operation of the row, one verdict by precedence, everything
@@ -31,7 +34,23 @@ export function checkRow(
   shop: Shop,
   working?: Working,
 ): RowResult {
-  if (isBlankRow(cells, headings)) return { blank: true };
+  return checkedPart(cells, headings, shop, working).result;
+}
+
+/** A checked row, and the part it was checked as; no part where the row is blank or could not be read. */
+export interface CheckedPart {
+  result: RowResult;
+  part?: Pick<PreparedRow, 'row' | 'layouts'>;
+}
+
+/** As `checkRow`, with the part: for what goes on from it, such as time and set-up. */
+export function checkedPart(
+  cells: readonly CellValue[],
+  headings: Headings,
+  shop: Shop,
+  working?: Working,
+): CheckedPart {
+  if (isBlankRow(cells, headings)) return { result: { blank: true } };
   const job = readRow(cells, headings, shop);
   const asked = working !== undefined;
   const prepared = isRead(job) ? prepareRow(job, shop, asked) : undefined;
@@ -41,9 +60,12 @@ export function checkRow(
   checks.push(...onPress.checks);
   if (working) reportGoverningFirst(checks, working);
   const found: Finding[] = [];
-  for (const each of checks) found.push(...each.findings);
-  const findings = worstFirst(onceEach(found));
-  return summary(findings, job, prepared, onPress);
+  for (const each of checks) found.push(...each.findings.filter((finding) => !waitsOnUnclear(job, finding)));
+  const findings = withTypedHeadings(worstFirst(onceEach(found)), headings);
+  const result = summary(findings, job, prepared, onPress);
+  const piece = prepared && pieceOf(prepared.row, shop.unit);
+  if (piece) result.piece = piece;
+  return prepared ? { result, part: prepared } : { result };
 }
 
 function isRead(job: RowJob): job is ReadRow {
@@ -92,7 +114,7 @@ function reportGoverningFirst(checks: readonly Check[], working: Working): void 
 }
 
 function summary(
-  findings: Finding[],
+  findings: readonly Finding[],
   job: RowJob,
   prepared: PreparedRow | undefined,
   { press, choice }: OnPress,
@@ -103,14 +125,15 @@ function summary(
   const passed = verdict === 'OK' || verdict === 'Near limit';
   const deciding = passed ? hardest : worst;
   const row = prepared?.row;
-  const route = row ? routeOf(row, findings) : [];
+  const isRouteKnown = isShapeKnown(job) && isCountKnown(job);
+  const route = row && isRouteKnown ? routeOf(row, findings) : [];
   const readings = prepared?.readings ?? job.readings;
   const checked: CheckedRow = { blank: false, verdict, route, findings, readings };
   if (hardest) checked.use = hardest.use;
   if (hardest) checked.forceN = hardest.forceN;
   if (deciding) checked.deciding = deciding;
-  if (row) checked.hits = job.qty * punchedHoles(row, findings);
-  if (row?.massKg !== undefined) checked.massKg = row.massKg * job.qty;
+  if (row && isCountKnown(job)) checked.hits = job.qty * punchedHoles(row, findings);
+  if (row?.massKg !== undefined && !isUnclear(job, { cell: 'Qty' })) checked.massKg = row.massKg * job.qty;
   if (press !== undefined) checked.press = press;
   if (choice) checked.choice = choice;
   return checked;

@@ -6,7 +6,7 @@ import { needsPress } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 
 /**
- * What a row asks for and nothing holds against anything, so that it is never OK: bends beside cuts or across each other,
+ * What a row asks for and nothing holds against anything, so that it is never OK: bends across each other,
  * an odd number of holes in two lines, thick steel that is galvanized after it was punched or bent, and columns that
  * are not read.
  */
@@ -20,13 +20,9 @@ export function notHeld(row: ReadyRow): RowFinding[] {
   return found.map((fact) => ({ rule: 'not held', outcome: 'open', verdict: 'OK so far', ...fact }));
 }
 
-function bendsNotHeld({ bends, notches, clips, miterRad }: ReadyRow): NotHeld[] {
-  if (!bends?.at) return [];
-  const runs = new Set(bends.at.map(({ at }) => at));
-  return [
-    ...(notches || clips || miterRad > 0 ? [{ why: 'bends beside cuts' } as const] : []),
-    ...(runs.size > 1 ? [{ why: 'bends across each other' } as const] : []),
-  ];
+function bendsNotHeld({ bends }: ReadyRow): NotHeld[] {
+  const runs = new Set(bends?.at?.map(({ at }) => at));
+  return runs.size > 1 ? [{ why: 'bends across each other' }] : [];
 }
 
 function unevenLines({ places }: ReadyRow): NotHeld[] {

@@ -9,12 +9,18 @@ import type { Press } from '../press/press.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
+import { bentLegs } from './bentLegs.js';
+import { bendsAlongRolling } from './bendsAlongRolling.js';
 import { check, type Check } from './check.js';
 import { bendDistances } from './layout/bendDistances.js';
 import { distanceSteps } from './layout/distanceSteps.js';
+import { inAnyPlace } from './inAnyPlace.js';
 import { jointFindings } from './layout/jointFindings.js';
-import type { Layouts } from './layout/layoutOf.js';
+import type { Layout, Layouts } from './layout/layoutOf.js';
+import { isNotchedOnPress } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
+import type { Notches } from './rowJob.js';
+import { isWorkKnown } from './unclear.js';
 
 type Work = 'notch' | 'corner clip' | 'bend';
 
@@ -26,12 +32,13 @@ export function otherWorkChecks(
   shop: Shop,
   asked: boolean,
 ): Check[] {
-  const { notches, clips, bends } = row;
+  const { bends } = row;
+  const { notches, clips }: Partial<ReadyRow> = isNotchedOnPress(row) ? row : {};
   const sheetChecks: [Work, boolean, (thicknessMm: number, working?: Working) => Finding[]][] = [
     [
       'notch',
       notches !== undefined,
-      (thicknessMm, working) => notchesOn(press, row, shop, thicknessMm, working),
+      (thicknessMm, working) => notchesOn(press, row, layouts, shop, thicknessMm, working),
     ],
     [
       'corner clip',
@@ -45,7 +52,7 @@ export function otherWorkChecks(
     ],
   ];
   return sheetChecks
-    .filter(([, wanted]) => wanted)
+    .filter(([work, wanted]) => wanted && isWorkKnown(row, work))
     .map(([work, , run]) => {
       const thicknessMm = thicknessOf(row, work);
       return check(asked, work, (working) =>
@@ -70,22 +77,36 @@ function strengthOf(row: ReadyRow, shop: Shop, thicknessMm: number, working?: Wo
   return shearStrengthMPa({ grade: row.grade, thicknessMm, shearRatio }, working);
 }
 
+/** At a corner a notch is cut on two sides, and by a tool that may be wider. Of one that is not placed either may be. */
 function notchesOn(
   press: Press,
   row: ReadyRow,
+  layouts: Layouts,
   shop: Shop,
   thicknessMm: number,
   working?: Working,
 ): Finding[] {
   if (!row.notches) return [];
   const strength = strengthOf(row, shop, thicknessMm, working);
-  const job = {
-    ...row.notches,
-    where: row.notches.at?.every(({ at }) => at === 'corner') ? 'corner' : 'edge',
-    thicknessMm,
-    shearStrengthMPa: strength,
-  } as const;
-  return notchFindings(press, job, working);
+  const job = { ...row.notches, thicknessMm, shearStrengthMPa: strength };
+  const [layout] = layouts.layouts;
+  if (layout && isInCorners(layout, row.notches))
+    return notchFindings(press, { ...job, where: 'corner' }, working);
+  const inEdge = notchFindings(press, { ...job, where: 'edge' }, working);
+  if (row.notches.at || !inEdge.some(({ outcome }) => outcome === 'failed')) return inEdge;
+  return inAnyPlace([inEdge, notchFindings(press, { ...job, where: 'corner' })], { cell: 'Notch at' });
+}
+
+/** Every notch is cut on two sides. */
+function isInCorners({ faces }: Layout, { at = [] }: Notches): boolean {
+  const sides = new Map<string, number>();
+  for (const { id, outline } of faces) {
+    for (const { cause } of outline.edges) {
+      const notch = `${id} ${cause.number}`;
+      if (cause.is === 'notch') sides.set(notch, (sides.get(notch) ?? 0) + 1);
+    }
+  }
+  return at.length > 0 && sides.size === at.length && [...sides.values()].every((each) => each === 2);
 }
 
 function clipsOn(press: Press, row: ReadyRow, shop: Shop, thicknessMm: number, working?: Working): Finding[] {
@@ -104,6 +125,7 @@ function bendsOn(
 ): Finding[] {
   if (!row.bends) return [];
   const { grade, galvanized } = row;
+  const alongRolling = bendsAlongRolling(row);
   const job = {
     lengthMm: row.bends.lengthMm,
     thicknessMm,
@@ -111,12 +133,15 @@ function bendsOn(
     tensileMPa: upperTensileMPa({ grade, thicknessMm }, working),
     veeRatio: setting(shop, 'veeRatio'),
     ...(galvanized ? { galvanized } : {}),
+    ...(alongRolling === undefined ? {} : { alongRolling }),
   };
   const station = bendFindings(press, job, working);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
+  const [layout] = layouts.layouts;
+  const legs = layout ? bentLegs(press, layout, working) : [];
   const { veeMm } = bendVee(press, job);
-  if (veeMm === undefined) return station;
+  if (veeMm === undefined) return [...station, ...legs];
   const distances = jointFindings(layouts, (layout) => bendDistances(layout, veeMm));
   distanceSteps(distances, working);
-  return [...station, ...distances];
+  return [...station, ...legs, ...distances];
 }

@@ -8,18 +8,20 @@ import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import { leastDimensionMm } from '../tooling/hole.js';
 import { check, type Check } from './check.js';
+import { holesInBar } from './holesInBar.js';
 import { holeProcess } from './holeProcess.js';
 import { distanceSteps } from './layout/distanceSteps.js';
-import { type FaceSize, facesOf } from './layout/faces.js';
+import type { FaceSize } from './layout/faces.js';
 import { facesOfLeg } from './layout/facesOfLeg.js';
 import { layoutFindings } from './layout/layoutFindings.js';
 import { type Layouts, layoutsOf } from './layout/layoutOf.js';
 import { groupReadings } from './layout/groupReadings.js';
-import { isCutElsewhere, needsPress } from './needsPress.js';
+import { isCutElsewhere, isNotchedOnPress } from './needsPress.js';
 import { notHeld } from './notHeld.js';
 import type { Reading } from './reading.js';
 import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './readyRow.js';
 import type { HoleGroup } from './rowJob.js';
+import { isGroupKnown, isShapeKnown, isUnclear } from './unclear.js';
 
 export interface PreparedRow {
   row: ReadyRow;
@@ -48,34 +50,41 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
       ? { ...job, places }
       : { ...job, places, massKg: sectionMassKg({ section, lengthMm, densityKgPerM3 }) };
   if (stock !== undefined) row.stock = stock;
-  if (lengthMm === undefined) readings.push({ is: 'no mass' });
+  if (lengthMm === undefined && !isUnclear(job, { cell: 'Length' })) readings.push({ is: 'no mass' });
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
-    readings.push({ is: 'cut elsewhere', by: job.cutBy });
+    readings.push({ is: 'cut elsewhere', by: job.cutBy, ...burnedWith(job) });
   } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });
-  readings.push(...stripReadings(row));
+  readings.push(...stripReadings(row), ...rollingReadings(row));
+  if (row.notches && isNotchedOnPress(row)) readings.push({ is: 'sharp corners' });
   const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
   if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
+  const laid = knownPart(row);
   let layouts: Layouts | undefined;
   const laidOut = check(asked, 'part', (working) => {
-    layouts = layoutsOf(row, shop.unit, setting(shop, 'holesWithoutPitch') === 'even');
-    readings.push(...groupReadings(row, layouts, shop));
-    const found = layoutFindings(row, layouts, shop);
+    layouts = layoutsOf(laid, shop.unit, setting(shop, 'holesWithoutPitch') === 'even');
+    readings.push(...groupReadings(laid, layouts, shop));
+    const found = isShapeKnown(row) ? layoutFindings(laid, layouts, shop) : [];
     distanceSteps(found, working);
     return found;
   });
-  checks.push(laidOut, { findings: [...barHoles(row), ...shearedSawn(row), ...notHeld(row)], steps: [] });
-  return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };
+  checks.push(laidOut, { findings: [...holesInBar(laid), ...shearedSawn(row), ...notHeld(laid)], steps: [] });
+  return { row, layouts: layouts ?? layoutsOf(laid, shop.unit, false), checks, readings };
 }
 
-/** Holes in bars and tubes are drilled, and their distances are not checked: they have no flat side that is laid out. */
-function barHoles(row: ReadyRow): Finding[] {
-  const { designation } = row.section;
-  const ending = needsPress(row)
-    ? ({ outcome: 'open', verdict: 'OK so far' } as const)
-    : ({ outcome: 'not applicable', verdict: 'OK' } as const);
-  return row.places
-    .filter(({ faces }) => faces.length === 0 && facesOf(row.section).length === 0)
-    .map(({ index }) => ({ rule: 'holes in a bar', ...ending, group: index, designation }));
+/** The row without the hole groups that have a cell that cannot be read: where they lie is not known. */
+function knownPart(row: ReadyRow): ReadyRow {
+  if (row.unclear === undefined) return row;
+  return {
+    ...row,
+    groups: row.groups.filter(({ number }) => isGroupKnown(row, number)),
+    places: row.places.filter(({ index }) => isGroupKnown(row, index)),
+  };
+}
+
+/** The torch follows the whole outline. */
+function burnedWith({ cutBy, notches, clips }: ReadRow): { cuts?: ('notches' | 'corner clips')[] } {
+  const cuts = [...(notches ? (['notches'] as const) : []), ...(clips ? (['corner clips'] as const) : [])];
+  return cutBy === 'burn' && cuts.length > 0 ? { cuts } : {};
 }
 
 /** The ends of what is sawn are not sheared: a row that says so contradicts its section. */
@@ -95,6 +104,12 @@ function stripReadings({ section, stock }: ReadyRow): Reading[] {
   const { widthMm: givenMm, thicknessMm } = section;
   const leastMm = leastStripWidthMm({ thicknessMm });
   return atMost(leastMm, givenMm) ? [] : [{ is: 'narrow strip', givenMm, leastMm }];
+}
+
+/** Bars are rolled along their length; of a plate it is not known. */
+function rollingReadings({ section, stock, bends }: ReadyRow): Reading[] {
+  const isPlate = section.kind === 'flat' && section.form === 'plate' && stock !== 'from bar';
+  return bends && isPlate ? [{ is: 'rolling not known' }] : [];
 }
 
 interface Context {

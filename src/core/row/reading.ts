@@ -1,3 +1,4 @@
+import type { FaceId } from '../part/part.js';
 import type { PlaceReading } from './layout/layGroup.js';
 import type { CutBy, HoleGroup } from './rowJob.js';
 import type { Hole } from '../tooling/hole.js';
@@ -29,13 +30,22 @@ export type Reading =
     }
   | { is: 'corners clipped'; count: number; counted: boolean; alongMm: number; acrossMm: number }
   | { is: 'bends'; count: number; counted: boolean; lengthMm: number }
+  /** A notcher leaves the inside corners of its notches sharp. */
+  | { is: 'sharp corners' }
+  /** A plate is bent, and the row does not say which way it was rolled. */
+  | { is: 'rolling not known' }
   | { is: 'unknown finish'; typed: string }
   | { is: 'no mass' }
-  | { is: 'cut elsewhere'; by: Exclude<CutBy, 'press'> }
+  /** `cuts`: what of its outline is made with it. */
+  | { is: 'cut elsewhere'; by: Exclude<CutBy, 'press'>; cuts?: readonly ('notches' | 'corner clips')[] }
   | { is: 'cut by saw' }
   | { is: 'no tools' }
+  /** The only face that the holes lie on, where the row names none. */
+  | { is: 'face of the holes'; group: number; face: FaceId }
   | { is: 'bolt of the hole'; group: number; bolt: string }
   | { is: 'bolt not known'; group: number }
+  /** The row says that these are no bolt holes. */
+  | { is: 'no bolt'; group: number }
   | { is: 'edges'; group: number; edge?: EdgeKind; end?: EdgeKind }
   | { is: 'places'; group: number; reading: PlaceReading; mm?: number }
   | { is: 'greatest edge distance'; group: number; givenMm: number; greatestMm: number; code: EdgeCode }

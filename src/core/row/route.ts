@@ -1,5 +1,6 @@
 import type { Finding } from '../check/finding.js';
 import { isCutBySaw } from '../press/shearStation.js';
+import { isNotchedOnPress } from './needsPress.js';
 import type { PlacedHoles, ReadyRow } from './readyRow.js';
 
 /** The steps a part can take through the shop. */
@@ -32,7 +33,7 @@ export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[
   const cuts: RouteStep[] = cut === undefined ? [] : [cut];
   const route: RouteStep[] = small ? [...first, ...cuts] : [...cuts, ...first];
   if (punched.some(({ faces }) => faces.some(({ process }) => process.made === 'ream'))) route.push('ream');
-  if (row.notches || row.clips) route.push('notch');
+  if (isNotchedOnPress(row)) route.push('notch');
   if (row.bends) route.push('bend');
   if (punched.length < places.length) route.push('drill');
   const finishing = places.flatMap(({ group }) => group.finishing ?? []);

@@ -1,6 +1,7 @@
 import type { Finding } from '../check/finding.js';
 import type { Verdict } from '../check/verdict.js';
 import type { PressChoice } from './checksOnPress.js';
+import type { Piece } from './piece.js';
 import type { Reading } from './reading.js';
 import type { RouteStep } from './route.js';
 
@@ -20,6 +21,8 @@ export interface CheckedRow {
   hits?: number;
   /** Mass of the whole row in kg; undefined where section, grade or length is missing. */
   massKg?: number;
+  /** The piece between its cuts; undefined where section, grade or length is missing. */
+  piece?: Piece;
   /** The press the result stands for; undefined where no press could be tried. */
   press?: string;
   /** How the press was chosen, where the row names none. */

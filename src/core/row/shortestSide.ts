@@ -2,9 +2,10 @@ import type { Range } from '../check/range.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { facesOf } from './layout/faces.js';
 import { facesOfLeg } from './layout/facesOfLeg.js';
+import { pieceEdges } from './pieceEdges.js';
 import type { ReadRow } from './readyRow.js';
 
-type Mitered = Pick<
+export type Mitered = Pick<
   ReadRow,
   'section' | 'lengthMm' | 'miterLeftRad' | 'miterRightRad' | 'longSide' | 'miterLeg'
 >;
@@ -15,20 +16,11 @@ type Mitered = Pick<
  * above 0 where the miters meet. Source: geometry.
  */
 export function shortestSide(row: Mitered, unit: LengthUnit): Range | undefined {
-  const { lengthMm, miterLeftRad, miterRightRad, longSide } = row;
-  if (lengthMm === undefined) return undefined;
-  const [left, right] = [Math.tan(miterLeftRad), Math.tan(miterRightRad)];
-  const sides = longSide?.left !== undefined && longSide.right !== undefined ? longSide : undefined;
-  const [onOneSide, onBoth] = [left + right, Math.max(left, right)];
-  const widths = miteredWidths(row, unit);
-  return {
-    least: lengthMm - Math.max(...widths) * (!sides || sides.left === sides.right ? onOneSide : onBoth),
-    most: lengthMm - Math.min(...widths) * (sides && sides.left === sides.right ? onOneSide : onBoth),
-  };
+  return pieceEdges(row, miteredWidths(row, unit))?.short;
 }
 
 /** The widths of the sides that may be mitered; 0 for solid bars, which are mitered by a saw. */
-function miteredWidths({ section, miterLeg }: Mitered, unit: LengthUnit): number[] {
+export function miteredWidths({ section, miterLeg }: Mitered, unit: LengthUnit): number[] {
   const isBoth = section.kind === 'angle' && miterLeg === 'both';
   const faces = isBoth ? facesOf(section) : facesOfLeg(section, miterLeg, unit);
   const widths = faces.map(({ widthMm }) => widthMm);

@@ -1,20 +1,13 @@
 import type { Finding } from '../check/finding.js';
-import type { ToolOver } from '../check/rowFact.js';
 import type { Grade } from '../material/grade.js';
 import { limitOf } from '../press/limit.js';
 import type { Press } from '../press/press.js';
-import { greatestClearance } from '../shop/greatestClearance.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Tool } from '../shop/readTools.js';
-import { setting } from '../shop/setting.js';
-import { nameKey } from '../shop/table.js';
 import { bodyFits } from '../tooling/bodyFits.js';
-import { totalDieClearanceMm } from '../tooling/dieClearance.js';
-import { dieSuits } from '../tooling/dieSuits.js';
-import { describeHole, type Hole, leastDimensionMm, punchDiagonalMm } from '../tooling/hole.js';
+import { type Hole, leastDimensionMm } from '../tooling/hole.js';
 import type { Working } from '../working/working.js';
-
-const sameSizeMm = 0.1;
+import { pickTools, type ToolPick } from './pickTools.js';
 
 /**
  * Whether a punch of this shape and size whose body the press takes, and a die that suits it, are on hand for a press.
@@ -28,90 +21,49 @@ export function toolFindings(
   shop: Shop,
   working?: Working,
 ): Finding[] {
-  if (!shop.tools) return [];
-  const { tools, problems } = shop.tools;
-  const onHand = toolsOf(tools, press).filter(({ size }) => size.shape === hole.shape);
-  const method = setting(shop, 'clearanceMethod');
-  const clearanceMm = totalDieClearanceMm(
-    { thicknessMm, method, grade, ...greatestClearance(shop) },
-    working,
-  );
-  const punches = onHand.filter(({ kind }) => kind === 'punch');
-  const dies = onHand.filter(({ kind }) => kind === 'die');
-  const fits = punches
-    .filter((tool) => sameSize(tool.size, hole))
-    .map((tool) => bodyOf(tool, press, working));
-  const punch = fits.find((fit) => fit === 'fits') ?? fits.find((fit) => fit === 'not known') ?? fits[0];
-  const hasDie = dies.some((tool) => dieSuits({ die: tool.size, punch: hole, clearanceMm }));
-  const lacking = punch === undefined || typeof punch === 'object' ? 'punch' : hasDie ? undefined : 'die';
-  working?.step({
-    title: 'Tool on hand',
-    formula: 'a punch of the size; a die of hole + c / 2 to hole + 2 c',
-    values: [
-      { symbol: 'hole', meaning: 'hole', kind: 'text', value: describeHole(hole, shop.unit) },
-      { symbol: 'c', meaning: 'total die clearance', kind: 'length', value: clearanceMm },
-    ],
-    result: {
-      symbol: 'verdict',
-      meaning: 'outcome of the check',
-      kind: 'text',
-      value: lacking ? 'No tool' : 'OK',
-    },
-    source: 'the Tools table of the shop; common practice, no source',
-  });
-  const about = { press: press.name } as const;
-  if (lacking) {
-    return [
-      {
-        rule: 'tool on hand',
-        outcome: 'failed',
-        verdict: 'No tool',
-        ...about,
-        lacking,
-        hole,
-        openingMm: leastDimensionMm(hole) + clearanceMm,
-        nearest: nearest(lacking === 'punch' ? punches : dies, hole),
-        unread: problems.length,
-        ...(typeof punch === 'object' && lacking === 'punch' ? { over: punch } : {}),
-      },
-    ];
-  }
-  return punch === 'not known'
-    ? [{ rule: 'tool body', outcome: 'open', verdict: 'Not checked', ...about, hole }]
-    : [{ rule: 'tool body', outcome: 'held', verdict: 'OK', ...about, hole }];
+  const pick = pickTools(press, hole, thicknessMm, grade, shop, working);
+  return pick ? [pickFinding(press, hole, pick, shop)] : withoutTools(press, hole, working);
 }
 
-const known = new WeakMap<readonly Tool[], Map<string, Tool[]>>();
-
-/** The tools on hand that fit a press: looked up once for all rows of a list. */
-function toolsOf(tools: readonly Tool[], { name }: Press): Tool[] {
-  const byPress = known.get(tools) ?? new Map<string, Tool[]>();
-  known.set(tools, byPress);
-  const own =
-    byPress.get(name) ??
-    tools.filter(
-      ({ count, press }) => count > 0 && (press === undefined || nameKey(press) === nameKey(name)),
-    );
-  byPress.set(name, own);
-  return own;
-}
-
-/** A punch whose body is not stated is taken to fit; one with a body needs a press that says which bodies it takes. */
-function bodyOf({ size, bodyMm }: Tool, press: Press, working?: Working): 'fits' | 'not known' | ToolOver {
-  if (bodyMm === undefined) return 'fits';
+/** Without a list of tools their bodies are not known; a punch that is larger itself than any body does not go in. */
+function withoutTools(press: Press, hole: Hole, working?: Working): Finding[] {
   const station = limitOf(press, 'punchBody');
-  const fit = bodyFits(
-    { punch: size, bodyMm, ...(typeof station === 'number' ? { stationMm: station } : {}) },
-    working,
-  );
-  if (fit.fits === 'yes') return 'fits';
-  return fit.fits === 'not known' ? 'not known' : { why: fit.why, sizeMm: fit.sizeMm, limitMm: fit.limitMm };
+  if (typeof station !== 'number' || !Number.isFinite(station)) return [];
+  const fit = bodyFits({ punch: hole, stationMm: station }, working);
+  const about = { press: press.name, hole } as const;
+  if (fit.fits !== 'no') {
+    return [{ rule: 'tool body', outcome: 'open', verdict: 'Not checked', ...about, noTools: true }];
+  }
+  const { why, sizeMm, limitMm } = fit;
+  const lacking = { rule: 'tool on hand', lacking: 'punch', nearest: [], unread: 0 } as const;
+  return [{ ...lacking, outcome: 'failed', verdict: 'No tool', ...about, over: { why, sizeMm, limitMm } }];
 }
 
-function sameSize(tool: Hole, hole: Hole): boolean {
-  const least = Math.abs(leastDimensionMm(tool) - leastDimensionMm(hole));
-  const greatest = Math.abs(punchDiagonalMm(tool) - punchDiagonalMm(hole));
-  return least <= sameSizeMm && greatest <= sameSizeMm;
+/** What a row takes from the tools that are picked for its hole. */
+export function pickFinding(
+  { name: press }: Press,
+  hole: Hole,
+  { clearanceMm, punch, body, die, punches, dies }: ToolPick,
+  { tools }: Shop,
+): Finding {
+  const lacking = punch === undefined ? 'punch' : die === undefined ? 'die' : undefined;
+  if (lacking === undefined) {
+    return body === 'not known'
+      ? { rule: 'tool body', outcome: 'open', verdict: 'Not checked', press, hole }
+      : { rule: 'tool body', outcome: 'held', verdict: 'OK', press, hole };
+  }
+  return {
+    rule: 'tool on hand',
+    outcome: 'failed',
+    verdict: 'No tool',
+    press,
+    lacking,
+    hole,
+    openingMm: leastDimensionMm(hole) + clearanceMm,
+    nearest: nearest(lacking === 'punch' ? punches : dies, hole),
+    unread: tools?.problems.length ?? 0,
+    ...(typeof body === 'object' ? { over: body } : {}),
+  };
 }
 
 function nearest(tools: readonly Tool[], hole: Hole) {

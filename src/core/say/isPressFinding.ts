@@ -13,7 +13,10 @@ const rules = {
   'nothing stated': true,
   miter: true,
   'vee opening': true,
+  'leg beside punch': true,
+  'narrowest notch': true,
   'notch bites': true,
+  'several bites': true,
   'die holder': true,
 } satisfies Record<PressFinding['rule'], true>;
 

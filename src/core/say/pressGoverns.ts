@@ -30,7 +30,11 @@ export function pressGoverns(finding: PressFinding, unit: LengthUnit): string {
       return 'miter';
     case 'vee opening':
       return governsOf('bendVeeOpenings');
+    case 'leg beside punch':
+      return governsOf('bendPunchHalfWidth');
+    case 'narrowest notch':
     case 'notch bites':
+    case 'several bites':
       return 'notch';
     case 'die holder':
       return governsOf('punchDieHalfWidth');

@@ -10,9 +10,9 @@ import { shareSentence } from './shareSentence.js';
 import { sizedWords } from './sizedWords.js';
 import { size, sizes } from './sizes.js';
 
-/** What a check against a press says, in one sentence; empty for what is held and not near the limit. */
+/** What a check against a press says, in one sentence; empty for what is held, not near the limit and nothing to know. */
 export function pressSentence(finding: PressFinding, unit: LengthUnit): string {
-  const told = finding.outcome === 'failed' || finding.outcome === 'open' || finding.verdict === 'Near limit';
+  const told = finding.outcome !== 'held' || finding.verdict === 'Near limit';
   return told ? sentence(finding, finding.press ?? 'the press', unit) : '';
 }
 
@@ -44,8 +44,14 @@ function sentence(finding: PressFinding, press: string, unit: LengthUnit): strin
       return miterSentence(finding, press);
     case 'vee opening':
       return veeSentence(finding, press, unit);
+    case 'leg beside punch':
+      return legSentence(finding, press, unit);
+    case 'narrowest notch':
+      return `a notch ${size(finding.given, unit)} wide is narrower than ${press} makes in an edge, ${size(finding.limit, unit)}. Use a narrower tool, or saw or burn it.`;
     case 'notch bites':
       return `The notch on ${press}: ${finding.failure.problem} ${finding.failure.allowed}`;
+    case 'several bites':
+      return `a notch takes ${finding.count} bites on ${press}.`;
     case 'die holder':
       return dieHolderSentence(finding, press, unit);
   }
@@ -67,7 +73,7 @@ function minimumSentence(
 ): string {
   const least = `${size(limit, unit)}${from === 'practice' ? ' by common practice' : ''}`;
   return sized === 'piece'
-    ? `a piece ${size(given, unit)} long is shorter than ${press} can hold, ${least}.`
+    ? `a piece ${size(given, unit)} long is too short to hold: ${press} needs ${least}.`
     : `${size(given, unit)} is smaller than ${press} can hold and cut, ${least}.`;
 }
 
@@ -83,13 +89,37 @@ function miterSentence({ on, why }: FindingOf<'miter'>, press: string): string {
 }
 
 function veeSentence(
-  { wantedMm, exact, onHandMm }: FindingOf<'vee opening'>,
+  { wantedMm, exact, onHandMm, forRadius }: FindingOf<'vee opening'>,
   press: string,
   unit: LengthUnit,
 ): string {
   const asked = `${size(wantedMm, unit)}${exact ? '' : ' or wider'}`;
   const onHand = onHandMm.map((mm) => formatLength(mm, unit)).join(', ');
-  return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.`;
+  const why = forRadius ? ` ${radiusSentence(forRadius, unit)}` : '';
+  return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.${why}`;
+}
+
+function radiusSentence(
+  { leastMm, galvanized }: NonNullable<FindingOf<'vee opening'>['forRadius']>,
+  unit: LengthUnit,
+): string {
+  return galvanized
+    ? `A part that is galvanized after bending needs an inside radius of 3 × its thickness, ${size(leastMm, unit)}.`
+    : `The grade needs an inside radius of ${size(leastMm, unit)}.`;
+}
+
+function legSentence(
+  { bend, madeBefore, webMm, legMm, gapMm, halfMm }: FindingOf<'leg beside punch'>,
+  press: string,
+  unit: LengthUnit,
+): string {
+  const [low, high] = [Math.min(bend, madeBefore) + 1, Math.max(bend, madeBefore) + 1];
+  const leg = `bend ${low} and bend ${high}: if both go the same way to 90°, the leg of ${size(legMm, unit)} beyond bend ${madeBefore + 1}`;
+  const why =
+    gapMm < 0 || halfMm === undefined
+      ? `is longer than the ${size(webMm, unit)} between them and meets the punch`
+      : `comes within ${size(gapMm, unit)} of the middle of the punch, under its half width on ${press}, ${size(halfMm, unit)}`;
+  return `${leg} ${why}. Check it by hand.`;
 }
 
 function dieHolderSentence(

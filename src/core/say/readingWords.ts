@@ -1,8 +1,10 @@
+import type { FaceId } from '../part/part.js';
 import type { Reading } from '../row/reading.js';
 import { formatNumber } from '../quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/rowJob.js';
+import { listWords } from './listWords.js';
 import { size, sizes } from './sizes.js';
 
 /** What was read or taken, as a clause of the note: `8 × Ø13/16 in`, `usual gage 1-3/4 in taken`. Empty for what is a sentence of its own. */
@@ -30,24 +32,34 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `${counted(reading, 'corner', 'corners')} clipped ${sizes([reading.alongMm, reading.acrossMm], unit)}`;
     case 'bends':
       return `${counted(reading, 'bend', 'bends')} ${size(reading.lengthMm, unit)} long, given as a flat blank`;
+    case 'sharp corners':
+      return 'the notcher leaves inside corners sharp: drill them first where they must not crack';
+    case 'rolling not known':
+      return 'rolling direction of the plate not known: a bend along it needs half as much inside radius again';
     case 'unknown finish':
       return `finish '${reading.typed}' is not known here, so nothing was checked for it`;
     case 'no mass':
       return 'no length given, so no mass';
     case 'cut elsewhere':
-      return `${elsewhere[reading.by]}, as the row says; the cut was not checked on a press`;
+      return `${elsewhere[reading.by]}${reading.cuts ? ` with its ${listWords(reading.cuts)}` : ''}, as the row says; the cut was not checked on a press`;
     case 'cut by saw':
       return 'cut by saw: no press station cuts this section';
     case 'no tools':
       return 'the shop has no list of tools, so none were checked';
+    case 'face of the holes':
+      return `${holeTitle(reading.group)} taken in ${faceWords[reading.face]}, the only face wide enough`;
     case 'bolt of the hole':
       return `bolt ${reading.bolt} taken from ${reading.group === 0 ? 'the hole' : holeTitle(reading.group)}`;
     case 'bolt not known':
       return 'no bolt given';
+    case 'no bolt':
+      return `${reading.group === 0 ? '' : `${holeTitle(reading.group)} `}no bolt, so the distances were checked by press practice only`;
     case 'edges':
       return [
         ...(reading.edge === undefined ? [] : [`edge ${reading.edge}`]),
-        ...(reading.end === undefined ? [] : [`end ${reading.end}`]),
+        ...(reading.end === undefined
+          ? []
+          : [reading.end.endsWith(' end') ? reading.end : `end ${reading.end}`]),
       ].join(', ');
     case 'places':
       return placeWords(reading, unit);
@@ -59,6 +71,15 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return '';
   }
 }
+
+const faceWords: Record<FaceId, string> = {
+  plate: 'the plate',
+  'leg A': 'the longer leg',
+  'leg B': 'the shorter leg',
+  web: 'the web',
+  'flange 1': 'a flange',
+  'flange 2': 'a flange',
+};
 
 const elsewhere = { saw: 'sawn', burn: 'burned', bought: 'bought cut to length' };
 

@@ -13,6 +13,8 @@ export function rowGoverns(finding: RowFinding): string {
       return 'press';
     case 'bolt in hole':
     case 'holes in a bar':
+    case 'hole over the bar':
+    case 'hole in a cut':
       return holeTitle(finding.group);
     case 'not held':
       return notHeldWords[finding.why];
@@ -30,6 +32,8 @@ export function rowGoverns(finding: RowFinding): string {
       return 'corner clip';
     case 'bend from edge to edge':
     case 'bend on the part':
+    case 'bend off the part':
+    case 'bends cross':
       return 'bend';
     case 'room':
       return 'spacing';
@@ -54,7 +58,6 @@ export function rowGoverns(finding: RowFinding): string {
 }
 
 const notHeldWords = {
-  'bends beside cuts': 'bend',
   'bends across each other': 'bend',
   'galvanized and thick': 'galvanizing',
   'uneven lines': 'lines of holes',

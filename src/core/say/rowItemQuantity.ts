@@ -1,9 +1,10 @@
 import type { LengthUnit } from '../quantity/units.js';
-import type { RowItem } from '../row/rowItem.js';
+import type { CheckItem } from '../row/rowItem.js';
 import type { RowResult } from '../row/rowResult.js';
 import type { NamedValue, QuantityKind } from '../working/working.js';
 import { noteOf } from './noteOf.js';
 import { openText } from './openText.js';
+import { handOf, shortOf } from './pieceWords.js';
 import { governs } from './say.js';
 
 /**
@@ -12,7 +13,7 @@ import { governs } from './say.js';
  */
 export function rowItemQuantity(
   row: RowResult,
-  item: RowItem,
+  item: CheckItem,
   unit: LengthUnit,
 ): Pick<NamedValue, 'kind' | 'value'> {
   if (row.blank) return { kind: 'text', value: '' };
@@ -30,6 +31,8 @@ export function rowItemQuantity(
       return text(openText(row, unit));
     case 'route':
       return text(row.route.join(', '));
+    case 'press':
+      return text(row.press ?? '');
     case 'use':
       return quantity('ratio', row.use);
     case 'force':
@@ -38,5 +41,13 @@ export function rowItemQuantity(
       return quantity('mass', row.massKg);
     case 'hits':
       return quantity('count', row.hits);
+    case 'long':
+      return quantity('length', row.piece?.longMm);
+    case 'short': {
+      const short = shortOf(row.piece);
+      return typeof short === 'string' ? text(short) : quantity('length', short);
+    }
+    case 'hand':
+      return text(handOf(row.piece));
   }
 }

@@ -5,7 +5,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
 import { blankCellSentence, reachOpenSentence } from './blankCells.js';
 import { cellName, cellNames } from './cellWords.js';
-import { distanceSentence, runsOver } from './distanceSentence.js';
+import { basisWords, distanceSentence, runsOver } from './distanceSentence.js';
 import { edgeWords } from './edgeWords.js';
 import { holeTitle } from '../row/rowJob.js';
 import { listWords } from './listWords.js';
@@ -38,6 +38,10 @@ export function rowSentence(
       return cutOnAngle(finding, unit);
     case 'holes in a bar':
       return `${title}: drilled; no press station punches holes in ${finding.designation}, and their distances were not checked.`;
+    case 'hole over the bar':
+      return `${title}: a hole of ${size(finding.holeMm, unit)} leaves nothing of ${finding.designation}, ${size(finding.sizeMm, unit)}. Correct the hole or the section.`;
+    case 'hole in a cut':
+      return `${title}: a hole lies in ${edgeWords(finding.cause)}, where there is no steel. Correct ${listWords(finding.correct.map(cellName), 'or')}.`;
     case 'sheared end':
       return `End kind: ${finding.designation} is sawn, no press shears it. Write sawn, or bought under Cut by.`;
     case 'outline':
@@ -50,8 +54,14 @@ export function rowSentence(
       return `Bend length ${size(finding.givenMm, unit)}: a bend ${finding.runs} the part runs from edge to edge, ${size(finding.runMm, unit)}. Correct Bend length or Bend at.`;
     case 'bend on the part':
       return `Bend length ${size(finding.givenMm, unit)}: the part is ${size(finding.lengthMm, unit)} by ${size(finding.widthMm, unit)}. Correct Bend length.`;
+    case 'bend off the part':
+      return bendOffThePart(finding, unit);
+    case 'bends cross': {
+      const [a, b] = finding.bends;
+      return `bend ${a + 1} and bend ${b + 1} cross on the plate: cut the corner out, or correct Bend at.`;
+    }
     case 'room':
-      return `${title}: ${finding.count} holes have no room on the part, at most ${finding.most} with the steel that press practice leaves between them. Correct Holes, Hole or Length.`;
+      return roomSentence(finding, title, unit);
     case 'room at the edges':
       return `${title}: wherever it lies, ${size(finding.shortMm, unit)} is missing between ${listWords(finding.between.map((is) => edgeWords({ is })))}. Correct the part or the holes.`;
     case 'choice':
@@ -67,6 +77,9 @@ export function rowSentence(
     case 'tool on hand':
       return toolSentence(finding, unit);
     case 'tool body':
+      if (finding.noTools) {
+        return `Punch body of ${finding.press ?? 'the press'} was not checked: no list of tools says which bodies the punches have. Add the Tools table, or write none.`;
+      }
       return `Punch body of ${finding.press ?? 'the press'} is blank, so the body of punch ${describeHole(finding.hole, unit)} was not checked.`;
     case 'off press':
       return '';
@@ -75,10 +88,8 @@ export function rowSentence(
 
 function notHeldSentence(finding: FindingOf<'not held'>, title: string): string {
   switch (finding.why) {
-    case 'bends beside cuts':
-      return 'Bends are held against the plate without its miters, notches and clips: check the flanges beside the cuts by hand.';
     case 'bends across each other':
-      return 'Bends run across each other: whether their corners are cut out was not checked.';
+      return 'Bends run across each other: whether the punch fits between the flanges that stand was not checked.';
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     case 'uneven lines':
@@ -110,6 +121,21 @@ function offThePart(
   const what = along || face === 'plate' ? 'part' : (face.split(' ')[0] ?? face);
   const is = `the ${what} is ${size(sizeMm, unit)} ${along ? 'long' : 'wide'}`;
   return `${title}: the center of a hole lies ${size(beyondMm, unit)} beyond ${edgeWords({ is: cause })}; ${is}. Correct ${listWords(correct.map(cellName), 'or')}.`;
+}
+
+function roomSentence(
+  { count, most, pitchMm, basis }: FindingOf<'room'>,
+  title: string,
+  unit: LengthUnit,
+): string {
+  const rule = basis ? basisWords(false, basis) : 'press practice';
+  const fit = most > 1 ? `at most ${most} fit` : most === 1 ? 'only one fits' : 'none fits';
+  return `${title}: ${count} holes have no room on the part: at ${size(pitchMm, unit)} from center to center (${rule}), ${fit}. Correct Holes, Hole or Length.`;
+}
+
+function bendOffThePart({ index, runs, sizeMm }: FindingOf<'bend off the part'>, unit: LengthUnit): string {
+  const bend = index > 0 ? `bend ${index + 1}` : 'bend';
+  return `${bend}: its line lies beside the plate, which is ${size(sizeMm, unit)} ${runs === 'across' ? 'long' : 'wide'}. Correct Bend at.`;
 }
 
 /** What fails for some of what the row leaves to choose. */

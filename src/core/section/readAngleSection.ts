@@ -45,7 +45,11 @@ export function readAngleSection(given: string[], source: SectionSource): Sectio
     rootRadiusMm: rootRadiusMm ?? 0,
     rootRadiusKnown: rootRadiusMm !== undefined,
   };
-  return lengthMm === undefined ? { section } : { section, lengthMm };
+  return {
+    section,
+    ...(lengthMm === undefined ? {} : { lengthMm }),
+    ...(first < second ? { shortLegFirst: true } : {}),
+  };
 }
 
 const loneFraction = /^\d+\/\d+"?$/;

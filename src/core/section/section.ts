@@ -94,6 +94,8 @@ export interface TeeSection {
 export interface SectionText<Kind extends AnySection = Section> {
   section: Kind;
   lengthMm?: number;
+  /** The shorter leg of an angle is written first. */
+  shortLegFirst?: true;
   /** Marks of the text that change nothing: `LLV`, `HR`. */
   ignored?: string[];
 }

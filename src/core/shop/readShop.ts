@@ -2,6 +2,7 @@ import type { Grade } from '../material/grade.js';
 import type { Press } from '../press/press.js';
 import { nameKey, type Cells } from './table.js';
 import type { LengthUnit } from '../quantity/units.js';
+import { type CostSettings, defaultCostSettings } from './costSettings.js';
 import { contentHash } from './hash.js';
 import { readGrades, type OwnGrade } from './readGrades.js';
 import { readPresses } from './readPresses.js';
@@ -99,7 +100,7 @@ function canonical({ settings, presses, tools, ownGrades }: Content): string {
   return JSON.stringify([
     rulesEdition,
     settings.unit,
-    Object.entries(settings.settings).sort(byKey),
+    Object.entries(settings.settings).filter(isOwnOrOfChecks).sort(byKey),
     Object.entries(settings.bad).sort(byKey),
     presses.map(({ name, values, problem }) => [nameKey(name), problem ?? '', knownValues(values)]),
     tools ? [sorted(tools.tools.map(asMeant)), sorted(tools.problems.map(unreadToolText))] : null,
@@ -107,9 +108,15 @@ function canonical({ settings, presses, tools, ownGrades }: Content): string {
   ]);
 }
 
+/** A setting of time or price that is as it comes says nothing of the shop. */
+function isOwnOrOfChecks([key, value]: [string, unknown]): boolean {
+  if (!(key in defaultCostSettings)) return true;
+  return JSON.stringify(value) !== JSON.stringify(defaultCostSettings[key as keyof CostSettings]);
+}
+
 /** How a size is spelled makes no difference. */
-function asMeant({ press, kind, size, count, bodyMm, bodyProblem }: Tool) {
-  return { kind, size, count, press, bodyMm, bodyProblem };
+function asMeant({ press, kind, size, count, bodyMm, bodyProblem, holder, heightMm, heightProblem }: Tool) {
+  return { kind, size, count, press, bodyMm, bodyProblem, holder, heightMm, heightProblem };
 }
 
 /** A blank cell and a missing row mean the same, so neither is part of the content. */

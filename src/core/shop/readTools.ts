@@ -16,6 +16,12 @@ export interface Tool {
   /** The size as it stands in the table, where it is text. */
   written?: string;
   count: number;
+  /** The sleeve or stem family it belongs to, where the table says it. */
+  holder?: string;
+  /** Length of a punch from the face that carries it to its tip, where the table says it. */
+  heightMm?: number;
+  /** Why its height could not be read: it is then not known. */
+  heightProblem?: string;
   /** Diameter of the tool's body, where the table says it. */
   bodyMm?: number;
   /** Why its cell could not be read: shops also write families of bodies there, and the tool is on hand all the same. */
@@ -41,7 +47,7 @@ export function unreadToolText({ row, problem }: UnreadTool): string {
 const shapes = ['round', 'square', 'rectangle', 'slot', 'hexagon'] as const;
 
 /**
- * Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Body, Count. A blank count is one, `none` is none on
+ * Reads the Tools table: Press (or any), Kind, Shape, Size, Length, Body, Holder, Height, Count. A blank count is one, `none` is none on
  * hand.
  */
 export function readTools(cells: Cells | undefined, unit: LengthUnit): ToolsRead | undefined {
@@ -74,11 +80,14 @@ function readTool(row: readonly CellValue[], table: Table, unit: LengthUnit): To
   const count = table.cell(row, 'Count');
   const size = toolSize(row, table, unit);
   // Named by what it is, not by its row: the order of tools does not change what a shop is.
-  const name = `Tools, ${kind} ${describeHole(size.size, unit)}, Body`;
+  const name = `Tools, ${kind} ${describeHole(size.size, unit)}`;
+  const holder = table.cell(row, 'Holder');
   const tool: Tool = {
     kind,
     ...size,
-    ...toolBody(table.cell(row, 'Body'), name, unit),
+    ...toolBody(table.cell(row, 'Body'), `${name}, Body`, unit),
+    ...(isBlank(holder) ? {} : { holder: plainText(String(holder)) }),
+    ...toolHeight(table.cell(row, 'Height'), `${name}, Height`, unit),
     count: readCount(count, 'Count'),
   };
   const any = isBlank(press) || nameKey(press) === 'any';
@@ -86,12 +95,33 @@ function readTool(row: readonly CellValue[], table: Table, unit: LengthUnit): To
 }
 
 function toolBody(cell: CellValue, argument: string, unit: LengthUnit): Pick<Tool, 'bodyMm' | 'bodyProblem'> {
+  const { lengthMm, problem } = toolLength(cell, argument, unit);
+  if (problem !== undefined) return { bodyProblem: problem };
+  return lengthMm === undefined ? {} : { bodyMm: lengthMm };
+}
+
+function toolHeight(
+  cell: CellValue,
+  argument: string,
+  unit: LengthUnit,
+): Pick<Tool, 'heightMm' | 'heightProblem'> {
+  const { lengthMm, problem } = toolLength(cell, argument, unit);
+  if (problem !== undefined) return { heightProblem: problem };
+  return lengthMm === undefined ? {} : { heightMm: lengthMm };
+}
+
+/** A length of a tool; what cannot be read is kept as its problem, and the tool is on hand all the same. */
+function toolLength(
+  cell: CellValue,
+  argument: string,
+  unit: LengthUnit,
+): { lengthMm?: number; problem?: string } {
   if (isBlank(cell)) return {};
   try {
-    return { bodyMm: readLength(cell, argument, unit, 'distance') };
+    return { lengthMm: readLength(cell, argument, unit, 'distance') };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return { bodyProblem: error.messageInCell };
+    return { problem: error.messageInCell };
   }
 }
 

@@ -1,15 +1,16 @@
-import { InputError, refuse } from '../inputError.js';
-import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
-import { readNumber } from '../quantity/readNumber.js';
+import { InputError } from '../inputError.js';
+import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import { readStress } from '../quantity/readStress.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { megapascalPerKsi } from '../quantity/units.js';
 import { type EdgeCode, edgeCodes } from '../rule/edgeDistance.js';
 import { type JobSpec, jobSpecs } from '../rule/jobSpec.js';
+import { type CostSettings, costSettingRows, defaultCostSettings } from './costSettings.js';
+import { between, oneOf, type Reader } from './settingReaders.js';
 import { type Cells, nameKey, readTable, type Table } from './table.js';
 
 /** The shop's own rules. Defaults are common practice of the trade where nothing else is said. */
-export interface Settings {
+export interface Settings extends CostSettings {
   /** Shear strength as a share of the upper tensile strength, where a grade states none. */
   shearRatio: number;
   /** Least hole dimension as a multiple of the thickness. */
@@ -48,32 +49,13 @@ export const defaultSettings: Settings = {
   veeRatio: 10,
   holesWithoutPitch: 'ask',
   barStockToWidth: 'ask',
+  ...defaultCostSettings,
 };
 
-type Reader<Value> = (cell: CellValue, argument: string, unit: LengthUnit) => Value;
-
-function between(least: number, greatest: number): Reader<number> {
-  const allowed = `Write a number from ${least} to ${greatest}.`;
-  return (cell, argument) => {
-    const number = readNumber(cell, argument, allowed);
-    if (number >= least && number <= greatest) return number;
-    return refuse(argument, String(cell), `${quoted(cell)} is out of range.`, allowed);
-  };
-}
-
-function oneOf<Choice extends string>(choices: readonly Choice[]): Reader<Choice> {
-  return (cell, argument) =>
-    choices.find((choice) => nameKey(choice) === nameKey(cell)) ??
-    refuse(
-      argument,
-      String(cell),
-      `${quoted(cell)} is not one of the choices.`,
-      `Write ${choices.join(', ')}.`,
-    );
-}
-
 /** The rows of the Settings table this edition reads; their names are part of the file format. */
-export const settingRows: { [Key in keyof Settings]: { name: string; read: Reader<Settings[Key]> } } = {
+export const settingRows: {
+  [Key in keyof Settings]: { name: string; read: Reader<NonNullable<Settings[Key]>> };
+} = {
   shearRatio: { name: 'Shear ratio', read: between(0.5, 1) },
   holeToThickness: { name: 'Hole-to-thickness ratio', read: between(1, 3) },
   punchAllowanceMPa: { name: 'Punch allowance', read: readStress },
@@ -85,6 +67,7 @@ export const settingRows: { [Key in keyof Settings]: { name: string; read: Reade
   veeRatio: { name: 'V opening ratio', read: between(4, 20) },
   holesWithoutPitch: { name: 'Holes without pitch', read: oneOf(pitchAnswers) },
   barStockToWidth: { name: 'Bar stock to width', read: oneOf(stockAnswers) },
+  ...costSettingRows,
 };
 
 export type SettingsRead = {
@@ -103,6 +86,9 @@ export function readSettings(cells: Cells | undefined): SettingsRead {
   const units = table.rows.find((row) => nameKey(table.cell(row, 'Setting')) === 'units');
   if (units) read.unit = oneOf(['in', 'mm'] as const)(table.cell(units, 'Value'), 'Settings, Units', 'in');
   for (const row of table.rows) readRow(row, table, read);
+  if (read.settings.markup !== undefined && read.settings.margin !== undefined) {
+    read.bad.margin = 'Settings, Margin: Markup and Margin are both given. Keep one and clear the other.';
+  }
   return read;
 }
 

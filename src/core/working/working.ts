@@ -11,6 +11,10 @@ export type QuantityKind =
   | 'angle'
   | 'ratio'
   | 'count'
+  | 'seconds'
+  | 'minutes'
+  | 'speed'
+  | 'money'
   | 'text';
 
 /** A value in a step: its symbol in the formula, what it is, and its size in the core's unit. */

@@ -1,6 +1,6 @@
 import type { Grade } from '../../core/material/grade.js';
 import { readGrade } from '../../core/material/readGrade.js';
-import { type CellValue } from '../../core/quantity/cellValue.js';
+import { type CellValue, isBlank } from '../../core/quantity/cellValue.js';
 import { type BoltSize, readBolt } from '../../core/rule/boltSize.js';
 import { readSection } from '../../core/section/readSection.js';
 import type { Section } from '../../core/section/section.js';
@@ -20,6 +20,17 @@ export const holeArgument = (
   meaning = 'Hole: 13/16, 13/16x1-7/8 (slot), sq 3/4, rect 1x2, hex 7/8, 4 @ 13/16',
 ): ScalarArgument<HoleText> =>
   required('hole', meaning, (value, { argument, unit }) => readHole(value, argument, unit));
+
+/** The same, where it may be left out. */
+export const optionalHoleArgument = (
+  meaning: string,
+  omitted: string,
+): ScalarArgument<HoleText | undefined> => ({
+  ...holeArgument(meaning),
+  optional: true,
+  omitted,
+  read: (value, context) => (isBlank(value) ? undefined : holeArgument().read(value, context)),
+});
 
 export const gradeArgument = (
   meaning = 'Grade by name (A36, S355, one of the shop) or strength: "shear 310 MPa"',

@@ -3,6 +3,7 @@ import { nearNames } from '../../core/nearNames.js';
 import { pressSource } from '../../core/press/limit.js';
 import { type PressValue, pressValue as valueOf } from '../../core/press/press.js';
 import { type PressItem, pressItems } from '../../core/press/pressItem.js';
+import { legPositions } from '../../core/press/readPressValue.js';
 import { quoted } from '../../core/quantity/cellValue.js';
 import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
@@ -70,7 +71,9 @@ function quantity(
     return { kind: 'text', value: value.values.map((mm) => formatLength(mm, unit)).join(', ') };
   }
   if (value.state !== 'value') return { kind: 'text', value: value.state };
-  if (kind === 'station') return { kind: 'text', value: value.value === 0 ? 'no' : 'yes' };
+  if (kind === 'station' || kind === 'yesNo')
+    return { kind: 'text', value: value.value === 0 ? 'no' : 'yes' };
   if (kind === 'legs') return { kind: 'text', value: legWords[value.value] ?? '' };
+  if (kind === 'legPosition') return { kind: 'text', value: legPositions[value.value] ?? '' };
   return { kind: kind in shopUnits ? (kind as keyof typeof shopUnits) : 'ratio', value: value.value };
 }

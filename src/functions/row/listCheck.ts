@@ -1,4 +1,3 @@
-import { checkRow } from '../../core/row/checkRow.js';
 import { isBlank, plainText } from '../../core/quantity/cellValue.js';
 import { readHeadings } from '../../core/row/readHeadings.js';
 import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
@@ -6,11 +5,11 @@ import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
 import { define } from '../descriptor/descriptor.js';
-import { reportItem, shownItem } from './shownItem.js';
+import { reportItem, rowToShow, shownItem } from './shownItem.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
   kind: 'items',
-  meaning: 'What to show, with commas: verdict, use, governs, note, force, hits, mass',
+  meaning: 'What to show, with commas: verdict, use, note, minutes, cost …; any item of ROWCHECK',
   dimensionality: 'scalar',
   optional: true,
   omitted: 'verdict, use, note',
@@ -39,7 +38,7 @@ export const listCheck = define({
     const markAt = headings.fields.mark?.at ?? -1;
     const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
     const checked = rows.map((cells) => {
-      const result = checkRow(cells, headings, shop);
+      const result = rowToShow(cells, headings, shop);
       const [first] = items;
       if (first) reportItem(result, first, unit, working, plainText(String(cells[markAt] ?? '')));
       return items.map((item) => shownItem(result, item, unit));

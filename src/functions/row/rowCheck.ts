@@ -1,18 +1,16 @@
-import { refuse } from '../../core/inputError.js';
 import { isBlank } from '../../core/quantity/cellValue.js';
 import { memo } from '../../core/quantity/memo.js';
-import { checkRow } from '../../core/row/checkRow.js';
 import { readHeadings } from '../../core/row/readHeadings.js';
 import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
-import type { RowResult } from '../../core/row/rowResult.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
 import { define } from '../descriptor/descriptor.js';
-import { reportItem, shownItem } from './shownItem.js';
+import { oneRow } from './oneRow.js';
+import { reportItem, rowToShow, type ShownRow, shownItem } from './shownItem.js';
 
 /** A row is asked for several items by several cells; it is checked once. */
-const remembered = memo<RowResult>();
+const remembered = memo<ShownRow>();
 
 const itemArgument: ScalarArgument<ReturnType<typeof readRowItems> | undefined> = {
   kind: 'choice',
@@ -41,20 +39,10 @@ export const rowCheck = define({
   example:
     '=TONROW.ROWCHECK({"Mark","Section","Grade","Length"},{"C1","FB 3/8x4","A36",6},ShopStamp,"verdict")',
   compute({ headings, row, shop, item }, { unit }, working) {
-    const [titles] = headings;
-    const [cells] = row;
-    if (headings.length !== 1 || row.length !== 1 || !titles || titles.length !== cells?.length) {
-      const read = `${headings.length} × ${titles?.length ?? 0} and ${row.length} × ${cells?.length ?? 0}`;
-      return refuse(
-        'Row',
-        read,
-        `headings and row must be one row each, of the same columns (read: ${read}).`,
-        'Give both over the same columns.',
-      );
-    }
+    const { names, cells } = oneRow(headings, row);
     const items = item ?? defaultRowItems;
-    const check = () => checkRow(cells, readHeadings(titles), shop, working);
-    const result = working ? check() : remembered(`${shop.hash}${JSON.stringify([titles, cells])}`, check);
+    const check = () => rowToShow(cells, readHeadings(names), shop, working);
+    const result = working ? check() : remembered(`${shop.hash}${JSON.stringify([names, cells])}`, check);
     for (const each of [...items].reverse()) reportItem(result, each, unit, working);
     return [items.map((each) => shownItem(result, each, unit))];
   },

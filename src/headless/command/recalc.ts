@@ -1,13 +1,12 @@
-import { stat } from 'node:fs/promises';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
-import { isSameFile, writeFileWhole } from '../files/writeFile.js';
-import { readWorkbookFile, typedPath } from '../files/readFile.js';
+import { readWorkbookFile } from '../files/readFile.js';
 import { builtFunctions } from '../functions/builtFunctions.js';
 import { recalculateWorkbook } from '../recalculate/recalculate.js';
 import type { RecalcReport } from '../recalculate/report.js';
 import { standard, wrongCall, type CommandSetting } from './output.js';
+import { checkTarget, listed, writeTarget } from './target.js';
 
 const usage = 'Usage: npm run --silent recalc -- IN.xlsx [OUT.xlsx] [--json]\n';
 
@@ -26,10 +25,10 @@ export async function recalc(argv: string[], setting: CommandSetting = standard)
   }
   try {
     const bytes = await readWorkbookFile(call.source);
-    await checkTarget(call);
+    await checkTarget(call.source, call.target);
     const functions = await builtFunctions(setting.folder);
     const { bytes: written, report } = await recalculateWorkbook(bytes, functions);
-    await write(call.target, written);
+    await writeTarget(call.target, written);
     setting.out(
       call.json
         ? `${JSON.stringify({ in: call.source, out: call.target, ...report }, null, 2)}\n`
@@ -66,48 +65,26 @@ function beside(source: string): string {
   return path.join(dir, `${name}.recalculated${ext || '.xlsx'}`);
 }
 
-async function checkTarget({ source, target }: Call): Promise<void> {
-  if (await isSameFile(typedPath(source), typedPath(target))) {
-    throw new WorkbookRefused(
-      `${target} is the workbook itself: name another file to write, the source is never changed.`,
-    );
-  }
-  const found = await stat(typedPath(target)).catch(() => undefined);
-  if (found?.isDirectory()) throw new WorkbookRefused(`${target} is a folder: name a file to write.`);
-}
-
-async function write(target: string, bytes: Uint8Array): Promise<void> {
-  try {
-    await writeFileWhole(typedPath(target), bytes);
-  } catch (error) {
-    const { code = '', message } = error as NodeJS.ErrnoException;
-    const why = code === 'ENOENT' ? 'its folder does not exist' : code || message;
-    throw new WorkbookRefused(`${target} cannot be written: ${why}.`);
-  }
-}
-
-const most = 20;
+const jsonListsAll = ' (--json lists all)';
 
 function summary({ target }: Call, report: RecalcReport): string {
   const { calculated, changed, pinned, stale, errors, milliseconds } = report;
   const lines = [
     `${calculated} formulas calculated, ${changed} stored values changed, in ${milliseconds.total} ms.`,
-    ...listed('cells show an error', errors, ({ cell, code, message }) =>
-      `${cell}  ${code}  ${message ?? ''}`.trimEnd(),
+    ...listed(
+      'cells show an error',
+      errors,
+      ({ cell, code, message }) => `${cell}  ${code}  ${message ?? ''}`.trimEnd(),
+      jsonListsAll,
     ),
-    ...listed('formulas are not evaluated here', pinned, ({ cell, why }) => `${cell}  ${why}`),
+    ...listed('formulas are not evaluated here', pinned, ({ cell, why }) => `${cell}  ${why}`, jsonListsAll),
     ...listed(
       'cells may be stale: let the spreadsheet program calculate them',
       stale,
       ({ cell, why }) => `${cell}  ${why}`,
+      jsonListsAll,
     ),
     `Written to ${target}.`,
   ];
   return `${lines.join('\n')}\n`;
-}
-
-function listed<T>(title: string, items: T[], show: (item: T) => string): string[] {
-  if (items.length === 0) return [];
-  const rest = items.length > most ? [`  and ${items.length - most} more (--json lists all)`] : [];
-  return [`${items.length} ${title}:`, ...items.slice(0, most).map((item) => `  ${show(item)}`), ...rest];
 }

@@ -9,10 +9,12 @@ const reasons: Record<string, string> = {
   EISDIR: 'is a folder',
 };
 
+const commands = new Set(['recalc', 'calc', 'cards']);
+
 /** Where a path typed by the user leads: npm runs commands in the project folder, people type elsewhere. */
 export function typedPath(file: string): string {
   const { npm_lifecycle_event: command, INIT_CWD: typedIn } = process.env;
-  const throughNpm = command === 'recalc' || command === 'calc';
+  const throughNpm = command !== undefined && commands.has(command);
   return path.resolve(throughNpm && typedIn ? typedIn : process.cwd(), file);
 }
 

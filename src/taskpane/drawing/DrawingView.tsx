@@ -1,6 +1,6 @@
 import { mergeClasses } from '@fluentui/react-components';
 import { type KeyboardEvent, useId, useState } from 'react';
-import type { Drawing, Fill, Shape } from './drawing.js';
+import type { Drawing, Fill, Shape } from '../../drawing/drawing.js';
 import { FactTableView } from './FactTableView.js';
 import { useDrawingStyles } from './drawingStyles.js';
 

@@ -1,5 +1,5 @@
 import { mergeClasses } from '@fluentui/react-components';
-import type { FactTable } from './drawing.js';
+import type { FactTable } from '../../drawing/drawing.js';
 import { useDrawingStyles } from './drawingStyles.js';
 
 /** Letters; a longer text has room for several words a line. */

@@ -7,9 +7,9 @@ import { builtInGrades } from '../../core/material/gradeTable.js';
 import type { Press } from '../../core/press/press.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { DrawingView } from '../drawing/DrawingView.js';
-import { holeLadder } from '../drawing/capacity/holeLadder.js';
-import type { SelectedHole } from '../drawing/capacity/selectedHole.js';
-import { wedge } from '../drawing/capacity/wedge.js';
+import { holeLadder } from '../../drawing/capacity/holeLadder.js';
+import type { SelectedHole } from '../../drawing/capacity/selectedHole.js';
+import { wedge } from '../../drawing/capacity/wedge.js';
 import { useStepsStyles } from './stepsStyles.js';
 import { useWidth } from './useWidth.js';
 

@@ -6,7 +6,7 @@ import { gradeOfShop } from '../../core/shop/gradeOfShop.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { nameKey } from '../../core/shop/table.js';
 import { readHole } from '../../core/tooling/readHole.js';
-import type { SelectedHole } from '../drawing/capacity/selectedHole.js';
+import type { SelectedHole } from '../../drawing/capacity/selectedHole.js';
 import type { Subject } from './subject.js';
 
 /** Where the functions that are about a punched hole take it, and the press where they take one. */

@@ -3,7 +3,7 @@ import { prepareRow } from '../../core/row/prepareRow.js';
 import type { RowJob } from '../../core/row/rowJob.js';
 import type { CheckedRow } from '../../core/row/rowResult.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import type { SelectedHole } from '../drawing/capacity/selectedHole.js';
+import type { SelectedHole } from '../../drawing/capacity/selectedHole.js';
 
 /** The punched hole of a row that its verdict is about, else the first; undefined where nothing is punched. */
 export function selectedOfRow(

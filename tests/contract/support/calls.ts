@@ -18,6 +18,13 @@ export const shopArguments: HostArgument[] = [presses, tools, grades, settings];
 const headings = ['Mark', 'Qty', 'Section', 'Grade', 'Length', 'Hole', 'Edge', 'End', 'Pitch', 'Press'];
 const row = ['C1', 4, 'FB 3/8x4', 'A36', 12, '2 @ 13/16', '1-1/2', '1-1/2', 9, 'Bay A'];
 
+const corners = [
+  [2, 2],
+  [10, 2],
+  [2, 8],
+  [10, 8],
+];
+
 /** A call that must be answered with a value: its required arguments, options left out. */
 export interface GoodCall {
   name: string;
@@ -187,6 +194,72 @@ export const goodCalls: readonly GoodCall[] = [
     same: () => [['774.7 mm', 'in', 16]],
   },
   {
+    name: 'HOLESCORNER',
+    given: () => [12, 10, 2],
+    value: /^\[\[2,2\],\[10,2\],\[2,8\],\[10,8\]\]$/,
+    same: () => [[`1'-0`, '254 mm', '2"', 'in', 2]],
+  },
+  {
+    name: 'HOLESROW',
+    given: () => [12, 2, 3],
+    value: /^\[\[2,""\],\[6,""\],\[10,""\]\]$/,
+    same: () => [[`1'-0`, '50.8 mm', '3', 'in', 4]],
+  },
+  {
+    name: 'HOLESGRID',
+    given: () => [12, 10, 2, 1, 2, 5],
+    value: /^\[\[2,5\],\[10,5\]\]$/,
+    same: () => [['304.8 mm', `10"`, '2', '1', '2 in', 5, 'in']],
+  },
+  {
+    name: 'HOLESCIRCLE',
+    given: () => [8, 4],
+    value: /^\[\[4,0\],\[0,4\],\[-4,0\],\[0,-4\]\]$/,
+    same: () => [['203.2 mm', '4', 'in', 360]],
+  },
+  {
+    name: 'GAUGESETTINGS',
+    given: () => [corners, 12, 10],
+    value: /\[1,2,2,2,"as it lies, row 1; turned end for end, row 4","left"\]/,
+    same: () => [[[...corners, [null, '']], `1'-0`, '254 mm', 'in', 'half']],
+  },
+  {
+    name: 'GAUGECOUNT',
+    given: () => [corners, 12, 10],
+    value: 2,
+    same: () => [[corners.map((row) => row.map((inches) => `${inches * 25.4} mm`)), 12, 10, 'in', 'HALF']],
+  },
+  {
+    name: 'ROWHOLES',
+    given: (stamp) => [[headings], [row], stamp],
+    value: /\["Hole","plate",1\.5,1\.5,"Ø13\/16","given",""\]/,
+    same: (stamp) => [[[[...headings].reverse()], [[...row].reverse()], stamp]],
+  },
+  {
+    name: 'TOOLPICK',
+    given: (stamp) => ['Bay A', '13/16', '3/8', 'A36', stamp],
+    value: /^\[\["Ø13\/16","Ø27\/32",0\.03125,""\]\]$/,
+    same: (stamp) => [['bay a', 0.8125, '9.525 mm', 'a36', stamp]],
+  },
+  {
+    name: 'TOOLORDER',
+    given: (stamp) => [[headings, row], 'Bay A', stamp],
+    value: /^\[\["Mark",.*\["C1","","Ø13\/16","Ø27\/32",0\],\["0 changes of tools: no order has fewer\./,
+    same: (stamp) => [[[[...headings].reverse(), [...row].reverse()], 'bay a', stamp]],
+  },
+  {
+    name: 'STROKELIMITS',
+    given: (stamp) => ['Bay A', 'punch', '3/8', stamp],
+    value: /^\[\[0\.625,-0\.0787\d*,"Jog with this punch, then set; check again after grinding\./,
+    same: (stamp) => [['bay a', 'PUNCH', '9.525 mm', stamp]],
+  },
+  {
+    name: 'STROKETIME',
+    given: (stamp) => ['Bay A', 'punch', '3/8', stamp],
+    value: /^"Not checked: Approach speed, Press speed and Return speed of Bay A are not given\."$/,
+    same: (stamp) => [['Bay A', 'Punch', 0.375, stamp]],
+  },
+  {
     name: 'WORKING',
     given: () => ['PUNCHFORCE', '13/16', '3/8', 'A36'],
     value: /^\[\["Step",.*"Punching force",/,
@@ -260,6 +333,15 @@ export const badValues: Record<string, readonly BadValue[]> = {
   bolt: [...blanks, errorCell, unreadable('M'), unreadable('abc'), unreadable(-1, '-1')],
   text: [...blanks, errorCell],
   count: [errorCell, unreadable('two'), unreadable(1.5, '1.5'), unreadable(100, '100')],
+  'hole count': [
+    ...blanks,
+    errorCell,
+    unreadable('two'),
+    unreadable(1.5, '1.5'),
+    unreadable(-2, '-2'),
+    unreadable(1001, '1001'),
+  ],
+  'full angle': [errorCell, unreadable('steep'), unreadable(-1, '-1'), unreadable(361, '361')],
   angle: [errorCell, unreadable('steep'), unreadable(-1, '-1'), unreadable(89, '89')],
   choice: [unreadable('purple')],
   items: [errorCell, unreadable('colour', `'colour'`), unreadable('verdict, colour', `'colour'`)],

@@ -40,6 +40,19 @@ describe('notchBites: limits', () => {
     expect(notchBites({ ...notch, ...tool, widthMm: 3 * 60.96, depthMm: 27.94 }).count).toBe(3);
   });
 
+  it('in an edge the first bite is as wide as the narrowest tool, the last at least half of it', () => {
+    const fixed = { ...notch, toolWidthMm: 60, narrowestMm: 60 };
+    expect(notchBites({ ...fixed, widthMm: 60 })).toMatchObject({ count: 1, biteWidthMm: 60 });
+    expect(notchBites({ ...fixed, widthMm: 90 })).toMatchObject({ count: 2, biteWidthMm: 60 });
+    expect(refusalText(() => notchBites({ ...fixed, widthMm: 89 }))).toContain('under half the tool');
+    expect(refusalText(() => notchBites({ ...fixed, widthMm: 61 }))).toContain('sideways');
+    // With narrower tools on hand the bites are equal again.
+    expect(notchBites({ ...fixed, widthMm: 61, narrowestMm: 20 })).toMatchObject({
+      count: 2,
+      biteWidthMm: 30.5,
+    });
+  });
+
   it('a tool without a limit takes any notch in one bite', () => {
     expect(notchBites({ ...notch, toolWidthMm: Infinity, toolDepthMm: Infinity }).count).toBe(1);
   });

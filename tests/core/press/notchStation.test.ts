@@ -47,6 +47,15 @@ describe('notchFindings: the state of the cells', () => {
     },
   );
 
+  it('a blank narrowest notch is not checked, but for whole bites of the tool and at a corner', () => {
+    const blank = { 'Notcher narrowest notch': null };
+    expect(words(blank, job(2, 2, 0.25))).toEqual(['Not checked']);
+    expect(words(blank, job(5, 2, 0.25))).toEqual(['Not checked']);
+    expect(words(blank, job(4, 2, 0.25))).toEqual([]);
+    expect(words(blank, job(8, 2, 0.25))).toEqual([]);
+    expect(words(blank, job(2, 2, 0.25, { where: 'corner' }))).toEqual([]);
+  });
+
   it.each(['Notcher width', 'Notcher depth', 'Notcher thickness', 'Reference shear strength'])(
     'a %s that cannot be read is said',
     (item) => {
@@ -100,5 +109,30 @@ describe('notchFindings: values', () => {
     const findings = notchFindings(press(), job(2, 2, 0.25), working);
     expect(working.steps.at(-1)?.result.value).toBe(hardestOf(findings)?.use);
     expect(working.steps.map(({ title }) => title)).toContain('Notcher thickness');
+  });
+});
+
+describe('notchFindings: a tool of fixed width', () => {
+  const fixed = { 'Notcher narrowest notch': 4 };
+
+  it('makes no narrower notch in an edge', () => {
+    expect(words(fixed, job(3.9, 2, 0.25))).toEqual(['No tool']);
+    expect(words(fixed, job(4, 2, 0.25))).toEqual([]);
+    expect(words(fixed, job(3.9, 2, 0.25, { where: 'corner' }))).toEqual([]);
+  });
+
+  it('makes no wider one whose last bite is under half the tool', () => {
+    expect(words(fixed, job(5, 2, 0.25))).toEqual(['Too big']);
+    expect(words(fixed, job(6, 2, 0.25))).toEqual([]);
+  });
+
+  it('is never better than one that comes in narrower widths', () => {
+    for (let eighth = 1; eighth <= 100; eighth++) {
+      const notch = job(eighth / 8, 2, 0.125);
+      const [own, narrow] = [fixed, { 'Notcher narrowest notch': 1 }].map(
+        (cells) => words(cells, notch).length,
+      );
+      expect(own, `${eighth / 8} in`).toBeGreaterThanOrEqual(narrow ?? 0);
+    }
   });
 });

@@ -28,7 +28,8 @@ function findings(cells: Record<string, CellValue>) {
 
 describe('the usual value of a press item', () => {
   it('is named by four that stand for one value, and by the smallest parts of each shear', () => {
-    expect(usual.map(({ key }) => key)).toEqual([
+    const ofChecks = usual.filter(({ whenBlank }) => !whenBlank?.in.includes('invented'));
+    expect(ofChecks.map(({ key }) => key)).toEqual([
       'shareToUse',
       'referenceShear',
       'punchWorkingGap',

@@ -100,3 +100,31 @@ describe('the items of a press', () => {
     for (const { meaning } of pressItems) expect(meaning.length).toBeGreaterThan(5);
   });
 });
+
+describe('readPressValue: strokes, times and gauges', () => {
+  it.each([
+    ['approachSpeed', 2, 'in/s', 50.8],
+    ['approachSpeed', '60 mm/s', null, 60],
+    ['pressSpeed', '1200 mm/min', 'in/s', 20],
+    ['returnSpeed', 1.5, null, 38.1],
+    ['strokesPerMinute', 45, null, 45],
+    ['toolChange', 4, 'min', 240],
+    ['positionHit', 9, 's', 9],
+    ['backGaugeStartsStroke', 'no', null, 0],
+    ['angleShearLegPosition', 'Up', null, 1],
+    ['angleShearLegPosition', 'both', null, 2],
+    ['stopsAtOnce', 3, null, 3],
+  ] as const)('%s: %s, %s', (key, cell, unit, expected) => {
+    expect(valueOf(key, cell, unit)).toBeCloseTo(expected, 9);
+  });
+
+  it.each([
+    ['angleShearLegPosition', 'sideways', /Write down, up or both/],
+    ['angleShearLegPosition', 'none', /Write down, up or both/],
+    ['toolChange', -1, /from 0 to 480/],
+    ['approachSpeed', 'fast', /Approach speed/],
+    ['strokesPerMinute', 0, /from 1 to 600/],
+  ] as const)('%s refuses %s', (key, cell, expected) => {
+    expect(messageOf(key, cell)).toMatch(expected);
+  });
+});

@@ -19,22 +19,19 @@ const holed: Row = { ...plate, Section: 'PL3/8X8', Hole: '13/16', Bolt: '3/4', E
 describe('what nothing holds', () => {
   it.each<[string, Row, RegExp, Row]>([
     [
-      'a bend beside a miter',
-      { ...bent, 'Miter right': 45, 'Long side': 'right bottom' },
-      /without its miters, notches and clips/,
-      bent,
-    ],
-    [
       'bends across each other',
       {
         ...bent,
         Section: 'PL1/4X12',
         Length: 12,
-        'Bend length': 12,
+        'Bend length': 8,
         Bends: 2,
-        'Bend at': 'left end 6, bottom edge 6',
+        'Bend at': 'left end 4, bottom edge 4',
+        'Notch width': 4,
+        'Notch depth': 4,
+        'Notch at': 'bottom left',
       },
-      /run across each other/,
+      /whether the punch fits between the flanges that stand/,
       { ...bent, Section: 'PL1/4X12', Length: 12, 'Bend length': 12 },
     ],
     [

@@ -40,13 +40,30 @@ describe('a notch in a row', () => {
   it('is No station on a press without a notcher, Not checked where its size is blank', () => {
     expect(checked(notch, { Notcher: 'no' }).verdict).toBe('No station');
     expect(checked(notch, { 'Notcher width': null }).verdict).toBe('Not checked');
+    expect(checked(notch, { 'Notcher narrowest notch': null }).verdict).toBe('Not checked');
     expect(checked({ ...notch, Section: 'C8X11.5' }).verdict).toBe('No station');
+  });
+
+  it('is No tool in an edge where the tool is wider, not at a corner; where its place is not given it is not checked', () => {
+    const fixed = { 'Notcher narrowest notch': 4 };
+    const one = { 'Notch width': 2, 'Notch depth': 1 };
+    const inEdge = checked({ ...one, 'Notch at': 'top edge 6' }, fixed);
+    expect(inEdge.verdict).toBe('No tool');
+    expect(inEdge.note).toContain(
+      'A notch 2 in wide is narrower than Bay A makes in an edge, 4 in. Use a narrower tool, or saw or burn it.',
+    );
+    expect(checked({ ...one, 'Notch at': 'top left' }, fixed).verdict).toBe('OK');
+    // In the top edge, and as far as the left end.
+    expect(checked({ ...one, 'Notch at': 'top edge 1' }, fixed).verdict).toBe('OK');
+    const anywhere = checked(one, fixed);
+    expect(anywhere.verdict).toBe('Not checked');
+    expect(anywhere.note).toContain('It depends on Notch at: fill it in.');
   });
 
   it('is Check input where only one of its sizes is given', () => {
     const half = checked({ 'Notch width': 2 });
     expect(half.verdict).toBe('Check input');
-    expect(half.note).toContain('Notch: its width and its depth are both needed.');
+    expect(half.note).toContain('Notch: a notch needs its width and its depth.');
   });
 });
 
@@ -155,6 +172,42 @@ describe('holes in an angle without a gage', () => {
   });
 });
 
+describe('the notches and corner clips of a burned part', () => {
+  const cuts = {
+    'Notch width': 2,
+    'Notch depth': 1,
+    'Notch at': 'top edge 6',
+    'Corner clip': 1,
+    'Clip at': 'top left',
+  };
+
+  it('are burned with it: no notcher is asked', () => {
+    const burned = checked({ Section: 'PL1/2X4', ...cuts, 'Cut by': 'burn' }, { Notcher: 'no' });
+    expect(burned).toMatchObject({ verdict: 'Off press', route: 'burn' });
+    expect(burned.note).toContain('burned with its notches and corner clips, as the row says');
+    for (const by of ['saw', 'bought', 'press']) {
+      const sawn = checked({ Section: 'PL1/2X4', ...cuts, 'Cut by': by }, { Notcher: 'no' });
+      expect(sawn.verdict, by).toBe('No station');
+      expect(sawn.route, by).toContain('notch');
+    }
+  });
+
+  it('are machine cut edges to the holes beside them', () => {
+    // AISC, bolt 3/4: 1-1/4 in to a sheared edge, 1 in to one that is burned.
+    const holed = {
+      ...cuts,
+      Section: 'PL1/4X6',
+      Hole: '13/16',
+      Bolt: '3/4',
+      'Edge kind': 'rolled',
+      End: 6,
+      Edge: 3.9,
+    };
+    expect(checked({ ...holed, 'Cut by': 'burn' }).verdict).toBe('OK');
+    expect(checked({ ...holed, 'Cut by': 'saw' }).verdict).toBe('Edge short');
+  });
+});
+
 describe('a tube or tee in a row', () => {
   it('is sawn: its mass is known and no press is asked', () => {
     const post = checked({ Section: 'HSS4X4X1/4', Length: 12, Qty: 2 });
@@ -168,6 +221,39 @@ describe('a tube or tee in a row', () => {
     const post = checked({ Section: 'HSS4X4X1/4', Hole: '13/16' });
     expect(post).toMatchObject({ verdict: 'Off press', route: 'saw, drill', hits: 0 });
     expect(post.note).toMatch(/^Hole: drilled; no press station punches holes in HSS4X4X1\/4/);
+  });
+});
+
+describe('a bend along the rolling direction', () => {
+  // A36, 1/2 in: 1.5 t across the rolling direction, 2.25 t along it: V ≥ 6 · 1.5 · 1/2 = 4.5 or 6 · 2.25 · 1/2 = 6.75 in;
+  // 10 t is 5 in. ASTM A6 Table X4.2.
+  const bar = {
+    Section: 'FB 1/2x12',
+    'Cut by': 'saw',
+    Length: 14,
+    'Bend length': 12,
+    'Bend at': 'left end 7',
+  };
+  const along = { ...bar, 'Bend length': 14, 'Bend at': 'bottom edge 6' };
+  const press = { 'Bend V openings': '5, 7', 'Punch force': 400 };
+  const wanted = (row: Row) =>
+    checked(row, press).findings.flatMap((each) =>
+      each.rule === 'vee opening' ? each.wantedMm / 25.4 : [],
+    )[0];
+
+  it('asks for half as much radius again in a bar, which is rolled along its length', () => {
+    expect(wanted(bar)).toBeCloseTo(5, 6);
+    expect(wanted(along)).toBeCloseTo(6.75, 6);
+    expect(checked(along, { ...press, 'Bend V openings': '5' }).verdict).toBe('No tool');
+  });
+
+  it('is told of a plate, whose rolling direction is not known', () => {
+    const plate = checked({ ...along, Section: 'PL1/2X12' }, press);
+    expect(plate.note).toContain(
+      'rolling direction of the plate not known: a bend along it needs half as much inside radius again',
+    );
+    expect(wanted({ ...along, Section: 'PL1/2X12' })).toBeCloseTo(5, 6);
+    expect(checked(along, press).note).not.toContain('rolling direction');
   });
 });
 

@@ -110,6 +110,31 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     'Bend V openings of Bay A is blank, so it was not checked.',
     { outcome: 'open' },
   ],
+  'several bites': [
+    { rule: 'several bites', count: 2 },
+    'notch',
+    'a notch takes 2 bites on Bay A.',
+    { outcome: 'not applicable', verdict: 'OK' },
+  ],
+  'narrowest notch': [
+    { rule: 'narrowest notch', given: inch, limit: 2 * inch },
+    'notch',
+    'a notch 1 in wide is narrower than Bay A makes in an edge, 2 in. Use a narrower tool, or saw or burn it.',
+  ],
+  'leg beside punch': [
+    {
+      rule: 'leg beside punch',
+      bend: 0,
+      madeBefore: 1,
+      webMm: 3 * inch,
+      legMm: 2 * inch,
+      gapMm: inch / Math.SQRT2,
+      halfMm: inch,
+    },
+    'bend punch half width',
+    'bend 1 and bend 2: if both go the same way to 90°, the leg of 2 in beyond bend 2 comes within 0.707 in of the middle of the punch, under its half width on Bay A, 1 in. Check it by hand.',
+    { outcome: 'open' },
+  ],
   'shear minimum': [
     {
       rule: 'shear minimum',
@@ -120,7 +145,7 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
       from: 'practice',
     },
     'bar shear shortest piece',
-    'a piece 1/2 in long is shorter than Bay A can hold, 1 in by common practice.',
+    'a piece 1/2 in long is too short to hold: Bay A needs 1 in by common practice.',
   ],
   'least hole': [
     { rule: 'least hole', hole, thicknessMm: inch, limit: inch },
@@ -238,5 +263,38 @@ describe('pressSentence', () => {
   it('says why a cell of the press cannot be read', () => {
     expect(pressSentence(unreadable, 'in')).toBe("Throat: 'x' is no length. Write 12.");
     expect(pressGoverns(unreadable, 'in')).toBe('punch throat');
+  });
+});
+
+describe('what a sentence adds to a size', () => {
+  const sentence = (fact: PressFact, unit: 'in' | 'mm' = 'in') =>
+    pressSentence({ ...fact, outcome: 'failed', verdict: 'Too big', press: 'Bay A' }, unit);
+
+  it('the diagonal of a hole with corners, which is what must fit', () => {
+    const square = { shape: 'square', sideMm: 0.75 * inch } as const;
+    const over = { ...limit({ is: 'hole', hole: square }, 1.0625), item: 'punchLargestHole' } as const;
+    expect(sentence(over)).toBe(
+      "the diagonal of the square 3/4 in hole, 1-1/16 in, is over Bay A's punch largest hole, 1 in.",
+    );
+  });
+
+  it.each([
+    ['13000', 'mm', 'a part 13000 mm long'],
+    ["24'-0", 'in', "a part 24'-0 long"],
+    ['40 ft', 'in', 'a part 40 ft long'],
+    ['300-1/2', 'in', 'a part 300-1/2 in long'],
+  ] as const)('the unit of a length typed as %s', (typed, unit, expected) => {
+    const long = { ...limit({ is: 'part', typed }, 500), item: 'longestBar' } as const;
+    expect(sentence(long, unit)).toContain(expected);
+  });
+
+  it('why a V opening is asked for that the ratio of the shop does not ask for', () => {
+    const vee = { rule: 'vee opening', wantedMm: 2 * inch, exact: false, onHandMm: [inch] } as const;
+    const radius = (galvanized: boolean) => ({ ...vee, forRadius: { leastMm: inch / 2, galvanized } });
+    expect(sentence(vee)).toBe('Bay A has no V opening of 2 in or wider; on hand: 1 in.');
+    expect(sentence(radius(true))).toBe(
+      'Bay A has no V opening of 2 in or wider; on hand: 1 in. A part that is galvanized after bending needs an inside radius of 3 × its thickness, 1/2 in.',
+    );
+    expect(sentence(radius(false))).toContain('on hand: 1 in. The grade needs an inside radius of 1/2 in.');
   });
 });

@@ -28,6 +28,18 @@ const words: Record<Reading['is'], [Reading, string]> = {
     { is: 'bends', count: 1, counted: false, lengthMm: 4 * inch },
     '1 bend (one assumed) 4 in long, given as a flat blank',
   ],
+  'sharp corners': [
+    { is: 'sharp corners' },
+    'the notcher leaves inside corners sharp: drill them first where they must not crack',
+  ],
+  'face of the holes': [
+    { is: 'face of the holes', group: 1, face: 'web' },
+    'Hole 2 taken in the web, the only face wide enough',
+  ],
+  'rolling not known': [
+    { is: 'rolling not known' },
+    'rolling direction of the plate not known: a bend along it needs half as much inside radius again',
+  ],
   'unknown finish': [
     { is: 'unknown finish', typed: 'paint' },
     "finish 'paint' is not known here, so nothing was checked for it",
@@ -41,6 +53,10 @@ const words: Record<Reading['is'], [Reading, string]> = {
   'no tools': [{ is: 'no tools' }, 'the shop has no list of tools, so none were checked'],
   'bolt of the hole': [{ is: 'bolt of the hole', group: 1, bolt: '3/4 in' }, 'bolt 3/4 in taken from Hole 2'],
   'bolt not known': [{ is: 'bolt not known', group: 0 }, 'no bolt given'],
+  'no bolt': [
+    { is: 'no bolt', group: 1 },
+    'Hole 2 no bolt, so the distances were checked by press practice only',
+  ],
   edges: [{ is: 'edges', group: 0, edge: 'rolled', end: 'sheared' }, 'edge rolled, end sheared'],
   places: [{ is: 'places', group: 0, reading: 'at each end' }, 'read as one at each end'],
   'greatest edge distance': [

@@ -98,11 +98,37 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'bend',
     'Bend length 4 in: a bend across the part runs from edge to edge, 6 in. Correct Bend length or Bend at.',
   ],
+  'bend off the part': [
+    { rule: 'bend off the part', index: 1, runs: 'across', sizeMm: 20 * inch },
+    'bend',
+    'bend 2: its line lies beside the plate, which is 20 in long. Correct Bend at.',
+  ],
+  'bends cross': [
+    { rule: 'bends cross', bends: [0, 1] },
+    'bend',
+    'bend 1 and bend 2 cross on the plate: cut the corner out, or correct Bend at.',
+  ],
   'holes in a bar': [
     { rule: 'holes in a bar', designation: 'RB1' },
     'Hole',
     'Hole: drilled; no press station punches holes in RB1, and their distances were not checked.',
     { group: 0 },
+  ],
+  'hole over the bar': [
+    { rule: 'hole over the bar', holeMm: 1.5 * inch, sizeMm: inch, designation: 'RB1' },
+    'Hole',
+    'Hole: a hole of 1-1/2 in leaves nothing of RB1, 1 in. Correct the hole or the section.',
+    { group: 0 },
+  ],
+  'hole in a cut': [
+    {
+      rule: 'hole in a cut',
+      cause: { is: 'notch', number: 1 },
+      correct: [{ cell: 'End', group: 1 }, { cell: 'Edge', group: 1 }, { cell: 'Notch at' }],
+    },
+    'Hole 2',
+    'Hole 2: a hole lies in notch 1, where there is no steel. Correct End 2, Edge 2 or Notch at.',
+    { group: 1 },
   ],
   'not held': [
     { rule: 'not held', why: 'unread columns', headings: ['Hole A', 'Drill'] },
@@ -125,9 +151,9 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'Bend length 20 in: the part is 12 in by 6 in. Correct Bend length.',
   ],
   room: [
-    { rule: 'room', count: 20, most: 15 },
+    { rule: 'room', count: 20, most: 15, pitchMm: 2 * inch, basis: { code: 'AISC', bolt: '3/4 in' } },
     'spacing',
-    'Hole: 20 holes have no room on the part, at most 15 with the steel that press practice leaves between them. Correct Holes, Hole or Length.',
+    'Hole: 20 holes have no room on the part: at 2 in from center to center (AISC, bolt 3/4 in), at most 15 fit. Correct Holes, Hole or Length.',
     { group: 0 },
   ],
   'room at the edges': [

@@ -30,7 +30,7 @@ describe('readTable', () => {
 
   it('says which heading is missing, and what was read instead', () => {
     expect(refusalText(() => readTable([['Punch', 'yes']], 'Presses', ['Item', 'Unit']))).toBe(
-      'Presses: there is no column "Item" in its first row (read: punch, yes). ' +
+      'Presses: there is no column "Item" in its first row (read: Punch, yes). ' +
         'Give the whole table with its headings: Item, Unit.',
     );
     expect(refusalText(() => readTable([], 'Tools', ['Press']))).toContain('(read: nothing)');

@@ -3,7 +3,7 @@ import axe from 'axe-core';
 import { act, createElement } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Drawing } from '../../../src/taskpane/drawing/drawing.js';
+import type { Drawing } from '../../../src/drawing/drawing.js';
 import { DrawingView, nextPoint } from '../../../src/taskpane/drawing/DrawingView.js';
 
 const hostile = '<img src=x onerror="alert(1)">‮abc';

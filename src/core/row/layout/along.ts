@@ -81,8 +81,11 @@ function slidingLine(offsets: readonly number[], group: HoleGroup, { lengthMm }:
 function unspacedLine(group: HoleGroup, columns: number, { lengthMm, even }: Bar): AlongLine {
   const { endMm } = group;
   const firstMm = endMm ?? lengthMm / (columns + 1);
-  const stepMm = (lengthMm - 2 * firstMm) / (columns - 1);
   const marginMm = leastDimensionMm(group.hole) / 2;
+  // Beyond the middle there is no such distance left from the other end.
+  const mirrored = firstMm <= lengthMm / 2;
+  const lastMm = mirrored ? lengthMm - firstMm : Math.max(firstMm, lengthMm - marginMm);
+  const stepMm = (lastMm - firstMm) / (columns - 1);
   const leastMm = endMm ?? marginMm;
   const settled = even && endMm !== undefined;
   const places = Array.from({ length: columns }, (_, at): Along => {
@@ -94,7 +97,7 @@ function unspacedLine(group: HoleGroup, columns: number, { lengthMm, even }: Bar
   return {
     columns: places,
     rigid: settled,
-    reading: columns === 2 && endMm !== undefined ? 'at each end' : 'evenly spaced',
+    reading: columns === 2 && endMm !== undefined && mirrored ? 'at each end' : 'evenly spaced',
     missing: endMm === undefined ? ['End', 'Pitch'] : ['Pitch'],
   };
 }

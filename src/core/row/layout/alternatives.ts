@@ -2,6 +2,7 @@ import type { RowJob, HoleGroup, PartEnd, PartPlace, PartSide } from '../rowJob.
 import type { AnySection } from '../../section/section.js';
 import type { FaceId } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
+import { lineCount } from './across.js';
 import { type FaceSize, facesOf } from './faces.js';
 import { facesOfLeg, isAsWide } from './facesOfLeg.js';
 
@@ -71,7 +72,7 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
 function facesOfGroup(row: RowToPlace, index: number, unit: LengthUnit): readonly FaceSize[] {
   const { section, groups } = row;
   const group = groups[index];
-  const faces = group ? fittingBoth(facesOfLeg(section, group.leg, unit), group, unit) : [];
+  const faces = group ? fitting(facesOfLeg(section, group.leg, unit), group, unit) : [];
   if (faces.length < 2 || index > 0 || tellsFacesApart(row)) return faces;
   return faces.filter(
     (face, at) =>
@@ -79,15 +80,24 @@ function facesOfGroup(row: RowToPlace, index: number, unit: LengthUnit): readonl
   );
 }
 
-/** A distance from the heel and one from the toe fit only a leg that is as wide as both. */
-function fittingBoth(
-  faces: readonly FaceSize[],
-  { edgeMm, gageMm }: HoleGroup,
-  unit: LengthUnit,
-): readonly FaceSize[] {
-  if (edgeMm === undefined || gageMm === undefined) return faces;
-  const fitting = faces.filter(({ heel, widthMm }) => !heel || isAsWide(widthMm, edgeMm + gageMm, unit));
-  return fitting.length > 0 ? fitting : faces;
+/**
+ * Holes fit a face that they lie on; a distance from the heel and one from the toe fit only a leg that is as wide as both.
+ */
+function fitting(faces: readonly FaceSize[], group: HoleGroup, unit: LengthUnit): readonly FaceSize[] {
+  const { edgeMm, gageMm } = group;
+  const isSum = ({ heel, widthMm }: FaceSize) =>
+    !heel || edgeMm === undefined || gageMm === undefined || isAsWide(widthMm, edgeMm + gageMm, unit);
+  const fit = faces.filter((face) => isSum(face) && liesOn(face, group));
+  return fit.length > 0 ? fit : faces;
+}
+
+/** Whether the distances that a row gives across a face place its holes on it. */
+function liesOn(face: FaceSize, group: HoleGroup): boolean {
+  const { widthMm, heel } = face;
+  const { edgeMm = 0, gageMm = 0, holesAt } = group;
+  if (holesAt) return holesAt.every(({ yMm }) => yMm <= widthMm);
+  if (heel) return Math.max(edgeMm, gageMm) <= widthMm;
+  return edgeMm + (lineCount(group, face) === 2 ? gageMm : 0) <= widthMm;
 }
 
 /** Whether anything of the row says in which of like faces it is, so that another in either is not the same. */

@@ -1,92 +1,102 @@
-import type { RowFinding } from '../../check/rowFact.js';
+import type { RowFinding, Thing } from '../../check/rowFact.js';
 import { exactly } from '../../check/range.js';
 import { bendClearances } from '../../part/bendClearances.js';
+import { bentSpans } from '../../part/bentSpans.js';
+import { type Boundary, flangeBeside } from '../../part/flangeBeside.js';
+import type { Face } from '../../part/part.js';
+import type { Point } from '../../part/point.js';
 import { leastHoleToBendMm } from '../../rule/holeToBend.js';
 import { insideRadiusOfVeeMm } from '../../tooling/bendLimits.js';
 import { leastFlangeMm } from '../../tooling/leastFlange.js';
 import type { PlacedBend } from './bendLines.js';
 import { distanceFinding } from './distanceFinding.js';
-import { givenOf } from './distanceLimits.js';
+import { givenOf } from './codeLimit.js';
+import { isRightEnd } from './edgeFindings.js';
 import type { Layout } from './layoutOf.js';
 import { holesOf } from './layGroup.js';
 import { WorstDistances } from './measured.js';
 
 /**
- * What a bend made in a V opening asks of the part: steel from every hole to the bend, and flanges that the V carries.
+ * What a bend made in a V opening asks of the part: steel from every hole to where it is bent, and flanges that the V
+ * carries where they are shortest, to whatever edge, cut or other bend lies across from it.
  *
- * Formula: rim of the hole to the bend line ≥ 2 · t + R; line to edge, and line to line, ≥ 0.77 · V; R = V / 6
+ * Formula: rim of the hole to the bend line ≥ 2 · t + R; flange, and line to line, ≥ 0.77 · V; R = V / 6
  * Source: common practice, no source.
  */
 export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
   const [face] = layout.faces;
   if (!face || layout.bends.length === 0) return [];
-  const { thicknessMm, widthMm } = face;
-  const insideRadiusMm = insideRadiusOfVeeMm(veeMm);
+  const bent = bentLines(face, layout.bends);
   const worst = new WorstDistances();
-  const leastMm = leastHoleToBendMm({ thicknessMm, insideRadiusMm });
-  const bends = layout.bends.map(({ from, to }) => ({ face: face.id, from, to, insideRadiusMm }));
-  const holes = holesOf(layout.groups);
-  bendClearances({ holes, bends }, (hole, bend, { rim }) => {
-    const measured = {
-      kind: 'hole to bend',
-      from: 'rim',
-      given: givenOf(rim),
-      limit: exactly(leastMm),
-    } as const;
-    worst.add({ ...measured, at: rim.least.at }, hole.group, () => ({
-      face: face.id,
-      between: [
-        { is: 'hole', group: hole.group, index: hole.index },
-        { is: 'bend', index: bends.indexOf(bend) },
-      ],
-    }));
-  });
-  const flangeMm = leastFlangeMm({ veeMm });
-  for (const { bend, from, toMm, mm } of flangesOf(layout, widthMm)) {
-    const at = bend.runs === 'across' ? { x: toMm, y: bend.from.y } : { x: bend.from.x, y: toMm };
-    const measured = { kind: 'flange', from: 'line', given: exactly(mm), limit: exactly(flangeMm) } as const;
-    worst.add({ ...measured, at: [bend.from, at] }, 0, () => ({
-      face: face.id,
-      between: [{ is: 'bend', index: layout.bends.indexOf(bend) }, from],
-    }));
-  }
+  holesToBends(worst, layout, face, bent, insideRadiusOfVeeMm(veeMm));
+  flanges(worst, layout, face, bent, leastFlangeMm({ veeMm }));
   return [...worst].map(({ fact, outcome }) => distanceFinding(layout, fact, outcome));
 }
 
-interface Flange {
+/** A part of a bend line that has steel on both sides. */
+interface BentLine {
+  index: number;
   bend: PlacedBend;
-  from:
-    | { is: 'edge'; cause: { is: 'left end' | 'right end' | 'bottom edge' | 'top edge' }; kind: 'none' }
-    | { is: 'bend'; index: number };
+  fromMm: number;
   toMm: number;
-  mm: number;
+  from: Point;
+  to: Point;
 }
 
-/** What lies between a bend and the next bend or edge on either side of it. */
-function flangesOf({ bends, lengthMm, endless }: Layout, widthMm: number): Flange[] {
-  return (['across', 'along'] as const).flatMap((runs) => {
-    const lines = bends.filter((bend) => bend.runs === runs).sort((a, b) => a.atMm - b.atMm);
-    const [low, high] =
-      runs === 'across' ? (['left end', 'right end'] as const) : (['bottom edge', 'top edge'] as const);
-    const endMm = runs === 'across' ? lengthMm : widthMm;
-    return lines.flatMap((bend, at): Flange[] => {
-      const before = lines[at - 1];
-      const start: Flange = before
-        ? {
-            bend,
-            from: { is: 'bend', index: bends.indexOf(before) },
-            toMm: before.atMm,
-            mm: bend.atMm - before.atMm,
-          }
-        : { bend, from: { is: 'edge', cause: { is: low }, kind: 'none' }, toMm: 0, mm: bend.atMm };
-      if (at < lines.length - 1 || (endless && runs === 'across')) return [start];
-      const end: Flange = {
-        bend,
-        from: { is: 'edge', cause: { is: high }, kind: 'none' },
-        toMm: endMm,
-        mm: endMm - bend.atMm,
-      };
-      return [start, end];
-    });
+function bentLines({ outline }: Face, bends: readonly PlacedBend[]): BentLine[] {
+  return bends.flatMap((bend, index) =>
+    bentSpans(outline, bend).map(({ fromMm, toMm }): BentLine => {
+      const at = (mm: number) => (bend.runs === 'across' ? { x: bend.atMm, y: mm } : { x: mm, y: bend.atMm });
+      return { index, bend, fromMm, toMm, from: at(fromMm), to: at(toMm) };
+    }),
+  );
+}
+
+function holesToBends(
+  worst: WorstDistances,
+  { groups }: Layout,
+  { id: face, thicknessMm }: Face,
+  bent: readonly BentLine[],
+  insideRadiusMm: number,
+): void {
+  const limit = exactly(leastHoleToBendMm({ thicknessMm, insideRadiusMm }));
+  const bends = bent.map(({ from, to }) => ({ face, from, to, insideRadiusMm }));
+  bendClearances({ holes: holesOf(groups), bends }, (hole, bend, { rim }) => {
+    const measured = { kind: 'hole to bend', from: 'rim', given: givenOf(rim), limit } as const;
+    worst.add({ ...measured, at: rim.least.at }, hole.group, () => ({
+      face,
+      between: [
+        { is: 'hole', group: hole.group, index: hole.index },
+        { is: 'bend', index: bent[bends.indexOf(bend)]?.index ?? 0 },
+      ],
+    }));
   });
+}
+
+function flanges(
+  worst: WorstDistances,
+  { endless }: Layout,
+  { id: face, outline }: Face,
+  bent: readonly BentLine[],
+  leastMm: number,
+): void {
+  const edges = outline.edges
+    .filter((edge) => !endless || !isRightEnd(edge))
+    .map(({ from, to, cause, kind }) => ({ from, to, thing: { is: 'edge', cause, kind } as const }));
+  for (const line of bent) {
+    const others = bent
+      .filter(({ index, bend }) => index !== line.index && bend.runs === line.bend.runs)
+      .map(({ from, to, index }) => ({ from, to, thing: { is: 'bend', index } as const }));
+    const boundaries: (Boundary & { thing: Thing })[] = [...edges, ...others];
+    for (const side of [-1, 1] as const) {
+      const flange = flangeBeside(line.bend, line, side, boundaries);
+      if (!flange) continue;
+      const { mm, end, at } = flange;
+      const measured = { kind: 'flange', from: 'line', given: exactly(mm), limit: exactly(leastMm) } as const;
+      worst.add({ ...measured, at }, 0, () => ({
+        face,
+        between: [{ is: 'bend', index: line.index }, end.thing],
+      }));
+    }
+  }
 }

@@ -3,6 +3,7 @@ import type { LengthUnit } from '../../quantity/units.js';
 import { legRootMm } from '../../section/legRoot.js';
 import type { AngleSection } from '../../section/section.js';
 import type { PartPlace } from '../rowJob.js';
+import { isNotchedOnPress } from '../needsPress.js';
 import type { ReadyRow } from '../readyRow.js';
 import { facesOfLeg } from './facesOfLeg.js';
 
@@ -10,8 +11,9 @@ import { facesOfLeg } from './facesOfLeg.js';
  * Notches and clips that a notcher cannot make in an angle: at the heel, where the other leg stands, and deeper from the
  * toe than the leg is flat. Source: geometry.
  */
-export function cutsOnAngle({ section, notches, clips }: ReadyRow, unit: LengthUnit): RowFinding[] {
-  if (section.kind !== 'angle') return [];
+export function cutsOnAngle(row: ReadyRow, unit: LengthUnit): RowFinding[] {
+  const { section, notches, clips } = row;
+  if (section.kind !== 'angle' || !isNotchedOnPress(row)) return [];
   return [
     ...(notches ? cutFindings(section, 'notch', notches.depthMm, notches.at, unit) : []),
     ...(clips ? cutFindings(section, 'corner clip', clips.acrossMm, clips.at, unit) : []),

@@ -1,18 +1,19 @@
-import type { OpenCell, RowFinding, Thing } from '../../check/rowFact.js';
+import type { RowFinding, Thing } from '../../check/rowFact.js';
 import { exactly } from '../../check/range.js';
 import { edgeClearances, type HoleToEdge } from '../../part/edgeClearances.js';
 import type { Edge } from '../../part/outline.js';
 import type { Face, PlacedHole } from '../../part/part.js';
-import { toleranceMm } from '../../part/tolerance.js';
 import type { EdgeCode } from '../../rule/edgeDistance.js';
 import type { ReadRow } from '../readyRow.js';
-import { edgeDistances, givenOf } from './distanceLimits.js';
+import { givenOf } from './codeLimit.js';
+import { edgeDistances } from './edgeDistances.js';
 import { edgeKindsOf } from './edgeKindsOf.js';
 import type { HeldGroup } from './heldGroup.js';
 import { adjoiningMm } from './adjoining.js';
 import { type Measured, WorstDistances } from './measured.js';
 import { distanceFinding } from './distanceFinding.js';
 import { holesOf, type LaidGroup } from './layGroup.js';
+import { type Beyond, noteBeyond, offTheSteel } from './offTheSteel.js';
 import { Slack } from './slack.js';
 
 export interface HeldLayout {
@@ -44,9 +45,12 @@ export function edgeFindings(layout: HeldLayout): { findings: RowFinding[]; slac
       }
     });
   }
-  const off = [...beyond].map(([group, each]) => offThePart(layout, group, each));
-  const found = [...worst].filter(({ fact }) => !isOfHole(fact.between[0], beyond));
-  const findings = [...off, ...found.map(({ fact, outcome }) => distanceFinding(layout, fact, outcome))];
+  const slips = offTheSteel(layout, beyond);
+  const found = [...worst].filter(({ fact }) => !isOfHole(fact.between[0], slips));
+  const findings = [
+    ...slips.values(),
+    ...found.map(({ fact, outcome }) => distanceFinding(layout, fact, outcome)),
+  ];
   return { findings, slack };
 }
 
@@ -82,52 +86,9 @@ function distancesOf(
   return found;
 }
 
-function isRightEnd({ cause }: Edge): boolean {
+/** What closes the right end of a face. */
+export function isRightEnd({ cause }: Edge): boolean {
   return cause.is === 'right end' || cause.is === 'miter right';
-}
-
-interface Beyond {
-  mm: number;
-  edge: Edge;
-  hole: PlacedHole;
-}
-
-/** A hole whose center cannot lie on the part is a slip in the row, not a distance that is short. */
-function noteBeyond(beyond: Map<number, Beyond>, hole: PlacedHole, edge: Edge, { center }: HoleToEdge): void {
-  const mm = -center.most;
-  if (mm <= toleranceMm || mm <= (beyond.get(hole.group)?.mm ?? 0)) return;
-  if (edge.cause.is === 'notch' || edge.cause.is === 'clip') return;
-  beyond.set(hole.group, { mm, edge, hole });
-}
-
-function offThePart({ faces, groups }: HeldLayout, group: number, { mm, edge, hole }: Beyond): RowFinding {
-  const face = faces.find(({ id }) => id === hole.face);
-  const alongLength = edge.cause.is.includes('end') || edge.cause.is.startsWith('miter');
-  const xs = face?.outline.edges.map(({ from }) => from.x) ?? [];
-  const laid = groups.find(({ index }) => index === group);
-  return {
-    rule: 'hole off the part',
-    outcome: 'failed',
-    verdict: 'Check input',
-    group,
-    beyondMm: mm,
-    cause: edge.cause.is,
-    face: hole.face,
-    sizeMm: alongLength ? Math.max(...xs) - Math.min(...xs) : (face?.widthMm ?? 0),
-    correct: laid ? cellsOf(laid, alongLength) : [],
-  };
-}
-
-/** The cells that place a group along the part or across it, as the row fills them. */
-function cellsOf({ group }: LaidGroup, alongLength: boolean): OpenCell[] {
-  const { number, holesAt, endMm, pitchMm, pitchesMm, edgeMm, gageMm } = group;
-  const filled = (cell: string, ...values: unknown[]): OpenCell[] =>
-    values.some((value) => value !== undefined) ? [{ cell, group: number }] : [];
-  if (holesAt) return filled('Holes at', holesAt);
-  if (alongLength)
-    return [{ cell: 'Length' }, ...filled('End', endMm), ...filled('Pitch', pitchMm, pitchesMm)];
-  const across = [...filled('Edge', edgeMm), ...filled('Gage', gageMm)];
-  return across.length > 0 ? across : filled('Hole', group.hole);
 }
 
 function isOfHole(thing: { is: string; group?: number }, beyond: ReadonlyMap<number, unknown>): boolean {

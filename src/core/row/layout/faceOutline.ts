@@ -8,8 +8,13 @@ import type { Corner, Picked } from './alternatives.js';
 import type { FaceSize } from './faces.js';
 import { facesOfLeg } from './facesOfLeg.js';
 
-/** A notch, clip or miter made on a press is a sheared edge. */
+/** A notch, clip or end made on a press is a sheared edge. */
 const cutKind: EdgeKind = 'sheared';
+
+/** Who burns the part burns its notches and clips, too; a saw makes none. */
+function kindOfCuts(row: Pick<RowWithSection, 'section' | 'cutBy'>): EdgeKind {
+  return row.cutBy === 'burn' ? endKindOf(row) : cutKind;
+}
 
 /** The heel of a leg lies at the bottom of its face, the toe at the top. */
 export function sideOf(side: PartSide): Side {
@@ -70,13 +75,14 @@ export function shortened(row: RowWithSection, face: FaceSize, picked: Picked, e
   return otherMm * Math.tan(miterOf(row, end));
 }
 
-function clipOf({ clips }: RowWithSection, { end, side }: Corner) {
-  const { alongMm = 0, acrossMm = 0 } = clips ?? {};
-  return { end, side: sideOf(side), alongMm, acrossMm, kind: cutKind };
+function clipOf(row: RowWithSection, { end, side }: Corner) {
+  const { alongMm = 0, acrossMm = 0 } = row.clips ?? {};
+  return { end, side: sideOf(side), alongMm, acrossMm, kind: kindOfCuts(row) };
 }
 
 /** The notches whose place the row gives. */
-function notchesOf({ section, notches }: RowWithSection, face: FaceSize, unit: LengthUnit): Notch[] {
+function notchesOf(row: RowWithSection, face: FaceSize, unit: LengthUnit): Notch[] {
+  const { section, notches } = row;
   if (!notches?.at) return [];
   const { widthMm, depthMm, at } = notches;
   return at
@@ -84,7 +90,7 @@ function notchesOf({ section, notches }: RowWithSection, face: FaceSize, unit: L
     .flatMap((place) => {
       const notchPlace = placeOf(place, face);
       return notchPlace
-        ? [{ shape: 'rectangle' as const, place: notchPlace, widthMm, depthMm, kind: cutKind }]
+        ? [{ shape: 'rectangle' as const, place: notchPlace, widthMm, depthMm, kind: kindOfCuts(row) }]
         : [];
     });
 }

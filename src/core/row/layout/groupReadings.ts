@@ -20,10 +20,23 @@ export function groupReadings(row: ReadyRow, { layouts }: Layouts, shop: Shop): 
     const laid = layout?.groups.find(({ index }) => index === placed.index);
     if (!layout || !laid) continue;
     const basis = boltBasis(placed.group, shop.unit, setting(shop, 'edgeCode'));
-    found.push(...boltReadings(placed, basis), edgesReading(row, placed), ...placeReadings(laid));
+    found.push(...faceReadings(placed, layouts), ...boltReadings(placed, basis));
+    found.push(edgesReading(row, placed), ...placeReadings(laid));
     found.push(...greatestReadings(layout, laid, placed, basis, shop));
   }
   return found;
+}
+
+/** Of several faces the only one that the holes lie on. */
+function faceReadings({ group, index, faces }: PlacedHoles, layouts: readonly Layout[]): Reading[] {
+  if (group.leg !== undefined) return [];
+  const used = layouts.flatMap(({ groups }) => groups.filter((laid) => laid.index === index));
+  const taken = faces.filter(({ face }) => used.some(({ holes }) => holes[0]?.face === face.id));
+  const [only] = taken;
+  if (!only || taken.length > 1) return [];
+  const isLike = ({ face }: PlacedHoles['faces'][number]) =>
+    face.widthMm === only.face.widthMm && face.heel === only.face.heel;
+  return faces.every(isLike) ? [] : [{ is: 'face of the holes', group: index, face: only.face.id }];
 }
 
 function boltReadings({ index }: PlacedHoles, basis: BoltBasis): Reading[] {

@@ -8,6 +8,7 @@ import { edgeFindings } from './edgeFindings.js';
 import { type HeldGroup, heldGroup } from './heldGroup.js';
 import { jointFindings } from './jointFindings.js';
 import type { Layout, Layouts } from './layoutOf.js';
+import { bendsOnPart } from './bendsOnPart.js';
 import { cutsOnAngle } from './cutsOnAngle.js';
 import { sliverFindings } from './sliverFindings.js';
 import { openWork } from './openWork.js';
@@ -55,5 +56,6 @@ function clearances(
   const laid = { row, faces, groups, held, code, endless };
   const { findings, slack } = edgeFindings(laid);
   const slivers = row.notches || row.clips ? sliverFindings(layout) : [];
-  return [...findings, ...pairFindings(laid), ...roomFindings(laid, slack), ...slivers];
+  const bends = bendsOnPart(row, layout);
+  return [...findings, ...pairFindings(laid), ...roomFindings(laid, slack), ...slivers, ...bends];
 }

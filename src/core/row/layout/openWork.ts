@@ -12,13 +12,13 @@ export function openWork({ notches, clips, bends, places, lengthMm, miterRad }: 
     unchecked,
     ...(filled ? { partly: true } : {}),
   });
-  const other = places.length > 0 || clips !== undefined || miterRad > 0;
+  const other = places.length > 0 || clips !== undefined || miterRad > 0 || bends !== undefined;
   const found: RowFinding[] = [];
   const loose =
     notches && (!notches.at || notches.at.some((at) => at.at === 'edge' && at.fromMm === undefined));
   if (loose && (other || notches.count > 1))
     found.push(open('Notch at', 'notches against the rest', notches.at !== undefined));
   if (bends && !bends.at) found.push(open('Bend at', 'bends against the rest'));
-  if (lengthMm === undefined && (other || notches || bends)) found.push(open('Length', 'far end'));
+  if (lengthMm === undefined && (other || notches)) found.push(open('Length', 'far end'));
   return found;
 }

@@ -4,7 +4,7 @@ import { holePairs, type VisitPair } from '../../part/holePairs.js';
 import type { PlacedHole } from '../../part/part.js';
 import { punchDiagonalMm } from '../../tooling/hole.js';
 import { distanceFinding } from './distanceFinding.js';
-import { holeDistances } from './distanceLimits.js';
+import { holeDistances } from './holeDistances.js';
 import type { HeldLayout } from './edgeFindings.js';
 import { holesOf } from './layGroup.js';
 import { WorstDistances } from './measured.js';

@@ -1,11 +1,9 @@
 import type { RowFinding } from '../../check/rowFact.js';
 import type { CauseKind } from '../../part/outline.js';
-import { mostPoints } from '../../part/mostPoints.js';
-import type { Face } from '../../part/part.js';
 import { toleranceMm } from '../../part/tolerance.js';
-import { leastDimensionMm } from '../../tooling/hole.js';
 import type { HeldLayout } from './edgeFindings.js';
 import type { LaidGroup } from './layGroup.js';
+import { roomForHoles } from './roomForHoles.js';
 import type { Slack } from './slack.js';
 
 /**
@@ -17,24 +15,6 @@ export function roomFindings(layout: HeldLayout, slack: Slack): RowFinding[] {
     const face = layout.faces.find(({ id }) => id === laid.holes[0]?.face);
     return face ? [...roomForHoles(layout, laid, face), ...roomBetween(laid, slack)] : [];
   });
-}
-
-/** Holes whose spaces are not given have at least the steel of press practice between them. */
-function roomForHoles({ held }: HeldLayout, laid: LaidGroup, face: Face): RowFinding[] {
-  const group = held.get(laid.index);
-  if (!group || laid.rigid || laid.holes.length < 2) return [];
-  const holeMm = leastDimensionMm(group.group.hole);
-  const [first] = laid.holes;
-  const xs = face.outline.edges.map(({ from }) => from.x);
-  const lengthMm = Math.max(...xs) - Math.min(...xs) - holeMm;
-  const oneLine = laid.holes.every(
-    ({ center, free }) => center.y === first?.center.y && (!free || free.y0 === free.y1),
-  );
-  const most = mostPoints(lengthMm, oneLine ? 0 : face.widthMm - holeMm, holeMm + group.webMm);
-  const fact = { rule: 'room', group: laid.index, count: laid.holes.length, most } as const;
-  return laid.holes.length <= most
-    ? [{ ...fact, outcome: 'held', verdict: 'OK' }]
-    : [{ ...fact, outcome: 'failed', verdict: 'Holes too close' }];
 }
 
 const opposite: readonly (readonly [CauseKind, CauseKind])[] = [

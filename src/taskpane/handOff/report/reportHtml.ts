@@ -1,12 +1,9 @@
 import { starterNotice } from '../../shop/sheet/starter.js';
-import { html, Html } from './html.js';
+import { caution } from '../../../core/say/cautionWords.js';
+import { html, type Html, styleElement } from '../../../print/html.js';
 import type { ReportData } from './reportData.js';
 import { reportStyle } from './reportStyle.js';
 import { byVerdict, elsewhere, pressTable, reasons, rowTable } from './reportTables.js';
-
-/** What these numbers are not. It stands on the first page of every report. */
-export const caution =
-  "Planning estimates. The plate on the press, its manual and the tool maker's limits govern; the job's specification, local codes and a licensed engineer govern connections. Never exceed the rating.";
 
 /** More rows that fail or are not fully checked than these are told by their reasons on the first page; the rows themselves follow behind it. */
 const mostOnFirstPage = 25;
@@ -75,10 +72,6 @@ function definitions(pairs: readonly (readonly [string, string])[]): Html {
         <dd>${value}</dd>`,
   );
   return html`<dl>${lines}</dl>`;
-}
-
-function styleElement(style: string): Html[] {
-  return style === '' ? [] : [new Html(`<style>${style}</style>`)];
 }
 
 function starters({ starters: names }: ReportData): Html[] {

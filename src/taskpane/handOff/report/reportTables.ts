@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
-import { html, type Html } from './html.js';
+import { html, type Html } from '../../../print/html.js';
 import type { ReportData, ReportedRow } from './reportData.js';
 
 /** What the press does not do, so that it is seen: it is neither checked nor priced here. */

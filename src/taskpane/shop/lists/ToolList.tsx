@@ -32,6 +32,8 @@ export function ToolList({ workbook, shop }: ShopPartProps) {
             value('Kind'),
             value('Shape'),
             [value('Size'), value('Length')].filter(Boolean).join(' x '),
+            value('Holder') && `holder ${value('Holder')}`,
+            value('Height') && `${value('Height')} high`,
           ]
             .filter(Boolean)
             .join(' · ')
@@ -49,6 +51,8 @@ function columnsFor(presses: readonly string[]): ListColumn[] {
     Shape: { choices: ['round', 'square', 'rectangle', 'slot', 'hexagon'], hint: 'round when blank' },
     Size: { hint: 'of a die, its opening' },
     Length: { hint: 'of a slot or rectangle' },
+    Holder: { hint: 'the sleeve or stem family of a punch' },
+    Height: { hint: 'of a punch, from the face that carries it to its tip' },
     Count: { hint: 'one when blank' },
   };
   return toolHeadings.map((heading) => ({ heading, ...more[heading] }));

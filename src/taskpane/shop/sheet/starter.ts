@@ -8,8 +8,14 @@ export const starterNames = ['Bay A', 'Bay B'] as const;
 
 /** The unit that the Unit column states for a kind of item. */
 const unitsOfKinds: Record<LengthUnit, Partial<Record<PressItemKind, string>>> = {
-  in: { force: 'US ton', length: 'in', lengths: 'in', stress: 'ksi', angle: '°', mass: 'lb' },
-  mm: { force: 'kN', length: 'mm', lengths: 'mm', stress: 'MPa', angle: '°', mass: 'kg' },
+  in: {
+    ...{ force: 'US ton', length: 'in', lengths: 'in', stress: 'ksi', angle: '°', mass: 'lb' },
+    ...{ speed: 'in/s', seconds: 's', minutes: 'min' },
+  },
+  mm: {
+    ...{ force: 'kN', length: 'mm', lengths: 'mm', stress: 'MPa', angle: '°', mass: 'kg' },
+    ...{ speed: 'mm/s', seconds: 's', minutes: 'min' },
+  },
 };
 
 type StarterValues = Partial<Record<PressItemKey, readonly [string, string]>>;
@@ -115,6 +121,8 @@ export const toolHeadings = [
   'Size',
   'Length',
   'Body',
+  'Holder',
+  'Height',
   'Count',
   'Hits since grind',
   'Note',

@@ -10,6 +10,7 @@ const room = (outcome: 'held' | 'failed', most: number): RowFinding => ({
   verdict: outcome === 'held' ? 'OK' : 'Holes too close',
   count: 4,
   most,
+  pitchMm: 30,
 });
 const refused: RowFinding = {
   rule: 'corners',

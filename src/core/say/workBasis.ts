@@ -1,0 +1,76 @@
+import { sentenceInCell } from '../inputError.js';
+import { formatNumber } from '../quantity/formatLength.js';
+import type { RouteStep } from '../row/route.js';
+import type { RowWorkResult, TimedRow } from '../work/workOnRow.js';
+import { listWords } from './listWords.js';
+
+/** What the minutes and the cost of a row stand on, or why there are none. */
+export function workBasis(work: RowWorkResult): string {
+  switch (work.is) {
+    case 'blank':
+      return '';
+    case 'not made':
+      return `No time: the row is ${work.verdict}.`;
+    case 'off press':
+      return `No time: nothing of it is done on a press. ${notIn(work.elsewhere)}`.trim();
+    case 'no length':
+      return 'No time: give Length.';
+    case 'refused':
+      return `No time: ${sentenceInCell(work.failure)}`;
+    case 'timed':
+      return sentences(work).join(' ');
+  }
+}
+
+function sentences(work: TimedRow): string[] {
+  const { time, verdict, press, cost } = work;
+  const setup = formatNumber(time.setupSeconds / 60, 1);
+  const run = formatNumber((time.seconds - time.setupSeconds) / 60, 1);
+  const told = [`${setup} min to set up ${press}, ${run} min to run.`];
+  if (verdict === 'Not checked')
+    told.push('The row is Not checked: the time holds only if the press can do it.');
+  if (work.sharedSetup) told.push('Changes of tools are not in it: they are shared over a run.');
+  if (work.holdersNotKnown) told.push('Changes of holders are not in it: give the Holder of each punch.');
+  told.push(...costWords(work));
+  if (work.assumed.length > 0) {
+    const taken = work.assumed.map(({ item, as }) => `${item} as ${as}`);
+    told.push(`Taken until ${press} gives it: ${listWords(taken)}.`);
+  }
+  const invented = inventedOf(work);
+  if (invented.length > 0) told.push(`Invented until the shop gives it: ${listWords(invented)}.`);
+  const elsewhere = notIn(work.elsewhere);
+  if (elsewhere !== '') told.push(elsewhere);
+  if (cost === undefined) told.push(`No cost: give the Hourly rate of ${press}.`);
+  return told;
+}
+
+function costWords({ cost, pricedBy }: TimedRow): string[] {
+  if (!cost) return [];
+  const press = `Press ${formatNumber(cost.press, 2)}`;
+  const told =
+    cost.material === undefined
+      ? [`${press}; no material, since the shop gives no Material price.`]
+      : [`${press}, material ${formatNumber(cost.material, 2)}.`];
+  if (pricedBy === undefined) told.push('No price: the shop gives no Markup or Margin.');
+  else told.push(`The price has the ${pricedBy} of the shop.`);
+  return told;
+}
+
+/** Items that stand in the time and that the shop has not given, each once. */
+export function inventedOf({ time }: TimedRow): string[] {
+  return [...new Set(time.shares.flatMap(({ invented }) => invented))];
+}
+
+const words: Partial<Record<RouteStep, string>> = {
+  saw: 'sawing',
+  burn: 'burning',
+  drill: 'drilling',
+  ream: 'reaming',
+  tap: 'tapping',
+  countersink: 'countersinking',
+};
+
+function notIn(elsewhere: readonly RouteStep[]): string {
+  const named = elsewhere.flatMap((step) => words[step] ?? []);
+  return named.length === 0 ? '' : `Not in it: ${listWords(named)}.`;
+}

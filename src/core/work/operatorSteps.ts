@@ -1,0 +1,115 @@
+import { verdictKind } from '../check/verdict.js';
+import { type Failure, InputError } from '../inputError.js';
+import type { CheckedPart } from '../row/checkRow.js';
+import type { CheckedRow } from '../row/rowResult.js';
+import { findPress } from '../shop/findPress.js';
+import type { Shop } from '../shop/readShop.js';
+import { cutSteps } from './cutSteps.js';
+import { punchPasses } from './gaugeUse.js';
+import { operationsOf } from './operations.js';
+import type { OperatorStep } from './operatorStep.js';
+import { punchSteps } from './punchSteps.js';
+import { barsOf } from './barsOf.js';
+import { bendSteps, clipSteps, notchSteps } from './sheetSteps.js';
+import type { StepContext } from './stepContext.js';
+
+/** The steps of a row, or why there are none. */
+export type OperatorSteps =
+  | { is: 'steps'; press?: string; steps: readonly OperatorStep[]; nearLimit: boolean }
+  /** The word of the row is not one that is made; its reasons are in the checked row. */
+  | { is: 'reasons' }
+  /** Holes have no given place: a read place is not printed as a dimension. */
+  | { is: 'places not given'; groups: readonly number[] }
+  /** A cell of the shop that the steps need cannot be read. */
+  | { is: 'refused'; failure: Failure }
+  | { is: 'blank' };
+
+/**
+ * What an operator does to make a row, in order: pull stock; for each operation lock out, tools, align, stripper, stroke,
+ * gauges, first piece, run; deburr and mark; and the work that follows elsewhere.
+ * @param checked the row and its part, as `checkedPart` gives them
+ * @param shop the shop's presses, tools and settings
+ * @returns the steps as data, lengths in mm; the reason where there are none: only a row that passes has steps, and of
+ *   those that are OK so far only one that gives every place
+ * Throws nothing for what a cell of the row or the shop holds.
+ * Source: common practice, no source.
+ */
+export function operatorSteps({ result, part }: CheckedPart, shop: Shop): OperatorSteps {
+  if (result.blank) return { is: 'blank' };
+  if (!part || !isMade(result)) return { is: 'reasons' };
+  try {
+    return stepsOf(result, part, shop);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { is: 'refused', failure: error.failure };
+  }
+}
+
+function isMade({ verdict }: CheckedRow): boolean {
+  const kind = verdictKind(verdict);
+  return kind === 'passes' || kind === 'open' || kind === 'elsewhere';
+}
+
+function stepsOf(result: CheckedRow, part: NonNullable<CheckedPart['part']>, shop: Shop): OperatorSteps {
+  const { row, layouts } = part;
+  const name = result.verdict === 'Off press' ? undefined : result.press;
+  const press = name === undefined ? undefined : findPress(name, 'Press', shop);
+  if (!press) {
+    const route = result.route.map(
+      (step): OperatorStep => ({ action: 'elsewhere', notes: [{ is: 'next', route: step }] }),
+    );
+    return { is: 'steps', nearLimit: false, steps: [...route, deburrAndMark(row.qty)] };
+  }
+  const operations = operationsOf(row, layouts.layouts[0], result.findings, press);
+  const passes = punchPasses(operations, part, press, shop);
+  const notGiven = passes.flatMap(({ gauges }) => gauges.flatMap((gauge) => gauge.notGiven));
+  if (verdictKind(result.verdict) === 'open') {
+    const groups = [...new Set(notGiven.map(({ group }) => group))];
+    return groups.length > 0 ? { is: 'places not given', groups } : { is: 'reasons' };
+  }
+  const context: StepContext = { row, layouts, result, press, shop, settingsBefore: 0 };
+  const steps: OperatorStep[] = [];
+  let isPunched = false;
+  for (const operation of operations) {
+    if (operation.is === 'punch') {
+      if (isPunched) continue;
+      isPunched = true;
+      for (const pass of passes) steps.push(...punchSteps(pass, context));
+    } else if (operation.is === 'cut') steps.push(...cutSteps(operation, context));
+    else if (operation.is === 'notch') steps.push(...notchSteps(operation, context));
+    else if (operation.is === 'clip') steps.push(...clipSteps(operation, context));
+    else if (operation.is === 'bend') steps.push(...bendSteps(operation, context));
+    else steps.push({ action: 'elsewhere', notes: [{ is: 'next', route: operation.step }] });
+  }
+  return {
+    is: 'steps',
+    press: press.name,
+    nearLimit: result.verdict === 'Near limit',
+    steps: [
+      pullStock(
+        context,
+        operations.some(({ is }) => is === 'cut'),
+      ),
+      ...steps,
+      deburrAndMark(row.qty),
+    ],
+  };
+}
+
+function pullStock({ row, press, shop }: StepContext, isCut: boolean): OperatorStep {
+  const { section, grade, qty } = row;
+  const stock = { designation: section.designation, grade: grade.name };
+  const bars = isCut ? barsOf(row, qty, press, shop) : undefined;
+  return {
+    action: 'pull stock',
+    notes: [
+      bars
+        ? { is: 'bars', count: bars.count, lengthMm: bars.lengthMm, ...stock }
+        : { is: 'pieces', count: qty, ...stock },
+    ],
+  };
+}
+
+function deburrAndMark(qty: number): OperatorStep {
+  return { action: 'deburr and mark', notes: [{ is: 'pieces in all', count: qty }] };
+}

@@ -1,0 +1,78 @@
+import { facesOf } from '../row/layout/faces.js';
+import type { FaceId } from '../part/part.js';
+import type { PunchPass } from './gaugeUse.js';
+import type { OperatorStep, StepNote } from './operatorStep.js';
+import type { StepContext } from './stepContext.js';
+import { strokeSteps } from './strokeSteps.js';
+import { toolSetOf } from './toolSets.js';
+
+const station = 'punch';
+
+/** Punching with one punch: tools, stripper, stroke, every setting of fence and stop, first piece, run. */
+export function punchSteps({ punchings, gauges }: PunchPass, context: StepContext): OperatorStep[] {
+  const [first] = punchings;
+  if (!first) return [];
+  const { row, press, shop } = context;
+  const { heightMm, ...tools } = toolSetOf(first, row, press, shop);
+  const keyed: StepNote[] = first.hole.shape === 'round' ? [] : [{ is: 'key the shape' }];
+  const job = { operation: 'punch', thicknessMm: first.thicknessMm } as const;
+  const settings = gauges.flatMap(({ face, settings: set }) =>
+    set.map((each): OperatorStep => {
+      context.settingsBefore += 1;
+      const [hit] = each.hits;
+      return {
+        action: 'gauge setting',
+        station,
+        mode: 'pedal',
+        setting: context.settingsBefore,
+        stopMm: each.stopMm,
+        stopSide: each.stop,
+        fenceMm: each.fenceMm,
+        ...(hit ? { turn: hit.turn } : {}),
+        hits: each.hits.length,
+        holes: each.hits.map(({ group, index, turn }) => ({ group, index, turn })),
+        notes: faceNotes(face, context),
+      };
+    }),
+  );
+  const byHand = gauges.flatMap(({ marked, notGiven }) => [...marked, ...notGiven]);
+  const marked: OperatorStep[] =
+    byHand.length === 0
+      ? []
+      : [
+          {
+            action: 'mark out',
+            station,
+            mode: 'marked',
+            hits: byHand.length,
+            holes: byHand.map((hole) => ({ ...hole, turn: 'as it lies' })),
+            notes: [{ is: 'out of the gauges' }],
+          },
+        ];
+  const hits = punchings.reduce((sum, { holes }) => sum + holes.length, 0);
+  return [
+    { action: 'lock out', station, notes: [] },
+    { action: 'tools', station, ...tools, notes: keyed },
+    { action: 'align', station, notes: [] },
+    ...strokeSteps(heightMm === undefined ? job : { ...job, punchHeightMm: heightMm }, context),
+    ...settings,
+    ...marked,
+    { action: 'first piece', station, notes: [] },
+    {
+      action: 'run',
+      station,
+      mode: 'pedal',
+      hits,
+      notes: [{ is: 'burr side' }, { is: 'pieces in all', count: row.qty }],
+    },
+  ];
+}
+
+/** The other leg or the flanges hang down beside the die. */
+function faceNotes(face: FaceId, { row: { section } }: StepContext): StepNote[] {
+  if (face === 'plate') return [];
+  const others = facesOf(section).filter(({ id }) => id !== face);
+  const deepest = others.reduce((most, { widthMm }) => Math.max(most, widthMm), 0);
+  const equalLegs = section.kind === 'angle' && section.legAMm === section.legBMm;
+  return [{ is: 'leg down', face, otherMm: deepest, equalLegs }, { is: 'die block lowered' }];
+}

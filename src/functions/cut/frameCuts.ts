@@ -1,0 +1,65 @@
+import { type FramePieces, frameCuts as cutsOfFrame } from '../../core/cut/frameCuts.js';
+import type { CellValue } from '../../core/quantity/cellValue.js';
+import { inShopUnit } from '../../core/quantity/shopUnit.js';
+import type { LengthUnit } from '../../core/quantity/units.js';
+import { frameHands } from '../../core/say/frameHands.js';
+import { optionalChoiceArgument } from '../argument/choice.js';
+import { lengthArgument } from '../argument/length.js';
+import { kerfArgument, miteredSectionArgument } from '../argument/mitered.js';
+import { shopOrUnitArgument } from '../argument/shop.js';
+import { define } from '../descriptor/descriptor.js';
+
+const headings = [
+  'Piece',
+  'Qty',
+  'Long',
+  'Short',
+  'Miter left',
+  'Miter right',
+  'Hand',
+  'Leg',
+  'Push',
+  'Press',
+];
+
+export const frameCuts = define({
+  name: 'FRAMECUTS',
+  purpose: 'The pieces of a rectangular frame, mitered at its corners: lengths, hands and how the leg lies',
+  arguments: {
+    width: lengthArgument('length', 'Width of the frame over all, to the outside of what lies in its plane'),
+    height: lengthArgument('length', 'Height of the frame over all'),
+    section: miteredSectionArgument,
+    shop: shopOrUnitArgument,
+    toes: optionalChoiceArgument(
+      'Which way the legs in the plane point',
+      [
+        { value: 'in', meaning: 'into the opening, heels outside' },
+        { value: 'out', meaning: 'out of it, heels at the opening' },
+      ],
+      'in',
+    ),
+    kerf: kerfArgument,
+  },
+  result: 'cells',
+  gives:
+    'A heading row, then a row for each kind of piece; Push is what is pushed to the stop, with kerf or slug. Each angle has one end of each hand; Leg says how the other leg lies at the shear for it, Press which presses of the shop make both.',
+  errors:
+    '#VALUE! for a frame without an opening, and with the shop cell where no angle shear makes both hands.',
+  source: 'plane geometry; the hands are common practice, no source',
+  example: '=TONROW.FRAMECUTS(48,30.5,"L3X3X1/4")',
+  compute({ width, height, section: { section, planeMm }, shop, toes, kerf }, { unit }, working) {
+    const isAngle = section.kind === 'angle';
+    const press = isAngle && shop ? frameHands(shop.presses) : '';
+    const frame = { widthMm: width, heightMm: height, barMm: planeMm, kerfMm: kerf ?? 0 };
+    const pieces = cutsOfFrame(isAngle ? { ...frame, toes: toes ?? 'in' } : frame, working);
+    return [headings, ...pieces.map((each) => [...pieceRow(each, unit), press])];
+  },
+});
+
+function pieceRow(each: FramePieces, unit: LengthUnit): CellValue[] {
+  const { piece, qty, longMm, shortMm, miterRad, pushMm, legs } = each;
+  const [long, short, push] = [longMm, shortMm, pushMm].map((mm) => inShopUnit(mm, 'length', unit));
+  const miter = inShopUnit(miterRad, 'angle', unit);
+  const leg = legs ? `left end ${legs.left}, right end ${legs.right}` : 'none';
+  return [piece, qty, long ?? 0, short ?? 0, miter, miter, legs ? 'both' : 'none', leg, push ?? 0];
+}

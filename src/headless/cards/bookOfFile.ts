@@ -1,0 +1,74 @@
+import type { CardBook } from '../../print/card/cardsOfBook.js';
+import { cellKey, parseZone, type Zone } from '../../sheet/address.js';
+import { type CellValue, isCellError } from '../../sheet/cellValue.js';
+import { findName, sheetPosition } from '../../sheet/formula/scope.js';
+import type { Table } from '../../sheet/table.js';
+import { unquotedSheet } from '../../sheet/names.js';
+import type { Calculated } from '../recalculate/calculate.js';
+
+type Place = { sheet: number; zone: Zone };
+
+const stampName = 'ShopStamp';
+
+/** A calculated workbook file as cards read it. */
+export function bookOfFile({ workbook, scope, grids }: Calculated): CardBook {
+  const stamp = placeOfName(stampName);
+  const cellsAt = ({ sheet, zone: { top, bottom, left, right } }: Place): CellValue[][] =>
+    Array.from({ length: bottom - top + 1 }, (_, down) =>
+      Array.from({ length: right - left + 1 }, (__, across) =>
+        plain(grids[sheet]?.value(top + down, left + across) ?? null),
+      ),
+    );
+
+  function placeOfName(name: string): Place | undefined {
+    const found = findName(scope, name, -1);
+    return found && placeOf(found.text);
+  }
+
+  /** `Shop!$B$4` as a place. */
+  function placeOf(text: string, sheet = -1): Place | undefined {
+    const at = text.lastIndexOf('!');
+    const zone = parseZone(text.slice(at + 1).replaceAll('$', ''));
+    const position = at < 0 ? sheet : sheetPosition(scope, unquotedSheet(text.slice(0, at)));
+    return zone && position >= 0 ? { sheet: position, zone } : undefined;
+  }
+
+  return {
+    stampFormula: stamp && formulaAt(stamp),
+    cells: (range) => {
+      if (range.kind === 'table') {
+        const table = scope.tables.get(range.name.toLowerCase());
+        return table && cellsAt({ sheet: table.sheet, zone: dataZone(table) });
+      }
+      const place =
+        range.kind === 'name'
+          ? placeOfName(range.name)
+          : placeOf(
+              range.address,
+              range.sheet === undefined ? stamp?.sheet : sheetPosition(scope, range.sheet),
+            );
+      return place && cellsAt(place);
+    },
+    tables: workbook.tables.map((table) => ({
+      name: table.name,
+      cells: cellsAt({ sheet: table.sheet, zone: dataZone(table) }),
+    })),
+  };
+
+  function formulaAt({ sheet, zone }: Place): string | undefined {
+    const cells = workbook.sheets[sheet]?.cells;
+    const at = cells?.index.get(cellKey(zone.top, zone.left));
+    const formula = at === undefined ? undefined : cells?.formulas[at];
+    return formula && `=${formula.text}`;
+  }
+}
+
+/** The headings and the rows of a table, without a total row. */
+function dataZone({ zone, totalsRows }: Table): Zone {
+  return { ...zone, bottom: zone.bottom - totalsRows };
+}
+
+function plain(value: unknown): CellValue {
+  if (isCellError(value)) return value.error;
+  return value as CellValue;
+}
