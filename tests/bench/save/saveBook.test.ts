@@ -135,7 +135,7 @@ describe('saving what was edited', () => {
           kind: 'column',
           table: 'Parts',
           rightOf: 'Verdict',
-          heading: 'Route',
+          heading: 'Path',
           contents: [
             {
               formula:
@@ -147,7 +147,7 @@ describe('saving what was edited', () => {
     );
     const { bytes } = saveBook(open);
     const table = openWorkbook(bytes).tables.find(({ name }) => name === 'Parts');
-    expect(table?.columns.slice(17, 20)).toEqual(['Verdict', 'Route', 'Share of rating']);
+    expect(table?.columns.slice(17, 20)).toEqual(['Verdict', 'Path', 'Share of rating']);
     const again = openBook(bytes, functions).book;
     for (const address of ['R6', 'S6', 'T6', 'Y6', 'Y54']) {
       const [is, was] = [cell(again, 'Quote', address), cell(open.book, 'Quote', address)];
