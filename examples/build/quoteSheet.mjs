@@ -16,6 +16,9 @@ const checks = [
   { name: 'Force', item: 'force', style: 'one', width: 9 },
   { name: 'Hits', item: 'hits', style: 'whole', width: 7 },
   { name: 'Mass', item: 'mass', style: 'one', width: 10 },
+  { name: 'Route', item: 'route', width: 14 },
+  { name: 'Minutes', item: 'minutes', style: 'one', width: 9 },
+  { name: 'Cost', item: 'cost', style: 'money', width: 10 },
 ];
 const inputWidths = [13, 10, 6, 18, 12, 13, 13, 7, 7, 8, 8, 13, 9, 8, 8, 8, 9];
 

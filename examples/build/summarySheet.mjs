@@ -1,29 +1,7 @@
 import { readSource } from './source.mjs';
 import { pageSettings, Sheet } from './sheet.mjs';
 
-/** In the order in which one of them is chosen for a row. */
-export const verdictWords = [
-  'Check input',
-  'No press',
-  'No station',
-  'Too big',
-  "Can't reach",
-  'Hole too small',
-  'Over capacity',
-  'Holes too close',
-  'Edge short',
-  'No tool',
-  'Not checked',
-  'OK so far',
-  'Near limit',
-  'Off press',
-  'OK',
-];
-
 const firstVerdictRow = 4;
-const totalRow = firstVerdictRow + verdictWords.length;
-const ratesRow = totalRow + 6;
-const frameRow = ratesRow + 7;
 
 /** Press hours estimated for the job; rates come from the Presses table. */
 const pressHours = [
@@ -31,14 +9,17 @@ const pressHours = [
   { press: 'Bay B', hours: 12.25 },
 ];
 
-export function summarySheet(folder, strings) {
+/** `verdicts`: the words of a row, in the order in which one of them is chosen. */
+export function summarySheet(folder, strings, verdicts) {
+  const totalRow = firstVerdictRow + verdicts.length;
+  const ratesRow = totalRow + 6;
   const sheet = new Sheet('Summary', strings);
   sheet.set(1, 1, { value: 'Summary', style: 'title' });
   sheet.setRow(3, [
     { value: 'Verdict', style: 'heading' },
     { value: 'Rows', style: 'heading' },
   ]);
-  verdictWords.forEach((word, index) => {
+  verdicts.forEach((word, index) => {
     const row = firstVerdictRow + index;
     sheet.setRow(row, [{ value: word }, { formula: `COUNTIF(Parts[Verdict],A${row})` }]);
   });
@@ -52,13 +33,13 @@ export function summarySheet(folder, strings) {
   total(totalRow + 1, 'Share of rows OK', `B${lastVerdictRow}/B${totalRow}`, 'boldShare');
   total(totalRow + 2, 'Total mass, lb', 'SUM(Parts[Mass])', 'boldOne');
   total(totalRow + 3, 'Greatest share of rating', 'MAX(Parts[Share of rating])', 'boldShare');
-  pressCost(sheet, folder);
-  frame(sheet);
+  pressCost(sheet, folder, ratesRow);
+  frame(sheet, ratesRow + 7);
   return { sheet, xml: sheet.part(layout) };
 }
 
 /** Hours × rate: formulas of the sheet's own that no check feeds, with their values. */
-function pressCost(sheet, folder) {
+function pressCost(sheet, folder, ratesRow) {
   const [headings, ...rows] = readSource(folder, 'presses');
   const rates = rows.find(([item]) => item === 'Hourly rate');
   sheet.setRow(
@@ -96,7 +77,7 @@ function pressCost(sheet, folder) {
 }
 
 /** The cut list of the access frames: the marks AF1 and AF2, with their hands. */
-function frame(sheet) {
+function frame(sheet, frameRow) {
   sheet.set(1, frameRow, { value: 'Access frames: AF1 and AF2', style: 'bold' });
   const inputs = [
     ['Width', `4'-0`],

@@ -7,13 +7,13 @@ import { summarySheet } from './summarySheet.mjs';
 import { mainSpace, part } from './xml.mjs';
 
 /** The bytes of the example workbook without the values of its formulas, the same for the same sources. */
-export function quoteWorkbook(folder) {
+export function quoteWorkbook(folder, verdicts) {
   const strings = new SharedStrings();
   const quote = quoteSheet(folder, strings);
   const sheets = [
     quote,
     shopSheet(folder, strings),
-    summarySheet(folder, strings),
+    summarySheet(folder, strings, verdicts),
     listSheet(quote.parts, strings),
   ];
   return packedWorkbook({ sheets, strings, names: [['ShopStamp', stampCell]] });

@@ -4,6 +4,7 @@ import { readHeadings } from '../../src/core/row/readHeadings.js';
 import { readRow } from '../../src/core/row/readRow.js';
 import type { Drawing } from '../../src/drawing/drawing.js';
 import { partDrawing } from '../../src/drawing/part/partDrawing.js';
+import type { HoleSetting } from '../../src/drawing/part/settingMarks.js';
 import { settingTable, shopWith } from '../support/sampleShop.js';
 import { corners, drawn, pathsOf } from './support.js';
 
@@ -12,16 +13,17 @@ export type Row = Record<string, CellValue>;
 /** The drawing of a row given by its headings; a plate of 4 × 12 in unless the row says otherwise. */
 export function partOf(
   row: Row,
-  more: { all?: boolean; width?: number; settings?: Row; press?: Row } = {},
+  more: { all?: boolean; width?: number; settings?: Row; press?: Row; drawnSettings?: HoleSetting[] } = {},
 ): Drawing {
   const whole: Row = { Mark: 'P1', Section: 'PL1/4X4', Grade: 'A36', Length: 12, ...row };
-  const { settings = {}, press = {}, ...input } = more;
+  const { settings = {}, press = {}, drawnSettings = [], ...input } = more;
   const shop = shopWith(press, { settings: settingTable(settings) });
   const [cells, headings] = [Object.values(whole), readHeadings(Object.keys(whole))];
   const result = checkRow(cells, headings, shop);
   if (result.blank) throw new Error('the row is blank');
   const job = readRow(cells, headings, shop);
-  return drawn(partDrawing({ job, deciding: result.deciding, unit: 'in', shop, ...input }));
+  const asked = { job, deciding: result.deciding, unit: 'in', shop, settings: drawnSettings } as const;
+  return drawn(partDrawing({ ...asked, ...input }));
 }
 
 /** The corners of the outline of an unbroken part, in inches from its left end and from its bottom edge or heel. */

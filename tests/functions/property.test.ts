@@ -84,6 +84,7 @@ function readable(kind: string, choices: readonly string[]): fc.Arbitrary<HostIn
     shop: [shop.stamp],
     count: [null, 1, 4],
     angle: [null, 0, 4, 45],
+    'angle to either side': [null, 45, -45, '-22-1/2'],
     'full angle': [null, 0, 22.5, 270],
     'hole count': [1, 2, '3', 12],
     holes: [

@@ -71,7 +71,10 @@ describe('the example quote, recalculated through the built functions', () => {
 
   it('leaves the subtotal and the blank row blank in every check column', () => {
     for (const mark of ['Subtotal', '']) {
-      const checks = ['Verdict', 'Share of rating', 'Governs', 'Note', 'Force', 'Hits', 'Mass'];
+      const checks = [
+        ...['Verdict', 'Share of rating', 'Governs', 'Note', 'Force', 'Hits', 'Mass'],
+        ...['Route', 'Minutes', 'Cost'],
+      ];
       expect(checks.map((column) => cell(mark, column))).toEqual(checks.map(() => ''));
     }
   });

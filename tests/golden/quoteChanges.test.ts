@@ -46,9 +46,15 @@ describe('one changed value in the Shop sheet', () => {
     expect(cell('PK2', 'Share of rating', after)).toBeCloseTo(0.675, 3);
   });
 
-  it('the hourly rate changes the press cost and no check', async () => {
+  it('the hourly rate changes the press cost, the cost of the rows of that press, and no check', async () => {
     const after = await recalculatedQuote([pressChange('Hourly rate', 'Bay A', 90)]);
     expect(changedMarks(quote, after, ['Verdict', 'Share of rating', 'Governs', 'Note'])).toEqual([]);
+    const made = marksOf(at('Bay A')).filter((mark) => typeof cell(mark, 'Minutes') === 'number');
+    expect(changedMarks(quote, after, ['Minutes', 'Cost'])).toEqual(made);
+    for (const mark of made) {
+      const more = Number(cell(mark, 'Cost', after)) - Number(cell(mark, 'Cost'));
+      expect(more).toBeCloseTo((Number(cell(mark, 'Minutes')) / 60) * (90 - 85), 9);
+    }
     const rows = readSheetValues(after.bytes, 'Summary');
     expect(rows.find(([label]) => label === 'Press cost')).toEqual(['Press cost', 21.75, null, 2202.5]);
   });

@@ -96,6 +96,9 @@ describe('the example quote in millimetres', async () => {
     ['Verdict', 1],
     ['Share of rating', 1],
     ['Hits', 1],
+    ['Route', 1],
+    ['Minutes', 1],
+    ['Cost', 1],
     ['Force', 1000 / newtonPerPoundForce / 2000],
     ['Mass', Qty(1, 'kg').to('lb').scalar],
   ])('gives the same %s in every row', (column, per) => {

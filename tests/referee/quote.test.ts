@@ -2,6 +2,7 @@ import path from 'node:path';
 import ExcelJS from 'exceljs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { quoteWorkbook } from '../../examples/build/workbook.mjs';
+import { verdicts } from '../../src/core/check/verdict.js';
 import { root } from '../../scripts/ensure.mjs';
 import { builtFunctions, recalculateWorkbook } from '../../src/headless/index.js';
 import { type StoredValue, isCellError } from '../../src/sheet/cellValue.js';
@@ -45,7 +46,7 @@ async function compare(bytes: Uint8Array): Promise<Compared[]> {
 }
 
 beforeAll(async () => {
-  const bytes: Uint8Array = quoteWorkbook(path.join(root, 'examples/quote'));
+  const bytes: Uint8Array = quoteWorkbook(path.join(root, 'examples/quote'), verdicts);
   uncalculated = await compare(bytes);
   const functions = await builtFunctions(path.join(root, 'dist'));
   recalculated = await compare((await recalculateWorkbook(bytes, functions)).bytes);

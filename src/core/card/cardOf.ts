@@ -6,7 +6,7 @@ import { formatSizes } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { CheckedPart } from '../row/checkRow.js';
 import type { RowField } from '../row/heading.js';
-import { joinedCells } from '../row/joinedColumns.js';
+import { rowCells } from '../row/joinedColumns.js';
 import type { Headings } from '../row/readHeadings.js';
 import type { ReadyRow } from '../row/readyRow.js';
 import type { RouteStep } from '../row/route.js';
@@ -98,7 +98,7 @@ function headOf(
   row: ReadyRow | undefined,
   unit: LengthUnit,
 ): CardHead {
-  const joined = joinedCells(cells, headings);
+  const joined = rowCells(cells, headings);
   const typed = (field: RowField) => {
     const cell = meant(joined[headings.fields[field]?.at ?? -1]);
     return cell === null ? '' : plainText(String(cell));

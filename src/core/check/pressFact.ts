@@ -79,7 +79,14 @@ export type PressFact =
   | { rule: 'nothing stated'; of: Station }
   | { rule: 'miter'; on: Station; why: 'over 45°' | 'square only' | 'one leg only' }
   /** A V opening on hand; `exact` where one size was asked for, else that size or wider. */
-  | { rule: 'vee opening'; wantedMm: Mm; exact: boolean; onHandMm: readonly Mm[] }
+  | {
+      rule: 'vee opening';
+      wantedMm: Mm;
+      exact: boolean;
+      onHandMm: readonly Mm[];
+      /** The least inside radius asks for it, not the ratio of the shop. */
+      forRadius?: { leastMm: Mm; galvanized: boolean };
+    }
   /** A leg that is bent already, beside the punch as another bend is made; `halfMm` of the punch where it is known. */
   | ({ rule: 'leg beside punch'; halfMm?: Mm } & LegBesidePunch)
   /** A notch in an edge that is narrower than the tool. */

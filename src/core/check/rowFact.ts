@@ -29,10 +29,12 @@ export type Thing =
 
 /** A choice that a row leaves, and the cell that would settle it. */
 export interface OpenCell {
-  /** The heading: `Leg`, `Bolt`. */
+  /** The name of the column: `Leg`, `Bolt`. */
   cell: string;
   /** Of a hole group, counted from 0. */
   group?: number;
+  /** The heading as it stands in the list, where it is another. */
+  heading?: string;
 }
 
 /** What a limit of a code goes by. */

@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { toleranceMm } from '../part/tolerance.js';
 import { formatLength } from '../quantity/formatLength.js';
-import { lengthValue, ratioValue } from '../working/namedValue.js';
+import { lengthValue, ratioValue, textValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
 import { handOfEnd, legAtShear, type LongPoint } from '../part/cutHand.js';
 import { cutLengthMm } from './cutLength.js';
@@ -52,7 +52,7 @@ export function frameCuts(frame: Frame, working?: Working): FramePieces[] {
   const { widthMm, heightMm, barMm, toes, kerfMm } = frame;
   requireOpening('Width', widthMm, barMm);
   requireOpening('Height', heightMm, barMm);
-  const legs = toes && legsOf(toes === 'in' ? 'heel' : 'toe');
+  const legs = toes && legsOf(toes, working);
   const pieces = (piece: FramePieces['piece'], qty: number, longMm: number): FramePieces => {
     const cut = { longMm, widthMm: barMm, miterLeftRad: miterRad, miterRightRad: miterRad };
     const shortMm = miterShortMm(cut, working);
@@ -77,8 +77,28 @@ export function frameCuts(frame: Frame, working?: Working): FramePieces[] {
   return kinds;
 }
 
-function legsOf(long: LongPoint): NonNullable<FramePieces['legs']> {
-  return { left: legAtShear(handOfEnd('left', long)), right: legAtShear(handOfEnd('right', long)) };
+function legsOf(toes: Toes, working?: Working): NonNullable<FramePieces['legs']> {
+  const long: LongPoint = toes === 'in' ? 'heel' : 'toe';
+  const hands = { left: handOfEnd('left', long), right: handOfEnd('right', long) };
+  const legs = { left: legAtShear(hands.left), right: legAtShear(hands.right) };
+  working?.step({
+    title: 'Hands of the two ends',
+    formula: 'the end itself where its long point is at the heel, the other end where it is at the toe',
+    values: [
+      textValue('toes', 'legs in the plane point', toes),
+      textValue('long', 'long points at the', long),
+    ],
+    result: textValue(
+      'hands',
+      'hand, and how the other leg lies at the shear',
+      `left end ${hands.left}-hand, leg ${legs.left}; right end ${hands.right}-hand, leg ${legs.right}`,
+    ),
+    source: 'common practice, no source',
+    cautions: [
+      'For a shear whose cut is farther away at its left, seen by whoever pushes the bar away from himself; on another, up and down change places.',
+    ],
+  });
+  return legs;
 }
 
 function requireOpening(argument: 'Width' | 'Height', sizeMm: number, barMm: number): void {

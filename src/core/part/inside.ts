@@ -1,13 +1,6 @@
 import type { Outline } from './outline.js';
-import type { Point } from './point.js';
 import type { Shape } from './shape.js';
-import { toleranceMm } from './tolerance.js';
 import { clearOf, voidsOf } from './void.js';
-
-/** True for a point on the face or on its boundary, within the tolerance. */
-export function isInside(outline: Outline, point: Point): boolean {
-  return overhangMm(outline, { core: [point], radius: 0 }) <= toleranceMm;
-}
 
 /**
  * How far a shape reaches out of a face: the greatest of its overhangs beyond the lines of ends, edges and clips and of

@@ -7,6 +7,7 @@ import type { BendJob } from './bendStation.js';
 import { limitOf, pressSource, roundingShare } from './limit.js';
 import { type Press, pressValue } from './press.js';
 
+type VeeFact = Extract<PressFinding, { rule: 'vee opening' }>;
 type VeeJob = Pick<BendJob, 'thicknessMm' | 'grade' | 'galvanized' | 'alongRolling' | 'veeMm' | 'veeRatio'>;
 
 export interface BendVee {
@@ -31,7 +32,8 @@ const sameOpeningMm = 0.5;
  * Source: common practice, no source; the least radius names its own.
  */
 export function bendVee(press: Press, job: VeeJob, working?: Working): BendVee {
-  const { wantedMm, leastRadiusMm } = wanted(job);
+  const { wantedMm, leastRadiusMm, forRadius } = wanted(job);
+  const asked = forRadius ? { wantedMm, forRadius } : { wantedMm };
   const exact = job.veeMm !== undefined;
   const made = (veeMm: number) => {
     veeStep(job, veeMm, leastRadiusMm, working);
@@ -40,32 +42,36 @@ export function bendVee(press: Press, job: VeeJob, working?: Working): BendVee {
   const openings = pressValue(press, 'bendVeeOpenings');
   if (openings.state !== 'list') {
     const known = limitOf(press, 'bendVeeOpenings');
-    const finding = typeof known === 'number' ? veeFinding(press, { wantedMm, exact, onHandMm: [] }) : known;
+    const finding = typeof known === 'number' ? veeFinding(press, { ...asked, exact, onHandMm: [] }) : known;
     return { ...made(wantedMm), finding };
   }
   const { values } = openings;
   const fitting = exact
     ? values.find((opening) => Math.abs(opening - wantedMm) < sameOpeningMm)
     : values.find((opening) => opening >= wantedMm * (1 - roundingShare));
-  const fact = { wantedMm, exact, onHandMm: values };
+  const fact = { ...asked, exact, onHandMm: values };
   if (fitting !== undefined) return { ...made(fitting), finding: veeFinding(press, fact) };
   return { finding: { ...veeFinding(press, fact), outcome: 'failed', verdict: 'No tool' } };
 }
 
 function veeFinding(
   press: Press,
-  fact: { wantedMm: number; exact: boolean; onHandMm: readonly number[] },
+  fact: Pick<VeeFact, 'wantedMm' | 'exact' | 'onHandMm' | 'forRadius'>,
 ): PressFinding {
   return { rule: 'vee opening', outcome: 'held', verdict: 'OK', press: press.name, ...fact };
 }
 
-function wanted(job: VeeJob): { wantedMm: number; leastRadiusMm?: number } {
+function wanted(job: VeeJob): Pick<VeeFact, 'wantedMm' | 'forRadius'> & { leastRadiusMm?: number } {
   if (job.veeMm !== undefined) return { wantedMm: job.veeMm };
   const byRatioMm = job.veeRatio * job.thicknessMm;
   const least = leastBendRadius(job);
   const leastRadiusMm = least.known ? least.leastMm : least.failsUnderMm;
   if (leastRadiusMm === undefined) return { wantedMm: byRatioMm };
-  return { wantedMm: Math.max(byRatioMm, veeOfInsideRadiusMm(leastRadiusMm)), leastRadiusMm };
+  const byRadiusMm = veeOfInsideRadiusMm(leastRadiusMm);
+  if (byRadiusMm <= byRatioMm) return { wantedMm: byRatioMm, leastRadiusMm };
+  const bare = leastBendRadius({ ...job, galvanized: false });
+  const galvanized = job.galvanized === true && !(bare.known && bare.leastMm >= leastRadiusMm);
+  return { wantedMm: byRadiusMm, leastRadiusMm, forRadius: { leastMm: leastRadiusMm, galvanized } };
 }
 
 function veeStep(

@@ -1,5 +1,6 @@
 import type { Finding } from '../check/finding.js';
 import { type LegBesidePunch, legBesidePunch } from '../part/legBesidePunch.js';
+import { toleranceMm } from '../part/tolerance.js';
 import { limitOf, limitStep, roundingShare } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import type { Working } from '../working/working.js';
@@ -37,9 +38,9 @@ export function bentLegs(
 function legFinding(press: Press, leg: LegBesidePunch): Finding {
   const half = limitOf(press, 'bendPunchHalfWidth');
   // What is longer than the web meets any punch.
-  if (typeof half !== 'number' && leg.gapMm >= 0) return half;
+  if (typeof half !== 'number' && leg.gapMm >= -toleranceMm) return half;
   const halfMm = typeof half === 'number' ? half : 0;
-  const held = halfMm === Infinity || (leg.gapMm >= 0 && leg.gapMm >= halfMm * (1 - roundingShare));
+  const held = leg.gapMm >= halfMm * (1 - roundingShare) || halfMm === Infinity;
   const fact = { rule: 'leg beside punch', press: press.name, ...leg } as const;
   const limit = Number.isFinite(halfMm) && halfMm > 0 ? { halfMm } : {};
   return held

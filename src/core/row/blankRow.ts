@@ -1,11 +1,11 @@
 import { type CellValue, meant } from '../quantity/cellValue.js';
-import { joinedCells } from './joinedColumns.js';
+import { rowCells } from './joinedColumns.js';
 import type { Headings } from './readHeadings.js';
 
 /** Blank: nothing in any column that is read, or a subtotal, a row of totals without a section. */
 export function isBlankRow(given: readonly CellValue[], headings: Headings): boolean {
   const { fields, groups } = headings;
-  const cells = joinedCells(given, headings);
+  const cells = rowCells(given, headings);
   if (meant(cells[fields.section?.at ?? -1]) !== null) return false;
   const columns = [fields, ...groups].flatMap((each) => Object.values(each));
   if (columns.every((column) => meant(cells[column.at]) === null)) return true;

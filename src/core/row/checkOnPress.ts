@@ -20,6 +20,7 @@ import type { PlacedGroup, PlacedHoles, ReadyRow } from './readyRow.js';
 import { supportFindings } from './supports.js';
 import { holeTitle } from './rowJob.js';
 import { toolFindings } from './toolOnHand.js';
+import { isCutKnown, isGroupKnown, isMakingKnown } from './unclear.js';
 
 const rememberedPunch = rememberedBy<readonly Finding[]>();
 const rememberedTools = rememberedBy<readonly Finding[]>();
@@ -37,7 +38,7 @@ export function checkOnPress(
     return [{ findings: [refusal(problem, name, { press: name, ofPressCell: true })], steps: [] }];
   }
   return [
-    check(asked, 'cut', (working) => cutFindings(press, row, shop, working)),
+    check(asked, 'cut', (working) => (isCutKnown(row) ? cutFindings(press, row, shop, working) : [])),
     ...row.places.map((placed) =>
       check(asked, holeTitle(placed.index), (working) =>
         holeFindings(press, row, placed, layouts, shop, working),
@@ -48,10 +49,10 @@ export function checkOnPress(
   ];
 }
 
-/** A group in one of its faces, and how it lies there. */
+/** A group in one of its faces, and how it lies there; left out where a cell that places it cannot be read. */
 interface InFace {
   own: PlacedGroup;
-  laid: LaidGroup;
+  laid?: LaidGroup;
 }
 
 /** The holes of a group on a press, in whichever face they may be. */
@@ -64,10 +65,13 @@ function holeFindings(
   working?: Working,
 ): readonly Finding[] {
   const { index } = placed;
+  if (!isMakingKnown(row, index)) return [];
   const faces: InFace[] = [];
   for (const own of placed.faces) {
-    const laid = own.process.made === 'drill' ? undefined : laidIn(layouts, own);
+    if (own.process.made === 'drill') continue;
+    const laid = laidIn(layouts, own);
     if (laid) faces.push({ own, laid });
+    else if (!isGroupKnown(row, index)) faces.push({ own });
   }
   if (faces.length === 0) return [];
   const [first] = faces;
@@ -101,7 +105,9 @@ function inFace(
   const station = working ? punch() : rememberedPunch(press, hole, values, punch);
   if (station.some(({ verdict }) => verdict === 'No station')) return station;
   const turnable = lengthMm !== undefined && miterRad === 0 ? { lengthMm } : {};
-  const reach = ofGroup(reachFindings({ press, section, face, laid, ...turnable }, working), group);
+  const reach = laid
+    ? ofGroup(reachFindings({ press, section, face, laid, ...turnable }, working), group)
+    : [];
   const look = () => ofGroup(toolFindings(press, hole, thicknessMm, grade, shop, working), group);
   return [...station, ...reach, ...(working ? look() : rememberedTools(press, hole, values, look))];
 }

@@ -15,6 +15,8 @@ import { readRow } from './readRow.js';
 import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './rowJob.js';
 import type { CheckedRow, RowResult } from './rowResult.js';
+import { withTypedHeadings } from './typedHeadings.js';
+import { isCountKnown, isShapeKnown, isUnclear, waitsOnUnclear } from './unclear.js';
 
 /**
  * Checks one row of a parts list against the shop: every operation of the row, one verdict by precedence, everything
@@ -58,8 +60,8 @@ export function checkedPart(
   checks.push(...onPress.checks);
   if (working) reportGoverningFirst(checks, working);
   const found: Finding[] = [];
-  for (const each of checks) found.push(...each.findings);
-  const findings = worstFirst(onceEach(found));
+  for (const each of checks) found.push(...each.findings.filter((finding) => !waitsOnUnclear(job, finding)));
+  const findings = withTypedHeadings(worstFirst(onceEach(found)), headings);
   const result = summary(findings, job, prepared, onPress);
   const piece = prepared && pieceOf(prepared.row, shop.unit);
   if (piece) result.piece = piece;
@@ -112,7 +114,7 @@ function reportGoverningFirst(checks: readonly Check[], working: Working): void 
 }
 
 function summary(
-  findings: Finding[],
+  findings: readonly Finding[],
   job: RowJob,
   prepared: PreparedRow | undefined,
   { press, choice }: OnPress,
@@ -123,14 +125,15 @@ function summary(
   const passed = verdict === 'OK' || verdict === 'Near limit';
   const deciding = passed ? hardest : worst;
   const row = prepared?.row;
-  const route = row ? routeOf(row, findings) : [];
+  const isRouteKnown = isShapeKnown(job) && isCountKnown(job);
+  const route = row && isRouteKnown ? routeOf(row, findings) : [];
   const readings = prepared?.readings ?? job.readings;
   const checked: CheckedRow = { blank: false, verdict, route, findings, readings };
   if (hardest) checked.use = hardest.use;
   if (hardest) checked.forceN = hardest.forceN;
   if (deciding) checked.deciding = deciding;
-  if (row) checked.hits = job.qty * punchedHoles(row, findings);
-  if (row?.massKg !== undefined) checked.massKg = row.massKg * job.qty;
+  if (row && isCountKnown(job)) checked.hits = job.qty * punchedHoles(row, findings);
+  if (row?.massKg !== undefined && !isUnclear(job, { cell: 'Qty' })) checked.massKg = row.massKg * job.qty;
   if (press !== undefined) checked.press = press;
   if (choice) checked.choice = choice;
   return checked;

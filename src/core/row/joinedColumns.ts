@@ -1,4 +1,5 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { withoutNothings } from './nothingCells.js';
 import type { Column, Headings } from './readHeadings.js';
 
 /** Two columns that are read as one cell, which stands behind those of the row. */
@@ -9,9 +10,18 @@ export interface Join {
 
 /** The headings with one column for thickness and width, and one for feet and inches, where lists part them. */
 export function withJoins(headings: Headings, columns: number): Headings {
-  const { section, thickness, width, length, feet, inches } = headings.fields;
+  const { size, thickness, width, length, feet, inches } = headings.fields;
   const joins: Join[] = [];
   const fields = { ...headings.fields };
+  let section = fields.section ?? size;
+  if (section) fields.section = section;
+  if (section && size && section !== size) {
+    const [word, sizes] = [section, size];
+    const at = columns + joins.length;
+    section = { ...size, at, heading: word.heading };
+    fields.section = section;
+    joins.push({ at, read: (cells) => wordAndSize(cells, word, sizes) });
+  }
   if (thickness && width) {
     const at = columns + joins.length;
     const heading = section?.heading ?? `${thickness.heading} and ${width.heading}`;
@@ -23,15 +33,24 @@ export function withJoins(headings: Headings, columns: number): Headings {
     fields.length = { at, heading: `${feet.heading} and ${inches.heading}` };
     joins.push({ at, read: (cells) => lengthOf(cells, feet, inches) });
   }
-  return joins.length === 0 ? headings : { ...headings, fields, joins };
+  return joins.length === 0 ? { ...headings, fields } : { ...headings, fields, joins };
 }
 
-/** The cells of a row with those that are joined behind them. */
-export function joinedCells(cells: readonly CellValue[], { joins }: Headings): readonly CellValue[] {
+/** The cells of a row as they are read: blank where they say that there is none, and those that are joined behind them. */
+export function rowCells(given: readonly CellValue[], headings: Headings): readonly CellValue[] {
+  const cells = withoutNothings(given, headings);
+  const { joins } = headings;
   if (!joins) return cells;
   const row = [...cells];
   for (const { at, read } of joins) row[at] = read(cells);
   return row;
+}
+
+/** A section whose word stands in one column and its sizes in another: `FL` and `100x10`. One that has sizes is all of it. */
+function wordAndSize(cells: readonly CellValue[], word: Column, sizes: Column): CellValue {
+  const [first, second] = [cells[word.at] ?? null, cells[sizes.at] ?? null];
+  if (isBlank(second) || /\d/.test(String(first ?? ''))) return first;
+  return isBlank(first) ? second : `${plainText(String(first))} ${plainText(String(second))}`;
 }
 
 interface FlatColumns {

@@ -20,6 +20,7 @@ import type { Layout, Layouts } from './layout/layoutOf.js';
 import { isNotchedOnPress } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 import type { Notches } from './rowJob.js';
+import { isWorkKnown } from './unclear.js';
 
 type Work = 'notch' | 'corner clip' | 'bend';
 
@@ -51,7 +52,7 @@ export function otherWorkChecks(
     ],
   ];
   return sheetChecks
-    .filter(([, wanted]) => wanted)
+    .filter(([work, wanted]) => wanted && isWorkKnown(row, work))
     .map(([work, , run]) => {
       const thicknessMm = thicknessOf(row, work);
       return check(asked, work, (working) =>

@@ -21,6 +21,7 @@ import { notHeld } from './notHeld.js';
 import type { Reading } from './reading.js';
 import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './readyRow.js';
 import type { HoleGroup } from './rowJob.js';
+import { isGroupKnown, isShapeKnown, isUnclear } from './unclear.js';
 
 export interface PreparedRow {
   row: ReadyRow;
@@ -49,7 +50,7 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
       ? { ...job, places }
       : { ...job, places, massKg: sectionMassKg({ section, lengthMm, densityKgPerM3 }) };
   if (stock !== undefined) row.stock = stock;
-  if (lengthMm === undefined) readings.push({ is: 'no mass' });
+  if (lengthMm === undefined && !isUnclear(job, { cell: 'Length' })) readings.push({ is: 'no mass' });
   if (isCutElsewhere(job) && job.cutBy !== undefined && job.cutBy !== 'press') {
     readings.push({ is: 'cut elsewhere', by: job.cutBy, ...burnedWith(job) });
   } else if (isCutBySaw(section)) readings.push({ is: 'cut by saw' });
@@ -57,16 +58,27 @@ export function prepareRow(job: ReadRow, shop: Shop, asked: boolean): PreparedRo
   if (row.notches && isNotchedOnPress(row)) readings.push({ is: 'sharp corners' });
   const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
   if (isPunched && !shop.tools) readings.push({ is: 'no tools' });
+  const laid = knownPart(row);
   let layouts: Layouts | undefined;
   const laidOut = check(asked, 'part', (working) => {
-    layouts = layoutsOf(row, shop.unit, setting(shop, 'holesWithoutPitch') === 'even');
-    readings.push(...groupReadings(row, layouts, shop));
-    const found = layoutFindings(row, layouts, shop);
+    layouts = layoutsOf(laid, shop.unit, setting(shop, 'holesWithoutPitch') === 'even');
+    readings.push(...groupReadings(laid, layouts, shop));
+    const found = isShapeKnown(row) ? layoutFindings(laid, layouts, shop) : [];
     distanceSteps(found, working);
     return found;
   });
-  checks.push(laidOut, { findings: [...holesInBar(row), ...shearedSawn(row), ...notHeld(row)], steps: [] });
-  return { row, layouts: layouts ?? layoutsOf(row, shop.unit, false), checks, readings };
+  checks.push(laidOut, { findings: [...holesInBar(laid), ...shearedSawn(row), ...notHeld(laid)], steps: [] });
+  return { row, layouts: layouts ?? layoutsOf(laid, shop.unit, false), checks, readings };
+}
+
+/** The row without the hole groups that have a cell that cannot be read: where they lie is not known. */
+function knownPart(row: ReadyRow): ReadyRow {
+  if (row.unclear === undefined) return row;
+  return {
+    ...row,
+    groups: row.groups.filter(({ number }) => isGroupKnown(row, number)),
+    places: row.places.filter(({ index }) => isGroupKnown(row, index)),
+  };
 }
 
 /** The torch follows the whole outline. */

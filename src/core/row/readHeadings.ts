@@ -11,6 +11,8 @@ export interface Column {
   at: number;
   heading: string;
   unit?: string;
+  /** The columns of the list that are read as this one in a row. */
+  of?: readonly Column[];
 }
 
 export interface Headings {
@@ -124,8 +126,10 @@ function nameOf(cell: CellValue): Name | undefined {
   if (typeof cell !== 'string' || cell === '' || cell.length > longestHeading) return undefined;
   const key = nameKey(cell);
   if (key === '') return undefined;
-  const text = /[₀₁₂]|^[depw] [012]/.test(key)
-    ? key.replace(/[₀₁₂]/g, (digit) => String('₀₁₂'.indexOf(digit))).replace(/^([depw]) ?([012])\b/, '$1$2')
+  const text = /[₀₁₂₃₄]|^[depw] [0-4]/.test(key)
+    ? key
+        .replace(/[₀₁₂₃₄]/g, (digit) => String('₀₁₂₃₄'.indexOf(digit)))
+        .replace(/^([depw]) ?([0-4])\b/, '$1$2')
     : key;
   const [, bare = text, unit] = /[([,]/.test(text) ? (withUnit.exec(text) ?? []) : [];
   return { bare, unit };
@@ -139,10 +143,12 @@ function headingsOf(cells: readonly CellValue[]): (Heading | undefined)[] {
 
 const longestSymbol = 'e1 (2)'.length;
 
+const isSymbol = (name: string) => name in symbols || /^p[2-4]$/.test(name);
+
 /** What single letters mean in a list: `n` beside `e1`, `b` beside `t`. */
 function lettersOf(texts: readonly string[]): ReadonlyMap<string, Known> {
   const names = new Set(texts.filter((text) => text.length <= longestSymbol));
-  const hasSymbols = [...names].some((name) => symbols[name.replace(/ ?\(?\d\)?$/, '')] ?? symbols[name]);
+  const hasSymbols = [...names].some((name) => isSymbol(name) || isSymbol(name.replace(/ ?\(?\d\)?$/, '')));
   const hasPlate = names.has('t') && (names.has('b') || names.has('w'));
   if (!hasSymbols && !hasPlate) return aloneLetters;
   const fields: Record<string, RowField | GroupField> = {
@@ -171,7 +177,7 @@ function plateLettersOf(names: ReadonlySet<string>, hasSymbols: boolean): Record
 }
 
 const withUnit = /^([^([,]+?) ?[([,] ?(mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/;
-const numbered = /^(e[12]|p[12]|d0|w1|\D+?) ?\(?([1-9])\)?$/;
+const numbered = /^(e[12]|p[1-4]|d0|w1|\D+?) ?\(?([1-9])\)?$/;
 
 interface Heading {
   entry: Known;
@@ -195,6 +201,17 @@ function readHeading(
 }
 
 function entryOf(name: string, letters: ReadonlyMap<string, Known>): Known | undefined {
-  const pointed = name.includes('.') ? known.get(name.replaceAll('.', '').trim()) : undefined;
-  return known.get(name) ?? pointed ?? letters.get(name);
+  return known.get(name) ?? letters.get(name) ?? known.get(plainName(name)) ?? ofDiameter(name);
+}
+
+/** Without points, and with a space for a hyphen: `Anz. Löcher`, `Loch-Abstand`. */
+function plainName(name: string): string {
+  return /[.-]/.test(name) ? name.replaceAll('.', '').replaceAll('-', ' ').trim() : name;
+}
+
+/** `Bohrung Ø`, `Ø Bolt`: a hole or a bolt with the mark of its diameter. */
+function ofDiameter(name: string): Known | undefined {
+  if (!/[ø⌀]/.test(name)) return undefined;
+  const entry = known.get(plainName(name.replace(/[ø⌀]/g, ' ')).trim());
+  return entry?.field === 'hole' || entry?.field === 'bolt' ? entry : undefined;
 }

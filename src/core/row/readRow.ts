@@ -1,31 +1,31 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import { looksLikeSize } from '../notation/looksLikeSize.js';
 import { formatLength } from '../quantity/formatLength.js';
-import { readAngle } from '../quantity/readAngle.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
-import { joinedCells } from './joinedColumns.js';
+import { rowCells } from './joinedColumns.js';
 import type { Headings } from './readHeadings.js';
 import { readHoleGroup } from './read/readHoleGroup.js';
 import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
+import { readMiters } from './read/readMiters.js';
 import { readQty } from './read/readQty.js';
 import type { Reading } from './reading.js';
 import type { HoleGroup, PartEnd, RowJob } from './rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './rowReader.js';
+import { readsUnclear, unclearCells } from './unclear.js';
 
 /** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
 const namesWork =
   /bohr|loch|gehrung|ausklink|kant|bieg|fase|schr[äa]g|langl|drill|punch|hole|mit(?:er|re)|bevel|notch|cope|bend|clip|slot|cut ?out|agujero|taladro|muesca|perçage|trou|encoche|pli\b/i;
 
-const greatestMiterDegree = 60;
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
 
 /** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
 export function readRow(cells: readonly CellValue[], headings: Headings, shop: Shop): RowJob {
   const { fields, groups } = headings;
-  const reader = new RowReader(joinedCells(cells, headings), shop.unit);
+  const reader = new RowReader(rowCells(cells, headings), shop.unit);
   const readings: Reading[] = [];
   const read = reader.read(bareColumn(fields.section), (value, argument) =>
     readAnySection(value, argument, unitUnder(fields.section, shop.unit)),
@@ -41,9 +41,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   );
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
-  const left = reader.read(fields.miterLeft, readMiter);
-  const right = reader.read(fields.miterRight, readMiter);
-  const [miterLeftRad, miterRightRad] = [left ?? 0, right ?? 0];
+  const { left: miterLeftRad = 0, right: miterRightRad = 0 } = readMiters(reader, headings);
   const miterRad = Math.max(miterLeftRad, miterRightRad);
   if (miterRad > 0) readings.push({ is: 'miter', rad: miterRad });
   for (const [field, name] of [
@@ -52,8 +50,8 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   ] as const) {
     if (!reader.isFilled(fields[field]))
       reader.problem(fields[field], {
-        about: name,
-        argument: name,
+        about: fields[field]?.heading ?? name,
+        argument: fields[field]?.heading ?? name,
         problem: 'the cell is blank. Fill it in.',
       });
   }
@@ -63,8 +61,8 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     const group = readHoleGroup(reader, columns, index, context, readings);
     if (group) holes.push(group);
   }
-  const miterUnread = [fields.miterLeft, fields.miterRight].some(
-    (column, at) => reader.isFilled(column) && [left, right][at] === undefined,
+  const miterUnread = [fields.miter, fields.miterLeft, fields.miterRight].some((column) =>
+    reader.isUnclear(column),
   );
   const mitered: PartEnd[] = [];
   if (miterLeftRad > 0) mitered.push('left');
@@ -84,9 +82,11 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   ) {
     const unit = shop.unit;
     const size = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
-    const problem = `the section says ${size(read.lengthMm)}, the Length cell ${size(lengthMm ?? 0)}. Make them agree.`;
-    reader.problem(fields.length, { about: 'Length', argument: 'Length', problem });
+    const about = fields.length?.heading ?? 'Length';
+    const problem = `the section says ${size(read.lengthMm)}, this cell ${size(lengthMm ?? 0)}. Make them agree.`;
+    reader.contradiction(fields.length, { about, argument: about, problem });
   }
+  const unclear = reader.problems.length > 0 ? unclearCells(reader, headings) : [];
   const job: RowJob = {
     qty: qty?.qty ?? 1,
     groups: holes,
@@ -94,8 +94,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     miterRightRad,
     miterRad,
     ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
+    ...(unclear.length > 0 ? { unclear } : {}),
     problems: reader.problems,
-    readings,
+    readings: unclear.length > 0 ? readings.filter((each) => !readsUnclear({ unclear }, each)) : readings,
   };
   if (qty?.hands) job.hands = qty.hands;
   if (read) job.section = read.section;
@@ -103,8 +104,4 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   if (lengthMm !== undefined) job.lengthMm = lengthMm;
   if (!isBlank(press)) job.press = plainText(String(press));
   return Object.assign(job, other, making, reader.typed(fields, lengthFields));
-}
-
-function readMiter(value: CellValue, argument: string): number {
-  return readAngle(value, argument, 0, greatestMiterDegree);
 }

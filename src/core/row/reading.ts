@@ -44,6 +44,8 @@ export type Reading =
   | { is: 'face of the holes'; group: number; face: FaceId }
   | { is: 'bolt of the hole'; group: number; bolt: string }
   | { is: 'bolt not known'; group: number }
+  /** The row says that these are no bolt holes. */
+  | { is: 'no bolt'; group: number }
   | { is: 'edges'; group: number; edge?: EdgeKind; end?: EdgeKind }
   | { is: 'places'; group: number; reading: PlaceReading; mm?: number }
   | { is: 'greatest edge distance'; group: number; givenMm: number; greatestMm: number; code: EdgeCode }

@@ -25,6 +25,11 @@ const checkItems = [
     meaning: 'holes the press punches in all pieces of the row; holes to be drilled are not counted',
   },
   { item: 'mass', heading: 'Mass', meaning: 'of the whole row, lb or kg' },
+  {
+    item: 'press',
+    heading: 'Press chosen',
+    meaning: 'the press the result of the row stands for, also where the row names none',
+  },
   { item: 'long', heading: 'Long', meaning: 'length of a piece between its long points, in or mm' },
   { item: 'short', heading: 'Short', meaning: 'shorter edge of a piece with its miters, in or mm' },
   {

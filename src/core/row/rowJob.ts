@@ -4,6 +4,7 @@ import type { BoltSize } from '../rule/boltSize.js';
 import type { AnySection } from '../section/section.js';
 import type { Hole } from '../tooling/hole.js';
 import type { Finding } from '../check/finding.js';
+import type { OpenCell } from '../check/rowFact.js';
 import type { Reading } from './reading.js';
 import type { GroupField, RowField } from './heading.js';
 
@@ -122,7 +123,9 @@ export interface RowJob {
   typed?: Partial<Record<RowField, string>>;
   /** Headings of columns that are filled in, name or hold work, and are not read. */
   unread?: readonly string[];
-  /** Cells that could not be read. */
+  /** Cells that are filled in and whose contents are not known: nothing that hangs on them is held against anything. */
+  unclear?: readonly OpenCell[];
+  /** What is wrong with the cells of the row. */
   problems: Finding[];
   /** What was understood and assumed. */
   readings: Reading[];

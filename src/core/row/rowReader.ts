@@ -1,6 +1,6 @@
 import { type Finding, refusal } from '../check/finding.js';
 import { type Failure, InputError } from '../inputError.js';
-import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, meant, plainText, quoted } from '../quantity/cellValue.js';
 import type { LengthKindName } from '../quantity/lengthKind.js';
 import { readLength } from '../quantity/readLength.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -9,7 +9,8 @@ import type { Column } from './readHeadings.js';
 /** Reads the cells of one row; what cannot be read becomes a finding, and the rest of the row is still read. */
 export class RowReader {
   private readonly found: { at: number; finding: Finding }[] = [];
-  private readonly cells: readonly CellValue[];
+  private readonly unclearAt = new Set<number>();
+  private readonly cells: CellValue[];
 
   constructor(
     cells: readonly CellValue[],
@@ -31,6 +32,20 @@ export class RowReader {
     return !isBlank(this.cell(column));
   }
 
+  /** Several columns as one, their cells in a list: a column of its own, of which the row has no cell yet. */
+  list(columns: readonly Column[]): Column {
+    const [first] = columns;
+    const at = this.cells.length;
+    this.cells.push(columns.map((column) => String(this.cell(column))).join('; '));
+    const heading = columns.map((column) => column.heading).join(', ');
+    return { at, heading, of: columns, ...(first?.unit === undefined ? {} : { unit: first.unit }) };
+  }
+
+  /** Whether a cell cannot be read, or another contradicts it: what it says is not known, and it is not blank. */
+  isUnclear(column: Column | undefined): boolean {
+    return column !== undefined && this.unclearAt.has(column.at);
+  }
+
   /** The value of a filled cell; undefined where it is blank or cannot be read. */
   read<Value>(
     column: Column | undefined,
@@ -41,7 +56,9 @@ export class RowReader {
       return reader(withColumnUnit(this.cell(column), column, this.unit), column.heading);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      this.refuse(column, column.heading, error.failure);
+      this.markUnclear(column);
+      const cell = this.cell(column);
+      this.refuse(column, column.heading, isTick(cell) ? tickFailure(column, cell) : error.failure);
       return undefined;
     }
   }
@@ -66,7 +83,7 @@ export class RowReader {
     );
   }
 
-  /** The cells of some columns as they stand in the sheet; nothing where all are blank. */
+  /** The cells of some columns as they stand in the sheet, with the unit of the heading; nothing where all are blank. */
   typed<Field extends string>(
     columns: Partial<Record<Field, Column>>,
     fields: readonly Field[],
@@ -74,8 +91,9 @@ export class RowReader {
     const typed: Partial<Record<Field, string>> = {};
     let any = false;
     for (const field of fields) {
-      const cell = this.cell(columns[field]);
-      if (isBlank(cell)) continue;
+      const column = columns[field];
+      if (!column || !this.isFilled(column)) continue;
+      const cell = withColumnUnit(this.cell(column), column, this.unit);
       typed[field] = typeof cell === 'string' ? plainText(cell) : String(cell);
       any = true;
     }
@@ -90,8 +108,22 @@ export class RowReader {
     this.refuse(column, about, { code: 'invalid', argument, received: '', problem, allowed: '' });
   }
 
+  /** A problem of a cell that another one contradicts: what it says is not known. */
+  contradiction(
+    column: Column | undefined,
+    told: { about: string; argument: string; problem: string },
+  ): void {
+    if (column) this.markUnclear(column);
+    this.problem(column, told);
+  }
+
+  private markUnclear(column: Column): void {
+    for (const { at } of [column, ...(column.of ?? [])]) this.unclearAt.add(at);
+  }
+
   private refuse(column: Column | undefined, about: string, failure: Failure): void {
-    this.found.push({ at: column?.at ?? Number.MAX_SAFE_INTEGER, finding: refusal(failure, about) });
+    const at = column?.of?.[0]?.at ?? column?.at ?? Number.MAX_SAFE_INTEGER;
+    this.found.push({ at, finding: refusal(failure, about) });
   }
 }
 
@@ -121,4 +153,15 @@ function withColumnUnit(value: CellValue, column: Column, unit: LengthUnit): Cel
   if (typeof value === 'number') return `${value} ${column.unit}`;
   if (typeof value !== 'string' || ownUnit.test(value)) return value;
   return value.replace(lastSize, `$1 ${column.unit}$2`);
+}
+
+/** A tick or a cross alone: it says yes in some lists, no in others. */
+function isTick(cell: CellValue): cell is string {
+  return typeof cell === 'string' && /^(?:[x×✓✔✗✘☒☑]|\(x\)|\[x\])$/i.test(cell.trim());
+}
+
+function tickFailure({ heading }: Column, cell: string): Failure {
+  const problem = `${quoted(cell)} may be a tick, or say that there is none.`;
+  const allowed = 'Write what is meant, or clear the cell.';
+  return { code: 'invalid', argument: heading, received: cell, problem, allowed };
 }

@@ -2,9 +2,13 @@ import type { LengthUnit } from '../quantity/units.js';
 import { boltHole } from './boltHole.js';
 import { type BoltSize, readBolt } from './boltSize.js';
 
-const commonBolts: Record<LengthUnit, readonly string[]> = {
-  in: ['1/2', '5/8', '3/4', '7/8', '1'],
-  mm: ['M16', 'M20', 'M22', 'M24', 'M27', 'M30', 'M36'],
+/** The common bolts of each table: that of AISC has no M12, that of EN no inch bolts. */
+const commonBolts: Record<'AISC' | 'EN', Record<LengthUnit, readonly string[]>> = {
+  AISC: {
+    in: ['1/2', '5/8', '3/4', '7/8', '1'],
+    mm: ['M16', 'M20', 'M22', 'M24', 'M27', 'M30', 'M36'],
+  },
+  EN: { in: [], mm: ['M12', 'M16', 'M20', 'M22', 'M24', 'M27', 'M30', 'M36'] },
 };
 const toleranceMm = 0.1;
 
@@ -18,7 +22,7 @@ export function boltOfHole(input: {
   unit: LengthUnit;
   code: 'AISC' | 'EN';
 }): BoltSize | undefined {
-  const bolts = commonBolts[input.unit].map((name) => readBolt(name, 'Bolt', input.unit));
+  const bolts = commonBolts[input.code][input.unit].map((name) => readBolt(name, 'Bolt', input.unit));
   return bolts.find((bolt) => {
     const { widthMm } = boltHole({ bolt, fit: 'standard', code: input.code });
     return Math.abs(widthMm - input.diameterMm) < toleranceMm;

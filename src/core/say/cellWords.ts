@@ -1,8 +1,9 @@
 import type { OpenCell } from '../check/rowFact.js';
 import { listWords } from './listWords.js';
 
-/** A cell by its heading: `Edge`, `Edge 2` for the second group of holes. */
-export function cellName({ cell, group = 0 }: OpenCell): string {
+/** A cell by its heading as it stands in the list, else by the name of its column: `Edge`, `Edge 2`. */
+export function cellName({ cell, group = 0, heading }: OpenCell): string {
+  if (heading !== undefined) return heading;
   return group === 0 ? cell : `${cell} ${group + 1}`;
 }
 

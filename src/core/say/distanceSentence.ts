@@ -117,7 +117,7 @@ function besideWords(face: Distance['face']): string {
 export function basisWords(isClear: boolean, { code, edge, bolt, boltRead }: CodeBasis): string {
   return [
     code,
-    ...(edge === undefined ? [] : [`${edge} edge`]),
+    ...(edge === undefined ? [] : [edge.endsWith(' end') ? edge : `${edge} edge`]),
     ...(bolt === undefined ? [] : [`bolt ${bolt}${boltRead ? ' taken from the hole' : ''}`]),
     ...(isClear ? ['clear distance'] : []),
   ].join(', ');

@@ -1,6 +1,7 @@
 import type { FindingOf, PressFinding } from '../check/finding.js';
 import { sentenceInCell } from '../inputError.js';
 import { governsOf, itemName } from '../press/limit.js';
+import { toleranceMm } from '../part/tolerance.js';
 import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -89,13 +90,23 @@ function miterSentence({ on, why }: FindingOf<'miter'>, press: string): string {
 }
 
 function veeSentence(
-  { wantedMm, exact, onHandMm }: FindingOf<'vee opening'>,
+  { wantedMm, exact, onHandMm, forRadius }: FindingOf<'vee opening'>,
   press: string,
   unit: LengthUnit,
 ): string {
   const asked = `${size(wantedMm, unit)}${exact ? '' : ' or wider'}`;
   const onHand = onHandMm.map((mm) => formatLength(mm, unit)).join(', ');
-  return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.`;
+  const why = forRadius ? ` ${radiusSentence(forRadius, unit)}` : '';
+  return `${press} has no V opening of ${asked}; on hand: ${onHand} ${unit}.${why}`;
+}
+
+function radiusSentence(
+  { leastMm, galvanized }: NonNullable<FindingOf<'vee opening'>['forRadius']>,
+  unit: LengthUnit,
+): string {
+  return galvanized
+    ? `A part that is galvanized after bending needs an inside radius of 3 × its thickness, ${size(leastMm, unit)}.`
+    : `The grade needs an inside radius of ${size(leastMm, unit)}.`;
 }
 
 function legSentence(
@@ -106,7 +117,7 @@ function legSentence(
   const [low, high] = [Math.min(bend, madeBefore) + 1, Math.max(bend, madeBefore) + 1];
   const leg = `bend ${low} and bend ${high}: if both go the same way to 90°, the leg of ${size(legMm, unit)} beyond bend ${madeBefore + 1}`;
   const why =
-    gapMm < 0 || halfMm === undefined
+    gapMm < -toleranceMm || halfMm === undefined
       ? `is longer than the ${size(webMm, unit)} between them and meets the punch`
       : `comes within ${size(gapMm, unit)} of the middle of the punch, under its half width on ${press}, ${size(halfMm, unit)}`;
   return `${leg} ${why}. Check it by hand.`;

@@ -52,10 +52,14 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `bolt ${reading.bolt} taken from ${reading.group === 0 ? 'the hole' : holeTitle(reading.group)}`;
     case 'bolt not known':
       return 'no bolt given';
+    case 'no bolt':
+      return `${reading.group === 0 ? '' : `${holeTitle(reading.group)} `}no bolt, so the distances were checked by press practice only`;
     case 'edges':
       return [
         ...(reading.edge === undefined ? [] : [`edge ${reading.edge}`]),
-        ...(reading.end === undefined ? [] : [`end ${reading.end}`]),
+        ...(reading.end === undefined
+          ? []
+          : [reading.end.endsWith(' end') ? reading.end : `end ${reading.end}`]),
       ].join(', ');
     case 'places':
       return placeWords(reading, unit);

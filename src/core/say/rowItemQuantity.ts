@@ -31,6 +31,8 @@ export function rowItemQuantity(
       return text(openText(row, unit));
     case 'route':
       return text(row.route.join(', '));
+    case 'press':
+      return text(row.press ?? '');
     case 'use':
       return quantity('ratio', row.use);
     case 'force':

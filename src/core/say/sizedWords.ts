@@ -2,7 +2,7 @@ import type { FindingOf } from '../check/finding.js';
 import { plainText } from '../quantity/cellValue.js';
 import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { describeHole, nameHole } from '../tooling/hole.js';
+import { describeHole, type Hole, nameHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/rowJob.js';
 import { size } from './sizes.js';
 
@@ -10,9 +10,7 @@ import { size } from './sizes.js';
 export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, unit: LengthUnit): string {
   switch (sized.is) {
     case 'hole':
-      return sized.hole.shape === 'round'
-        ? `hole ${describeHole(sized.hole, unit)}`
-        : nameHole(sized.hole, unit);
+      return holeWords(sized.hole, given, unit);
     case 'gap, thickness and die entry':
       return `${sized.is}, ${size(given, unit)},`;
     case 'cut':
@@ -22,7 +20,7 @@ export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, un
     case 'bend':
       return `a bend ${size(given, unit)} long`;
     case 'part':
-      return `a part ${sized.typed === undefined ? size(given, unit) : plainText(sized.typed)} long`;
+      return `a part ${sized.typed === undefined ? size(given, unit) : typedSize(sized.typed, unit)} long`;
     case 'mass':
       return `a part of ${formatMass(given, unit)}`;
     case 'hole to nearer edge':
@@ -38,4 +36,17 @@ export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, un
     case 'corner clip':
       return `${sized.is} ${size(given, unit)}`;
   }
+}
+
+/** What of a hole is held against the largest: of one with corners the diagonal. */
+function holeWords(hole: Hole, given: number, unit: LengthUnit): string {
+  if (hole.shape === 'round') return `hole ${describeHole(hole, unit)}`;
+  const name = nameHole(hole, unit);
+  return hole.shape === 'slot' ? name : `the diagonal of the ${name}, ${size(given, unit)},`;
+}
+
+/** A size as it was typed, with the shop's unit where it has none of its own. */
+function typedSize(typed: string, unit: LengthUnit): string {
+  const text = plainText(typed);
+  return /^[\d .,/-]+$/.test(text) ? `${text} ${unit}` : text;
 }

@@ -36,9 +36,9 @@ const turns: Record<Turn, string> = {
 };
 
 /** How the part lies for a setting: every way round that its holes need. */
-export function wayWords({ holes = [], turn }: OperatorStep): string {
+export function wayWords({ action, holes = [] }: OperatorStep): string {
+  if (action !== 'gauge setting') return '';
   const ways = new Set(holes.map((hole) => hole.turn));
-  if (turn !== undefined) ways.add(turn);
   return [...ways].map((each) => turns[each]).join('; then ');
 }
 
@@ -87,9 +87,13 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     case 'die block lowered':
       return 'Lower the die block first.';
     case 'leg down':
-      return `${note.equalLegs ? 'Leg' : faceWords[note.face]} flat on the die, the other ${length(note.otherMm)} hanging down, heel to the fence.`;
+      return `${note.equalLegs ? 'Leg' : faceWords[note.face]} flat on the die, the other ${length(note.otherMm)} hanging down.`;
     case 'hand':
       return `${note.hand === 'left' ? 'Left' : 'Right'}-hand miter: standing leg ${note.leg}.`;
+    case 'at the gauges': {
+      const way = note.turn === 'as it lies' ? '' : `${capital(turns[note.turn])}: `;
+      return `${way}${way === '' ? capital(note.end) : note.end} end at the stop, ${edgeWords[note.edge]} at the fence.`;
+    }
     case 'hand not given':
       return 'The list does not say which hand: ask before cutting.';
     case 'length not given':
@@ -137,6 +141,12 @@ const faceWords = {
   'flange 1': 'Flange',
   'flange 2': 'Flange',
 } as const;
+
+const edgeWords = { bottom: 'bottom edge', top: 'top edge', heel: 'heel' } as const;
+
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
 
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;

@@ -128,7 +128,7 @@ function inMm(written: WrittenLength, unit: LengthUnit): number {
 }
 
 /** Shorter pieces are no length behind a section, but a size of it that slipped. */
-const leastTrailingMm = mmPerInch / 2;
+export const leastTrailingMm = mmPerInch / 2;
 
 /** A length behind a section, held to what a bar can be. */
 export function trailingLength(mm: number, source: SectionSource): number {

@@ -4,8 +4,9 @@ import { memo } from '../quantity/memo.js';
 import { tradeText } from '../quantity/tradeText.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { notASection, sectionExamples, type SectionSource } from './dimension.js';
+import { plainSizes } from './plainSizes.js';
 import { readAngleSection } from './readAngleSection.js';
-import { readBar } from './readBar.js';
+import { isMarkedTube, readBar } from './readBar.js';
 import { readBeam } from './readBeam.js';
 import { readChannel } from './readChannel.js';
 import { readFlat } from './readFlat.js';
@@ -52,13 +53,17 @@ export function readAnySection(
 }
 
 function parse(source: SectionSource): SectionText<AnySection> {
-  const text = tradeText(source.text);
+  const typed = tradeText(source.text);
+  const inMm = /\d ?mm/.test(typed) || (source.unit === 'mm' && !/["']|\d ?(?:in|ft)\b/.test(typed));
+  const text = plainSizes(typed, inMm);
   if (gaugeNumber.test(text)) return notAThickness(source);
   refuseCount(text, source);
   const pipe = readPipe(text, source);
   if (pipe) return pipe;
   const { family, word, parts, ignored } = sectionWords(text);
-  const read = readFamily(family, word, parts, source);
+  const read = readFamily(family, word, parts, source, text);
+  // Nobody leaves the zero away in mm: a digit was lost.
+  if (inMm && /(?<!\d)[.,]\d/.test(text)) notASection(source);
   return ignored.length === 0 ? read : { ...read, ignored };
 }
 
@@ -67,6 +72,7 @@ function readFamily(
   word: string,
   parts: string[],
   source: SectionSource,
+  text: string,
 ): SectionText<AnySection> {
   switch (family) {
     case 'plate':
@@ -76,7 +82,9 @@ function readFamily(
     case 'angle':
       return readAngleSection(parts, source);
     case 'round':
-      return readBar(parts, 'round', source);
+      return text.startsWith('ø') && isMarkedTube(parts, source)
+        ? readTube('chs', parts, source)
+        : readBar(parts, 'round', source);
     case 'square':
       return readBar(parts, 'square', source);
     case 'channel':

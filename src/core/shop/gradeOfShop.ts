@@ -1,4 +1,4 @@
-import { refuse } from '../inputError.js';
+import { InputError } from '../inputError.js';
 import type { Grade } from '../material/grade.js';
 import { readGrade } from '../material/readGrade.js';
 import type { CellValue } from '../quantity/cellValue.js';
@@ -11,6 +11,6 @@ import { nameKey } from './table.js';
  */
 export function gradeOfShop(value: CellValue, argument: string, shop: Shop): Grade {
   const own = shop.ownGrades.find((grade) => nameKey(grade.name) === nameKey(value));
-  if (own?.problem !== undefined) refuse(argument, String(value), own.problem, '');
+  if (own?.problem) throw new InputError(own.problem);
   return own?.grade ?? readGrade(value, argument, shop.grades, shop.unit);
 }

@@ -1,4 +1,4 @@
-import { InputError, refuse } from '../inputError.js';
+import { type Failure, InputError, refuse } from '../inputError.js';
 import type { Grade } from '../material/grade.js';
 import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
 import { readNumber } from '../quantity/readNumber.js';
@@ -9,7 +9,7 @@ import { type Cells, nameKey, readTable, type Table } from './table.js';
 /** A grade of the shop's own table; `problem` says why it cannot be used. */
 export type OwnGrade =
   | { name: string; grade: Grade; problem?: undefined }
-  | { name: string; problem: string; grade?: undefined };
+  | { name: string; problem: Failure; grade?: undefined };
 
 const steelDensity = 7850;
 const kilogramPerCubicMetrePerPoundPerCubicFoot = kilogramPerPound / (mmPerFoot / 1000) ** 3;
@@ -26,10 +26,13 @@ export function readGrades(cells: Cells | undefined, unit: LengthUnit): OwnGrade
   }
   return grades.map((own) => {
     const same = grades.filter((other) => nameKey(other.name) === nameKey(own.name)).length;
-    return same > 1
-      ? { name: own.name, problem: `Grades: ${own.name} stands in the table ${same} times. Keep one.` }
-      : own;
+    return same > 1 ? { name: own.name, problem: twice(own.name, same) } : own;
   });
+}
+
+function twice(name: string, times: number): Failure {
+  const problem = `${name} stands in the table ${times} times.`;
+  return { code: 'invalid', argument: 'Grades', received: name, problem, allowed: 'Keep one.' };
 }
 
 function ownGrade(name: string, row: readonly CellValue[], table: Table, unit: LengthUnit): OwnGrade {
@@ -61,7 +64,7 @@ function ownGrade(name: string, row: readonly CellValue[], table: Table, unit: L
     };
     return { name, grade };
   } catch (error) {
-    if (error instanceof InputError) return { name, problem: error.messageInCell };
+    if (error instanceof InputError) return { name, problem: error.failure };
     throw error;
   }
 }

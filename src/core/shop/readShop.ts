@@ -1,3 +1,4 @@
+import { sentenceInCell } from '../inputError.js';
 import type { Grade } from '../material/grade.js';
 import type { Press } from '../press/press.js';
 import { nameKey, type Cells } from './table.js';
@@ -58,8 +59,8 @@ export function readShop(tables: ShopTables): Shop {
   const incomplete = presses.filter(isIncomplete).map((press) => press.name);
   const unknown = [...unknownRows, ...settings.unknownRows];
   const unreadable = [
-    ...Object.values(settings.bad),
-    ...ownGrades.flatMap((own) => own.problem ?? []),
+    ...Object.values(settings.bad).map(sentenceInCell),
+    ...ownGrades.flatMap((own) => (own.problem ? sentenceInCell(own.problem) : [])),
     ...(tools?.problems ?? []).map(unreadToolText),
   ];
   return {

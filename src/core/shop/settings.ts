@@ -1,4 +1,4 @@
-import { InputError } from '../inputError.js';
+import { type Failure, InputError } from '../inputError.js';
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import { readStress } from '../quantity/readStress.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -74,7 +74,7 @@ export type SettingsRead = {
   unit: LengthUnit;
   settings: Settings;
   /** Why a setting could not be read, by its key; a calculation that needs it refuses with this. */
-  bad: Partial<Record<keyof Settings, string>>;
+  bad: Partial<Record<keyof Settings, Failure>>;
   unknownRows: string[];
 };
 
@@ -87,7 +87,13 @@ export function readSettings(cells: Cells | undefined): SettingsRead {
   if (units) read.unit = oneOf(['in', 'mm'] as const)(table.cell(units, 'Value'), 'Settings, Units', 'in');
   for (const row of table.rows) readRow(row, table, read);
   if (read.settings.markup !== undefined && read.settings.margin !== undefined) {
-    read.bad.margin = 'Settings, Margin: Markup and Margin are both given. Keep one and clear the other.';
+    read.bad.margin = {
+      code: 'invalid',
+      argument: 'Settings, Margin',
+      received: String(read.settings.margin),
+      problem: 'Markup and Margin are both given.',
+      allowed: 'Keep one and clear the other.',
+    };
   }
   return read;
 }
@@ -107,6 +113,6 @@ function readRow(row: readonly CellValue[], table: Table, read: SettingsRead): v
     read.settings = { ...read.settings, [key]: setting.read(value, `Settings, ${setting.name}`, read.unit) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    read.bad[key] = error.messageInCell;
+    read.bad[key] = error.failure;
   }
 }

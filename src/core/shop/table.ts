@@ -40,7 +40,7 @@ export function readTable(cells: Cells, tableName: string, needed: readonly stri
   });
   const missing = needed.find((heading) => !columns.has(nameKey(heading)));
   if (missing !== undefined) {
-    const read = shortNames([...columns.keys()]) || 'nothing';
+    const read = shortNames(headings.filter((heading) => !isBlank(heading)).map(String)) || 'nothing';
     refuse(
       tableName,
       read,

@@ -33,14 +33,20 @@ const greatestCount = 999;
  * `4 x Ø22`, `(4) 13/16` or `4@13/16` (count and size), `13/16 TYP`. `2-1/4` and `4-13/16Ø` may be a mixed number or
  * a count, `12x18` in mm a count or a slot: they are refused with both readings; `1-3/16` is a mixed number. Numbers
  * are in the shop's unit.
- * Throws for text that is no hole or has two readings. Source: common practice, no source.
+ * `isSlot`: a cell beside it says that it is a slot, so that `18x36` is one. Throws for text that is no hole or has two
+ * readings. Source: common practice, no source.
  */
-export function readHole(value: CellValue, argument: string, unit: LengthUnit): HoleText {
+export function readHole(
+  value: CellValue,
+  argument: string,
+  unit: LengthUnit,
+  isSlot: boolean = false,
+): HoleText {
   if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', holeExamples[unit]);
   if (typeof value !== 'string') {
     return { hole: { shape: 'round', diameterMm: readLength(value, argument, unit, 'hole') } };
   }
-  return remembered(`${unit}|${argument}|${value}`, () => parseHole(value, argument, unit));
+  return remembered(`${unit}|${argument}|${isSlot}|${value}`, () => parseHole(value, argument, unit, isSlot));
 }
 
 /**
@@ -60,8 +66,8 @@ export function readHoleSize(size: string, shape: Hole['shape'], argument: strin
   return holeOfSize(said.size, shape, source);
 }
 
-function parseHole(value: string, argument: string, unit: LengthUnit): HoleText {
-  const source = { argument, value, unit, allowed: holeExamples[unit] };
+function parseHole(value: string, argument: string, unit: LengthUnit, isSlot: boolean): HoleText {
+  const source = { argument, value, unit, allowed: holeExamples[unit], isSlot };
   if (value.length > longestText) notAHole(source);
   const text = tradeText(value);
   if (gluedMixed.test(text)) notAHole(source);
@@ -120,6 +126,8 @@ interface HoleSource {
   unit: LengthUnit;
   /** How it may be written, for refusals. */
   allowed: string;
+  /** A cell beside it says that it is a slot: two sizes are no count and a size. */
+  isSlot?: boolean;
 }
 
 /** The hole of one or two sizes; without a shape two make a slot, where they are not a count and a size. */
@@ -139,7 +147,7 @@ function holeOfSize(size: string, named: Hole['shape'] | undefined, source: Hole
   if (shape !== 'slot' && shape !== 'rectangle') return notAHole(source);
   const a = read(withUnitOf(second, first));
   const b = read(withUnitOf(first, second));
-  if (named === undefined) refuseCountOrSlot(first, second, a, b, source);
+  if (named === undefined && !source.isSlot) refuseCountOrSlot(first, second, a, b, source);
   const [widthMm, lengthMm] = [Math.min(a, b), Math.max(a, b)];
   if (shape === 'slot' && widthMm === lengthMm) {
     return refuse(argument, value, `${quoted(value)} is a slot as long as it is wide.`, allowed);

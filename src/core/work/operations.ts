@@ -63,15 +63,24 @@ export function operationsOf(
   });
 }
 
-/** One cut parts two pieces; ends mitered alike nest when every second piece is turned over, other ends take a cut each. */
 function cutOf(row: ReadyRow): Operation {
-  const alike = Math.abs(row.miterLeftRad - row.miterRightRad) < 1e-9;
   return {
     is: 'cut',
     station: stationOf(row),
-    cutsPerPiece: alike ? 1 : 2,
+    cutsPerPiece: nests(row) ? 1 : 2,
     thicknessMm: thicknessOf(row),
   };
+}
+
+/**
+ * Whether one cut parts two pieces. Ends mitered alike lie against each other where every second piece is turned over,
+ * or where the long points are on opposite edges. An angle cannot be turned over: its heel would change sides.
+ */
+function nests({ section, miterLeftRad, miterRightRad, longSide }: ReadyRow): boolean {
+  const alike = Math.abs(miterLeftRad - miterRightRad) < 1e-9;
+  if (!alike || miterLeftRad === 0 || section.kind !== 'angle') return alike;
+  const { left, right } = longSide ?? {};
+  return left !== undefined && right !== undefined && left !== right;
 }
 
 function stationOf({ section }: ReadyRow): ShearStation {

@@ -34,6 +34,7 @@ export type StepNote =
   | { is: 'die block lowered' }
   | { is: 'leg down'; face: FaceId; otherMm: number; equalLegs: boolean }
   | { is: 'hand'; hand: Hand; leg: 'down' | 'up' }
+  | { is: 'at the gauges'; turn: Turn; end: 'left' | 'right'; edge: 'bottom' | 'top' | 'heel' }
   | { is: 'hand not given' }
   | { is: 'length not given' }
   | { is: 'full stroke' }
@@ -68,7 +69,6 @@ export interface OperatorStep {
   stopSide?: 'left' | 'right';
   /** From the punch center to the fence. */
   fenceMm?: number;
-  turn?: Turn;
   /** Upper and lower stop, as travel from the top of the die; below it negative. */
   upperMm?: number;
   lowerMm?: number;

@@ -1,5 +1,6 @@
 import { facesOf } from '../row/layout/faces.js';
 import type { FaceId } from '../part/part.js';
+import type { RowGaugeSetting } from '../setup/rowGauge.js';
 import type { PunchPass } from './gaugeUse.js';
 import type { OperatorStep, StepNote } from './operatorStep.js';
 import type { StepContext } from './stepContext.js';
@@ -19,7 +20,6 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
   const settings = gauges.flatMap(({ face, settings: set }) =>
     set.map((each): OperatorStep => {
       context.settingsBefore += 1;
-      const [hit] = each.hits;
       return {
         action: 'gauge setting',
         station,
@@ -28,10 +28,9 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
         stopMm: each.stopMm,
         stopSide: each.stop,
         fenceMm: each.fenceMm,
-        ...(hit ? { turn: hit.turn } : {}),
         hits: each.hits.length,
         holes: each.hits.map(({ group, index, turn }) => ({ group, index, turn })),
-        notes: faceNotes(face, context),
+        notes: [...atGauges(each), ...faceNotes(face, context)],
       };
     }),
   );
@@ -66,6 +65,13 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
       notes: [{ is: 'burr side' }, { is: 'pieces in all', count: row.qty }],
     },
   ];
+}
+
+/** Which end is at the stop and which edge at the fence, once for each way round. */
+function atGauges({ hits }: RowGaugeSetting): StepNote[] {
+  const told = new Map<string, StepNote>();
+  for (const { turn, end, edge } of hits) told.set(turn, { is: 'at the gauges', turn, end, edge });
+  return [...told.values()];
 }
 
 /** The other leg or the flanges hang down beside the die. */

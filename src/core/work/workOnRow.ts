@@ -46,7 +46,7 @@ export interface TimedRow {
 /** What is known of the work on a row; data only. */
 export type RowWorkResult =
   | { is: 'blank' }
-  /** The row fails, so no press makes it as it stands. */
+  /** The row fails, or a cell of it cannot be read: no press makes it as it stands. */
   | { is: 'not made'; verdict: Verdict }
   /** Nothing of it is done on a press. */
   | { is: 'off press'; elsewhere: readonly RouteStep[] }
@@ -76,7 +76,8 @@ function workOnPart(
 ): RowWorkResult {
   const { verdict, press: name, route } = result;
   if (verdict === 'Off press') return { is: 'off press', elsewhere: route };
-  if (verdictKind(verdict) === 'fails' || name === undefined) return { is: 'not made', verdict };
+  const isRead = verdict !== 'Check input';
+  if (!isRead || verdictKind(verdict) === 'fails' || name === undefined) return { is: 'not made', verdict };
   if (part.row.lengthMm === undefined || part.row.massKg === undefined) return { is: 'no length' };
   try {
     return timed(result, part, findPress(name, 'Press', shop), shop, working);

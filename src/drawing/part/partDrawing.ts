@@ -6,6 +6,7 @@ import { isSawn } from '../../core/section/section.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { Drawn, Shape } from '../drawing.js';
 import { Band } from './band.js';
+import { fenceBoxes, textBoxes } from './box.js';
 import { acrossLayout, acrossShapes, alongShapes } from './distanceShapes.js';
 import { wantedDistances } from './distances.js';
 import { holeShapes } from './holeShapes.js';
@@ -16,6 +17,7 @@ import { pointsOf } from './partPoints.js';
 import { roomsOf, type View, viewOf, yOf } from './partView.js';
 import { summaryOf } from './partWords.js';
 import { pressShapes } from './pressShapes.js';
+import { type HoleSetting, type MarkedHole, markedHoles, settingMarks } from './settingMarks.js';
 import { bendShapes, labelShapes, miterShapes, workLabels } from './workShapes.js';
 
 /*
@@ -34,6 +36,8 @@ export interface PartInput {
   mark?: string;
   /** All distances the row gives, not only the one that decides. */
   all?: boolean;
+  /** The gauge settings that make its holes, told by numbers in circles. */
+  settings?: readonly HoleSetting[];
   width?: number;
 }
 
@@ -46,20 +50,23 @@ const fenceNameWidth = 44;
 
 /** A part as it lies on the press: operator at the bottom, throat at the top, stop at the left; its left end at the left. */
 export function partDrawing(input: PartInput): Drawn {
-  const { job, deciding, unit, shop, mark = '', all = false, width = 320 } = input;
+  const { job, deciding, unit, shop, mark = '', all = false, settings = [], width = 320 } = input;
   const { section } = job;
   if (!section) return { problem: 'There is no drawing: the section of this row could not be read.' };
   if (isSawn(section))
     return { problem: 'There is no drawing: tubes, tees and beams are not worked on a press.' };
   const plan = planOf(job, section, { unit, shop, deciding });
-  const { view, height, shapes } = drawnPlan(plan, { deciding: plan.deciding, all, unit, width });
+  const drawn = drawnPlan(plan, { deciding: plan.deciding, all, unit, width });
+  const { view, height } = drawn;
+  const { shapes, hasRoom } = marksOf(markedHoles(settings, plan, view), drawn, width);
+  const summary = summaryOf(plan, view, unit);
   return {
     title: `${mark === '' ? 'The part' : mark} on the press`,
-    summary: summaryOf(plan, view, unit),
+    summary: hasRoom ? summary : `${summary} The circles of the settings have no room here.`,
     width,
     height,
-    shapes,
-    points: pointsOf(plan, view, unit),
+    shapes: textLast([...drawn.shapes, ...shapes]),
+    points: pointsOf(plan, view, unit, settings),
     table: factsOf(plan, unit),
   };
 }
@@ -96,7 +103,22 @@ function drawnPlan(
     ...labelShapes(labels, view),
     ...breakNote(view, unit),
   ];
-  return { view, height, shapes: textLast(shapes) };
+  return { view, height, shapes };
+}
+
+/** More holes than these are not marked one by one. */
+const mostMarks = 60;
+
+/** The circles of the settings, beside all that is drawn; all of them or none. */
+function marksOf(
+  marked: readonly MarkedHole[],
+  { view, height, shapes: drawn }: { view: View; height: number; shapes: readonly Shape[] },
+  width: number,
+): { shapes: Shape[]; hasRoom: boolean } {
+  if (marked.length > mostMarks) return { shapes: [], hasRoom: false };
+  const frame = { left: 0, top: 0, right: width, bottom: height };
+  const { shapes, left: without } = settingMarks(marked, [...textBoxes(drawn), ...fenceBoxes(view)], frame);
+  return without > 0 ? { shapes: [], hasRoom: false } : { shapes, hasRoom: true };
 }
 
 /** Text above all lines, the boxed one above other text. */

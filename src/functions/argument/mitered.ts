@@ -30,7 +30,7 @@ export const miterArgument = (meaning: string): ScalarArgument<number> => ({
 
 /** The same for the other end, below 0 where its long point is on the other edge. */
 export const miterRightArgument: ScalarArgument<number> = {
-  kind: 'angle',
+  kind: 'angle to either side',
   meaning: 'Right miter in degrees from square; with a minus where its long point is on the other edge',
   dimensionality: 'scalar',
   optional: true,

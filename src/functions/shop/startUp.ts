@@ -77,9 +77,9 @@ function stateOf(shop: Shop): StartUpState {
         value.state === 'bad' ? sentenceInCell(value.failure) : [],
       ),
     ]),
-    ...Object.values(shop.settings.bad),
+    ...Object.values(shop.settings.bad).map(sentenceInCell),
     ...(shop.tools?.problems ?? []).map(unreadToolText),
-    ...shop.ownGrades.flatMap(({ problem }) => problem ?? []),
+    ...shop.ownGrades.flatMap(({ problem }) => (problem ? sentenceInCell(problem) : [])),
   ];
   const { stamp } = shop;
   return messages.length === 0 ? { state: 'ok', stamp } : { state: 'incomplete', stamp, messages };

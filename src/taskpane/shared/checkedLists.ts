@@ -1,14 +1,14 @@
 import { verdictKind, verdicts } from '../../core/check/verdict.js';
 import { type CellValue, isBlank } from '../../core/quantity/cellValue.js';
+import { type RowItem, rowItems } from '../../core/row/rowItem.js';
 import type { Area } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Table } from '../../workbook/reading.js';
 
 /** The headings of the check columns. */
-export const checkHeadings = { verdict: 'Verdict', use: 'Share of rating', note: 'Note' } as const;
-
-/** The heading of the column that says what of a row is open, where a list has one. */
-const openHeading = 'Open';
+export const checkHeadings = Object.fromEntries(
+  rowItems.map(({ item, heading }) => [item, heading]),
+) as Record<RowItem, string>;
 
 /** A table of the workbook that has check columns, with what they show. */
 export interface CheckedList {
@@ -28,7 +28,7 @@ export async function readCheckedLists(workbook: Workbook): Promise<CheckedList[
     ({ headings }) => columnOf(headings, checkHeadings.verdict) >= 0,
   );
   const places = tables.flatMap((table) =>
-    [checkHeadings.verdict, openHeading].map((heading) => columnArea(table, heading)),
+    [checkHeadings.verdict, checkHeadings.open].map((heading) => columnArea(table, heading)),
   );
   const read = places.length > 0 ? await workbook.read(places, ['values']) : [];
   return tables.map((table, at) =>
@@ -37,7 +37,7 @@ export async function readCheckedLists(workbook: Workbook): Promise<CheckedList[
 }
 
 function summary({ name, area, headings }: Table, words: CellValue[][], opens: CellValue[][]): CheckedList {
-  const hasOpen = columnOf(headings, openHeading) >= 0;
+  const hasOpen = columnOf(headings, checkHeadings.open) >= 0;
   const kinds = words.map(([word]) => {
     const verdict = verdicts.find((each) => each === word);
     return verdict && verdictKind(verdict);

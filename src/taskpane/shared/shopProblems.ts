@@ -29,9 +29,9 @@ function pressProblems(shop: Shop, { presses }: ShopTablesRead): ShopProblem[] {
 }
 
 function settingProblems(shop: Shop, { settings }: ShopTablesRead): ShopProblem[] {
-  return Object.entries(shop.settings.bad).map(([key, message]) => {
+  return Object.entries(shop.settings.bad).map(([key, failure]) => {
     const row = settingRows[key as keyof typeof settingRows].name;
-    return placed(message, settings && cellAt(settings, row, 'Value'), { problem: message });
+    return placed(sentenceInCell(failure), settings && cellAt(settings, row, 'Value'), failure);
   });
 }
 
@@ -40,7 +40,7 @@ function listProblems(shop: Shop, { tools, grades }: ShopTablesRead): ShopProble
     placed(unreadToolText(unread), tools && cellOf(tools.area, unread.row, 0)),
   );
   const ofGrades = shop.ownGrades.flatMap(({ name, problem }) =>
-    problem === undefined ? [] : [placed(problem, grades && cellAt(grades, name, 'Grade'), { problem })],
+    problem ? [placed(sentenceInCell(problem), grades && cellAt(grades, name, 'Grade'), problem)] : [],
   );
   return [...ofTools, ...ofGrades];
 }

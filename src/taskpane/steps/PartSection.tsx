@@ -1,6 +1,8 @@
 import { Switch } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import type { Shop } from '../../core/shop/readShop.js';
+import type { OperatorSteps } from '../../core/work/operatorSteps.js';
+import type { HoleSetting } from '../../drawing/part/settingMarks.js';
 import { DrawingView } from '../drawing/DrawingView.js';
 import { partDrawing } from '../../drawing/part/partDrawing.js';
 import { useStepsStyles } from './stepsStyles.js';
@@ -16,8 +18,9 @@ export function PartSection({ worked, shop }: { worked: WorkedRow; shop: Shop })
   const { element, width } = useWidth<HTMLDivElement>();
   const [all, setAll] = useState(false);
   const drawing = useMemo(() => {
-    const { job, result, mark } = worked;
-    const input = { job, deciding: result.deciding, unit: shop.unit, shop, mark, all };
+    const { job, result, mark, setup } = worked;
+    const settings = settingsOf(setup);
+    const input = { job, deciding: result.deciding, unit: shop.unit, shop, mark, all, settings };
     return partDrawing({ ...input, width: Math.min(width, widest) });
   }, [worked, shop, all, width]);
   return (
@@ -32,5 +35,13 @@ export function PartSection({ worked, shop }: { worked: WorkedRow; shop: Shop })
         </>
       )}
     </section>
+  );
+}
+
+/** The numbered settings of the holes. */
+function settingsOf(setup: OperatorSteps): HoleSetting[] {
+  if (setup.is !== 'steps') return [];
+  return setup.steps.flatMap(({ setting, holes = [] }) =>
+    setting === undefined ? [] : holes.map((hole) => ({ ...hole, number: setting })),
   );
 }

@@ -6,11 +6,13 @@ import { governs } from '../../core/say/say.js';
 import { nameKey } from '../../core/shop/table.js';
 import { type Area, cellOf } from '../../workbook/area.js';
 import type { ShopState } from '../shared/shopState.js';
+import { WorkText } from '../shared/WorkText.js';
 import { VerdictWord } from '../shared/VerdictMark.js';
 import { CapacitySection } from './CapacitySection.js';
 import { PartSection } from './PartSection.js';
 import { selectedOfRow } from './selectedOfRow.js';
 import { formatQuantity } from '../../core/quantity/formatQuantity.js';
+import { SetupSection } from './SetupSection.js';
 import { shownShare } from './shownShare.js';
 import { StepList } from './StepList.js';
 import { useStepsStyles } from './stepsStyles.js';
@@ -33,7 +35,7 @@ export function RowSteps({ subject, shop: state, goTo }: RowStepsInput) {
     [worked, shop],
   );
   if (typeof worked === 'string') return <p className={styles.text}>{worked}</p>;
-  const { mark, result, steps } = worked;
+  const { mark, result, setup, work, steps } = worked;
   const press = pressArea(state, result.press);
   return (
     <>
@@ -42,12 +44,14 @@ export function RowSteps({ subject, shop: state, goTo }: RowStepsInput) {
         <VerdictWord verdict={result.verdict} />
         <p className={styles.text}>{headline(worked, shop.unit)}</p>
         <p className={styles.quiet}>{noteOf(result, shop.unit)}</p>
+        <WorkText work={work} currency={shop.settings.settings.currency} />
         <div className={styles.actions}>
           <Button onClick={() => goTo(subject.area)}>Go to row</Button>
           {press && <Button onClick={() => goTo(press)}>Go to {result.press}</Button>}
         </div>
       </section>
       <PartSection worked={worked} shop={shop} />
+      <SetupSection {...{ setup, verdict: result.verdict, unit: shop.unit }} />
       {hole && <CapacitySection key={result.press} shop={shop} {...hole} press={result.press} />}
       <StepList key={`${subject.area.sheet} ${subject.area.row}`} steps={steps} unit={shop.unit} />
     </>

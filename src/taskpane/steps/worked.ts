@@ -2,12 +2,14 @@ import { InputError } from '../../core/inputError.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { plainText } from '../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import { checkRow } from '../../core/row/checkRow.js';
+import { checkedPart } from '../../core/row/checkRow.js';
 import { readHeadings } from '../../core/row/readHeadings.js';
 import { readRow } from '../../core/row/readRow.js';
 import type { RowJob } from '../../core/row/rowJob.js';
 import type { RowResult } from '../../core/row/rowResult.js';
 import type { Shop } from '../../core/shop/readShop.js';
+import { type OperatorSteps, operatorSteps } from '../../core/work/operatorSteps.js';
+import { type RowWorkResult, workOnChecked } from '../../core/work/workOnRow.js';
 import { type Step, Working } from '../../core/working/working.js';
 import { functionWorkings } from './functionWorkings.js';
 import type { Subject } from './subject.js';
@@ -16,6 +18,10 @@ export interface WorkedRow {
   mark: string;
   job: RowJob;
   result: Extract<RowResult, { blank: false }>;
+  /** How the press is set for it. */
+  setup: OperatorSteps;
+  work: RowWorkResult;
+  /** Of the checks, then of time and cost. */
   steps: readonly Step[];
 }
 
@@ -28,10 +34,13 @@ export function workedRow(
   try {
     const read = readHeadings(headings);
     const working = new Working();
-    const result = checkRow(cells, read, shop, working);
+    const checked = checkedPart(cells, read, shop, working);
+    const { result } = checked;
     if (result.blank) return 'This row is blank or a subtotal: there is nothing to check.';
     const mark = plainText(String(cells[read.fields.mark?.at ?? -1] ?? ''));
-    return { mark, job: readRow(cells, read, shop), result, steps: working.steps };
+    const job = readRow(cells, read, shop);
+    const work = workOnChecked(checked, shop, working);
+    return { mark, job, result, setup: operatorSteps(checked, shop), work, steps: working.steps };
   } catch (error) {
     if (error instanceof InputError) return error.message;
     throw error;

@@ -187,9 +187,9 @@ describe('ROWCHECK minutes, cost and price', () => {
         'bars staged': 2 * 60,
         'bars lifted': 2 * 60,
         'trim cuts': 2 * 13.5,
-        // Ends mitered alike nest: one cut parts two pieces.
-        cuts: 8 * 13.5,
-        deburring: 8 * 5,
+        // An angle cannot be turned over, so its ends do not lie against those of its neighbors: two cuts each.
+        cuts: 16 * 13.5,
+        deburring: 16 * 5,
         'piece marks': 8 * 4,
       },
       pounds: 8 * 0.9375 * 48 * 0.2836,

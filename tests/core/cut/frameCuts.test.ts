@@ -39,5 +39,12 @@ describe('frameCuts', () => {
     const lengthMm = pieces.reduce((sum, { qty, pushMm }) => sum + qty * pushMm, 0);
     expect(lengthMm).toBeCloseTo(2 * (1000 + 600) + 4 * Math.SQRT2 * 10, 9);
     expect(working.steps.at(-1)?.result.value).toBe(lengthMm);
+    expect(working.steps.map(({ title }) => title)).not.toContain('Hands of the two ends');
+  });
+
+  it('tells the hands of angles in its working', () => {
+    const working = new Working();
+    frameCuts({ ...frame, toes: 'out' }, working);
+    expect(working.steps[0]?.result.value).toBe('left end right-hand, leg down; right end left-hand, leg up');
   });
 });

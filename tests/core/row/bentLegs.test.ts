@@ -24,6 +24,12 @@ describe('legs of a plate with two bends', () => {
     );
   });
 
+  it('reach the middle of the punch where they are as long as the web', () => {
+    const { verdict, note } = check({ Length: 12, 'Bend at': 'left end 4, right end 4' });
+    expect(verdict).toBe('Not checked');
+    expect(note).toContain('the leg of 4 in beyond bend 1 comes within 0 in of the middle of the punch');
+  });
+
   it('need more room beside a wider punch', () => {
     const row = { 'Bend at': 'left end 4, left end 10' };
     const { verdict, note } = check(row, { 'Bend punch half width': '1-1/2' });

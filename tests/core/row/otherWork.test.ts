@@ -63,7 +63,7 @@ describe('a notch in a row', () => {
   it('is Check input where only one of its sizes is given', () => {
     const half = checked({ 'Notch width': 2 });
     expect(half.verdict).toBe('Check input');
-    expect(half.note).toContain('Notch: its width and its depth are both needed.');
+    expect(half.note).toContain('Notch: a notch needs its width and its depth.');
   });
 });
 

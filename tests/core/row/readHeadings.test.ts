@@ -77,10 +77,16 @@ describe('readHeadings: symbols of EN 1993-1-8', () => {
 
   it('counts further groups behind them', () => {
     const { groups } = at('d0', 'e1', 'd0 2', 'e1 (2)', 'p2 2');
-    expect(groups.map(({ hole, end, gage }) => [hole?.at, end?.at, gage?.at])).toEqual([
+    expect(groups.map(({ hole, end, p2 }) => [hole?.at, end?.at, p2?.at])).toEqual([
       [1, 2, undefined],
       [3, 4, 5],
     ]);
+  });
+
+  it('reads p2, p3 and p4 beside a gage and a pitch', () => {
+    const { groups } = at('p1', 'p2', 'p₃', 'p 4', 'w1', 'd0');
+    const [{ pitch, p2, p3, p4, gage } = {}] = groups;
+    expect([pitch, p2, p3, p4, gage].map((column) => column?.at)).toEqual([1, 2, 3, 4, 5]);
   });
 
   it('leaves single letters alone where no symbol stands beside them', () => {

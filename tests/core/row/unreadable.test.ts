@@ -37,7 +37,7 @@ describe('a row with several cells that cannot be read', () => {
   });
 
   it('tells an unreadable hole, a bolt of no table and both distances at once, each in a sentence', () => {
-    const bad = checked({ ...good, Hole: 'abc', Bolt: '9/16', Edge: -1, End: 'x' });
+    const bad = checked({ ...good, Hole: 'abc', Bolt: '9/16', Edge: -1, End: 'y' });
     expect(bad.verdict).toBe('Check input');
     expect(bad.governs).toBe('Hole');
     const sentences = [
@@ -45,7 +45,7 @@ describe('a row with several cells that cannot be read', () => {
       'Bolt: 9/16 in is not a size of AISC 360-22 Table J3.3 (from memory).',
       'Allowed: 1/2, 5/8, 3/4, 7/8, 1, 1-1/8 and above (in).',
       'Edge: -1 is not above zero. Allowed: 1/64 to 800 in.',
-      "End: 'x' is not a length. Write 3/8, 9.5 mm or 0.375.",
+      "End: 'y' is not a length. Write 3/8, 9.5 mm or 0.375.",
     ];
     expect(bad.note).toBe(sentences.join(' '));
   });
@@ -81,7 +81,7 @@ describe('a row with several cells that cannot be read', () => {
     const work = { Section: 'FB 3/8x4', Grade: 'A36', Length: 12 };
     const notch = { ...work, 'Notch width': 'x', 'Notch depth': 1, Notches: 2 };
     expect(unreadable(notch)).toEqual(['Notch width']);
-    expect(unreadable({ ...notch, 'Notch depth': null })).toEqual(['Notch width', 'notch']);
+    expect(unreadable({ ...notch, 'Notch depth': null })).toEqual(['Notch width', 'Notch depth']);
     expect(unreadable({ ...work, 'Corner clip': 'x', Corners: 'y' })).toEqual(['Corner clip', 'Corners']);
     expect(unreadable({ ...work, 'Corner clip': 'x', Corners: 2 })).toEqual(['Corner clip']);
     expect(unreadable({ ...work, 'Bend length': 'x', Bends: 2 })).toEqual(['Bend length']);

@@ -265,3 +265,36 @@ describe('pressSentence', () => {
     expect(pressGoverns(unreadable, 'in')).toBe('punch throat');
   });
 });
+
+describe('what a sentence adds to a size', () => {
+  const sentence = (fact: PressFact, unit: 'in' | 'mm' = 'in') =>
+    pressSentence({ ...fact, outcome: 'failed', verdict: 'Too big', press: 'Bay A' }, unit);
+
+  it('the diagonal of a hole with corners, which is what must fit', () => {
+    const square = { shape: 'square', sideMm: 0.75 * inch } as const;
+    const over = { ...limit({ is: 'hole', hole: square }, 1.0625), item: 'punchLargestHole' } as const;
+    expect(sentence(over)).toBe(
+      "the diagonal of the square 3/4 in hole, 1-1/16 in, is over Bay A's punch largest hole, 1 in.",
+    );
+  });
+
+  it.each([
+    ['13000', 'mm', 'a part 13000 mm long'],
+    ["24'-0", 'in', "a part 24'-0 long"],
+    ['40 ft', 'in', 'a part 40 ft long'],
+    ['300-1/2', 'in', 'a part 300-1/2 in long'],
+  ] as const)('the unit of a length typed as %s', (typed, unit, expected) => {
+    const long = { ...limit({ is: 'part', typed }, 500), item: 'longestBar' } as const;
+    expect(sentence(long, unit)).toContain(expected);
+  });
+
+  it('why a V opening is asked for that the ratio of the shop does not ask for', () => {
+    const vee = { rule: 'vee opening', wantedMm: 2 * inch, exact: false, onHandMm: [inch] } as const;
+    const radius = (galvanized: boolean) => ({ ...vee, forRadius: { leastMm: inch / 2, galvanized } });
+    expect(sentence(vee)).toBe('Bay A has no V opening of 2 in or wider; on hand: 1 in.');
+    expect(sentence(radius(true))).toBe(
+      'Bay A has no V opening of 2 in or wider; on hand: 1 in. A part that is galvanized after bending needs an inside radius of 3 × its thickness, 1/2 in.',
+    );
+    expect(sentence(radius(false))).toContain('on hand: 1 in. The grade needs an inside radius of 1/2 in.');
+  });
+});

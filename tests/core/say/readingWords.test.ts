@@ -53,6 +53,10 @@ const words: Record<Reading['is'], [Reading, string]> = {
   'no tools': [{ is: 'no tools' }, 'the shop has no list of tools, so none were checked'],
   'bolt of the hole': [{ is: 'bolt of the hole', group: 1, bolt: '3/4 in' }, 'bolt 3/4 in taken from Hole 2'],
   'bolt not known': [{ is: 'bolt not known', group: 0 }, 'no bolt given'],
+  'no bolt': [
+    { is: 'no bolt', group: 1 },
+    'Hole 2 no bolt, so the distances were checked by press practice only',
+  ],
   edges: [{ is: 'edges', group: 0, edge: 'rolled', end: 'sheared' }, 'edge rolled, end sheared'],
   places: [{ is: 'places', group: 0, reading: 'at each end' }, 'read as one at each end'],
   'greatest edge distance': [

@@ -126,6 +126,35 @@ describe('the gauges of an angle', () => {
     expect(tight?.marked).toEqual([{ group: 0, index: 2 }]);
   });
 
+  it('have the left end on the right for its other leg, since the heel stays at the fence', () => {
+    const both = {
+      ...{ Section: 'L4X3X1/4', Length: 40, Hole: '9/16', End: 2, Gage: 2.5, Leg: 'long', Bolt: 'none' },
+      ...{ 'Hole 2': '9/16', 'End 2': 'left 5', 'Gage 2': 1.75, 'Leg 2': 'short', 'Bolt 2': 'none' },
+    };
+    const [long, short] = gauges(both);
+    expect(shown([long as RowGauge])).toEqual(['left 2, 2.5: 1.1 as it lies']);
+    expect(shown([short as RowGauge])).toEqual(['right 5, 1.75: 2.1 as it lies']);
+    expect([long, short].map((each) => [each?.leftEnd, each?.settings[0]?.hits[0]?.end])).toEqual([
+      ['left', 'left'],
+      ['right', 'left'],
+    ]);
+    // Alone, the short leg lies as it is drawn.
+    const alone = {
+      Section: 'L4X3X1/4',
+      Length: 40,
+      Hole: '9/16',
+      End: 5,
+      Gage: 1.75,
+      Leg: 'short',
+      Bolt: 'none',
+    };
+    expect(shown(gauges(alone))).toEqual(['left 5, 1.75: 1.1 as it lies']);
+    expect(gauges(both, { groups: [1] })[0]?.leftEnd).toBe('right');
+    const near = shopWith({ 'Right stop greatest reach': 4, 'Left stop greatest reach': 36 });
+    const [other] = gauges(both, { press: findPress('Bay A', 'Press', near), groups: [1] });
+    expect(other?.settings[0]).toMatchObject({ stop: 'left', hits: [{ end: 'right' }] });
+  });
+
   it('go toe first into the throat', () => {
     const shallow = shopWith({ 'Punch throat': 1 });
     const [gauge] = gauges({ ...angle, Bolt: 'none' }, { press: findPress('Bay A', 'Press', shallow) });

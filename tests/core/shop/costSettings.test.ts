@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { sentenceInCell } from '../../../src/core/inputError.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { kilogramPerPound, mmPerFoot } from '../../../src/core/quantity/units.js';
 import { readSettings } from '../../../src/core/shop/settings.js';
@@ -63,7 +64,7 @@ describe('settings of time and price', () => {
     ['Punch entry', '3 ft', /at most 25 mm/],
     ['Efficiency', 1.2, /from 0\.2 to 1/],
   ])('%s: %s is refused with what is allowed', (name, value, expected) => {
-    expect(Object.values(read(name, value).bad).join()).toMatch(expected);
+    expect(Object.values(read(name, value).bad).map(sentenceInCell).join()).toMatch(expected);
   });
 
   it('takes markup or margin, not both', () => {
@@ -72,7 +73,7 @@ describe('settings of time and price', () => {
       ['Markup', 0.2],
       ['Margin', 0.2],
     ]);
-    expect(both.bad.margin).toMatch(/Keep one/);
+    expect(both.bad.margin?.allowed).toMatch(/Keep one/);
     expect(read('Margin', 0.2).bad).toEqual({});
   });
 });

@@ -20,14 +20,14 @@ describe('Settings of forces, holes and bends', () => {
     ['V opening ratio', 'veeRatio', [4, 20], [3.9, 21]],
   ] as const)('%s is read from its least to its greatest value and no further', (name, key, good, bad) => {
     for (const value of good) expect(read(name, value).settings[key]).toBe(value);
-    for (const value of bad) expect(read(name, value).bad[key]).toContain('out of range');
+    for (const value of bad) expect(read(name, value).bad[key]?.problem).toContain('out of range');
   });
 
   it('Hole fit and Job spec are read without regard to case', () => {
     expect(read('hole fit', 'Short Slot').settings.holeFit).toBe('short slot');
     for (const spec of jobSpecs) expect(read('job spec', spec.toUpperCase()).settings.jobSpec).toBe(spec);
-    expect(read('Hole fit', 'anchor rod').bad.holeFit).toContain('Write standard');
-    expect(read('Job spec', 'EXC2').bad.jobSpec).toContain('EN 1090-2 EXC2');
+    expect(read('Hole fit', 'anchor rod').bad.holeFit?.allowed).toContain('Write standard');
+    expect(read('Job spec', 'EXC2').bad.jobSpec?.allowed).toContain('EN 1090-2 EXC2');
   });
 
   it.each([
@@ -35,7 +35,7 @@ describe('Settings of forces, holes and bends', () => {
     ['Bar stock to width', 'barStockToWidth', ['ask', 'from bar', 'from sheet']],
   ] as const)('%s takes its choices and no other, and asks where nothing is said', (name, key, choices) => {
     for (const choice of choices) expect(read(name, choice.toUpperCase()).settings[key]).toBe(choice);
-    expect(read(name, 'yes').bad[key]).toContain(`Write ${choices.join(', ')}.`);
+    expect(read(name, 'yes').bad[key]?.allowed).toContain(`Write ${choices.join(', ')}.`);
     expect(defaultSettings[key]).toBe('ask');
   });
 

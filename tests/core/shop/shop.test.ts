@@ -85,7 +85,7 @@ describe('gradeOfShop', () => {
 
   it('refuses a grade of the shop that cannot be read, with the reason, and never another in its place', () => {
     expect(refusalText(() => gradeOfShop('PLATE', 'Grade', shop))).toMatch(
-      /^Grade: Grades, Plate, Tensile upper: 'strong' is not a strength\./,
+      /^Grades, Plate, Tensile upper: 'strong' is not a strength\./,
     );
   });
 });
@@ -100,7 +100,7 @@ describe('setting', () => {
 
   it('refuses with the reason where its cell cannot be read', () => {
     expect(refusalText(() => setting(shop, 'shearRatio'))).toBe(
-      "Shop: Settings, Shear ratio: 'high' is not a number. Write a number from 0.5 to 1.",
+      "Settings, Shear ratio: 'high' is not a number. Write a number from 0.5 to 1.",
     );
   });
 });

@@ -32,6 +32,9 @@ const rows = [
   ['S1', 1, 'C8X11.5', 'A36', 120, null, null, null, null, null, null, null],
 ];
 
+/** Holes that lie on the plate in whichever unit they are read. */
+const plate = ['2', '10'].flatMap((x) => ['2', '8'].map((y) => [`${x}"`, `${y}"`]));
+
 const inchLengths = fc.integer({ min: 1, max: 96 }).map((parts) => `${inchText(parts, 64)}"`);
 const mmLengths = fc.integer({ min: 1, max: 40 }).map((mm) => `${mm} mm`);
 
@@ -58,6 +61,29 @@ function readable(name: string, argument: Argument<unknown>, of: string): fc.Arb
     leg: ['3', '80 mm', '2-1/2"', '65 mm'],
     long: [`1'-0`, `2'-6 1/2"`, '750 mm'],
     'FRAMECUTS width': [`2'-0`, '900 mm'],
+    'HOLESCORNER length': ['12"', '300 mm'],
+    'HOLESCORNER width': ['10"', '250 mm'],
+    'HOLESCORNER fromEnd': ['2"', '40 mm'],
+    'HOLESCORNER fromSide': [null, '1-1/2"'],
+    'HOLESROW length': ['24"', '600 mm'],
+    'HOLESROW count': [2, 5],
+    'HOLESROW end': ['2"', '40 mm'],
+    'HOLESROW greatestPitch': [null, '6"'],
+    'HOLESGRID length': ['24"', '600 mm'],
+    'HOLESGRID width': ['12"', '300 mm'],
+    'HOLESGRID columns': [2, 3],
+    'HOLESGRID rows': [2, 4],
+    'HOLESGRID fromEnd': ['2"', '40 mm'],
+    'HOLESGRID fromSide': ['1-1/2"', '40 mm'],
+    'HOLESCIRCLE diameter': ['8"', '200 mm'],
+    'HOLESCIRCLE count': [3, 8],
+    'HOLESCIRCLE centreX': [null],
+    'HOLESCIRCLE centreY': [null],
+    holes: [plate],
+    'GAUGESETTINGS length': ['12"', '310 mm'],
+    'GAUGESETTINGS width': ['10"', '260 mm'],
+    'GAUGECOUNT length': ['12"', '310 mm'],
+    'GAUGECOUNT width': ['10"', '260 mm'],
     'FRAMECUTS height': [`1'-6 1/2"`, `2'-0`, '1200 mm'],
   };
   if (name === 'headings') return fc.constant(headings);
@@ -77,6 +103,7 @@ function readable(name: string, argument: Argument<unknown>, of: string): fc.Arb
     'shop or unit': [null, 'in', 'mm', inches.stamp, millimetres.stamp],
     count: [null, 1, 3, 12],
     angle: [null, 1, 15, 45],
+    'angle to either side': [null, 15, -15, 45],
   };
   return argument.kind === 'length'
     ? fc.oneof(inchLengths, mmLengths)
@@ -90,13 +117,25 @@ function optional(argument: Argument<unknown>, input: fc.Arbitrary<HostInput>): 
 type Cells = Exclude<SheetResult, number | string>;
 
 /** Of a function that spills a table, the number that matters, from its rows below the headings. */
+const withHeadings = (rows: Cells) => rows.length + 1;
 const mattering: Record<string, (rows: Cells) => number> = {
+  // Layouts have no headings: every row is a hole.
+  HOLESCORNER: withHeadings,
+  HOLESROW: withHeadings,
+  HOLESGRID: withHeadings,
+  HOLESCIRCLE: withHeadings,
+  ROWHOLES: (rows) => rows.length,
   FRAMECUTS: (rows) => rows.reduce((sum, row) => sum + Number(row[1]) * Number(row.at(-2)), 0),
 };
 
 /** The value the last step must carry: the number or word itself, the first cell of the last row, or what matters. */
 function shownLast(name: string, result: SheetResult): unknown {
   if (!Array.isArray(result)) return result;
+  if (name === 'GAUGESETTINGS') {
+    const marked = result.at(-1)?.[0] === 'mark out';
+    const count = result.length - (marked ? 2 : 1);
+    return marked ? expect.stringMatching(`^${count} settings? and \\d+ holes? to mark out`) : count;
+  }
   const sum = mattering[name]?.(result.slice(1));
   // Each cell is rounded to the digits of a sheet, so their sum is as near as these.
   return sum === undefined ? result.at(-1)?.[0] : expect.closeTo(sum, 9);

@@ -1,10 +1,13 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type Finding, refusal } from '../../../src/core/check/finding.js';
 import type { RowResult } from '../../../src/core/row/rowResult.js';
+import { rowItems } from '../../../src/core/row/rowItem.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { rowToShow, shownItem } from '../../../src/functions/row/shownItem.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
+import { starterShop } from '../../../src/taskpane/shop/sheet/starterShop.js';
 import { addChecks, listCheckFrom } from '../../../src/taskpane/parts/list/addChecks.js';
 import { checkRows } from '../../../src/taskpane/parts/list/checkRows.js';
 import { headingsOf, matchColumns } from '../../../src/taskpane/parts/list/columnMatch.js';
@@ -135,6 +138,43 @@ describe('adding checks', () => {
       formula: "=INDEX('List check'!$A:$A,ROW()-ROW(Parts[[#Headers],[Mark]])+3)",
     });
     expect(column('Parts', 'Verdict').slice(0, 4)).toEqual(['OK', 'Edge short', 'OK', 'Hole too small']);
+  });
+
+  it('the columns that are chosen stand right of the usual ones, in one order, each with its format', async () => {
+    await fillWorkbook(workbook, 'shop+clips');
+    const { list, matches } = await read();
+    await write(await addChecks(workbook, list, matches, ['cost', 'press', 'minutes']));
+    const [headings = []] = workbook.shown('Parts');
+    expect(headings.slice(5)).toEqual([
+      ...['Verdict', 'Share of rating', 'Note', 'Press chosen', 'Minutes', 'Cost'],
+    ]);
+    const formats = [8, 9, 10].map((at) => workbook.memory.cell('Sheet1', 2, at).format);
+    expect(formats).toEqual(['General', '0.0', '0.00']);
+    expect(column('Parts', 'Press chosen')).toEqual(['Bay A', 'Bay A', 'Bay A']);
+    expect(column('Parts', 'Minutes')).toEqual(['', expect.any(Number), '']);
+    expect(workbook.memory.cell('Sheet1', 2, 9).content).toEqual({
+      formula:
+        '=TONROW.ROWCHECK(Parts[[#Headers],[Mark]:[Press]],Parts[@[Mark]:[Press]],ShopStamp,"minutes")',
+    });
+  });
+
+  it('one call for the list has the chosen columns too, and they are looked up in it', async () => {
+    const { list, matches } = await open(`shop+list${listCheckFrom}`);
+    await write(await addChecks(workbook, list, matches, ['route']));
+    expect(workbook.memory.cell('List check', 2, 0).content).toEqual({
+      formula: '=TONROW.LISTCHECK(Parts[[#All],[Mark]:[Press]],ShopStamp,"verdict, use, note, route")',
+    });
+    expect(column('Parts', 'Route')[0]).toBe('shear, punch');
+  });
+
+  it('no check column is taken for an input, however its heading begins', () => {
+    const shop = starterShop('in');
+    const matches = matchColumns(
+      rowItems.map(({ heading }) => heading),
+      [],
+      shop,
+    );
+    expect(matches.filter(({ field }) => field !== undefined)).toEqual([]);
   });
 
   it('one row fewer has a formula in each row', async () => {
@@ -357,7 +397,7 @@ describe('failing rows by reason', () => {
     ]);
     workbook.select({ sheet: 'Sheet1', row: 0, column: 0, rows: 1, columns: 1 });
     const { list, matches, shop } = await read();
-    expect(await comparePresses(list, matches, [0, 1], shop, {})).toEqual([
+    expect(await comparePresses(list, matches, [0, 1], shop, {})).toMatchObject([
       { press: 'Bay A', runs: [], unknown: 0, mostly: 'No station' },
       { press: 'Bay B', runs: [0, 1], unknown: 0, mostly: undefined },
     ]);
@@ -366,9 +406,41 @@ describe('failing rows by reason', () => {
       (all) => all ?? [],
     );
     expect(open).toMatchObject({ verdict: 'OK so far' });
-    expect(await comparePresses(list, matches, [3, 4], shop, {})).toEqual([
+    expect(await comparePresses(list, matches, [3, 4], shop, {})).toMatchObject([
       { press: 'Bay A', runs: [3], unknown: 0, mostly: 'No station' },
       { press: 'Bay B', runs: [3], unknown: 1, mostly: 'Not checked' },
     ]);
+  });
+
+  it('minutes and cost are those of the rows that a press runs; what is missing in them is named', async () => {
+    await fillWorkbook(workbook, 'shop+clips');
+    const { list, matches, shop } = await read();
+    const [bayA, bayB] = (await comparePresses(list, matches, [0, 1, 2], shop, {})) ?? [];
+    const minutes = (press: string) =>
+      list.rows.map((row) => {
+        const cells = [...row.slice(0, -1), press];
+        return shownItem(rowToShow(cells, readHeadings(list.headings), shop), 'minutes', 'in');
+      });
+    const [c1 = 0, c2 = 0, c3 = 0] = minutes('Bay B').map(Number);
+    expect((bayB?.work.seconds ?? 0) / 60).toBeCloseTo(c1 + c2 + c3, 9);
+    expect((bayA?.work.seconds ?? 0) / 60).toBeCloseTo(Number(minutes('Bay A')[1]), 9);
+    expect(bayB?.work.cost).toBeUndefined();
+    expect(bayB?.work.missing).toEqual([
+      'No cost: the press has no Hourly rate.',
+      expect.stringMatching(/^Invented until the shop gives it: .*Seconds to deburr/),
+    ]);
+  });
+
+  it('the cost is there once the press has a rate, and says what it leaves out', async () => {
+    await fillWorkbook(workbook, 'shop+clips');
+    const row = 5 + workbook.shown('Presses').findIndex(([name]) => name === 'Hourly rate');
+    workbook.type('Shop', row, 3, [['90']]);
+    workbook.type('Sheet1', 3, 3, [[null]]);
+    const { list, matches, shop } = await read();
+    const [bayA, bayB] = (await comparePresses(list, matches, [0, 2], shop, {})) ?? [];
+    expect(bayA?.work).toEqual({ missing: [] });
+    const { seconds = 0, cost = 0, missing = [] } = bayB?.work ?? {};
+    expect(cost).toBeCloseTo((seconds / 3600) * 90, 9);
+    expect(missing).toContain('The cost has no material: the shop gives no Material price.');
   });
 });

@@ -32,6 +32,24 @@ describe('trying one part', () => {
     await pane.saysNoMore('Over capacity');
   });
 
+  it('has minutes on each press that makes it, with what they stand on; cost once the press has a rate', async () => {
+    const workbook = await open('shop');
+    await pane.fill('Section', 'PL1/2X4');
+    await pane.fill('Grade', 'A36');
+    await pane.says('No time: give Length.');
+    await pane.fill('Length', '8');
+    await pane.fill('Qty', '20');
+    await pane.says('to set up Bay A,');
+    expect(pane.text).toContain('Invented until the shop gives it:');
+    expect(pane.text).toContain('No cost: give the Hourly rate of Bay A.');
+    expect(pane.text).not.toContain('· cost');
+    const row = 5 + workbook.shown('Presses').findIndex(([name]) => name === 'Hourly rate');
+    workbook.type('Shop', row, 2, [['60']]);
+    await pane.says('· cost');
+    const [, minutes, cost] = /(\d+\.\d) min · cost (\d+\.\d\d)/.exec(pane.text) ?? [];
+    expect(Number(cost)).toBeCloseTo(Number(minutes), 0);
+  });
+
   it('tells what a cell that cannot be read should say', async () => {
     await open('shop');
     await pane.fill('Section', 'PL1/2X4');
@@ -81,6 +99,21 @@ describe('checking a list', () => {
     await pane.says('there is no Section column');
   });
 
+  it('minutes and the press chosen are added where they are asked for, and nothing else', async () => {
+    const workbook = await open('shop+clips');
+    await pane.click('Check a list');
+    await pane.click('Check this list');
+    await pane.says('Columns: verdict, share of rating, note');
+    for (const label of [/^Cost:/, /^Minutes:/, /^Press chosen:/, /^Cost:/])
+      (await pane.field(label)).click();
+    await pane.says('Columns: verdict, share of rating, note, and 2 more');
+    await pane.click('Add check columns');
+    await pane.click('Write');
+    await pane.says('Written: Add check columns.');
+    expect(workbook.shown('Parts')[0]?.slice(-3)).toEqual(['Note', 'Press chosen', 'Minutes']);
+    expect(column(workbook, 'Press chosen')).toEqual(['Bay A', 'Bay A', 'Bay A']);
+  });
+
   it('one change gives a group of rows a press, the checks follow, and it is taken back', async () => {
     const workbook = await open('shop+clips');
     await pane.click('Check a list');
@@ -91,6 +124,10 @@ describe('checking a list', () => {
     expect(column(workbook, 'Verdict')).toEqual(['No station', 'OK', 'No station']);
     await pane.click(/2 rows · No station/);
     await pane.says('2 of 2');
+    await pane.says('No cost: the press has no Hourly rate.');
+    await pane.click('Compare presses on 3 rows');
+    await pane.button('Set Bay B for these 3 rows');
+    await pane.button('Set Bay A for the 1 row it runs');
     await pane.click('Set Bay B for these 2 rows');
     await pane.says('Set press Bay B');
     await pane.click('Write');
@@ -267,7 +304,7 @@ describe('rows added to a checked list', () => {
     await pane.says('1 row of this list has no checks yet.');
     await pane.click('Fill the checks of 1 row');
     await pane.click('Write');
-    await pane.says('4 rows');
+    await pane.says('Written: Fill the checks of 1 row.');
     expect(column(workbook, 'Verdict')[3]).toBe('OK');
     expect(workbook.memory.cell('Sheet1', 4, 3).format).toBe('@');
   });

@@ -1,5 +1,9 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from 'vitest';
+import { pressItems } from '../../../src/core/press/pressItem.js';
+import { settingRows } from '../../../src/core/shop/settings.js';
+import { settingGroups } from '../../../src/taskpane/shop/lists/settingGroups.js';
+import { foldGroups } from '../../../src/taskpane/shop/press/folds.js';
 import { addShopSheet } from '../../../src/taskpane/shop/sheet/addShopSheet.js';
 import { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { ShownPane } from '../support/shownPane.js';
@@ -266,11 +270,73 @@ describe('a value with a usual one', () => {
     await openShop();
     await pane.click('Edit Bay A');
     await pane.click(/^Whole press:/);
-    expect((await pane.field('Share of rating to use: value, no limit or the usual')).value).toBe('value');
+    expect((await pane.field('Share of rating to use: value, no limit or usual')).value).toBe('value');
     await pane.fill('Share of rating to use', '');
-    expect((await pane.field('Share of rating to use: value, no limit or the usual')).value).toBe('unknown');
+    expect((await pane.field('Share of rating to use: value, no limit or usual')).value).toBe('unknown');
     expect(pane.text).toContain('Whole press: all 4 known');
     expect(pane.text).toContain('50 ksi when blank');
+  });
+});
+
+describe('what only time and cost need', () => {
+  it('stands in folds of its own, which say what needs it and how much of it is invented', async () => {
+    const workbook = await openShop();
+    await pane.click('Edit Bay A');
+    await pane.says('Set-up, time and cost');
+    await pane.says('Rate: 2 of 2 not known');
+    await pane.click(/^Time: 8 of 8 invented/);
+    await pane.says('blank uses an invented time, which every result names');
+    expect((await pane.field('Seconds to deburr: value, none or invented')).value).toBe('unknown');
+    await pane.fill('Seconds to deburr, s', '6');
+    await pane.says('Time: 7 of 8 invented');
+    await pane.click(/^Gauges:/);
+    await pane.fill('Back gauge starts the stroke', 'no');
+    await pane.click(/^Angle shear:/);
+    await pane.fill('On this press', 'yes');
+    await pane.fill('Leg position', 'both');
+    await pane.click('Save 4 values');
+    await pane.click('Write');
+    await pane.says('Written: Change Bay A.');
+    expect(column(workbook, 'Bay A')).toMatchObject({
+      'Seconds to deburr': '6',
+      'Back gauge starts the stroke': 'no',
+      'Angle shear leg position': 'both',
+    });
+  });
+
+  it('every item of a press is asked in one fold, and only there', () => {
+    const asked = foldGroups.flatMap(({ folds }) => folds.flatMap(({ items }) => items));
+    expect(new Set(asked).size).toBe(asked.length);
+    expect(asked).toHaveLength(pressItems.length);
+  });
+});
+
+describe('the settings', () => {
+  it('are asked in groups; those of time and price open where they are wanted, and say what is invented', async () => {
+    const workbook = await openShop();
+    await pane.click('Settings');
+    await pane.says('Time: 3 of 6 invented');
+    expect(pane.text).not.toContain('Material price');
+    await pane.click(/^Cost and price:/);
+    await pane.says('Needed for cost and price');
+    await pane.fill('Markup', '12');
+    await pane.says('Cost and price: 1 value cannot be read');
+    await pane.fill('Markup', '0.2');
+    await pane.fill('Margin', '0.1');
+    await pane.says('Markup and Margin are both given. Keep one and clear the other.');
+    await pane.fill('Margin', '');
+    await pane.fill('Material price', '0.85 per lb');
+    await pane.says('Cost and price: 2 of 8 given');
+    await pane.click('Save settings');
+    await pane.click('Write');
+    await pane.says('Written: Change settings.');
+    const [, markup] = workbook.shown('Settings').find(([name]) => name === 'Markup') ?? [];
+    expect(markup).toBe('0.2');
+  });
+
+  it('are each asked in one group, and only there', () => {
+    const asked = settingGroups.flatMap(({ keys }) => keys);
+    expect([...asked].sort()).toEqual(Object.keys(settingRows).sort());
   });
 });
 
@@ -323,6 +389,12 @@ describe('the lists of the shop', () => {
     await pane.click('Save');
     await pane.click('Write');
     await pane.says('any · die · 27/32');
+    await pane.click('Edit any · punch · 13/16');
+    await pane.fill(/^Holder/, 'S1');
+    await pane.fill(/^Height/, '2-1/2');
+    await pane.click('Save');
+    await pane.click('Write');
+    await pane.says('any · punch · 13/16 · holder S1 · 2-1/2 high');
     expect(workbook.shown('Tools')).toHaveLength(3);
   });
 

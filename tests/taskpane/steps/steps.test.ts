@@ -94,6 +94,35 @@ describe('the steps of a row', () => {
     expect(titles).toEqual(['A1 on the press', 'Holes Bay A punches in A36']);
   });
 
+  it('say how fence and stop are set, with the numbers that the drawing has, and how long the row takes', async () => {
+    await rowShown(4);
+    const setup = page.querySelector('section[aria-label="Set-up"]');
+    expect(setup?.querySelector('caption')?.textContent).toBe('Settings from the punch center, in');
+    const rows = [...(setup?.querySelectorAll('tbody tr') ?? [])].map((row) =>
+      [...row.children].map(({ textContent }) => textContent),
+    );
+    expect(rows).toEqual([
+      ['1', '3 left', '3', '1', 'as it lies'],
+      ['2', '9 left', '3', '1', 'as it lies'],
+    ]);
+    const texts = [...page.querySelectorAll('section[aria-label=Part] svg text')];
+    const numbers = texts.map(({ textContent }) => textContent).filter((each) => /^[12]$/.test(each ?? ''));
+    expect(numbers).toEqual(['1', '2']);
+    // Work of 1/4 in, and 1/4 in above it; 2 mm into the die.
+    expect(setup?.textContent).toContain('punch: Upper stop 1/2 in above the top of the die, lower stop');
+    expect(setup?.textContent).toContain('below the top of the die. Jog with this tool, then set.');
+    expect(setup?.textContent).toContain('Lock out, punch. Lock out before hands go near the tools.');
+    expect(text()).toContain('min to set up Bay A');
+  });
+
+  it('say why a row that fails is not set up', async () => {
+    await rowShown(2);
+    expect(page.querySelector('section[aria-label="Set-up"]')?.textContent).toBe(
+      'Set-upNo steps: the row is Edge short.',
+    );
+    expect(text()).not.toContain('min to set up');
+  });
+
   it('draw another press when it is chosen', async () => {
     await rowShown(2);
     const select = page.querySelector('select');

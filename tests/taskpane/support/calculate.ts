@@ -1,10 +1,9 @@
 import { InputError } from '../../../src/core/inputError.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
-import { isWorkItem, readRowItems, rowItems } from '../../../src/core/row/rowItem.js';
-import { rowItemQuantity } from '../../../src/core/say/rowItemQuantity.js';
+import { readRowItems, rowItems } from '../../../src/core/row/rowItem.js';
 import { readShop, type Shop } from '../../../src/core/shop/readShop.js';
+import { rowToShow, shownItem } from '../../../src/functions/row/shownItem.js';
 import { isFormula } from '../../../src/workbook/content.js';
 import { shopPlaces } from '../../../src/taskpane/shared/shopPlaces.js';
 import type { MemorySheets } from './memorySheets.js';
@@ -88,6 +87,5 @@ function listOf(formula: string, memory: MemorySheets) {
 
 function item(cells: CellValue[], headings: CellValue[], shop: Shop, name: string): CellValue {
   const [only] = readRowItems(name, 'Item');
-  if (!only || isWorkItem(only)) return '';
-  return rowItemQuantity(checkRow(cells, readHeadings(headings), shop), only, shop.unit).value;
+  return only ? shownItem(rowToShow(cells, readHeadings(headings), shop), only, shop.unit) : '';
 }

@@ -8,6 +8,9 @@ const ofHoles: readonly GroupField[] = [
   'end',
   'pitch',
   'gage',
+  'p2',
+  'p3',
+  'p4',
   'leg',
   'edgeKind',
   'endKind',
@@ -32,5 +35,6 @@ export function refuseHoleless(
   const names = last ? `${before} and ${last.heading} are` : `${before} is`;
   const fill = columns.hole ? `Fill in ${columns.hole.heading}` : `Add a column ${title}`;
   const problem = `${names} given but no hole size. ${fill}, or clear ${last ? 'them' : 'it'}.`;
-  reader.problem(columns.hole ?? first, { about: title, argument: title, problem });
+  const about = columns.hole?.heading ?? title;
+  reader.problem(columns.hole ?? first, { about, argument: about, problem });
 }

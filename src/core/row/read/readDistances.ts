@@ -13,9 +13,11 @@ import { anyLine, holeLines } from './holeLines.js';
 import { legText } from './legText.js';
 import { legWidthProblem } from './legWidth.js';
 import type { HoleCount } from './readHoleCount.js';
+import { readGage } from './readGage.js';
 import { readHolesAt } from './readHolesAt.js';
 import { readPitch } from './readPitch.js';
 import { readEdge, readEnd } from './readSided.js';
+import { withSecondPitch } from './secondPitch.js';
 
 type Columns = Partial<Record<GroupField, Column>>;
 type Distances = Pick<
@@ -34,10 +36,19 @@ export interface DistanceContext {
 }
 
 /** Where the holes of a group lie, by its cells. */
-export function readDistances(reader: RowReader, columns: Columns, context: DistanceContext): Distances {
-  const { section } = context;
-  const leg = readLegOf(reader, columns, section);
-  const gageMm = reader.length(columns.gage, 'distance');
+export function readDistances(reader: RowReader, given: Columns, context: DistanceContext): Distances {
+  const { section, holes } = context;
+  const leg = readLegOf(reader, given, section);
+  const onLeg = isOnLeg(section, leg);
+  const columns = withSecondPitch(reader, given, { section, isOnLeg: onLeg, count: holes?.count });
+  const gageMm = reader.readText(columns.gage, (text, argument, length) =>
+    readGage(text, {
+      argument,
+      length: (size) => length(size, 'distance'),
+      onLeg,
+      leastApartMm: context.hole ? leastDimensionMm(context.hole) : 0,
+    }),
+  );
   const edge = reader.readText(columns.edge, (text, argument, length) =>
     readEdge(text, argument, (size) => length(size, 'distance'), sidesOf(section, leg)),
   );
@@ -48,7 +59,7 @@ export function readDistances(reader: RowReader, columns: Columns, context: Dist
   const pitch = holesAt ? undefined : pitchOf(reader, columns, context, leg);
   if (section && edge?.edgeMm !== undefined && gageMm !== undefined) {
     const problem = legWidthProblem(section, leg, edge.edgeMm, gageMm, reader.unit);
-    if (problem !== undefined) reader.problem(columns.edge, { about: 'Edge', argument: 'Edge', problem });
+    if (problem !== undefined) reader.contradiction(columns.edge, told(columns.edge, 'Edge', problem));
   }
   const distances: Distances = { ...edge };
   if (end) Object.assign(distances, end);
@@ -57,6 +68,18 @@ export function readDistances(reader: RowReader, columns: Columns, context: Dist
   if (leg !== undefined) distances.leg = leg;
   if (holesAt) distances.holesAt = holesAt;
   return distances;
+}
+
+/** A problem told by the heading of its column. */
+function told(column: Column | undefined, name: string, problem: string) {
+  const about = column?.heading ?? name;
+  return { about, argument: about, problem };
+}
+
+/** Whether holes are in a leg or a flange, whose gage is from the heel. */
+function isOnLeg(section: AnySection | undefined, leg: string | undefined): boolean {
+  if (section?.kind === 'angle') return true;
+  return section?.kind === 'channel' && leg !== undefined && leg.toLowerCase() !== 'web';
 }
 
 function pitchOf(
@@ -92,10 +115,10 @@ function holesOneByOne(
     const names = others.map((each) => each?.heading ?? '');
     if (holes?.eachEnd) names.push(columns.holes?.heading ?? 'Holes');
     const problem = `${names.join(', ')} says where the holes are, too. Keep one of them.`;
-    reader.problem(column, { about: column.heading, argument: column.heading, problem });
+    reader.contradiction(column, { about: column.heading, argument: column.heading, problem });
   } else if (holes && holes.count !== points.length) {
     const problem = `it gives ${points.length} holes, the row says ${holes.count}. Make them agree.`;
-    reader.problem(column, { about: column.heading, argument: column.heading, problem });
+    reader.contradiction(column, { about: column.heading, argument: column.heading, problem });
   }
   return points;
 }
@@ -104,7 +127,7 @@ function holesOneByOne(
 function readLegOf(reader: RowReader, columns: Columns, section: AnySection | undefined): string | undefined {
   const leg = reader.read(columns.leg, (value, argument) => readLeg(value, argument, reader.unit));
   const problem = section && legProblem(section, leg, reader.unit);
-  if (problem !== undefined) reader.problem(columns.leg, { about: 'Leg', argument: 'Leg', problem });
+  if (problem !== undefined) reader.contradiction(columns.leg, told(columns.leg, 'Leg', problem));
   return leg;
 }
 

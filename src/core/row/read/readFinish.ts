@@ -16,10 +16,24 @@ const bath = new RegExp(
   'u',
 );
 const changesNothing =
-  /^(?:none|no|n\/a|mill|mill finish|black|bare|raw|plain|self colou?r|unfinished|as rolled)$|\b(?:un)?paint|\bprim|\bblast|\bsandblast|\bshot ?blast|\bpowder|\bcoat|\benamel|\bepoxy|\boil|\bsp ?\d/;
+  /^(?:none|no|n\/a|mill|mill finish|black|bare|raw|plain|self colou?r|unfinished|as rolled|walzroh|roh|blank|schwarz|unbehandelt|onbehandeld|zwart)$|^(?:ral|ncs) ?\d|grundier|lackier|gestrichen|pulver|entgratet|gestrahlt|gegrond|gelakt|geschilderd|gemenied|gestraald|poeder|ontbraamd|anstrich|\b(?:un)?paint|\bprim|\bblast|\bsandblast|\bshot ?blast|\bpowder|\bcoat|\benamel|\bepoxy|\boil|\bsp ?\d/;
 
 /** What a finish means for the work: only a bath of zinc changes any of it. */
 export type Finish = 'galvanized' | 'nothing' | 'unknown';
+
+const yes = new Set(['yes', 'y', 'ja', 'j', 'oui', 'sí', 'si', 'true', 'x', '✓']);
+const no = new Set(['no', 'n', 'nein', 'nee', 'non', 'false']);
+const asksBath = /galv|hdg|verzink/i;
+
+/** Reads a cell below a heading that asks for a bath, `Galvanized`, `verzinkt`: yes or no say it all there. */
+export function readFinishUnder(heading: string): (value: CellValue) => Finish {
+  if (!asksBath.test(heading)) return readFinish;
+  return (value) => {
+    const word = nameKey(value);
+    if (yes.has(word)) return 'galvanized';
+    return no.has(word) ? 'nothing' : readFinish(value);
+  };
+}
 
 /** Reads a finish in the usual words; `unknown` where it is none of them. Common practice, no source. */
 export function readFinish(value: CellValue): Finish {

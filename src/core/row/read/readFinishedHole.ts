@@ -28,8 +28,15 @@ const fixTapped: Record<LengthUnit, string> = {
  * hole. A tapped size without a mark that it is the hole's is refused: it may be the thread's, whose hole is smaller.
  * Throws `invalid` for that, for a finishing without a size, and for what is no hole. Common practice, no source.
  */
-export function readFinishedHole(value: CellValue, argument: string, unit: LengthUnit): FinishedHole {
-  if (typeof value !== 'string' || !/sk|sunk|sink|tap/i.test(value)) return readHole(value, argument, unit);
+export function readFinishedHole(
+  value: CellValue,
+  argument: string,
+  unit: LengthUnit,
+  isSlot: boolean = false,
+): FinishedHole {
+  if (typeof value !== 'string' || !/sk|sunk|sink|tap/i.test(value)) {
+    return readHole(value, argument, unit, isSlot);
+  }
   const finishing = new Set<Finishing>();
   const rest = value.replace(finishingWord, (_, countersunk: string | undefined) => {
     finishing.add(countersunk === undefined ? 'tap' : 'countersink');
@@ -47,7 +54,7 @@ export function readFinishedHole(value: CellValue, argument: string, unit: Lengt
   }
   if (finishing.has('tap')) refuseThread(size.replace(/ ?\bdrill(?:ed)?\b ?/gi, ''), value, argument, unit);
   return {
-    ...readHole(size, argument, unit),
+    ...readHole(size, argument, unit, isSlot),
     ...(finishing.size > 0 ? { finishing: [...finishing].sort() } : {}),
   };
 }

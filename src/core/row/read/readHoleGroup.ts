@@ -1,13 +1,12 @@
 import type { Reading } from '../reading.js';
-import type { CellValue } from '../../quantity/cellValue.js';
 import { type BoltSize, readBolt } from '../../rule/boltSize.js';
 import { setting } from '../../shop/setting.js';
 import type { Shop } from '../../shop/readShop.js';
-import { nameKey } from '../../shop/table.js';
 import type { AnySection } from '../../section/section.js';
 import { type Hole } from '../../tooling/hole.js';
 import type { GroupField } from '../heading.js';
 import type { Column } from '../readHeadings.js';
+import { saysNoBolt } from '../nothingCells.js';
 import type { HoleGroup } from '../rowJob.js';
 import type { RowReader } from '../rowReader.js';
 import { boltHoleOf, isPunchable, tabledHole } from './boltHoleOf.js';
@@ -17,11 +16,10 @@ import { readEdgeKind } from './readEdgeKind.js';
 import { type FinishedHole, readFinishedHole } from './readFinishedHole.js';
 import { readHoleCount } from './readHoleCount.js';
 import { readHolesBy } from './readProcess.js';
-import { readSlot } from './readSlot.js';
+import { readSlot, type SlotWord } from './readSlot.js';
 
 type Columns = Partial<Record<GroupField, Column>>;
 
-const noBoltWords = new Set(['none', 'no', 'no bolt', 'no bolts', 'n/a', 'na']);
 const lengthFields = ['hole', 'bolt', 'edge', 'end', 'pitch', 'gage'] as const;
 
 /**
@@ -44,7 +42,10 @@ export function readHoleGroup(
     return undefined;
   }
   const bolt = asksBolt ? readBoltOf(reader, columns, shop) : undefined;
-  const text = reader.read(columns.hole, (value, argument) => readFinishedHole(value, argument, shop.unit));
+  const slot = reader.read(columns.slot, readSlot);
+  const text = reader.read(columns.hole, (value, argument) =>
+    readFinishedHole(value, argument, shop.unit, slot !== undefined),
+  );
   const given = reader.read(columns.holes, readHoleCount);
   const fromBolt = bolt !== undefined && !reader.isFilled(columns.hole);
   const hole = fromBolt ? boltHoleOf(reader, bolt, columns.bolt, shop) : text?.hole;
@@ -52,7 +53,7 @@ export function readHoleGroup(
   const holes = given ?? (text?.count === undefined ? undefined : { count: text.count });
   const countUnread = !holes && (reader.isFilled(columns.holes) || (reader.isFilled(columns.hole) && !text));
   const placed = readDistances(reader, columns, { section, hole, holes, countUnread });
-  const made = readMaking(reader, columns, hole);
+  const made = readMaking(reader, columns, hole, slot);
   refuseCounts(reader, columns, title, given?.count, text?.count, asksBolt);
   if (!hole) return undefined;
   refuseLone(reader, columns, {
@@ -70,6 +71,7 @@ export function readHoleGroup(
     ...(text?.finishing?.includes('countersink') ? { countersunk: true as const } : {}),
     ...(text || !bolt ? {} : { fitOfBolt: { fit: setting(shop, 'holeFit'), bolt: bolt.name } }),
   });
+  if (noBolt) readings.push({ is: 'no bolt', group: index });
   return {
     number: index,
     title,
@@ -81,10 +83,6 @@ export function readHoleGroup(
     ...made,
     ...reader.typed(columns, lengthFields),
   };
-}
-
-function saysNoBolt(cell: CellValue): boolean {
-  return typeof cell === 'string' && noBoltWords.has(nameKey(cell));
 }
 
 function readBoltOf(reader: RowReader, columns: Columns, shop: Shop): BoltSize | undefined {
@@ -104,11 +102,15 @@ function said(
 }
 
 /** How the edges and the holes are made, and which way the holes are long. */
-function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined): Partial<HoleGroup> {
+function readMaking(
+  reader: RowReader,
+  columns: Columns,
+  hole: Hole | undefined,
+  slot: SlotWord | undefined,
+): Partial<HoleGroup> {
   const edgeKind = reader.read(columns.edgeKind, readEdgeKind);
   const endKind = reader.read(columns.endKind, readEdgeKind);
   const by = reader.read(columns.holesBy, readHolesBy);
-  const slot = reader.read(columns.slot, readSlot);
   if (columns.slot && slot && hole && hole.shape !== 'slot' && hole.shape !== 'rectangle') {
     const { heading } = columns.slot;
     const problem = `a ${hole.shape} hole is not longer one way. Clear the cell, or give the hole both sizes.`;
@@ -118,7 +120,7 @@ function readMaking(reader: RowReader, columns: Columns, hole: Hole | undefined)
     ...(edgeKind ? { edgeKind } : {}),
     ...(endKind ? { endKind } : {}),
     ...(by ? { by } : {}),
-    ...(slot ? { slot } : {}),
+    ...(slot && slot !== 'slotted' ? { slot } : {}),
   };
 }
 
@@ -134,10 +136,12 @@ function refuseCounts(
   if (given === undefined) return;
   if (!reader.isFilled(columns.hole) && !asksBolt) {
     const problem = `${given} holes are asked for but the hole's size is blank. Fill it in.`;
-    reader.problem(columns.hole ?? columns.holes, { about: title, argument: title, problem });
+    const about = columns.hole?.heading ?? title;
+    reader.problem(columns.hole ?? columns.holes, { about, argument: about, problem });
   } else if (inText !== undefined && inText !== given) {
-    const problem = `the hole says ${inText}, the Holes cell says ${given}. Make them agree.`;
-    reader.problem(columns.holes, { about: title, argument: title, problem });
+    const [hole = title, about = title] = [columns.hole?.heading, columns.holes?.heading];
+    const problem = `it says ${given}, ${hole} says ${inText}. Make them agree.`;
+    reader.contradiction(columns.holes, { about, argument: about, problem });
   }
 }
 
@@ -151,11 +155,15 @@ function refuseLone(
     count,
   }: { section: AnySection | undefined; placed: Partial<HoleGroup>; count: number | undefined },
 ): void {
-  if ((count ?? 1) > 1) return;
+  if ((count ?? 1) > 1 || (count === undefined && reader.isUnclear(columns.holes))) return;
   const { pitchMm, gageMm, leg } = placed;
   const inLines = section?.kind === 'flat' || (section?.kind === 'channel' && leg?.toLowerCase() === 'web');
   const column =
-    pitchMm !== undefined ? columns.pitch : gageMm !== undefined && inLines ? columns.gage : undefined;
+    pitchMm !== undefined
+      ? columns.pitch
+      : gageMm !== undefined && inLines
+        ? (columns.gage ?? columns.p2)
+        : undefined;
   if (!column) return;
   const holes = columns.holes?.heading ?? 'Holes';
   const problem =

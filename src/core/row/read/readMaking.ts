@@ -3,7 +3,7 @@ import { plainText } from '../../quantity/cellValue.js';
 import type { Headings } from '../readHeadings.js';
 import type { RowJob } from '../rowJob.js';
 import type { RowReader } from '../rowReader.js';
-import { readFinish } from './readFinish.js';
+import { readFinishUnder } from './readFinish.js';
 import { type Mitered, readLongSide, readMiterLeg } from './readMiterSides.js';
 import { readCutBy } from './readProcess.js';
 
@@ -21,7 +21,7 @@ export function readMaking(
     readMiterLeg(value, argument, mitered, reader.unit),
   );
   const cutBy = reader.read(fields.cutBy, readCutBy);
-  const finish = reader.read(fields.finish, readFinish);
+  const finish = reader.read(fields.finish, readFinishUnder(fields.finish?.heading ?? ''));
   if (finish === 'unknown') {
     readings.push({
       is: 'unknown finish',

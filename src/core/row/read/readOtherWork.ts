@@ -52,8 +52,9 @@ function readNotches({ reader, fields, section, readings }: Context): OtherWork 
   });
   if (!sizes.every((column) => reader.isFilled(column))) {
     const blank = sizes.find((column) => column && !reader.isFilled(column));
-    const problem = 'its width and its depth are both needed. Fill in the blank one.';
-    reader.problem(blank ?? fields.notches ?? fields.notchAt, { about: 'notch', argument: 'Notch', problem });
+    const problem = 'a notch needs its width and its depth. Fill in the blank one.';
+    const about = blank?.heading ?? 'Notch';
+    reader.problem(blank ?? fields.notches ?? fields.notchAt, { about, argument: about, problem });
   }
   if (widthMm === undefined || depthMm === undefined) return {};
   const notches = { widthMm, depthMm, ...counted(count ?? at?.length) };
@@ -81,8 +82,12 @@ function readClips({ reader, fields, section, readings }: Context): OtherWork {
   if (!size) {
     if ((count !== undefined || at) && !reader.isFilled(fields.cornerClip)) {
       const problem = `corners are ${count === undefined ? 'named' : 'counted'} but the size is blank. Fill it in.`;
-      const about = { about: 'corner clip', argument: 'Corner clip', problem };
-      reader.problem(fields.cornerClip ?? fields.corners ?? fields.clipAt, about);
+      const about = fields.cornerClip?.heading ?? 'Corner clip';
+      reader.problem(fields.cornerClip ?? fields.corners ?? fields.clipAt, {
+        about,
+        argument: about,
+        problem,
+      });
     }
     return {};
   }
@@ -99,8 +104,8 @@ function readBends({ reader, fields, section, readings }: Context): OtherWork {
   if (lengthMm === undefined) {
     if ((count !== undefined || at) && !reader.isFilled(fields.bendLength)) {
       const problem = `bends are ${count === undefined ? 'placed' : 'counted'} but their length is blank. Fill it in.`;
-      const about = { about: 'bend', argument: 'Bend', problem };
-      reader.problem(fields.bendLength ?? fields.bends ?? fields.bendAt, about);
+      const about = fields.bendLength?.heading ?? 'Bend length';
+      reader.problem(fields.bendLength ?? fields.bends ?? fields.bendAt, { about, argument: about, problem });
     }
     return {};
   }

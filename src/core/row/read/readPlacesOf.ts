@@ -27,7 +27,7 @@ export function readPlacesOf(
   if (places && count !== undefined && places.length !== count) {
     const named = `${places.length} ${places.length === 1 ? 'place' : 'places'}`;
     const problem = `it names ${named}, ${counted?.heading ?? 'the count'} says ${count}. Make them agree.`;
-    reader.problem(at, { about: at.heading, argument: at.heading, problem });
+    reader.contradiction(at, { about: at.heading, argument: at.heading, problem });
   }
   return places;
 }

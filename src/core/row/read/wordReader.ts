@@ -9,10 +9,11 @@ import { nameKey } from '../../shop/table.js';
 export function wordReader<Value extends string>(
   spellings: Record<Value, readonly string[]>,
   what: string,
+  fix?: string,
 ): (value: CellValue, argument: string) => Value {
   const values = Object.keys(spellings) as Value[];
   const known = new Map(values.flatMap((value) => spellings[value].map((word) => [wordKey(word), value])));
-  const allowed = `Write ${values.map((value) => spellings[value][0]).join(', ')}.`;
+  const allowed = fix ?? `Write ${values.map((value) => spellings[value][0]).join(', ')}.`;
   return (value, argument) =>
     known.get(wordKey(value)) ?? refuse(argument, String(value), `${quoted(value)} is not ${what}.`, allowed);
 }

@@ -3,17 +3,15 @@ import { useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Workbook } from '../../../workbook/port.js';
 import { AtOnceBar } from '../../shared/AtOnceBar.js';
-import { usePropose } from '../../shared/change/useChange.js';
-import { useNavigation } from '../../shared/navigation.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ShopState } from '../../shared/shopState.js';
-import { addChecks } from './addChecks.js';
+import { AddCheckColumns } from './AddCheckColumns.js';
 import { ColumnMatches } from './ColumnMatches.js';
 import { ChecksOnSheet } from './ChecksOnSheet.js';
 import { asItStands, type ColumnMatch, headingsOf, matchColumns, matchedTo } from './columnMatch.js';
 import { headingsProblem } from './headingsProblem.js';
-import { checkColumns, type ListRead } from './listRead.js';
+import { hasVerdicts, type ListRead } from './listRead.js';
 import { ListResults } from './ListResults.js';
 import { unreadSizes, unreadSizesSentence } from './unreadSizes.js';
 import { type ListCheck, useListCheck } from './useListCheck.js';
@@ -30,7 +28,7 @@ interface Props {
 export function ListChecker({ workbook, shop, state, list }: Props) {
   const [chosen, setChosen] = useState<Readonly<Record<number, string>>>({});
   const matches = useMemo(() => matchesOf(list, chosen, shop), [list, chosen, shop]);
-  const hasChecks = checkColumns(list.headings).includes('verdict');
+  const hasChecks = hasVerdicts(list.headings);
   // A checked list is shown as its formulas read it: they guess no heading.
   const read = useMemo(() => (hasChecks ? matches.map(asItStands) : matches), [hasChecks, matches]);
   const problem = headingsProblem(read, list.area.column);
@@ -64,7 +62,7 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
       <Progress check={check} onStop={stop} onStart={start} />
       {check.at === 'done' && problem === undefined && (
         <>
-          {!hasChecks && <AddChecks {...{ workbook, state, list, matches }} />}
+          {!hasChecks && <AddCheckColumns {...{ workbook, state, list, matches }} />}
           <ListResults {...{ shop }} matches={read} list={check.list} results={check.results} />
         </>
       )}
@@ -100,26 +98,5 @@ function Progress({ check, onStop, onStart }: { check: ListCheck; onStop: () => 
         Check again
       </Button>
     </div>
-  );
-}
-
-type AddChecksProps = Pick<Props, 'workbook' | 'state' | 'list'> & { matches: readonly ColumnMatch[] };
-
-/** The way to have the checks on the sheet; it needs the shop there. */
-function AddChecks({ workbook, state, list, matches }: AddChecksProps) {
-  const propose = usePropose();
-  const { open } = useNavigation();
-  if (state.kind !== 'ready')
-    return (
-      <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
-        <Text>To have the checks on the sheet, the workbook needs a shop sheet.</Text>
-        <Button onClick={() => open('shop')}>To the shop</Button>
-      </div>
-    );
-  const add = () => propose({ title: 'Add check columns', make: () => addChecks(workbook, list, matches) });
-  return (
-    <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={add}>
-      Add check columns
-    </Button>
   );
 }

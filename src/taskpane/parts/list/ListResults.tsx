@@ -20,6 +20,8 @@ import type { ColumnMatch } from './columnMatch.js';
 import { FailGroupPanel, shownOfReason } from './FailGroupPanel.js';
 import { type FailGroup, failGroups } from './failGroups.js';
 import type { ListRead } from './listRead.js';
+import { PressChoice } from './PressChoice.js';
+import { stack } from '../../shared/stack.js';
 
 interface Props {
   shop: Shop;
@@ -89,12 +91,29 @@ export function ListResults(props: Props) {
           ))}
         </Accordion>
       )}
+      <AllRows {...props} />
       {groups.length > shown && (
         <Button style={{ justifySelf: 'start' }} onClick={() => setShown(shown + firstShown)}>
           Show more of {groups.length} reasons
         </Button>
       )}
     </>
+  );
+}
+
+/** What each press would make of the whole list; worked out when it is opened. */
+function AllRows({ shop, list, matches, results }: Props) {
+  const rows = useMemo(() => results.flatMap(({ blank }, row) => (blank ? [] : row)), [results]);
+  if (rows.length === 0 || shop.presses.length === 0) return null;
+  return (
+    <Accordion collapsible aria-label="All rows">
+      <AccordionItem value="all">
+        <AccordionHeader as="h3">Compare presses on {counted(rows.length, 'row')}</AccordionHeader>
+        <AccordionPanel style={{ ...stack(10), marginInline: 4 }}>
+          <PressChoice {...{ shop, list, matches, rows }} />
+        </AccordionPanel>
+      </AccordionItem>
+    </Accordion>
   );
 }
 

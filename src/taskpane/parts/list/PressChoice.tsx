@@ -1,24 +1,14 @@
-import { Button, makeStyles, Spinner, Text, tokens } from '@fluentui/react-components';
+import { Button, Spinner, Text } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
-import { captionStyle } from '../../shared/captionStyle.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import { shortText } from '../../shared/shortText.js';
-import { VerdictMark } from '../../shared/VerdictMark.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { comparePresses, type PressCompared } from './comparePresses.js';
 import { setPress } from './groupChanges.js';
 import type { ListRead } from './listRead.js';
-
-const useStyles = makeStyles({
-  table: { borderCollapse: 'collapse', width: '100%' },
-  cell: {
-    textAlign: 'start',
-    padding: '4px 6px 4px 0',
-    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
-  },
-});
+import { PressTable } from './PressTable.js';
 
 interface Props {
   shop: Shop;
@@ -29,7 +19,6 @@ interface Props {
 
 /** What each press would make of these rows, and the way to give them one. */
 export function PressChoice({ shop, list, matches, rows }: Props) {
-  const styles = useStyles();
   const propose = usePropose();
   const [compared, setCompared] = useState<readonly PressCompared[]>();
   useEffect(() => {
@@ -49,66 +38,26 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
     if (runs.length < rows.length) return `the ${counted(runs.length, 'row')} it runs`;
     return rows.length === 1 ? 'this row' : `these ${counted(rows.length, 'row')}`;
   };
-  const some = compared.some(({ runs }) => runs.length > 0);
+  const able = compared.filter(({ runs }) => runs.length > 0);
   const unsure = compared.some(({ unknown }) => unknown > 0);
   return (
     <>
-      <table className={styles.table}>
-        <caption
-          style={captionStyle}
-        >{`What each press would make of ${rows.length === 1 ? 'this row' : 'these rows'}`}</caption>
-        <thead>
-          <tr>
-            {['Press', 'Runs', 'The others'].map((heading) => (
-              <th key={heading} scope="col" className={styles.cell}>
-                {heading}
-              </th>
-            ))}
-            {some && (
-              <th scope="col" className={styles.cell}>
-                Change
-              </th>
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          {compared.map((each, at) => {
-            const { press, runs, mostly } = each;
-            return (
-              <tr key={`${press} ${at}`}>
-                <th scope="row" className={styles.cell}>
-                  {shortText(press, 30)}
-                </th>
-                <td className={styles.cell}>
-                  {runs.length} of {rows.length}
-                </td>
-                <td className={styles.cell}>
-                  {mostly && (
-                    <span style={{ display: 'inline-flex', gap: 6, alignItems: 'center' }}>
-                      <VerdictMark verdict={mostly} />
-                      {mostly}
-                    </span>
-                  )}
-                </td>
-                {some && (
-                  <td className={styles.cell}>
-                    {runs.length > 0 && (
-                      <Button
-                        size="small"
-                        aria-label={`Set ${shortText(press, 30)} for ${which(each)}`}
-                        onClick={() => set(each)}
-                      >
-                        Set {shortText(press, 30)}
-                      </Button>
-                    )}
-                  </td>
-                )}
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-      {!some && (
+      <PressTable compared={compared} rows={rows.length} currency={shop.settings.settings.currency} />
+      {able.length > 0 && (
+        <div style={{ display: 'flex', gap: 8, flexWrap: 'wrap' }}>
+          {able.map((each, at) => (
+            <Button
+              key={`${each.press} ${at}`}
+              size="small"
+              aria-label={`Set ${shortText(each.press, 30)} for ${which(each)}`}
+              onClick={() => set(each)}
+            >
+              Set {shortText(each.press, 30)}
+            </Button>
+          ))}
+        </div>
+      )}
+      {able.length === 0 && (
         <Text>
           No press of the shop {unsure ? 'is sure to run' : 'runs'}{' '}
           {rows.length === 1 ? 'it as it is' : 'them as they are'} drawn.

@@ -1,5 +1,6 @@
 import { freeName } from '../../../sheet/names.js';
 import { type CellValue, isBlank } from '../../../core/quantity/cellValue.js';
+import type { RowItem } from '../../../core/row/rowItem.js';
 import { type Area, cellAddress, cellOf, overlap } from '../../../workbook/area.js';
 import { columnLetters } from '../../../sheet/address.js';
 import type { Content } from '../../../workbook/content.js';
@@ -7,7 +8,7 @@ import type { Workbook } from '../../../workbook/port.js';
 import type { Table } from '../../../workbook/reading.js';
 import type { Step } from '../../../workbook/step.js';
 import type { Proposal } from '../../shared/change/proposal.js';
-import { checkHeadings } from '../../shared/checkedLists.js';
+import { checkHeading, formatOf, itemsWith, widthOf } from './checkColumn.js';
 import { textFormats } from './textFormats.js';
 import {
   type CheckedColumns,
@@ -17,17 +18,17 @@ import {
   rowCheckFormula,
 } from './checkFormulas.js';
 import type { ColumnMatch } from './columnMatch.js';
-import { type CheckItem, inputSpan, type ListRead } from './listRead.js';
+import { inputSpan, type ListRead } from './listRead.js';
 
 /** From so many rows on, one call for the whole list stands on a sheet of its own. */
 export const listCheckFrom = 500;
-const items: readonly CheckItem[] = ['verdict', 'use', 'note'];
 
-/** What adding checks to a list writes, or why it cannot be done. */
+/** What adding checks to a list writes, or why it cannot be done; `chosen` are columns beside the usual ones. */
 export async function addChecks(
   workbook: Workbook,
   list: ListRead,
   matches: readonly ColumnMatch[],
+  chosen: readonly RowItem[] = [],
 ): Promise<Proposal | string> {
   const span = inputSpan(matches);
   if (!span) return 'No column of this list is read.';
@@ -43,9 +44,11 @@ export async function addChecks(
   const last = hasPress ? (span.last.rename ?? span.last.heading) : 'Press';
   const first = span.first.rename ?? span.first.heading;
   const whole = list.rows.length >= listCheckFrom;
+  const items = itemsWith(chosen);
   const plan: ChecksPlan = {
     list,
     matches,
+    items,
     table,
     columns: { table, first, last },
     lastRead: span.last.heading,
@@ -66,6 +69,7 @@ export async function addChecks(
 interface ChecksPlan {
   list: ListRead;
   matches: readonly ColumnMatch[];
+  items: readonly RowItem[];
   table: string;
   columns: CheckedColumns;
   /** The heading of the last column that is read, as it is now. */
@@ -107,7 +111,7 @@ async function filledBeside(
 }
 
 function stepsInTable(plan: ChecksPlan): Step[] {
-  const { list, table, lastRead, hasPress } = plan;
+  const { list, items, table, lastRead, hasPress } = plan;
   const press: Step = {
     kind: 'column',
     table,
@@ -138,7 +142,7 @@ function stepsInTable(plan: ChecksPlan): Step[] {
 
 /** For a list in plain cells: the new columns are written beside it, and all of it becomes a table. */
 function stepsBeside(plan: ChecksPlan): Step[] {
-  const { list, table, hasPress } = plan;
+  const { list, items, table, hasPress } = plan;
   const { area, rows } = list;
   const headings = list.headings.map((heading) => String(heading ?? ''));
   const added = [...(hasPress ? [] : ['Press']), ...items.map((item) => checkHeading(item, headings))];
@@ -178,29 +182,13 @@ export function renameSteps({ area }: ListRead, matches: readonly ColumnMatch[])
   );
 }
 
-/** The user's own column Note stays; ours is then called otherwise. */
-function checkHeading(item: CheckItem, taken: readonly string[]): string {
-  const heading = checkHeadings[item];
-  const isTaken = taken.some((each) => each.trim().toLowerCase() === heading.toLowerCase());
-  return isTaken ? `Check ${heading.toLowerCase()}` : heading;
-}
-
-function formatOf(item: CheckItem): string {
-  return item === 'use' ? '0%' : 'General';
-}
-
-/** In characters: a verdict is one word or three, a note is whole sentences. */
-function widthOf(item: CheckItem): number {
-  return { verdict: 16, use: 15, note: 60 }[item];
-}
-
-function formulaOf(item: CheckItem, { columns, sheet }: ChecksPlan): Content {
+function formulaOf(item: RowItem, { items, columns, sheet }: ChecksPlan): Content {
   if (sheet === undefined) return { formula: rowCheckFormula(columns, item) };
   const letter = columnLetters(items.indexOf(item));
   return { formula: lookUpFormula(columns, { sheet, letter, row: listCheckRow }) };
 }
 
-function listSheet({ table, columns, sheet }: ChecksPlan): Step[] {
+function listSheet({ items, table, columns, sheet }: ChecksPlan): Step[] {
   if (sheet === undefined) return [];
   const cell = (row: number): Area => ({ sheet, row: row - 1, column: 0, rows: 1, columns: 1 });
   const formula = listCheckFormula(columns, items.join(', '));

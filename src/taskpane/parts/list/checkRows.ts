@@ -7,20 +7,29 @@ import type { LongWork } from '../../../workbook/longWork.js';
 
 const sliceRows = 200;
 
-/** Checks rows in slices, so that the pane stays alive and can be told to stop; undefined when it was. */
-export async function checkRows(
+/** Checks rows in slices; undefined when it was stopped. */
+export function checkRows(
   headings: readonly string[],
   rows: readonly (readonly CellValue[])[],
   shop: Shop,
-  { signal, progress }: LongWork,
+  work: LongWork,
 ): Promise<RowResult[] | undefined> {
   const read = readHeadings(headings);
-  const results: RowResult[] = [];
+  return inSlices(rows, (row) => checkRow(row, read, shop), work);
+}
+
+/** Makes something of each row in slices, so that the pane stays alive and can be told to stop; undefined when it was. */
+export async function inSlices<Row, Made>(
+  rows: readonly Row[],
+  make: (row: Row) => Made,
+  { signal, progress }: LongWork,
+): Promise<Made[] | undefined> {
+  const made: Made[] = [];
   for (let from = 0; from < rows.length; from += sliceRows) {
     if (signal?.aborted) return undefined;
-    for (const row of rows.slice(from, from + sliceRows)) results.push(checkRow(row, read, shop));
-    progress?.(results.length, rows.length);
+    for (const row of rows.slice(from, from + sliceRows)) made.push(make(row));
+    progress?.(made.length, rows.length);
     await new Promise((resolve) => setTimeout(resolve));
   }
-  return results;
+  return made;
 }

@@ -6,6 +6,7 @@ import { readSection } from '../../../core/section/readSection.js';
 import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { nameKey } from '../../../core/shop/table.js';
+import { checkHeadings } from '../../shared/checkedLists.js';
 import { usualHeading } from './usualHeadings.js';
 
 /** What a column of a list is taken for. */
@@ -31,6 +32,7 @@ const notRead = ' (not read)';
 const unitAtEnd = /[([,] ?(?:mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/i;
 /** Headings that may be two things, which their cells tell: a miter or a material. */
 const doubtful = new Set(['mtr', 'mtr.', 'mat', 'mat.']);
+const checkNames = new Set(Object.values(checkHeadings).map(nameKey));
 const sampleSize = 40;
 const mostOf = 0.8;
 
@@ -50,7 +52,7 @@ export function matchColumns(
     return { at, heading, field, rename: isWritten ? undefined : heading, guessed: false };
   });
   return known.reduce<ColumnMatch[]>((matches, match) => {
-    if (match.field !== undefined || match.heading.trim() === '' || saysNotRead(match.heading))
+    if (match.field !== undefined || match.heading.trim() === '' || isNeverRead(match.heading))
       return matches;
     const taken = new Set(matches.flatMap(({ field }) => field ?? []));
     const cells = rows.map((row) => row[match.at] ?? null);
@@ -76,9 +78,9 @@ export function matchedTo(match: ColumnMatch, field: string | undefined, guessed
   return { ...match, field, rename, guessed };
 }
 
-/** A heading that somebody chose not to have read is never guessed again. */
-function saysNotRead(heading: string): boolean {
-  return heading.trim().endsWith(notRead.trim());
+/** A heading that somebody chose not to have read is never guessed again; one of a check column never at all. */
+function isNeverRead(heading: string): boolean {
+  return heading.trim().endsWith(notRead.trim()) || checkNames.has(nameKey(heading));
 }
 
 /** The match as the heading has it now, for formulas that read headings and guess nothing. */

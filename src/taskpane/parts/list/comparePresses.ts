@@ -1,9 +1,14 @@
 import { type Verdict, type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
+import type { CellValue } from '../../../core/quantity/cellValue.js';
+import { checkedPart } from '../../../core/row/checkRow.js';
+import { type Headings, readHeadings } from '../../../core/row/readHeadings.js';
 import type { Shop } from '../../../core/shop/readShop.js';
+import { type RowWorkResult, workOnChecked } from '../../../core/work/workOnRow.js';
 import type { LongWork } from '../../../workbook/longWork.js';
-import { checkRows } from './checkRows.js';
+import { inSlices } from './checkRows.js';
 import { type ColumnMatch, headingsOf } from './columnMatch.js';
 import type { ListRead } from './listRead.js';
+import { type WorkCompared, workCompared } from './workCompared.js';
 
 export interface PressCompared {
   press: string;
@@ -13,19 +18,21 @@ export interface PressCompared {
   unknown: number;
   /** What most of the others would be. */
   mostly: Verdict | undefined;
+  /** Of the rows that it would run. */
+  work: WorkCompared;
 }
 
-/** What each press would make of some rows of a list; undefined when it was stopped. */
+/** What each press would make of some rows of a list, and how long it takes; undefined when it was stopped. */
 export async function comparePresses(
   { rows }: ListRead,
   matches: readonly ColumnMatch[],
   of: readonly number[],
   shop: Shop,
-  work: LongWork,
+  { signal }: Pick<LongWork, 'signal'>,
 ): Promise<PressCompared[] | undefined> {
   const own = matches.find(({ field }) => field === 'Press');
   const at = own?.at ?? matches.length;
-  const headings = own ? headingsOf(matches) : [...headingsOf(matches), 'Press'];
+  const headings = readHeadings(own ? headingsOf(matches) : [...headingsOf(matches), 'Press']);
   const compared: PressCompared[] = [];
   for (const { name: press } of shop.presses) {
     const asked = of.map((row) => {
@@ -34,22 +41,35 @@ export async function comparePresses(
       cells[at] = press;
       return cells;
     });
-    const results = await checkRows(headings, asked, shop, work.signal ? { signal: work.signal } : {});
-    if (!results) return undefined;
-    const words = results.map((result) => (result.blank ? undefined : result.verdict));
-    const kinds = words.map((word) => word && verdictKind(word));
-    const others = words.filter((word, each) => {
-      const kind = kinds[each];
-      return word !== undefined && !isRun(kind) && kind !== 'elsewhere';
-    });
+    const tried = await inSlices(asked, (cells) => tryRow(cells, headings, shop), signal ? { signal } : {});
+    if (!tried) return undefined;
+    const others = tried.flatMap(({ word, kind }) =>
+      word !== undefined && !isRun(kind) && kind !== 'elsewhere' ? word : [],
+    );
     compared.push({
       press,
-      runs: of.filter((_, each) => isRun(kinds[each])),
-      unknown: kinds.filter((kind) => kind === 'unknown').length,
-      mostly: mostOf(others.flatMap((word) => word ?? [])),
+      runs: of.filter((_, each) => isRun(tried[each]?.kind)),
+      unknown: tried.filter(({ kind }) => kind === 'unknown').length,
+      mostly: mostOf(others),
+      work: workCompared(tried.flatMap(({ work }) => work ?? [])),
     });
   }
   return compared;
+}
+
+interface TriedRow {
+  word?: Verdict;
+  kind?: VerdictKind;
+  /** Of a row that runs. */
+  work?: RowWorkResult;
+}
+
+function tryRow(cells: readonly CellValue[], headings: Headings, shop: Shop): TriedRow {
+  const checked = checkedPart(cells, headings, shop);
+  if (checked.result.blank) return {};
+  const { verdict: word } = checked.result;
+  const kind = verdictKind(word);
+  return { word, kind, ...(isRun(kind) ? { work: workOnChecked(checked, shop) } : {}) };
 }
 
 /** Of what is OK so far only distances of the drawing are open: the press has nothing against it. */

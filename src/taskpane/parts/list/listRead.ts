@@ -1,4 +1,5 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
+import { nameKey } from '../../../core/shop/table.js';
 import type { Area } from '../../../workbook/area.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
 import type { ColumnMatch } from './columnMatch.js';
@@ -43,18 +44,9 @@ export function listFrom(source: ListSource, area: Area, values: CellValue[][], 
   };
 }
 
-export type CheckItem = keyof typeof checkHeadings;
-
-/** The check columns that a list has. */
-export function checkColumns(headings: readonly CellValue[]): CheckItem[] {
-  const keys = headings.map((heading) =>
-    String(heading ?? '')
-      .trim()
-      .toLowerCase(),
-  );
-  return (Object.keys(checkHeadings) as CheckItem[]).filter((item) =>
-    keys.includes(checkHeadings[item].toLowerCase()),
-  );
+/** Whether a list has a column of verdicts. */
+export function hasVerdicts(headings: readonly CellValue[]): boolean {
+  return headings.some((heading) => nameKey(heading) === nameKey(checkHeadings.verdict));
 }
 
 /** The columns a check reads: from the first to the last that has a meaning. */

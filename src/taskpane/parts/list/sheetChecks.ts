@@ -1,7 +1,7 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
-import { checkColumns } from './listRead.js';
+import { hasVerdicts } from './listRead.js';
 
 /** A column of a list whose cells check its rows. */
 export interface CheckColumn {
@@ -74,7 +74,7 @@ function verdictColumn(headings: readonly CellValue[]): number {
       .toLowerCase(),
   );
   const beside = names.indexOf('check verdict');
-  return beside >= 0 || !checkColumns(headings).includes('verdict') ? beside : names.indexOf('verdict');
+  return beside >= 0 || !hasVerdicts(headings) ? beside : names.indexOf('verdict');
 }
 
 function isCheck(formula: string | null | undefined): formula is string {

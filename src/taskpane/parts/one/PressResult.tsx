@@ -3,10 +3,12 @@ import { hardestOf } from '../../../core/check/severity.js';
 import type { Finding } from '../../../core/check/finding.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { CheckedRow } from '../../../core/row/rowResult.js';
+import type { RowWorkResult } from '../../../core/work/workOnRow.js';
 import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
+import { WorkText } from '../../shared/WorkText.js';
 import { percent, ShareBar } from '../ShareBar.js';
 import { isAmong } from './unreadInputs.js';
 
@@ -28,13 +30,16 @@ const useStyles = makeStyles({
 interface Props {
   press: string;
   result: CheckedRow;
+  work: RowWorkResult;
   unit: LengthUnit;
+  /** What amounts are in; empty where the shop does not say. */
+  currency: string;
   /** What cannot be read of the part, told once above: with it, no share of a rating means anything. */
   unread: readonly Finding[];
 }
 
 /** What one press says to a part: the verdict, the share of its rating, and every reason. */
-export function PressResult({ press, result, unit, unread }: Props) {
+export function PressResult({ press, result, work, unit, currency, unread }: Props) {
   const styles = useStyles();
   const { verdict, deciding, findings } = result;
   const isRead = unread.length === 0;
@@ -70,6 +75,7 @@ export function PressResult({ press, result, unit, unread }: Props) {
           ))}
         </ul>
       )}
+      {isRead && <WorkText work={work} currency={currency} />}
     </section>
   );
 }

@@ -41,7 +41,7 @@ export function TryOnePart({ shop }: { shop: Shop }) {
     </PaneField>
   );
   const asked = (part['Section'] ?? '').trim() !== '' && (part['Grade'] ?? '').trim() !== '';
-  const shown = results.flatMap(({ press, result }) => (result.blank ? [] : { press, result }));
+  const shown = results.flatMap(({ press, result, work }) => (result.blank ? [] : { press, result, work }));
   const [one] = shown;
   const unread = unreadInputs(shown.map(({ result }) => result));
   return (
@@ -64,8 +64,13 @@ export function TryOnePart({ shop }: { shop: Shop }) {
         {asked && unread.length > 0 && <Unread sentences={sentencesOf(unread, shop.unit)} />}
         {asked && (
           <div className={styles.results}>
-            {shown.map(({ press, result }, at) => (
-              <PressResult key={`${press} ${at}`} {...{ press, result, unread }} unit={shop.unit} />
+            {shown.map(({ press, result, work }, at) => (
+              <PressResult
+                key={`${press} ${at}`}
+                {...{ press, result, work, unread }}
+                unit={shop.unit}
+                currency={shop.settings.settings.currency}
+              />
             ))}
           </div>
         )}

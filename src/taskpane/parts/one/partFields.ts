@@ -15,6 +15,7 @@ export function partFields(unit: LengthUnit): { first: PartField[]; more: PartFi
     { heading: 'Section', example: section },
     { heading: 'Grade', example: unit === 'in' ? 'A36' : 'S275' },
     { heading: 'Length', example: length },
+    { heading: 'Qty', example: '1' },
     { heading: 'Hole', example: hole },
     { heading: 'Holes', example: '1 each end' },
     { heading: 'Bolt', example: bolt },

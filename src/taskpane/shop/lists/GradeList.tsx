@@ -1,4 +1,5 @@
 import { Text } from '@fluentui/react-components';
+import { sentenceInCell } from '../../../core/inputError.js';
 import { readGrades } from '../../../core/shop/readGrades.js';
 import type { ShopPartProps } from '../sheet/readyShop.js';
 import { gradeHeadings } from '../sheet/starter.js';
@@ -24,7 +25,10 @@ export function GradeList({ workbook, shop }: ShopPartProps) {
   const problem = (values: readonly string[]) => {
     if (values.every((value) => value.trim() === '')) return undefined;
     if (values[0]?.trim() === '') return 'Give the grade a name.';
-    return readGrades([gradeHeadings, values], unit).find((own) => own.problem !== undefined)?.problem;
+    const failure = readGrades([gradeHeadings, values], unit).find(
+      (own) => own.problem !== undefined,
+    )?.problem;
+    return failure && sentenceInCell(failure);
   };
   return (
     <>

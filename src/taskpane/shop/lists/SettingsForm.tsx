@@ -1,53 +1,24 @@
-import { Button, Input, Select, Text } from '@fluentui/react-components';
-import { InputError } from '../../../core/inputError.js';
-import { type CostSettings, costSettingRows } from '../../../core/shop/costSettings.js';
-import { edgeCodes } from '../../../core/rule/edgeDistance.js';
-import { jobSpecs } from '../../../core/rule/jobSpec.js';
-import { defaultSettings, readSettings, type Settings, settingRows } from '../../../core/shop/settings.js';
-import { megapascalPerKsi } from '../../../core/quantity/units.js';
+import {
+  Accordion,
+  AccordionHeader,
+  AccordionItem,
+  AccordionPanel,
+  Button,
+  Text,
+} from '@fluentui/react-components';
+import { InputError, sentenceInCell } from '../../../core/inputError.js';
+import type { LengthUnit } from '../../../core/quantity/units.js';
+import { readSettings, type Settings, settingRows } from '../../../core/shop/settings.js';
 import type { Step } from '../../../workbook/step.js';
+import { counted } from '../../shared/change/describeStep.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import { useKept } from '../../shared/useKept.js';
-import { shortText } from '../../shared/shortText.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import type { ShopPartProps } from '../sheet/readyShop.js';
 import { appendRows, columnAt, rowAt, writeCell } from '../sheet/tableCells.js';
 import { stack } from '../../shared/stack.js';
-import { PaneField } from '../../shared/PaneField.js';
-
-const choices: { [Name in string]?: readonly string[] } = {
-  Units: ['in', 'mm'],
-  [settingRows.edgeCode.name]: edgeCodes,
-  [settingRows.jobSpec.name]: jobSpecs,
-  [settingRows.clearanceMethod.name]: ['plate', 'sheet'] satisfies Settings['clearanceMethod'][],
-  [settingRows.holeFit.name]: [
-    'standard',
-    'oversize',
-    'short slot',
-    'long slot',
-  ] satisfies Settings['holeFit'][],
-  [settingRows.holesWithoutPitch.name]: ['ask', 'even'] satisfies Settings['holesWithoutPitch'][],
-  [settingRows.barStockToWidth.name]: [
-    'ask',
-    'from bar',
-    'from sheet',
-  ] satisfies Settings['barStockToWidth'][],
-  ...Object.fromEntries(Object.values(costSettingRows).map(({ name, choices: words }) => [name, words])),
-};
-
-const meanings: Record<Exclude<keyof Settings, keyof CostSettings>, string> = {
-  shearRatio: 'shear strength as a share of the upper tensile strength',
-  holeToThickness: 'least hole as a multiple of the thickness',
-  punchAllowanceMPa: 'stress a punch may carry, with its unit',
-  edgeCode: 'least distances at edges and between holes',
-  clearanceMethod: 'total die clearance: by plate thickness, or as for sheet',
-  strippingShare: 'stripping force as a share of the punching force',
-  holeFit: 'hole of a bolt where a row gives no hole',
-  jobSpec: 'decides which holes may be punched',
-  veeRatio: 'V opening of a bend as a multiple of the thickness',
-  holesWithoutPitch: 'leave them open (ask), or take them as evenly spaced',
-  barStockToWidth: 'what a plate is cut from: a flat bar of its width, or sheet',
-};
+import { SettingField } from './SettingField.js';
+import { isInventedSetting, type SettingGroup, settingGroups } from './settingGroups.js';
 
 /** The shop's own rules; a blank one takes the usual value, which is shown. */
 export function SettingsForm({ workbook, shop }: ShopPartProps) {
@@ -59,10 +30,16 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
     String(table.values[rowAt(table, 'Setting', name)]?.[columnAt(table, 'Value')] ?? '');
   const names = ['Units', ...Object.values(settingRows).map(({ name }) => name)];
   const changed = names.filter((name) => typed[name] !== undefined && typed[name] !== onSheet(name));
-  const problems = Object.fromEntries(
-    names.map((name) => [name, problemOf(name, typed[name] ?? onSheet(name), shop.shop.unit)]),
-  );
+  const valueOf = (name: string) => typed[name] ?? onSheet(name);
+  const problems = problemsOf(names, valueOf, shop.shop.unit);
   const wrong = changed.some((name) => problems[name] !== undefined);
+  const field = (name: string) => (
+    <SettingField
+      key={name}
+      {...{ name, value: valueOf(name), problem: problems[name] }}
+      onValue={(text) => setTyped({ ...typed, [name]: text })}
+    />
+  );
   const save = () => {
     const title = 'Change settings';
     const values = changed.map((name) => ({ name, value: typed[name] ?? '' }));
@@ -85,34 +62,20 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
         save();
       }}
     >
-      {names.map((name) => {
-        const problem = problems[name];
-        const value = typed[name] ?? onSheet(name);
-        const set = (text: string) => setTyped({ ...typed, [name]: text });
-        const words = choices[name];
-        return (
-          <PaneField
-            key={name}
-            label={name}
-            hint={hintOf(name)}
-            {...(problem === undefined
-              ? {}
-              : { validationMessage: shortText(problem, 300), validationState: 'error' as const })}
-          >
-            {words ? (
-              <Select value={value} onChange={(_, data) => set(data.value)}>
-                {[...new Set(['', ...words, value])].map((word) => (
-                  <option key={word} value={word}>
-                    {word === '' ? 'blank' : word}
-                  </option>
-                ))}
-              </Select>
-            ) : (
-              <Input value={value} onChange={(_, data) => set(data.value)} />
-            )}
-          </PaneField>
-        );
-      })}
+      {field('Units')}
+      <Accordion collapsible multiple defaultOpenItems={[settingGroups[0]?.title]}>
+        {settingGroups.map((group) => (
+          <AccordionItem key={group.title} value={group.title}>
+            <AccordionHeader as="h3" size="small">
+              {group.title}: {summaryOf(group, valueOf, problems)}
+            </AccordionHeader>
+            <AccordionPanel style={{ ...stack(12), marginInline: 4 }}>
+              {group.note !== undefined && <Text>{group.note}</Text>}
+              {group.keys.map((key) => field(settingRows[key].name))}
+            </AccordionPanel>
+          </AccordionItem>
+        ))}
+      </Accordion>
       <Button
         appearance="primary"
         type="submit"
@@ -125,6 +88,20 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
   );
 }
 
+/** How many of a group are given, or how many times are invented, or what cannot be read. */
+function summaryOf(
+  { keys }: SettingGroup,
+  valueOf: (name: string) => string,
+  problems: Readonly<Record<string, string | undefined>>,
+): string {
+  const bad = keys.filter((key) => problems[settingRows[key].name] !== undefined).length;
+  if (bad > 0) return `${counted(bad, 'value')} cannot be read`;
+  const blank = keys.filter((key) => valueOf(settingRows[key].name).trim() === '');
+  const invented = blank.filter(isInventedSetting).length;
+  if (invented > 0) return `${invented} of ${keys.length} invented`;
+  return `${keys.length - blank.length} of ${keys.length} given`;
+}
+
 function unitRemarks(unit: string): string[] {
   return [
     `Every number without a unit will be read in ${unit}: in the tables of the shop, and in every list of this workbook.`,
@@ -132,32 +109,28 @@ function unitRemarks(unit: string): string[] {
   ];
 }
 
-function hintOf(name: string): string {
-  if (name === 'Units') return 'what a bare number means; in when blank';
-  const key = (Object.keys(settingRows) as (keyof Settings)[]).find(
-    (each) => settingRows[each].name === name,
-  );
-  if (!key) return '';
-  if (isOfCost(key)) return `${costSettingRows[key].meaning}; ${costSettingRows[key].whenBlank} when blank`;
-  const usual =
-    key === 'punchAllowanceMPa'
-      ? `${Math.round(defaultSettings[key] / megapascalPerKsi)} ksi`
-      : defaultSettings[key];
-  return `${meanings[key]}; ${usual} when blank`;
+/** Why settings cannot be read, by their names; all together, since a markup and a margin exclude each other. */
+function problemsOf(
+  names: readonly string[],
+  valueOf: (name: string) => string,
+  unit: LengthUnit,
+): Readonly<Record<string, string | undefined>> {
+  const rows = names.map((name) => [name, name === 'Units' ? unit : valueOf(name)]);
+  const { bad } = readSettings([['Setting', 'Value'], ...rows]);
+  const named = Object.entries(bad).map(([key, why]) => [
+    settingRows[key as keyof Settings].name,
+    sentenceInCell(why),
+  ]);
+  return { ...Object.fromEntries(named), Units: unitsProblem(valueOf('Units') || 'in') };
 }
 
-function isOfCost(key: keyof Settings): key is keyof CostSettings {
-  return key in costSettingRows;
-}
-
-function problemOf(name: string, value: string, unit: string): string | undefined {
-  const rows = [
-    ['Setting', 'Value'],
-    ['Units', name === 'Units' ? value || 'in' : unit],
-    [name, value],
-  ];
+function unitsProblem(value: string): string | undefined {
   try {
-    return Object.values(readSettings(name === 'Units' ? rows.slice(0, 2) : rows).bad)[0];
+    readSettings([
+      ['Setting', 'Value'],
+      ['Units', value],
+    ]);
+    return undefined;
   } catch (error) {
     if (error instanceof InputError) return error.message;
     throw error;

@@ -32,6 +32,8 @@ export function ToolList({ workbook, shop }: ShopPartProps) {
             value('Kind'),
             value('Shape'),
             [value('Size'), value('Length')].filter(Boolean).join(' x '),
+            value('Holder') && `holder ${value('Holder')}`,
+            value('Height') && `${value('Height')} high`,
           ]
             .filter(Boolean)
             .join(' · ')

@@ -1,9 +1,18 @@
+import type { PressItem, PressItemKind } from '../../../core/press/pressItem.js';
+import { isInvented } from './folds.js';
+
 /** What a press cell says: a limit, that there is none, or nothing. */
 export type FieldState = 'value' | 'none' | 'unknown';
 
-/** The words of the states; a blank that has a usual value is not unknown. */
-export function fieldStateWords(hasUsual: boolean): Record<FieldState, string> {
-  return { value: 'Value', none: 'No limit', unknown: hasUsual ? 'Usual' : 'Not known' };
+const noLimits = new Set<PressItemKind>(['seconds', 'minutes', 'amount', 'count', 'speed', 'rate']);
+
+/** The words of the states: a blank that stands for a value is not unknown, and a time is no limit. */
+export function fieldStateWords({ key, kind, whenBlank }: PressItem): Record<FieldState, string> {
+  return {
+    value: 'Value',
+    none: noLimits.has(kind) ? 'None' : 'No limit',
+    unknown: isInvented(key) ? 'Invented' : whenBlank === undefined ? 'Not known' : 'Usual',
+  };
 }
 
 export function fieldState(text: string): FieldState {

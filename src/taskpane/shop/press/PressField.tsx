@@ -22,7 +22,9 @@ interface Props {
 
 const choices: Partial<Record<PressItem['kind'], readonly string[]>> = {
   station: ['yes', 'no'],
+  yesNo: ['yes', 'no'],
   legs: ['one', 'both', 'no'],
+  legPosition: ['down', 'up', 'both'],
 };
 
 /** One value of a press: what it is, what it says, and whether that is a limit, none, or not known. */
@@ -52,7 +54,7 @@ export function PressField({ item, label, unit, shopUnit, text, problem, conflic
           )}
         </Select>
       ) : (
-        <LimitInput label={label} text={text} hasUsual={item.whenBlank !== undefined} onText={onText} />
+        <LimitInput {...{ item, label, text, onText }} />
       )}
       {conflict && <Conflict conflict={conflict} onText={onText} />}
     </PaneField>
@@ -60,19 +62,15 @@ export function PressField({ item, label, unit, shopUnit, text, problem, conflic
 }
 
 function LimitInput({
+  item,
   label,
   text,
-  hasUsual,
   onText,
   ...fromField
-}: {
-  label: string;
-  text: string;
-  hasUsual: boolean;
-  onText: (text: string) => void;
-}) {
+}: Pick<Props, 'item' | 'label' | 'text' | 'onText'>) {
   const input = useRef<HTMLInputElement>(null);
   const state = fieldState(text);
+  const words = fieldStateWords(item);
   const choose = (next: FieldState) => {
     onText(next === 'none' ? 'none' : next === 'value' && state === 'value' ? text : '');
     if (next === 'value') input.current?.focus();
@@ -88,12 +86,12 @@ function LimitInput({
         onChange={(_, { value }) => onText(value)}
       />
       <Select
-        aria-label={`${label}: value, no limit or ${hasUsual ? 'the usual' : 'not known'}`}
+        aria-label={`${label}: ${`${words.value}, ${words.none} or ${words.unknown}`.toLowerCase()}`}
         style={{ flex: '0 0 112px' }}
         value={state}
         onChange={(_, { value }) => choose(value as FieldState)}
       >
-        {Object.entries(fieldStateWords(hasUsual)).map(([key, word]) => (
+        {Object.entries(words).map(([key, word]) => (
           <option key={key} value={key}>
             {word}
           </option>

@@ -1,9 +1,9 @@
-import { Accordion, AccordionHeader, AccordionItem, AccordionPanel } from '@fluentui/react-components';
+import { Accordion, AccordionHeader, AccordionItem, AccordionPanel, Text } from '@fluentui/react-components';
 import type { FieldConflict, Fields } from './mergeFields.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { ShopTable } from '../../shared/shopState.js';
-import type { Fold } from './folds.js';
+import { type Fold, isInvented } from './folds.js';
 import { PressField } from './PressField.js';
 import { unitOf } from './pressFields.js';
 import { stack } from '../../shared/stack.js';
@@ -25,10 +25,11 @@ export function PressFold({ fold, table, unit, mine, problems, conflicts, onText
   return (
     <Accordion collapsible>
       <AccordionItem value={fold.title}>
-        <AccordionHeader as="h3" size="small">
+        <AccordionHeader as="h4" size="small">
           {fold.title}: {summaryOf(fold, text, problems)}
         </AccordionHeader>
         <AccordionPanel style={{ ...stack(12), marginInline: 4 }}>
+          {fold.note !== undefined && <Text>{fold.note}</Text>}
           {fold.items.map((item) => (
             <PressField
               key={item.key}
@@ -48,7 +49,7 @@ export function PressFold({ fold, table, unit, mine, problems, conflicts, onText
   );
 }
 
-/** `no`, `not known`, or how many of its values are known, with what cannot be read. */
+/** `no`, `not known`, or how many of its values are known, with what is invented or cannot be read. */
 function summaryOf({ items }: Fold, text: (name: string) => string, problems: Props['problems']): string {
   const bad = items.filter(({ name }) => problems[name] !== undefined).length;
   if (bad > 0) return `${counted(bad, 'value')} cannot be read`;
@@ -56,7 +57,10 @@ function summaryOf({ items }: Fold, text: (name: string) => string, problems: Pr
   const word = station ? text(station.name).toLowerCase() : 'yes';
   if (word !== 'yes') return word === '' ? 'not known' : 'none on this press';
   const values = items.filter((item) => item !== station);
-  const blank = values.filter(({ name, whenBlank }) => text(name) === '' && whenBlank === undefined).length;
+  const blank = values.filter(({ name }) => text(name) === '');
+  const invented = blank.filter(({ key }) => isInvented(key)).length;
+  if (invented > 0) return `${invented} of ${values.length} invented`;
+  const unknown = blank.filter(({ whenBlank }) => whenBlank === undefined).length;
   if (values.length === 0) return 'yes';
-  return blank === 0 ? `all ${values.length} known` : `${blank} of ${values.length} not known`;
+  return unknown === 0 ? `all ${values.length} known` : `${unknown} of ${values.length} not known`;
 }

@@ -7,7 +7,7 @@ import { appendRows } from '../sheet/tableCells.js';
 import { starterUnit } from '../sheet/starter.js';
 import { PressActions } from './PressActions.js';
 import { PressFold } from './PressFold.js';
-import { folds } from './folds.js';
+import { foldGroups } from './folds.js';
 import { changedCells, fieldsOf, problemOf, unitOfTable } from './pressFields.js';
 import { usePressFields } from './usePressFields.js';
 import { pressItems } from '../../../core/press/pressItem.js';
@@ -70,12 +70,19 @@ export function PressForm({ workbook, shop, name, onClose, onRenamed, onCopy }: 
         <Button onClick={onClose}>All presses</Button>
       </div>
       {taken.length > 0 && <Text role="status">Taken from the sheet meanwhile: {taken.join(', ')}.</Text>}
-      {folds.map((fold) => (
-        <PressFold
-          key={fold.title}
-          {...{ fold, table, mine, problems, conflicts, onText: type }}
-          unit={shop.shop.unit}
-        />
+      {foldGroups.map(({ title: of, folds }) => (
+        <section key={of} aria-label={of}>
+          <Text as="h3" weight="semibold" style={{ margin: 0 }}>
+            {of}
+          </Text>
+          {folds.map((fold) => (
+            <PressFold
+              key={fold.title}
+              {...{ fold, table, mine, problems, conflicts, onText: type }}
+              unit={shop.shop.unit}
+            />
+          ))}
+        </section>
       ))}
       <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
         <Button appearance="primary" type="submit" disabled={changed.length === 0 || wrong.length > 0}>

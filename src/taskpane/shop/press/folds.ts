@@ -1,42 +1,75 @@
 import { gaugeItems } from '../../../core/press/gaugeItems.js';
+import { inventedTimes } from '../../../core/press/inventedTimes.js';
 import { timeItems } from '../../../core/press/timeItems.js';
-import { type PressItem, pressItems } from '../../../core/press/pressItem.js';
+import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/pressItem.js';
 
 export interface Fold {
   title: string;
   items: PressItem[];
   /** Drops the words that the title says already. */
   label: (item: PressItem) => string;
+  /** What its values are needed for, where that is not the checks of every row. */
+  note?: string;
 }
 
-const stations = ['Punch', 'Flat shear', 'Angle shear', 'Bar shear', 'Notcher', 'Bend'];
-const general = new Set<string>(['punchForce', 'shearForce', 'shareToUse', 'referenceShear']);
-const cost = new Set<string>(['hourlyRate', 'crew']);
-const time = new Set<string>(timeItems.map(({ key }) => key));
-const gauge = new Set<string>(gaugeItems.map(({ key }) => key));
-const blades = new Set<string>(['shearStroke', 'bladeMaterialLimit']);
-const support = new Set<string>(['longestBar', 'heaviestBar']);
+const whole: readonly PressItemKey[] = ['punchForce', 'shearForce', 'shareToUse', 'referenceShear'];
+const blades: readonly PressItemKey[] = ['bladeMaterialLimit'];
+const supports: readonly PressItemKey[] = ['longestBar', 'heaviestBar'];
+const gauges: readonly PressItemKey[] = gaugeItems.map(({ key }) => key);
+const times: readonly PressItemKey[] = timeItems.flatMap(({ key }) => (isInvented(key) ? key : []));
+const strokes: readonly PressItemKey[] = [
+  ...(['punchOpenHeight', 'shearStroke', 'notcherStroke'] as const),
+  ...timeItems.flatMap(({ key }) => (isInvented(key) ? [] : key)),
+];
+const rate: readonly PressItemKey[] = ['hourlyRate', 'crew'];
+const apart = new Set<string>([whole, blades, supports, gauges, times, strokes, rate].flat());
 
-/** The items of a press in the order in which its plate and manual are read: whole press, stations, supports. */
-export const folds: readonly Fold[] = [
-  foldOf('Whole press', (item) => general.has(item.key)),
-  ...stations.map((title) =>
-    foldOf(
-      title,
-      (item) => !general.has(item.key) && (item.name === title || item.name.startsWith(`${title} `)),
-    ),
-  ),
-  foldOf('Blades', (item) => blades.has(item.key)),
-  foldOf('Supports', (item) => support.has(item.key)),
-  foldOf('Gauges', (item) => gauge.has(item.key)),
-  foldOf('Time and rate', (item) => time.has(item.key) || cost.has(item.key)),
+/** The items that the checks of a row need, in the order in which a plate is read: whole press, stations, supports. */
+const checkFolds: readonly Fold[] = [
+  foldOf('Whole press', whole),
+  ...['Punch', 'Flat shear', 'Angle shear', 'Bar shear', 'Notcher', 'Bend'].map(stationFold),
+  foldOf('Blades', blades),
+  foldOf('Supports', supports),
 ];
 
-function foldOf(title: string, belongs: (item: PressItem) => boolean): Fold {
-  const items = pressItems.filter((item) => belongs(item));
+/** The items that only setting up, time and cost need. */
+const workFolds: readonly Fold[] = [
+  foldOf('Gauges', gauges, 'Needed for the settings of back gauge, fence and stops; blank is not known.'),
+  foldOf('Strokes', strokes, 'Needed for the stops of a stroke and its time; blank is not known.'),
+  foldOf(
+    'Time',
+    times,
+    'Needed for minutes and cost; blank uses an invented time, which every result names.',
+  ),
+  foldOf('Rate', rate, 'Needed for cost and price; without an hourly rate a row has minutes and no cost.'),
+];
+
+/** The folds of the form of a press, by what they are needed for. */
+export const foldGroups: readonly { title: string; folds: readonly Fold[] }[] = [
+  { title: 'What the checks need', folds: checkFolds },
+  { title: 'Set-up, time and cost', folds: workFolds },
+];
+
+/** Whether a blank cell of an item stands for a time that nobody measured. */
+export function isInvented(key: string): boolean {
+  return key in inventedTimes;
+}
+
+function foldOf(title: string, keys: readonly PressItemKey[], note?: string): Fold {
+  return { ...withItems(title, (item) => keys.some((key) => key === item.key)), ...(note ? { note } : {}) };
+}
+
+function stationFold(title: string): Fold {
+  return withItems(
+    title,
+    ({ key, name }) => !apart.has(key) && (name === title || name.startsWith(`${title} `)),
+  );
+}
+
+function withItems(title: string, belongs: (item: PressItem) => boolean): Fold {
   return {
     title,
-    items,
+    items: pressItems.filter((item) => belongs(item)),
     label: ({ name, kind }) => (kind === 'station' ? 'On this press' : shorter(name, title)),
   };
 }

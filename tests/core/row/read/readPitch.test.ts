@@ -40,6 +40,8 @@ describe('the pitch of four holes', () => {
     '3 SP @ 3',
     '3 spaces @ 3',
     '3 SPA. @ 3 = 9',
+    '3x3',
+    '3 x 3 = 9',
     '3 EQ SP @ 3 = 9',
     '3 equal spaces @ 3',
     '2@3 & 3',
@@ -82,7 +84,6 @@ describe('the pitch of four holes', () => {
     '3 3 3',
     '3-3-3',
     '3/3/3',
-    '3x3',
     '@3',
     '=9',
     '3@3 =',
@@ -119,6 +120,102 @@ describe('any chain', () => {
         expect(read(`${text} = ${total}`, spaces.length + 1)).toEqual(expected);
         expect(refused(`${text} = ${total + 1}`, spaces.length + 1)).toContain('add up to');
       }),
+    );
+  });
+});
+
+describe('the pitch of a list in mm', () => {
+  const inMm = (count: number) => ({
+    ...context(count),
+    unit: 'mm' as const,
+    length: (text: string) => lengthsIn('mm')(text),
+    leastApartMm: 18,
+  });
+  const mm = (text: string, count: number) => readPitch(text, inMm(count));
+  const refusedMm = (text: string, count: number) => refusalText(() => mm(text, count));
+
+  it.each([
+    ['4x120', 5, 120],
+    ['4 x 120', 5, 120],
+    ['4*120', 5, 120],
+    ['4×120', 5, 120],
+    ['4à120', 5, 120],
+    ['4 à 120', 5, 120],
+    ['4x120=480', 5, 120],
+    ['2@62,5', 3, 62.5],
+    ['2 x 62,5', 3, 62.5],
+    ['2@62,5=125', 3, 62.5],
+    ['62,5', 2, 62.5],
+    ['60-60', 3, 60],
+  ])('%s of %s holes is %s throughout', (text, count, pitchMm) => {
+    expect(mm(text, count)).toEqual({ pitchMm });
+  });
+
+  it.each([
+    ['100-120-150', 4, [100, 120, 150]],
+    ['100 - 120 - 150', 4, [100, 120, 150]],
+    ['100–120–150', 4, [100, 120, 150]],
+    ['100/120/150', 4, [100, 120, 150]],
+    ['100; 120; 150', 4, [100, 120, 150]],
+    ['62,5-70-62,5', 4, [62.5, 70, 62.5]],
+    ['2x60; 75', 4, [60, 60, 75]],
+    ['2x60 + 1x75', 4, [60, 60, 75]],
+    ['2@62,5', 4, [62, 62, 5]],
+  ])('%s of %s holes is a chain', (text, count, pitchesMm) => {
+    expect(mm(text, count)).toEqual({ pitchesMm });
+  });
+
+  it.each([
+    ['100-200-300', 4, 'may be spaces or distances from the first hole.'],
+    ['4x120', 4, "'4x120' is 4 spaces, so 5 holes in a line; the row says 4."],
+    ['120x4', 5, 'is 120 spaces'],
+    ['100-120', 4, "'100-120' is 2 spaces, so 3 holes in a line; the row says 4."],
+    ['sixty', 4, "'sixty' is not a pitch. Write 60, or the spaces one by one: 60; 75; 60 or 2@60; 75."],
+    ['100/120', 3, 'is no fraction of an inch'],
+    ['100 120 150', 4, 'would be 100 120 150 mm'],
+    ['4 Felder', 5, 'is not a pitch.'],
+  ])('%s of %s holes is refused', (text, count, told) => {
+    expect(refusedMm(text, count)).toContain(told);
+  });
+
+  it('names both readings of two numbers that may be spaces and holes either way', () => {
+    expect(refused('3x4', 4)).toBe("Pitch: '3x4' may be 3 spaces of 4 or 4 holes 3 apart. Write 3@4, or 3.");
+    expect(mm('3x40', 4)).toEqual({ pitchMm: 40 });
+  });
+
+  it('never has other spaces than those that are written, in their order', () => {
+    const space = fc.integer({ min: 30, max: 400 });
+    const run = fc.record({ count: fc.integer({ min: 1, max: 4 }), space });
+    const written = fc.constantFrom('@', 'x', ' x ', ' à ');
+    fc.assert(
+      fc.property(
+        fc.array(run, { minLength: 1, maxLength: 4 }),
+        written,
+        fc.constantFrom('; ', ' + '),
+        (runs, sign, mark) => {
+          const spaces = runs.flatMap(({ count, space: each }) => Array.from({ length: count }, () => each));
+          const text = runs.map(({ count, space: each }) => `${count}${sign}${each}`).join(mark);
+          const read = mm(text, spaces.length + 1);
+          const expected = spaces.map((each) => ('pitchMm' in read ? read.pitchMm : each));
+          expect('pitchesMm' in read ? read.pitchesMm : expected, text).toEqual(spaces);
+        },
+      ),
+    );
+    fc.assert(
+      fc.property(
+        fc.array(space, { minLength: 2, maxLength: 6 }),
+        fc.constantFrom('-', ' - ', '–'),
+        (spaces, mark) => {
+          let read;
+          try {
+            read = mm(spaces.join(mark), spaces.length + 1);
+          } catch {
+            return;
+          }
+          const each = 'pitchesMm' in read ? read.pitchesMm : spaces.map(() => read.pitchMm);
+          expect(each).toEqual(spaces);
+        },
+      ),
     );
   });
 });

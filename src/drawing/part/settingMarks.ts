@@ -2,6 +2,17 @@ import type { Turn } from '../../core/setup/way.js';
 import type { Shape } from '../drawing.js';
 import { ellipse, polygon, polyline, segment } from '../path.js';
 import { around, type Box, overlaps } from './box.js';
+import { halfSize } from './holeShapes.js';
+import type { PartPlan } from './partPlan.js';
+import { type View, xOf, yOf } from './partView.js';
+
+/** The gauge setting that makes a hole, by the number of its group in the row and its own number in the group. */
+export interface HoleSetting {
+  number: number;
+  group: number;
+  index: number;
+  turn: Turn;
+}
 
 /** A hole with the number of the gauge setting that makes it, and how the part is turned there. */
 export interface MarkedHole {
@@ -11,6 +22,22 @@ export interface MarkedHole {
   y: number;
   /** How far the hole reaches. */
   half: number;
+}
+
+/** The holes of the face that is drawn, as far as they are shown, with their settings. */
+export function markedHoles(
+  settings: readonly HoleSetting[],
+  { groups }: Pick<PartPlan, 'groups'>,
+  view: View,
+): MarkedHole[] {
+  const holes = groups.flatMap((group) => group.holes);
+  return settings.flatMap(({ number, turn, group, index }): MarkedHole[] => {
+    const hole = holes.find((each) => each.group === group && each.index === index);
+    const x = hole && xOf(view, hole.center.x);
+    if (!hole || x === undefined) return [];
+    const { x: halfX, y: halfY } = halfSize(hole, view.pixelPerMm);
+    return [{ number, turn, x, y: yOf(view, hole.center.y), half: Math.max(halfX, halfY) }];
+  });
 }
 
 export const markRadius = 9;

@@ -1,5 +1,6 @@
 import type { Shape } from '../drawing.js';
 import { labelWidth } from '../labelWidth.js';
+import { rightOf, type View, yOf } from './partView.js';
 
 /** What takes room in a drawing, in pixels. */
 export interface Box {
@@ -29,4 +30,17 @@ export function textBoxes(shapes: readonly Shape[]): Box[] {
     const left = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width : x;
     return [{ left, right: left + width, top: y - aboveLine, bottom: y + belowLine }];
   });
+}
+
+/** The stop touches a leaning end somewhat above or below its middle. */
+const stopHalf = 16;
+
+/** The fence bar beside the part, and the stop at its left. */
+export function fenceBoxes(view: View): Box[] {
+  const [left, right] = [view.left - 20, rightOf(view) + 10];
+  const bottom = yOf(view, 0);
+  const stop = around(view.left - 11, (view.top + bottom) / 2, 9, stopHalf);
+  return view.fence === 'throat'
+    ? [stop, { left, right, top: view.top - 12, bottom: view.top + 1 }]
+    : [stop, { left, right, top: bottom - 1, bottom: bottom + 12 }];
 }

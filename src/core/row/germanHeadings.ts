@@ -1,0 +1,48 @@
+import type { GroupField, RowField } from './heading.js';
+
+/** What German lists call the columns, with commas between: common practice, no source. */
+export const germanHeadings: Partial<Record<RowField | GroupField, string>> = {
+  mark: 'pos, pos nr, positionsnummer, bauteil, teil, teil nr, marke',
+  drawing: 'zeichnung, zeichnungsnr, zeichnung nr, zeichnungs nr, zchng, zchng nr',
+  qty: 'stk, stück, stückzahl, stueck, stueckzahl, anzahl, anz, menge',
+  section: 'profil, querschnitt, halbzeug',
+  size: 'abmessung, abmessungen',
+  grade: 'werkstoff, güte, guete, stahlsorte, stahlgüte, material/güte, werkstoffgüte',
+  length: 'länge, laenge, zuschnitt, zuschnittlänge, sägelänge, schnittlänge, fertiglänge',
+  thickness: 'dicke, blechdicke, materialdicke, stärke, blechstärke',
+  width: 'breite, blechbreite',
+  miterLeft: 'gehrung links, gehrung li, gehrung l, gehrung anfang',
+  miterRight: 'gehrung rechts, gehrung re, gehrung r, gehrung ende',
+  miter: 'gehrung, gehrungen, gehrungswinkel',
+  longSide: 'lange seite, lange kante, langpunkt',
+  miterLeg: 'gehrung schenkel, schenkel gehrung, gehrungsschenkel',
+  cornerClip: 'eckschnitt, eckenschnitt, eckabschnitt, eckenabschnitt, eckausschnitt schräg',
+  corners: 'anzahl ecken, ecken, anzahl eckschnitte',
+  clipAt: 'eckschnitt an, eckschnitt bei, lage eckschnitt, eckschnitt lage',
+  notchWidth: 'ausklinkung breite, klinkung breite, breite ausklinkung, ausklinkbreite',
+  notchDepth: 'ausklinkung tiefe, klinkung tiefe, tiefe ausklinkung, ausklinktiefe',
+  notches: 'ausklinkungen, anzahl ausklinkungen, klinkungen',
+  notchAt: 'ausklinkung an, ausklinkung bei, lage ausklinkung, ausklinkung lage, klinkung an',
+  bendLength: 'kantlänge, biegelänge, abkantlänge, länge kantung',
+  bends: 'kantungen, abkantungen, biegungen, anzahl kantungen, anzahl biegungen',
+  bendAt: 'kantung an, kantung bei, kantlinie, biegelinie, biegung an, lage kantung, abkantung an',
+  finish:
+    'oberfläche, oberflaeche, beschichtung, oberflächenbehandlung, korrosionsschutz, verzinkung, verzinkt, verzinken, feuerverzinkt',
+  cutBy:
+    'getrennt durch, geschnitten mit, geschnitten durch, trennen, trennart, trennverfahren, schneidverfahren, schnittart',
+  press: 'maschine, presse, stanze, lochstanze, profilstahlschere',
+  hole: 'bohrung, loch, lochdurchmesser, lochgröße, lochgrösse, bohrungsdurchmesser, bohrdurchmesser, lochmaß, lochmass, lochdurchm',
+  holes:
+    'anzahl löcher, anzahl bohrungen, löcher, bohrungen, lochzahl, lochanzahl, anz löcher, anz bohrungen, anz loch, löcher stk',
+  bolt: 'schraube, schraubengröße, schraubengrösse, schraubengroesse',
+  edge: 'seitenabstand, randabstand quer, randabstand seitlich, randabstand e2, abstand seite',
+  end: 'endabstand, randabstand längs, stirnabstand, randabstand e1, abstand ende',
+  edgeKind: 'kantenart, kantenausführung, längskante, kantenbearbeitung',
+  endKind: 'endenart, ende ausführung, stirnkante',
+  pitch: 'lochabstand, teilung, lochteilung, lochabstände, achsabstand, abstand löcher, lochabst',
+  gage: 'wurzelmaß, wurzelmass, anreißmaß, anreissmass, streichmaß, streichmass, lochreihenabstand',
+  leg: 'schenkel, schenkel/steg, im schenkel',
+  slot: 'langloch, langlöcher, langlochrichtung, langloch richtung, richtung langloch',
+  holesAt: 'löcher bei, lochlage, lochkoordinaten, lochpositionen',
+  holesBy: 'lochherstellung, löcher durch, bohren/stanzen, gebohrt/gestanzt, lochverfahren',
+};

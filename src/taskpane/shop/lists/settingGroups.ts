@@ -1,0 +1,44 @@
+import { inventedSettings } from '../../../core/shop/costSettings.js';
+import type { Settings } from '../../../core/shop/settings.js';
+
+/** Settings that are asked together: what they are about, and what needs them. */
+export interface SettingGroup {
+  title: string;
+  keys: readonly (keyof Settings)[];
+  note?: string;
+}
+
+/** The groups of the form of settings; the first is open. */
+export const settingGroups: readonly SettingGroup[] = [
+  {
+    title: 'Checks',
+    keys: [
+      ...(['shearRatio', 'holeToThickness', 'punchAllowanceMPa', 'edgeCode', 'clearanceMethod'] as const),
+      ...(['strippingShare', 'holeFit', 'jobSpec', 'veeRatio', 'holesWithoutPitch'] as const),
+      'barStockToWidth',
+    ],
+  },
+  {
+    title: 'Strokes',
+    keys: ['punchEntryMm', 'stripperGapMm'],
+    note: 'Needed for the stops of a stroke.',
+  },
+  {
+    title: 'Time',
+    keys: ['setup', 'efficiency', 'firstPieceMin', 'pieceMarkS', 'handling', 'barLengths'],
+    note: 'Needed for minutes and cost; what is blank and invented is named in every result.',
+  },
+  {
+    title: 'Cost and price',
+    keys: [
+      ...(['currency', 'rateIncludesCrew', 'materialPricePerKg', 'scrapAllowance'] as const),
+      ...(['markup', 'margin', 'minimumCharge', 'quantityBreaks'] as const),
+    ],
+    note: 'Needed for cost and price, with the hourly rate of each press. Give a markup or a margin, not both.',
+  },
+];
+
+/** Whether a blank setting stands for a time that nobody measured. */
+export function isInventedSetting(key: keyof Settings): boolean {
+  return key in inventedSettings;
+}
