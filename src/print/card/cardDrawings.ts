@@ -24,11 +24,7 @@ export const columnWidth = 333;
 const gap = 6;
 const captionHeight = 14;
 /** Room for the width of the part. */
-<<<<<<< HEAD
-const tallest = 96;
-=======
 const tallest = 100;
->>>>>>> cards
 
 export function cardDrawings(card: Card, shop: Shop): CardDrawings {
   const { part, head } = card;
