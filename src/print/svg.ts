@@ -40,20 +40,27 @@ function shapeHtml(shape: Shape): Html {
         fill="${fills[shape.fill]}"
         ${shape.line ? strokeOf(shape.line) : []}
       />`;
-    case 'text': {
-      const { x, y, text, anchor = 'start', strong, behind } = shape;
-      const halo = behind ? new Html(' stroke="#fff" stroke-width="4" paint-order="stroke"') : [];
-      const weight = strong ? new Html(' font-weight="700"') : [];
-      return html`<text
-        x="${rounded(x)}"
-        y="${rounded(y)}"
-        text-anchor="${anchor}"
-        fill="#000"
-        ${weight}${halo}
-        >${text}</text
-      >`;
-    }
+    case 'text':
+      return textHtml(shape);
   }
+}
+
+/** The widest of usual fonts, with bare paper behind so that lines do not cross it. */
+const letterWidth = 7;
+
+function textHtml({ x, y, text, anchor = 'start', strong, behind }: Extract<Shape, { kind: 'text' }>): Html {
+  const width = text.length * letterWidth + 4;
+  const left = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width + 2 : x - 2;
+  const paper = html`<rect
+    x="${rounded(left)}"
+    y="${rounded(y - 11)}"
+    width="${rounded(width)}"
+    height="14"
+    fill="#fff"
+  />`;
+  const weight = strong ? new Html(' font-weight="700"') : [];
+  const at = html`x="${rounded(x)}" y="${rounded(y)}" text-anchor="${anchor}"`;
+  return html`${behind ? paper : []}<text ${at} fill="#000" ${weight}>${text}</text>`;
 }
 
 function strokeOf(line: Line, dash = strokes[line].dash): Html {

@@ -51,8 +51,8 @@ export interface CardDrawing {
   width: number;
   height: number;
   shapes: Shape[];
-  /** How wide the part is drawn. */
-  partHeight: number;
+  /** The part is drawn narrow, or its holes over each other: more room would help. */
+  tight: boolean;
   /** How it is not to scale, in words. */
   scale: string[];
   /** What has no room in it, in words. */
@@ -68,6 +68,8 @@ const rooms: Record<Side, { above: number; below: number }> = {
   operator: { above: 16, below: 18 },
 };
 const operatorHeight = 18;
+/** A part that is drawn less wide is hard to read. */
+const leastHeight = 40;
 
 export function cardDrawing(input: CardInput): CardDrawing {
   const { job, section, face, unit, shop, width, height: tallest } = input;
@@ -106,11 +108,12 @@ export function cardDrawing(input: CardInput): CardDrawing {
   ];
   const taken = [...textBoxes(base), ...barBoxes(view), ...edgeBoxes(plan, view), ...lines];
   const marks = marksOf(input, plan, view, taken, frame);
+  const used = Math.max(rightOf(view) + 10, ...textBoxes(base).map((box) => box.right));
   return {
-    width,
+    width: Math.min(width, used),
     height,
     shapes: textLast([...base, ...marks.shapes]),
-    partHeight: bottom - top,
+    tight: bottom - top < leastHeight || areCrowded(plan, view),
     scale: scaleWords(view, unit),
     beside: [
       ...(below ? [] : [`From the stop: ${listed(along)}.`]),
@@ -130,6 +133,21 @@ function scaleWords(view: View, unit: LengthUnit): string[] {
   const outMm = view.lengthMm - 2 * view.broken.endMm;
   const out = formatSizes([outMm], unit);
   return [`Ends to scale, ${out.endsWith('mm') ? out : `${out} ${unit}`} left out.`];
+}
+
+/** Holes of a line that touch each other in the drawing. */
+function areCrowded({ groups }: PartPlan, view: View): boolean {
+  const spans = groups
+    .flatMap(({ holes }) => holes)
+    .flatMap((hole) => {
+      const x = xOf(view, hole.center.x);
+      return x === undefined ? [] : [{ x, y: hole.center.y, half: halfSize(hole, view.pixelPerMm).x }];
+    })
+    .sort((a, b) => a.y - b.y || a.x - b.x);
+  return spans.some((each, at) => {
+    const next = spans[at + 1];
+    return next?.y === each.y && next.x - each.x < next.half + each.half + 2;
+  });
 }
 
 /** More holes than these are not marked one by one. */

@@ -1,4 +1,5 @@
 import { formatSizes } from '../../core/quantity/formatLength.js';
+import { sizeAsTyped } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Shape } from '../drawing.js';
 import { polyline, segment } from '../path.js';
@@ -22,9 +23,11 @@ const lineHeight = 15;
 /** Sizes are figures, which are narrower than the widest letters. */
 const figureWidth = 6.9;
 
-/** Holes whose place the row gives: what is read is no dimension. */
+/** Holes whose place the row gives, each with the cells that give it: what is read is no dimension. */
 function givenHoles({ groups }: PartPlan) {
-  return groups.flatMap(({ holes, isRead }) => holes.filter((hole) => !isRead(hole)));
+  return groups.flatMap(({ group: { typed = {} }, holes, isRead }) =>
+    holes.filter((hole) => !isRead(hole)).map((hole) => ({ hole, typed })),
+  );
 }
 
 function once(all: readonly Running[], nearer: (a: number, b: number) => number): Running[] {
@@ -41,11 +44,12 @@ function once(all: readonly Running[], nearer: (a: number, b: number) => number)
 export function alongTheStop(plan: PartPlan, view: View, unit: LengthUnit, length: string): Running[] {
   const size = (mm: number) => formatSizes([mm], unit);
   const bottom = yOf(view, 0);
-  const holes = givenHoles(plan).flatMap((hole): Running[] => {
+  const holes = givenHoles(plan).flatMap(({ hole, typed }): Running[] => {
     const at = xOf(view, hole.center.x);
     if (at === undefined) return [];
     const start = yOf(view, hole.center.y) + halfSize(hole, view.pixelPerMm).y;
-    return [{ mm: hole.center.x, text: size(hole.center.x), at, start }];
+    const mm = hole.center.x;
+    return [{ mm, text: sizeAsTyped(mm, [typed.end, typed.pitch, typed.holesAt], unit), at, start }];
   });
   const bends = plan.bends.flatMap(({ runs, from }): Running[] => {
     const at = runs === 'across' ? xOf(view, from.x) : undefined;
@@ -72,12 +76,13 @@ export function acrossTheFence(plan: PartPlan, view: View, unit: LengthUnit): Ru
   const { face, fence, bends } = plan;
   const size = (mm: number) => formatSizes([mm], unit);
   const from = (y: number) => (fence.side === 'throat' ? face.widthMm - y : y);
-  const holes = givenHoles(plan).flatMap((hole): Running[] => {
+  const holes = givenHoles(plan).flatMap(({ hole, typed }): Running[] => {
     const { x, y } = hole.center;
     const start = xOf(view, x);
     if (start === undefined) return [];
     const edge = start + halfSize(hole, view.pixelPerMm).x;
-    return [{ mm: from(y), text: size(from(y)), at: yOf(view, y), start: edge }];
+    const text = sizeAsTyped(from(y), [typed.edge, typed.gage, typed.holesAt], unit);
+    return [{ mm: from(y), text, at: yOf(view, y), start: edge }];
   });
   const along = bends.flatMap(({ runs, atMm }): Running[] =>
     runs === 'along'

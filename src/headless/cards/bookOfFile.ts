@@ -11,7 +11,11 @@ type Place = { sheet: number; zone: Zone };
 const stampName = 'ShopStamp';
 
 /** A calculated workbook file as cards read it. */
-export function bookOfFile({ workbook, scope, grids }: Calculated): CardBook {
+export function bookOfFile({
+  workbook,
+  scope,
+  grids,
+}: Pick<Calculated, 'workbook' | 'scope' | 'grids'>): CardBook {
   const stamp = placeOfName(stampName);
   const cellsAt = ({ sheet, zone: { top, bottom, left, right } }: Place): CellValue[][] =>
     Array.from({ length: bottom - top + 1 }, (_, down) =>

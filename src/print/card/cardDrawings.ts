@@ -15,7 +15,7 @@ export interface CardDrawings {
   /** As wide as the card, above both columns. */
   wide: Html[];
   said: string[];
-  heights: { narrow: number; wide: number };
+  heights: { narrow: number[]; wide: number[] };
 }
 
 export const cardWidth = 686;
@@ -23,14 +23,12 @@ export const columnWidth = 333;
 const gap = 6;
 const captionHeight = 14;
 /** Room for the width of the part. */
-const tallest = 104;
-/** A part that would be drawn less wide takes both columns. */
-const leastHeight = 40;
+const tallest = 96;
 
 export function cardDrawings(card: Card, shop: Shop): CardDrawings {
   const { part, head } = card;
   const section = part?.row.section;
-  const drawn: CardDrawings = { narrow: [], wide: [], said: [], heights: { narrow: 0, wide: 0 } };
+  const drawn: CardDrawings = { narrow: [], wide: [], said: [], heights: { narrow: [], wide: [] } };
   if (!part || !section || isSawn(section)) return drawn;
   const faces: readonly (FaceId | undefined)[] = part.faces.length > 0 ? part.faces : [undefined];
   for (const face of faces) {
@@ -48,15 +46,14 @@ export function cardDrawings(card: Card, shop: Shop): CardDrawings {
         height: tallest,
       });
     const narrow = within(columnWidth);
-    const isNarrow =
-      card.body.is === 'steps' && narrow.beside.length === 0 && narrow.partHeight >= leastHeight;
+    const isNarrow = card.body.is === 'steps' && narrow.beside.length === 0 && !narrow.tight;
     const drawing = isNarrow ? narrow : within(cardWidth);
     const caption = faces.length > 1 ? faceWords(section, face, shop) : '';
     const room = isNarrow ? 'narrow' : 'wide';
     drawn[room].push(figure(drawing, end, `${head.mark} on the press`, caption));
     drawn.said.push(...[...drawing.scale, ...drawing.beside].filter((words) => !drawn.said.includes(words)));
-    drawn.heights[room] +=
-      Math.max(drawing.height, end?.height ?? 0) + (caption === '' ? 0 : captionHeight) + gap;
+    const higher = Math.max(drawing.height, end?.height ?? 0);
+    drawn.heights[room].push(higher + (caption === '' ? 0 : captionHeight) + gap);
   }
   return drawn;
 }

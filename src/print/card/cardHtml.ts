@@ -77,11 +77,11 @@ function headHtml({ head, press, verdict, bars, next }: Card, job: Job, unit: Le
 }
 
 function textOf(card: Card, said: readonly string[], unit: LengthUnit): CardText {
-  const { body, near, cautions } = card;
+  const { body, near, cautions, part } = card;
   return {
     said: [...said],
     near: sentencesOf(near, unit).map((sentence) => `Caution: ${sentence}`),
-    steps: body.is === 'steps' ? body.steps.map((step) => stepLine(step, unit)) : [],
+    steps: body.is === 'steps' ? body.steps.map((step) => stepLine(step, part?.row.groups ?? [], unit)) : [],
     reasons: reasonsOf(card, unit),
     cautions: cautions.map(cautionWords),
   };

@@ -12,36 +12,52 @@ export interface CardText {
 /** In pixels and in letters, with room to spare: a printer's font may be wider than the one this was measured with. */
 const halfHeight = 484;
 const headHeight = 57;
-const footHeight = 45;
+const footHeight = 52;
 const lines = { said: 16, near: 20, step: 15, reason: 20 };
 const letters = { said: 110, near: 95, step: 54, reason: 80 };
-const gaps = 24;
-/** A step is not parted between the columns: some of it is lost. */
-const unparted = 10;
+const gaps = 28;
 
 /** Whether a card with these texts and drawings fits in half a page. */
 export function isHalf(
   { said, near, steps, reasons }: CardText,
-  drawings: { narrow: number; wide: number },
+  drawings: { narrow: readonly number[]; wide: readonly number[] },
 ): boolean {
-  const stepHeight = heightOf(
-    steps.map(({ title, words }) => `${title} ${words}`),
-    letters.step,
-    lines.step,
-  );
-  const flow = Math.max(drawings.narrow, (drawings.narrow + stepHeight) / 2 + unparted);
-  const height =
-    headHeight +
-    drawings.wide +
-    flow +
-    heightOf(said, letters.said, lines.said) +
-    heightOf(near, letters.near, lines.near) +
-    heightOf(reasons, letters.reason, lines.reason) +
-    footHeight +
-    gaps;
-  return height <= halfHeight;
+  const of = (texts: readonly string[], kind: keyof typeof lines) =>
+    texts.map((text) => lineCount(text, letters[kind]) * lines[kind]);
+  const inColumns = [
+    ...drawings.narrow,
+    ...of(
+      steps.map(({ title, words }) => `${title} ${words}`),
+      'step',
+    ),
+  ];
+  const stacked = [...drawings.wide, ...of(said, 'said'), ...of(near, 'near'), ...of(reasons, 'reason')];
+  return headHeight + sum(stacked) + columnHeight(inColumns) + footHeight + gaps <= halfHeight;
 }
 
-function heightOf(texts: readonly string[], perLine: number, lineHeight: number): number {
-  return texts.reduce((sum, text) => sum + Math.max(1, Math.ceil(text.length / perLine)), 0) * lineHeight;
+/** How high two columns are that share blocks in their order as evenly as they can. */
+function columnHeight(blocks: readonly number[]): number {
+  const whole = sum(blocks);
+  let first = 0;
+  let least = whole;
+  for (const block of blocks) {
+    first += block;
+    least = Math.min(least, Math.max(first, whole - first));
+  }
+  return least;
+}
+
+/** How many lines a text fills, broken between its words. */
+function lineCount(text: string, perLine: number): number {
+  let [count, used] = [1, 0];
+  for (const word of text.split(' ')) {
+    if (used > 0 && used + 1 + word.length > perLine) [count, used] = [count + 1, 0];
+    used += (used > 0 ? 1 : 0) + word.length;
+    count += Math.floor(used / (perLine + 1));
+  }
+  return count;
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, each) => total + each, 0);
 }

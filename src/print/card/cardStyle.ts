@@ -6,9 +6,9 @@ export const cardStyle = `
 body { font: 9.5pt/1.28 Arial, "Liberation Sans", Helvetica, sans-serif; color: #000; background: #fff; margin: 0; }
 .sheet { width: 7.4in; margin: 0 auto; break-after: page; }
 .sheet:last-child { break-after: auto; }
-.card { display: flex; flex-direction: column; gap: 4px; height: 5.05in; padding: 7px 10px 5px; border: 1.5pt solid #000; }
+.card { display: flex; flex-direction: column; gap: 4px; min-height: 5.05in; break-inside: avoid; padding: 7px 10px 5px; border: 1.5pt solid #000; }
 .card + .card { margin-top: 0.12in; }
-.card.whole { height: auto; min-height: 10.22in; }
+.card.whole { min-height: 10.22in; break-inside: auto; }
 .head { display: flex; align-items: baseline; gap: 14px; border-bottom: 1.5pt solid #000; padding-bottom: 3px; }
 .mark { font-size: 24pt; line-height: 1; font-weight: 700; overflow-wrap: anywhere; }
 .qty { font-size: 17pt; line-height: 1; font-weight: 700; white-space: nowrap; }
@@ -26,8 +26,8 @@ p { margin: 0; } .said { font-size: 9pt; } .near { border: 1.5pt solid #000; pad
 .steps b.no { display: inline-block; width: 15px; height: 15px; margin-right: 5px; border: 0.9pt solid #000; border-radius: 50%; text-align: center; text-indent: 0; font-size: 8.5pt; line-height: 13px; }
 .steps b.at { display: inline-block; width: 15px; margin-right: 5px; text-align: right; text-indent: 0; }
 .reasons { margin: 0; padding-left: 16px; font-size: 11pt; overflow-wrap: anywhere; }
-.foot { margin-top: auto; border-top: 0.75pt solid #000; padding-top: 2px; font-size: 8pt; line-height: 1.2; }
-.foot b { font-size: 8.5pt; } .stamp { white-space: nowrap; font-weight: 700; }
+.foot { margin-top: auto; border-top: 0.75pt solid #000; padding-top: 2px; font-size: 7.5pt; line-height: 1.2; }
+.foot b { font-size: 8pt; } .stamp { white-space: nowrap; font-weight: 700; }
 table { border-collapse: collapse; width: 100%; font-size: 11pt; } caption { text-align: left; font-weight: 700; padding: 6pt 0 2pt; }
 th, td { text-align: left; vertical-align: top; padding: 1.5pt 12pt 1.5pt 0; border-bottom: 0.75pt solid #000; } td:last-child { overflow-wrap: anywhere; width: 40%; } tbody th { padding-top: 6pt; } tbody { break-inside: avoid; }
 td.number, th.number { text-align: right; } thead { display: table-header-group; } tr { break-inside: avoid; }

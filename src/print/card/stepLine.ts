@@ -1,5 +1,7 @@
-import { formatLength, formatSizes } from '../../core/quantity/formatLength.js';
+import { formatLength } from '../../core/quantity/formatLength.js';
+import { sizeAsTyped } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
+import type { HoleGroup } from '../../core/row/rowJob.js';
 import { stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
 
@@ -9,20 +11,27 @@ export interface StepLine {
   words: string;
 }
 
-export function stepLine(step: OperatorStep, unit: LengthUnit): StepLine {
+/** Stop and fence of a setting are in the unit in which its holes are typed, as in the drawing. */
+export function stepLine(step: OperatorStep, groups: readonly HoleGroup[], unit: LengthUnit): StepLine {
   const { punch, die, holder, stopMm, fenceMm, upperMm, lowerMm, hits, mode } = step;
   const { stopSide, ...told } = step;
-  const size = (mm: number) => formatSizes([mm], unit);
+  const { typed = {} } = groups.find(({ number }) => number === step.holes?.[0]?.group) ?? {};
   const way = wayWords(step);
   const facts = [
     ...(holder === undefined ? [] : [`holder ${holder}`]),
     ...(punch === undefined ? [] : [`punch ${punch}`]),
     ...(die === undefined ? [] : [`die ${die}`]),
-    ...(stopMm === undefined ? [] : [`${stopSide ?? ''} stop ${size(stopMm)}`.trim()]),
-    ...(fenceMm === undefined ? [] : [`fence ${size(fenceMm)}`]),
+    ...(stopMm === undefined
+      ? []
+      : [
+          `${stopSide ?? ''} stop ${sizeAsTyped(stopMm, [typed.end, typed.pitch, typed.holesAt], unit)}`.trim(),
+        ]),
+    ...(fenceMm === undefined
+      ? []
+      : [`fence ${sizeAsTyped(fenceMm, [typed.edge, typed.gage, typed.holesAt], unit)}`]),
     ...(upperMm === undefined ? [] : [`upper ${formatLength(upperMm, unit)}`]),
     ...(lowerMm === undefined ? [] : [`lower ${formatLength(lowerMm, unit)}`]),
-    ...(mode === undefined ? [] : [mode]),
+    ...(mode === undefined || step.action === 'mark out' ? [] : [mode]),
     ...(hits === undefined ? [] : [`${hits} ${hits === 1 ? 'hit' : 'hits'} a piece`]),
     ...(way === '' || way === 'as it lies' ? [] : [way]),
   ];

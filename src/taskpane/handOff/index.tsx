@@ -3,6 +3,7 @@ import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
 import { BackSection } from './BackSection.js';
 import { CopySection } from './CopySection.js';
+import { CardsSection } from './cards/CardsSection.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import { ReportSection } from './ReportSection.js';
 
@@ -11,7 +12,7 @@ export interface HandOffProps {
   shop: ShopState;
 }
 
-/** Copies for others, formulas brought back, the stamp, the report. */
+/** Copies for others, formulas brought back, the stamp, the report, the cards. */
 export default function HandOff({ workbook, shop }: HandOffProps) {
   const styles = useHandOffStyles();
   if (shop.kind === 'loading') return <Spinner label="Reading the shop" />;
@@ -21,6 +22,7 @@ export default function HandOff({ workbook, shop }: HandOffProps) {
       <Stamp shop={shop} />
       <CopySection workbook={workbook} shop={shop} />
       {shop.kind === 'ready' && <ReportSection workbook={workbook} shop={shop} />}
+      {shop.kind === 'ready' && <CardsSection workbook={workbook} shop={shop} />}
     </div>
   );
 }

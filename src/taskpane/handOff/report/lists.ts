@@ -5,7 +5,7 @@ import { readHeadings } from '../../../core/row/readHeadings.js';
 import { readRow } from '../../../core/row/readRow.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
-import { overlap } from '../../../workbook/area.js';
+import { type Area, overlap } from '../../../workbook/area.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import type { Workbook } from '../../../workbook/port.js';
 import { isPartsList } from '../../shared/isPartsList.js';
@@ -21,15 +21,23 @@ export interface ReportRow {
   result: Extract<RowResult, { blank: false }>;
 }
 
-const sliceRows = 200;
+type Ready = Extract<ShopState, { kind: 'ready' }>;
 
-/** Every row of every parts list that is a table, checked with the shop as it is now. */
-export async function reportRows(
+/** A list of parts that is a table: its headings, and its rows with the area they fill. */
+export interface PartsList {
+  name: string;
+  headings: readonly string[];
+  values: readonly (readonly CellValue[])[];
+  area: Area;
+}
+
+/** Every parts list of the workbook that is a table; the tables of the shop are none. */
+export async function partsLists(
   workbook: Workbook,
-  state: Extract<ShopState, { kind: 'ready' }>,
-  { signal, progress }: LongWork,
-): Promise<ReportRow[]> {
-  const own = Object.values(state.tables).map(({ area }) => area);
+  { tables: shopTables }: Ready,
+  signal: AbortSignal | undefined,
+): Promise<PartsList[]> {
+  const own = Object.values(shopTables).map(({ area }) => area);
   const tables = (await workbook.tables()).filter(
     ({ area, headings }) => !own.some((each) => overlap(each, area)) && isPartsList(headings),
   );
@@ -38,25 +46,46 @@ export async function reportRows(
     ['values'],
     { signal },
   );
-  const total = read.reduce((sum, { values }) => sum + values.length, 0);
-  const rows: ReportRow[] = [];
+  return read.map(({ values, area }, at) => ({
+    name: tables[at]?.name ?? '',
+    headings: tables[at]?.headings ?? [],
+    values,
+    area,
+  }));
+}
+
+const sliceRows = 200;
+
+/** What is made of every row of some lists, in slices, so that the pane stays alive and can be told to stop. */
+export async function ofEveryRow<Made>(
+  lists: readonly PartsList[],
+  make: (list: PartsList, cells: readonly CellValue[], row: number) => readonly Made[],
+  { signal, progress }: LongWork,
+): Promise<Made[]> {
+  const total = lists.reduce((sum, { values }) => sum + values.length, 0);
+  const made: Made[] = [];
   let done = 0;
-  for (const [at, { name, headings }] of tables.entries()) {
-    const { values = [], area } = read[at] ?? {};
-    for (let from = 0; from < values.length; from += sliceRows) {
+  for (const list of lists) {
+    for (let from = 0; from < list.values.length; from += sliceRows) {
       signal?.throwIfAborted();
-      const slice = values.slice(from, from + sliceRows);
-      rows.push(
-        ...slice.flatMap((cells, down) =>
-          rowOf(name, (area?.row ?? 0) + from + down + 1, cells, headings, state.shop),
-        ),
-      );
+      const slice = list.values.slice(from, from + sliceRows);
+      slice.forEach((cells, down) => made.push(...make(list, cells, list.area.row + from + down)));
       done += slice.length;
       progress?.(done, total);
       await new Promise((resolve) => setTimeout(resolve));
     }
   }
-  return rows;
+  return made;
+}
+
+/** Every row of every parts list that is a table, checked with the shop as it is now. */
+export async function reportRows(workbook: Workbook, state: Ready, work: LongWork): Promise<ReportRow[]> {
+  const lists = await partsLists(workbook, state, work.signal);
+  return ofEveryRow(
+    lists,
+    ({ name, headings }, cells, row) => rowOf(name, row + 1, cells, headings, state.shop),
+    work,
+  );
 }
 
 function rowOf(

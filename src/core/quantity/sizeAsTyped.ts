@@ -1,0 +1,23 @@
+import { formatLength, formatSizes } from './formatLength.js';
+import type { LengthUnit } from './units.js';
+
+/**
+ * A size that cells of a row give, in the unit in which they are typed.
+ * @param mm the size in mm
+ * @param typed the cells it comes from, as they stand in the sheet
+ * @param unit the unit of the shop, which cells without a unit have
+ * @returns text: without its unit where that is the shop's; with it where a cell is typed in the other one
+ * @example sizeAsTyped(50, ['50 mm'], 'in') // '50 mm', though it is 1-31/32 in but for a hair
+ * Source: common practice, no source.
+ */
+export function sizeAsTyped(mm: number, typed: readonly (string | undefined)[], unit: LengthUnit): string {
+  const other = unit === 'in' ? 'mm' : 'in';
+  if (!typed.some((text) => text !== undefined && unitOf[other].test(text))) return formatSizes([mm], unit);
+  return `${formatLength(mm, other)} ${other}`;
+}
+
+/** The unit at the end of a cell. */
+const unitOf: Record<LengthUnit, RegExp> = {
+  mm: /[\d\s][mc]m$/i,
+  in: /[\d\s](?:in|inch|inches|ft|feet|["”'])$/i,
+};

@@ -1,0 +1,103 @@
+import { Button, Select } from '@fluentui/react-components';
+import { useState } from 'react';
+import { cardsPage } from '../../../print/card/cardsPage.js';
+import { cardStyle } from '../../../print/card/cardStyle.js';
+import type { Workbook } from '../../../workbook/port.js';
+import { PaneField } from '../../shared/PaneField.js';
+import { shortText } from '../../shared/shortText.js';
+import type { ShopState } from '../../shared/shopState.js';
+import { useHandOffStyles } from '../handOffStyles.js';
+import { PrintedPage } from '../PrintedPage.js';
+import { Progress } from '../Progress.js';
+import { today } from '../today.js';
+import { useChangedSince } from '../useChangedSince.js';
+import { useTask } from '../useTask.js';
+import { jobName } from './jobName.js';
+import { type PaneChoice, paneCards } from './paneCards.js';
+
+interface Input {
+  workbook: Workbook;
+  shop: Extract<ShopState, { kind: 'ready' }>;
+}
+
+/** The operator's cards, one a mark: for all rows that can be made, those of a press, or the selected rows. */
+export function CardsSection({ workbook, shop }: Input) {
+  const styles = useHandOffStyles();
+  const choices = choicesOf(shop);
+  const [chosen, setChosen] = useState(0);
+  const choice = choices[chosen]?.choice ?? { is: 'made' };
+  const { task, start, stop } = useTask(async (work) => {
+    const { cards, leftOut } = await paneCards(workbook, shop, choice, work);
+    const job = { name: jobName(), date: today() };
+    const of = (style: string) => cardsPage(cards, shop.shop, job, style);
+    const left = leftOut.map(({ head, verdict }) => `${head.mark || 'a row without a mark'} (${verdict})`);
+    return { cards: cards.length, left, page: of(cardStyle), shown: of('') };
+  });
+  const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
+  return (
+    <section className={styles.part} aria-label="Cards">
+      <h2 className={styles.heading}>Cards</h2>
+      <p className={styles.text}>
+        One card a mark for whoever runs the press, two on a sheet; then the cuts of each press.
+      </p>
+      <PaneField label="For">
+        <Select value={String(chosen)} onChange={(_, { value }) => setChosen(Number(value))}>
+          {choices.map(({ title }, at) => (
+            <option key={title} value={at}>
+              {shortText(title)}
+            </option>
+          ))}
+        </Select>
+      </PaneField>
+      {task.at === 'working' && (
+        <Progress label="Making cards" done={task.done} total={task.total} stop={stop} />
+      )}
+      {task.at === 'failed' && (
+        <p className={styles.text} role="alert">
+          {task.message}
+        </p>
+      )}
+      {task.at === 'done' && (
+        <p className={styles.text} role="status">
+          {changed ? 'The workbook was changed since: these cards are of before. ' : ''}
+          {saidOf(task.answer)}
+        </p>
+      )}
+      {task.at === 'done' && task.answer.cards > 0 && (
+        <PrintedPage
+          {...{ workbook }}
+          name="Cards"
+          file="cards.html"
+          sheet="Cards"
+          page={task.answer.page}
+          shown={task.answer.shown}
+          style={cardStyle}
+        />
+      )}
+      <div className={styles.actions}>
+        <Button onClick={start}>{task.at === 'done' ? 'Make them again' : 'Make cards'}</Button>
+      </div>
+    </section>
+  );
+}
+
+function choicesOf({ shop }: Input['shop']): { title: string; choice: PaneChoice }[] {
+  return [
+    { title: 'All rows that can be made', choice: { is: 'made' } },
+    ...shop.presses.map(({ name }) => ({
+      title: `Those of ${name}`,
+      choice: { is: 'press', press: name } satisfies PaneChoice,
+    })),
+    { title: 'The selected rows', choice: { is: 'selected' } },
+  ];
+}
+
+const mostNamed = 20;
+
+function saidOf({ cards, left }: { cards: number; left: string[] }): string {
+  const made = `${cards} ${cards === 1 ? 'card' : 'cards'}.`;
+  if (left.length === 0) return made;
+  const more = left.length > mostNamed ? ` and ${left.length - mostNamed} more` : '';
+  const named = left.slice(0, mostNamed).map((each) => shortText(each, 60));
+  return `${made} Without a card, since they cannot be made as they stand: ${named.join(', ')}${more}.`;
+}

@@ -1,0 +1,41 @@
+import type { Card } from '../../../core/card/cardOf.js';
+import { readHeadings } from '../../../core/row/readHeadings.js';
+import { cardOfRow, type ChosenCards, chosenCards } from '../../../print/card/cardRows.js';
+import { overlap } from '../../../workbook/area.js';
+import type { LongWork } from '../../../workbook/longWork.js';
+import type { Workbook } from '../../../workbook/port.js';
+import { WorkbookError } from '../../../workbook/workbookError.js';
+import type { ShopState } from '../../shared/shopState.js';
+import { ofEveryRow, type PartsList, partsLists } from '../report/lists.js';
+
+/** Which rows get a card: all that can be made, those of them on a press, or the selected ones. */
+export type PaneChoice = { is: 'made' } | { is: 'press'; press: string } | { is: 'selected' };
+
+/** The cards of the lists of a workbook, with the shop as it is now. */
+export async function paneCards(
+  workbook: Workbook,
+  state: Extract<ShopState, { kind: 'ready' }>,
+  choice: PaneChoice,
+  work: LongWork,
+): Promise<ChosenCards> {
+  const lists = await partsLists(workbook, state, work.signal);
+  const selected = choice.is === 'selected' ? await workbook.selection() : [];
+  const isSelected = ({ area }: PartsList, row: number) =>
+    selected.some((each) => overlap(each, { ...area, row, rows: 1 }));
+  const cards = await ofEveryRow<Card>(
+    lists,
+    (list, cells, row) => {
+      if (choice.is === 'selected' && !isSelected(list, row)) return [];
+      const card = cardOfRow(cells, readHeadings(list.headings), state.shop);
+      return card ? [card] : [];
+    },
+    work,
+  );
+  if (choice.is === 'selected' && cards.length === 0)
+    throw new WorkbookError(
+      'missing',
+      'No row of a parts list is selected: select cells of the rows, then make the cards.',
+    );
+  if (choice.is === 'selected') return { cards, leftOut: [], unknown: [] };
+  return chosenCards(cards, choice.is === 'press' ? { press: choice.press } : {});
+}
