@@ -50,7 +50,7 @@ describe('cards', () => {
     expect((await run(quote, target(), '--marks', 'BP1, CL1')).code).toBe(0);
     const { code, out } = await run(quote, target(), '--marks', 'BP1,BP5');
     expect(code).toBe(3);
-    expect(out).toContain('1 have reasons instead of steps');
+    expect(out).toContain('1 with reasons instead of steps');
     expect(written()).toContain('Too big');
   }, 60_000);
 
