@@ -1,8 +1,7 @@
 import { type Package, type Relationship, relationshipsPart } from './package.js';
 import { refuseWorkbook } from './refusal/refusal.js';
-import { appendedTo } from './xml/appendedTo.js';
-import { cutElements } from './xml/cutElements.js';
-import { editArchive } from './zip/editArchive.js';
+import { XmlElement } from './xml/element.js';
+import { writeArchive } from './zip/writeArchive.js';
 
 const contentTypes = '[Content_Types].xml';
 const relationshipTypes = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
@@ -12,6 +11,7 @@ const noRelationships = `${xmlHead}<Relationships xmlns="http://schemas.openxmlf
 /** The parts of a package on their way to becoming another: as they are until changed, removed or added. */
 export class PackageParts {
   private readonly changed = new Map<string, string>();
+  private readonly opened = new Map<string, ReturnType<typeof XmlElement.part>>();
   private readonly added = new Map<string, string>();
   private readonly gone = new Set<string>();
   private readonly dropped = new Map<string, Set<string>>();
@@ -32,18 +32,35 @@ export class PackageParts {
   xml(part: string): string | undefined {
     const name = this.named(part);
     if (name === undefined || this.gone.has(name)) return undefined;
-    return this.added.get(name) ?? this.changed.get(name) ?? this.source.xml(name);
+    return (
+      this.opened.get(name)?.toString() ??
+      this.added.get(name) ??
+      this.changed.get(name) ??
+      this.source.xml(name)
+    );
   }
 
-  needed(part: string): string {
+  /** The outermost element of a part, for changing it; undefined where there is no such part. */
+  find(part: string): XmlElement | undefined {
+    const name = this.named(part) ?? part;
+    const xml = this.xml(name);
+    if (xml === undefined) return undefined;
+    const opened = this.opened.get(name) ?? XmlElement.part(xml);
+    this.opened.set(name, opened);
+    return opened.root;
+  }
+
+  /** The same, of a part that must be there. */
+  root(part: string): XmlElement {
     return (
-      this.xml(part) ?? refuseWorkbook(`The file is damaged: its part ${JSON.stringify(part)} is missing.`)
+      this.find(part) ?? refuseWorkbook(`The file is damaged: its part ${JSON.stringify(part)} is missing.`)
     );
   }
 
   set(part: string, xml: string): void {
     const name = this.named(part) ?? part;
     if (xml === this.xml(name)) return;
+    this.opened.delete(name);
     if (this.source.entry(name)) this.changed.set(name, xml);
     else this.added.set(name, xml);
   }
@@ -51,9 +68,7 @@ export class PackageParts {
   /** Adds a part with its content type. */
   add(part: string, xml: string, contentType: string): void {
     this.set(part, xml.startsWith('<?xml') ? xml : xmlHead + xml);
-    const override = (prefix: string) =>
-      `<${prefix}Override PartName="/${part}" ContentType="${contentType}"/>`;
-    this.set(contentTypes, appendedTo(this.needed(contentTypes), 'Types', override));
+    this.root(contentTypes).insert(`<Override PartName="/${part}" ContentType="${contentType}"/>`);
   }
 
   remove(part: string): void {
@@ -84,13 +99,13 @@ export class PackageParts {
   /** Relates a part to another; gives the id of the relationship. */
   relate(from: string, type: string, to: string): string {
     const part = relationshipsPart(from);
-    const before = this.xml(part) ?? noRelationships;
-    const taken = new Set([...before.matchAll(/\bId\s*=\s*["']([^"']*)/g)].map((match) => match[1]));
+    if (this.xml(part) === undefined) this.set(part, noRelationships);
+    const links = this.root(part);
+    const taken = new Set(links.children.map((link) => link.attribute('Id')));
     let number = 1;
     while (taken.has(`rId${number}`)) number++;
-    const link = (prefix: string) =>
-      `<${prefix}Relationship Id="rId${number}" Type="${relationshipTypes}/${type}" Target="${relativeTarget(from, to)}"/>`;
-    this.set(part, appendedTo(before, 'Relationships', link));
+    const target = relativeTarget(from, to);
+    links.insert(`<Relationship Id="rId${number}" Type="${relationshipTypes}/${type}" Target="${target}"/>`);
     return `rId${number}`;
   }
 
@@ -101,11 +116,7 @@ export class PackageParts {
       .map(({ id }) => id);
     if (ids.length === 0) return;
     this.dropped.set(from, new Set([...(this.dropped.get(from) ?? []), ...ids]));
-    const kept = cutElements(
-      this.needed(relationshipsPart(from)),
-      (reader) => reader.name === 'Relationship' && ids.includes(reader.attribute('Id') ?? ''),
-    );
-    this.set(relationshipsPart(from), kept);
+    this.root(relationshipsPart(from)).keep((link) => !ids.includes(link.attribute('Id') ?? ''));
   }
 
   /** Takes out relationships of a part, and the parts that nothing else leads to. */
@@ -146,6 +157,10 @@ export class PackageParts {
 
   toBytes(): Uint8Array {
     this.removeContentTypes();
+    for (const [name, part] of [...this.opened]) {
+      this.opened.delete(name);
+      this.set(name, String(part));
+    }
     const { archive, codec } = this.source;
     const bytes = (parts: Map<string, string>) =>
       new Map(
@@ -154,17 +169,13 @@ export class PackageParts {
           .map(([name, xml]): [string, Uint8Array] => [name, codec.toBytes(xml)]),
       );
     const edits = { replaced: bytes(this.changed), removed: this.gone, added: bytes(this.added) };
-    return editArchive(archive, edits, codec);
+    return writeArchive(archive, edits, codec);
   }
 
   private removeContentTypes(): void {
     const names = new Set([...this.gone].map((name) => `/${name}`.toLowerCase()));
     if (names.size === 0) return;
-    const kept = cutElements(
-      this.needed(contentTypes),
-      (reader) => reader.name === 'Override' && names.has((reader.attribute('PartName') ?? '').toLowerCase()),
-    );
-    this.set(contentTypes, kept);
+    this.root(contentTypes).keep((type) => !names.has((type.attribute('PartName') ?? '').toLowerCase()));
   }
 }
 

@@ -1,6 +1,7 @@
-import { withFullCalculation } from './fullCalculation.js';
-import type { CellChange } from './patchCell.js';
+import { requestFullCalculation } from './fullCalculation.js';
+import type { CellChange } from './writeCell.js';
 import { patchSheet } from './patchSheet.js';
+import { XmlElement } from './xml/element.js';
 import type { Sheet, Workbook } from './workbook.js';
 import { writeArchive } from './zip/writeArchive.js';
 
@@ -16,14 +17,15 @@ export function writeWorkbook(
   const parts = new Map<string, Uint8Array>();
   const list = workbook.package.entry(workbook.part);
   if (calculateOnOpening && list) {
-    const xml = withFullCalculation(workbook.package.xml(list.name) ?? '');
-    parts.set(list.name, workbook.package.codec.toBytes(xml));
+    const part = XmlElement.part(workbook.package.xml(list.name) ?? '');
+    requestFullCalculation(part.root);
+    parts.set(list.name, workbook.package.codec.toBytes(String(part)));
   }
   for (const [sheet, cells] of changes) {
     const entry = workbook.package.entry(sheet.part);
     if (!sheet.cells || !entry) continue;
-    const xml = patchSheet(sheet.cells, cells);
+    const xml = patchSheet(sheet.cells.xml, cells);
     if (xml !== sheet.cells.xml) parts.set(entry.name, workbook.package.codec.toBytes(xml));
   }
-  return writeArchive(workbook.package.archive, parts, workbook.package.codec);
+  return writeArchive(workbook.package.archive, { replaced: parts }, workbook.package.codec);
 }

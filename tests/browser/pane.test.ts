@@ -41,6 +41,12 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
         await open.page.getByLabel('Stroke, in').fill('none');
         await open.page.getByLabel('Body, in').fill('');
       },
+      'press-times': async () => {
+        await open.click(/^Time:/);
+        await open.says('blank uses an invented time');
+        await open.click(/^Gauges:/);
+        await open.says('Needed for the settings of back gauge, fence and stops');
+      },
       tools: async () => {
         await open.tab('Tools');
         await open.click('New tool');
@@ -50,6 +56,10 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
         await open.click('New grade');
       },
       settings: () => open.tab('Settings'),
+      'settings-cost': async () => {
+        await open.click(/^Cost and price:/);
+        await open.says('Needed for cost and price');
+      },
     });
     expect(faults).toEqual([]);
   });
@@ -67,6 +77,11 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
       },
       'add-checks': async () => {
         await open.click('Check this list');
+        await open.page.getByText('Columns: verdict, share of rating, note').click();
+        await open.page.getByLabel(/^Minutes:/).check();
+        await open.says('and 1 more');
+      },
+      'add-minutes': async () => {
         await open.click('Add check columns');
         await open.says('hold something else now');
       },
@@ -76,6 +91,11 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
         await open.click(/Edge short/);
         await open.says('What each press would make of these rows');
         await open.click('Next row');
+      },
+      'all-rows': async () => {
+        await open.click(/Edge short/);
+        await open.click('Compare presses on 80 rows');
+        await open.says('Invented until the shop gives it');
       },
       broken: async () => {
         await open.page.evaluate(() => void window.tonrow.type('Shop', 7, 2, [['abc']]));

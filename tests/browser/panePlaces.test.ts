@@ -26,6 +26,15 @@ describe.each(everyLook)('Steps and Hand-off for everybody to use, $name', (look
     await open.shot('steps-row');
   });
 
+  it('show how a row is set up without a fault', async () => {
+    const open = await opened('Steps', ['Quote', listRow + 4, verdictColumn], look);
+    await open.says('Settings from the punch center, in');
+    await open.page.getByText('Every step, in order').click();
+    await open.says('Lock out before hands go near the tools.');
+    expect([...(await open.faults()), ...open.errors]).toEqual([]);
+    await open.shot('steps-setup');
+  });
+
   it('show a call without a fault', async () => {
     const open = await opened('Steps', call, look);
     await open.says('TONROW.PUNCHFORCE');

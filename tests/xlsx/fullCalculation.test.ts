@@ -1,18 +1,37 @@
 import { describe, expect, it } from 'vitest';
-import { withFullCalculation } from '../../src/xlsx/fullCalculation.js';
+import { requestFullCalculation } from '../../src/xlsx/fullCalculation.js';
+import { XmlElement } from '../../src/xlsx/xml/element.js';
+
+const requested = (xml: string): string => {
+  const part = XmlElement.part(xml);
+  requestFullCalculation(part.root);
+  return String(part);
+};
 
 describe('the request that a program calculates everything', () => {
   it.each([
-    ['<w><sheets/><calcPr calcId="1"/></w>', '<w><sheets/><calcPr calcId="1" fullCalcOnLoad="1"/></w>'],
-    ['<w><calcPr fullCalcOnLoad="0" calcId="1"/></w>', '<w><calcPr fullCalcOnLoad="1" calcId="1"/></w>'],
-    ['<w><calcPr calcId="1"></calcPr></w>', '<w><calcPr calcId="1" fullCalcOnLoad="1"></calcPr></w>'],
     [
-      '<w><sheets><sheet/></sheets><definedNames><definedName>a</definedName></definedNames><oleSize/></w>',
-      '<w><sheets><sheet/></sheets><definedNames><definedName>a</definedName></definedNames><calcPr fullCalcOnLoad="1"/><oleSize/></w>',
+      '<workbook><sheets/><calcPr calcId="1"/></workbook>',
+      '<workbook><sheets/><calcPr calcId="1" fullCalcOnLoad="1"/></workbook>',
     ],
-    ['<x:w><x:sheets/><x:extLst/></x:w>', '<x:w><x:sheets/><x:calcPr fullCalcOnLoad="1"/><x:extLst/></x:w>'],
+    [
+      '<workbook><calcPr fullCalcOnLoad="0" calcId="1"/></workbook>',
+      '<workbook><calcPr fullCalcOnLoad="1" calcId="1"/></workbook>',
+    ],
+    [
+      '<workbook><calcPr calcId="1"></calcPr></workbook>',
+      '<workbook><calcPr calcId="1" fullCalcOnLoad="1"></calcPr></workbook>',
+    ],
+    [
+      '<workbook><sheets><sheet/></sheets><definedNames><definedName>a</definedName></definedNames><oleSize/></workbook>',
+      '<workbook><sheets><sheet/></sheets><definedNames><definedName>a</definedName></definedNames><calcPr fullCalcOnLoad="1"/><oleSize/></workbook>',
+    ],
+    [
+      '<x:workbook><x:sheets/><x:extLst/></x:workbook>',
+      '<x:workbook><x:sheets/><x:calcPr fullCalcOnLoad="1"/><x:extLst/></x:workbook>',
+    ],
   ])('goes where the format has it: %s', (before, after) => {
-    expect(withFullCalculation(before)).toBe(after);
-    expect(withFullCalculation(after)).toBe(after);
+    expect(requested(before)).toBe(after);
+    expect(requested(after)).toBe(after);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { openWorkbook } from '../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import { writeWorkbook } from '../../src/xlsx/writeWorkbook.js';
-import type { CellChange } from '../../src/xlsx/patchCell.js';
+import type { CellChange } from '../../src/xlsx/writeCell.js';
 import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook.js';
 
 const sheetPart = 'xl/worksheets/sheet1.xml';

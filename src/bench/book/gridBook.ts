@@ -6,7 +6,7 @@ import { zoneAddress, type Zone } from '../../sheet/address.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import { isError, plainCode } from '../engine/errors.js';
 import { isKeptFormula } from '../engine/keptFormula.js';
-import { prepareEngine } from '../engine/prepare.js';
+import { prepareEngine } from '../engine/prepareEngine.js';
 import { showKeptFormulas } from '../engine/shownFormula.js';
 import { UndoSteps } from '../engine/undoSteps.js';
 import type { Dispatch } from '../engine/oneCommand.js';
@@ -16,7 +16,7 @@ import { engineSheetName, NotWritten, translateFormula } from './translate.js';
 import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
 import { fillHeadings, rewriteOutgrown } from './repairTables.js';
 import { TableNames } from './tableNames.js';
-import { TypedFormulas, type OutgrownFormula } from './typedFormulas.js';
+import { TypedFormulas } from './typedFormulas.js';
 
 /*
  * What is open in the grid, in the words of a workbook: names of sheets and tables, formulas as people write
@@ -167,8 +167,8 @@ export class GridBook implements FormulaKeeper {
     if (this.tidied === this.tables.revision) return;
     const sizes = this.tables.sizes();
     if (dispatch) {
-      fillHeadings(this, dispatch);
-      if (sizes !== this.sizes) rewriteOutgrown(this, dispatch);
+      fillHeadings(this.tables, this.model, dispatch);
+      if (sizes !== this.sizes) this.rewriteOutgrown(dispatch);
     }
     this.sizes = sizes;
     this.tidied = this.tables.revision;
@@ -178,9 +178,9 @@ export class GridBook implements FormulaKeeper {
     this.typedFormulas.set(display, position);
   }
 
-  /** Formulas over tables that no longer come to the cells the tables have now. */
-  outgrown(): OutgrownFormula[] {
-    return this.typedFormulas.outgrown();
+  /** Writes formulas over tables again that no longer come to the cells the tables have now. */
+  rewriteOutgrown(dispatch: Dispatch): void {
+    rewriteOutgrown(this.typedFormulas, dispatch);
   }
 
   /** The formula in a cell as people write it; undefined where it holds a constant. */

@@ -1,17 +1,19 @@
+import type { Model } from '@odoo/o-spreadsheet';
 import type { Dispatch } from '../engine/oneCommand.js';
 import { constantContent, constantOf } from '../engine/cellContent.js';
-import type { GridBook } from './gridBook.js';
+import type { TableNames } from './tableNames.js';
+import type { TypedFormulas } from './typedFormulas.js';
 
 /** The engine knows the cells of a table, not its name: formulas over a table that grew are written again. */
-export function rewriteOutgrown(book: GridBook, dispatch: Dispatch): void {
-  for (const { display, engine, position } of book.outgrown()) {
+export function rewriteOutgrown(formulas: TypedFormulas, dispatch: Dispatch): void {
+  for (const { display, engine, position } of formulas.outgrown()) {
     dispatch('UPDATE_CELL', { ...position, content: engine });
-    book.typed(display, position);
+    formulas.set(display, position);
   }
 }
 
 /** Headings that are blank, or there twice, get the names that a table has for them. */
-export function fillHeadings({ tables, getters }: GridBook, dispatch: Dispatch): void {
+export function fillHeadings(tables: TableNames, { getters }: Model, dispatch: Dispatch): void {
   for (const { sheetId, zone, headerRows, columns } of tables.all()) {
     if (headerRows === 0) continue;
     columns.forEach((heading, at) => {

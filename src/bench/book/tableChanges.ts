@@ -1,5 +1,11 @@
 import type { CellPosition } from '@odoo/o-spreadsheet';
-import type { NamedTable } from './tableNames.js';
+import type { Table } from '../../sheet/table.js';
+
+/** A table of the grid with the name that the engine does not know. */
+export interface NamedTable extends Table {
+  id: string;
+  sheetId: string;
+}
 
 export type Command = { type: string } & Partial<CellPosition>;
 

@@ -1,15 +1,8 @@
 import { sameName } from '../../sheet/names.js';
 import type { CellPosition, Model } from '@odoo/o-spreadsheet';
-import type { Table } from '../../sheet/table.js';
 import type { Zone } from '../../sheet/address.js';
 import { constantOf } from '../engine/cellContent.js';
-import { TableChanges, type Command } from './tableChanges.js';
-
-/** A table of the grid with the name that the engine does not know. */
-export interface NamedTable extends Table {
-  id: string;
-  sheetId: string;
-}
+import { TableChanges, type Command, type NamedTable } from './tableChanges.js';
 
 /** Names for the engine's tables, by its own numbers for them, which survive moving and undo. */
 export class TableNames {

@@ -1,7 +1,7 @@
 import { CompiledFormula } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
-import type { Cell, CellPosition, UID } from '@odoo/o-spreadsheet';
-import { updateReferences } from './updateReferences.js';
-import type { GridBook } from './gridBook.js';
+import type { Cell, CellPosition, Model, UID } from '@odoo/o-spreadsheet';
+import { type FormulaPlace, updateReferences } from './updateReferences.js';
+import type { Scope } from '../../sheet/formula/scope.js';
 
 type FormulaCell = Extract<Cell, { isFormula: true }>;
 
@@ -18,11 +18,23 @@ export interface OutgrownFormula {
   position: CellPosition;
 }
 
+/** What is asked of the book that the formulas stand in. */
+interface Surroundings {
+  readonly getters: Model['getters'];
+  readonly tables: { readonly revision: number };
+  scope(): Scope;
+  placeOf(position: CellPosition): FormulaPlace;
+  isNamed(formula: string): boolean;
+  isKept(position: CellPosition): boolean;
+  named(formula: string): string;
+  translate(formula: string, position: CellPosition): string | undefined;
+}
+
 /** Formulas as people write them, by the engine's own numbers for their cells. */
 export class TypedFormulas {
   private readonly typed = new Map<string, Typed>();
 
-  constructor(private readonly book: GridBook) {}
+  constructor(private readonly book: Surroundings) {}
 
   set(display: string, position: CellPosition): void {
     const cell = this.book.getters.getCell(position);

@@ -1,6 +1,5 @@
-import { unquotedSheet } from '../../sheet/names.js';
-import { FormulaSyntaxError, tokenize, type Token } from '../../sheet/formula/tokens.js';
 import { readCorner, zoneBetween } from '../../sheet/formula/corner.js';
+import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
 import { sheetPosition, type Scope } from '../../sheet/formula/scope.js';
 import {
   parseStructured,
@@ -32,88 +31,54 @@ export function updateReferences(
   scope: Scope,
 ): string | undefined {
   try {
-    return `=${new ReferenceUpdater(tokenize(typed.slice(1)), tokenize(engine.slice(1)), place, scope).follow()}`;
+    return `=${new ReferenceUpdater(wholePieces(engine.slice(1)), place, scope).updated(readPieces(typed.slice(1)))}`;
   } catch (error) {
-    if (error instanceof FormulaSyntaxError || error instanceof NotAlike) return undefined;
+    if (error instanceof NotAlike) return undefined;
     throw error;
   }
 }
 
 class NotAlike extends Error {}
 
-/** A reference in the engine's formula. */
-interface Found {
-  text: string;
-  sheet: number;
-  zone: Zone | undefined;
-}
+const isSpace = ({ kind, text }: Piece): boolean => kind === 'other' && text.trim() === '';
+const wholePieces = (formula: string): Piece[] => readPieces(formula).filter((piece) => !isSpace(piece));
 
 class ReferenceUpdater {
   private at = 0;
-  private engineAt = 0;
 
   constructor(
-    private readonly typed: readonly Token[],
-    private readonly engine: readonly Token[],
+    private readonly engine: readonly Piece[],
     private readonly place: FormulaPlace,
     private readonly scope: Scope,
   ) {}
 
-  follow(): string {
-    let out = '';
-    for (let token = this.next(); token.kind !== 'end'; token = this.next())
-      out += (token.spaced ? ' ' : '') + this.one(token);
-    if (this.engineNext().kind !== 'end') throw new NotAlike();
-    return out;
+  updated(typed: readonly Piece[]): string {
+    const text = typed.map((piece) => (isSpace(piece) ? piece.text : this.one(piece))).join('');
+    if (this.at < this.engine.length) throw new NotAlike();
+    return text;
   }
 
-  private next(): Token {
-    return this.typed[this.at++] ?? end;
+  private next(): Piece {
+    const piece = this.engine[this.at++];
+    if (!piece || piece.kind === 'unreadable') throw new NotAlike();
+    return piece;
   }
 
-  private peek(ahead = 0): Token {
-    return this.typed[this.at + ahead] ?? end;
-  }
-
-  private engineNext(): Token {
-    return this.engine[this.engineAt++] ?? end;
-  }
-
-  private one(token: Token): string {
-    if (token.kind === 'bracket') return this.structured('', token.text);
-    if (token.kind === 'text') return this.text(token.text);
-    if (token.kind === 'sheet' || isCell(token) || isSpan(token, this.peek())) return this.reference(token);
-    if (token.kind === 'word' && this.peek().kind === 'bracket')
-      return this.structured(token.text, this.next().text);
-    if (token.kind === 'word' && this.scope.tables.has(token.text.toLowerCase()))
-      return this.structured(token.text, undefined);
-    return this.alike(token, this.engineNext());
-  }
-
-  private alike(token: Token, engine: Token): string {
-    if (token.kind !== engine.kind) throw new NotAlike();
-    // Names of cells may have been changed.
-    if (token.kind === 'word' && !/^(?:true|false)$/i.test(token.text)) return engine.text;
-    const isSame =
-      token.kind === 'number'
-        ? Number(token.text) === Number(engine.text)
-        : token.text.toLowerCase() === engine.text.toLowerCase();
-    if (!isSame) throw new NotAlike();
-    return token.text;
+  private one(piece: Piece): string {
+    if (piece.kind === 'table') return this.structured(piece.name, piece.bracket);
+    if (piece.kind === 'text') return this.text(piece.text);
+    if (piece.kind === 'cells') return this.found().text;
+    if (piece.kind === 'name' && piece.sheet !== undefined) return this.found().text;
+    if (piece.kind === 'name' && this.scope.tables.has(piece.name.toLowerCase()))
+      return this.structured(piece.name, undefined);
+    return alike(piece, this.next());
   }
 
   /** The engine has texts with quotation marks in pieces. */
   private text(text: string): string {
-    const pieces = tokenize(engineText(text.slice(1, -1).replaceAll('""', '"'))).slice(0, -1);
-    for (const piece of pieces) if (this.engineNext().text !== piece.text) throw new NotAlike();
+    for (const piece of wholePieces(engineText(text.slice(1, -1).replaceAll('""', '"'))))
+      if (this.next().text !== piece.text) throw new NotAlike();
     return text;
-  }
-
-  private reference(token: Token): string {
-    const onSheet = token.kind === 'sheet';
-    if (onSheet) this.at++;
-    if (this.peek().text === ':') this.at += 2;
-    return this.found().text;
   }
 
   private structured(name: string, bracket: string | undefined): string {
@@ -162,42 +127,34 @@ class ReferenceUpdater {
   }
 
   /** The reference that the engine has here. */
-  private found(): Found {
-    const token = this.engineNext();
-    const prefix = token.kind === 'sheet' ? token.text : '';
-    const first = prefix === '' ? token : this.engineNext();
-    let text = prefix + first.text;
-    let last = first;
-    if (this.engine[this.engineAt]?.text === ':') {
-      this.engineAt++;
-      last = this.engineNext();
-      text += `:${last.text}`;
-    }
-    if (first.kind !== 'word' && first.kind !== 'number' && first.kind !== 'error') throw new NotAlike();
-    const sheet = prefix === '' ? this.place.sheet : this.sheetNumber(prefix);
-    return { text, sheet, zone: zoneOfWords(first.text, last.text) };
+  private found(): { text: string; sheet: number; zone: Zone | undefined } {
+    const piece = this.next();
+    const { kind, text } = piece;
+    if (kind !== 'cells' && kind !== 'name' && !text.startsWith('#')) throw new NotAlike();
+    const sheet =
+      'sheet' in piece && piece.sheet !== undefined ? this.sheetNumber(piece.sheet) : this.place.sheet;
+    return { text, sheet, zone: kind === 'cells' ? zoneOf(piece.first, piece.last) : undefined };
   }
 
-  private sheetNumber(prefix: string): number {
-    const name = unquotedSheet(prefix.slice(0, -1));
+  private sheetNumber(name: string): number {
     const known = sheetPosition(this.scope, name);
     return known >= 0 ? known : this.scope.sheets.findIndex((sheet) => engineSheetName(sheet.name) === name);
   }
 }
 
-const end: Token = { kind: 'end', text: '', spaced: false };
+/** What is no reference is as it was typed; names of cells may have been changed. */
+function alike(typed: Piece, { kind, text }: Piece): string {
+  if (typed.kind !== kind || kind === 'unreadable') throw new NotAlike();
+  const isValue = /^(?:true|false)$/i.test(typed.text);
+  if (kind === 'name' && !isValue) return text;
+  const isSame = typed.text.toLowerCase() === text.toLowerCase() || Number(typed.text) === Number(text);
+  if (!isSame) throw new NotAlike();
+  return typed.text;
+}
+
 const unshifted = { rows: 0, columns: 0 };
 
-const isCell = ({ kind, text }: Token): boolean => {
-  const corner = kind === 'word' ? readCorner(text, unshifted) : undefined;
-  return corner?.row !== undefined && corner.column !== undefined;
-};
-
-/** Whole rows or columns: `5:7`, `A:C`. */
-const isSpan = ({ kind, text }: Token, next: Token): boolean =>
-  next.text === ':' && (kind === 'word' || kind === 'number') && readCorner(text, unshifted) !== undefined;
-
-function zoneOfWords(first: string, last: string): Zone | undefined {
+function zoneOf(first: string, last = first): Zone | undefined {
   const [a, b] = [readCorner(first, unshifted), readCorner(last, unshifted)];
   return a && b && zoneBetween(a, b);
 }

@@ -1,7 +1,7 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
-import { overrides } from '../../headless/engine/overrides.js';
-import type { EngineDefinition } from '../../headless/engine/engine.js';
+import { correctedFunctions } from '../../headless/engine/correctedFunctions.js';
+import type { EngineDefinition } from '../../headless/engine/engineFunction.js';
 import { OurFunctions } from '../../headless/engine/ourFunctions.js';
 import {
   CannotCompute,
@@ -38,7 +38,7 @@ export function registerFunctions(
   answered: () => void,
 ): OurFunctions {
   for (const code of errorCodes) registries.errorTypes.add(code);
-  for (const [name, definition] of Object.entries(overrides))
+  for (const [name, definition] of Object.entries(correctedFunctions))
     registries.functionRegistry.replace(name, guarded(definition));
   registries.functionRegistry.replace(keptFunction, keptDescription as unknown as Definition);
   const functions = new OurFunctions(loaded);

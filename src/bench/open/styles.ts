@@ -1,8 +1,7 @@
 import type { Package } from '../../xlsx/package.js';
-import { XmlReader } from '../../xlsx/xml/reader.js';
+import { XmlElement } from '../../xlsx/xml/element.js';
 import { builtInFormats } from './builtInFormats.js';
-import { rgbOf } from './color.js';
-import { usualSize, type CellLook, type Line, type Side } from './cellLook.js';
+import { sides, usualSize, type CellLook, type Side } from './cellLook.js';
 
 export interface Styles {
   /** By the number that cells carry. */
@@ -11,119 +10,96 @@ export interface Styles {
   differences: CellLook[];
 }
 
-/** Reads the styles part of a workbook, forward, once. */
+/** Reads the styles part of a workbook. */
 export function readStyles(opened: Package, part = 'xl/styles.xml'): Styles {
   const xml = opened.xml(part);
-  return xml === undefined ? { cells: [], differences: [] } : new StylesReader(xml).read();
-}
-
-class StylesReader {
-  private readonly reader: XmlReader;
-  private readonly formats = new Map<number, string>(
-    Object.entries(builtInFormats).map(([id, code]) => [Number(id), code]),
-  );
-  private readonly fonts: CellLook[] = [];
-  private readonly fills: CellLook[] = [];
-  private readonly borders: CellLook[] = [];
-  private line: Line | undefined;
-  private readonly styles: Styles = { cells: [], differences: [] };
-  private section = '';
-  private look: CellLook = {};
-
-  constructor(xml: string) {
-    this.reader = new XmlReader(xml);
-  }
-
-  read(): Styles {
-    const { reader } = this;
-    while (reader.next()) {
-      if (['fonts', 'fills', 'cellXfs', 'dxfs', 'cellStyleXfs', 'borders'].includes(reader.name))
-        this.section = reader.closing ? '' : reader.name;
-      else if (!reader.closing) this.element();
-    }
-    return this.styles;
-  }
-
-  private element(): void {
-    const { name } = this.reader;
-    if (name === 'numFmt' && this.section !== 'dxfs')
-      this.formats.set(
-        Number(this.reader.attribute('numFmtId')),
-        this.reader.attribute('formatCode') ?? 'General',
-      );
-    else if (this.section === 'fonts' && name === 'font') this.fonts.push((this.look = {}));
-    else if (this.section === 'fills' && name === 'fill') this.fills.push((this.look = {}));
-    else if (this.section === 'borders' && name === 'border') this.borders.push((this.look = {}));
-    else if (this.section === 'dxfs' && name === 'dxf') this.styles.differences.push((this.look = {}));
-    else if (this.section === 'cellXfs' && name === 'xf')
-      this.styles.cells.push((this.look = this.cellStyle()));
-    else if (this.section === 'cellXfs' && name === 'alignment') this.alignment();
-    else this.detail(name);
-  }
-
-  private cellStyle(): CellLook {
-    const id = (attribute: string) => Number(this.reader.attribute(attribute) ?? 0);
-    const format = this.formats.get(id('numFmtId'));
+  if (xml === undefined) return { cells: [], differences: [] };
+  const root = XmlElement.read(xml);
+  const items = (list: string) => root.child(list)?.children ?? [];
+  const own = items('numFmts').map((format): [number, string] => [
+    Number(format.attribute('numFmtId')),
+    format.attribute('formatCode') ?? 'General',
+  ]);
+  const builtIn = Object.entries(builtInFormats).map(([id, code]): [number, string] => [Number(id), code]);
+  const formats = new Map([...builtIn, ...own]);
+  const fonts = items('fonts').map(fontLook);
+  const fills = items('fills').map((fill) => fillLook(fill, 'fgColor'));
+  const borders = items('borders').map(borderLook);
+  const cells = items('cellXfs').map((xf): CellLook => {
+    const id = (attribute: string) => Number(xf.attribute(attribute) ?? 0);
+    const format = formats.get(id('numFmtId'));
     return {
-      ...this.fonts[id('fontId')],
-      ...this.fills[id('fillId')],
-      ...this.borders[id('borderId')],
+      ...fonts[id('fontId')],
+      ...fills[id('fillId')],
+      ...borders[id('borderId')],
       ...(format && format !== 'General' && { format }),
+      ...alignmentLook(xf.child('alignment')),
     };
-  }
-
-  private alignment(): void {
-    const { reader, look } = this;
-    const horizontal = reader.attribute('horizontal');
-    const vertical = reader.attribute('vertical');
-    // Upwards from 1 to 90, downwards from 91 to 180.
-    const turned = Number(reader.attribute('textRotation') ?? 0);
-    if (isTrue(reader.attribute('wrapText'))) look.wrap = true;
-    else if (isTrue(reader.attribute('shrinkToFit'))) look.clip = true;
-    if (horizontal === 'left' || horizontal === 'center' || horizontal === 'right') look.align = horizontal;
-    if (vertical === 'top') look.verticalAlign = 'top';
-    if (vertical === 'center') look.verticalAlign = 'middle';
-    if (turned >= 1 && turned <= 180) look.turn = turned <= 90 ? -turned : turned - 90;
-  }
-
-  private detail(name: string): void {
-    const { reader, look, section } = this;
-    if (section === 'borders') return this.borderDetail(name);
-    if (section !== 'fonts' && section !== 'fills' && section !== 'dxfs') return;
-    const value = reader.attribute('val');
-    const on = value !== '0' && value !== 'false' && value !== 'none';
-    const size = Number(value);
-    const color = rgbOf(reader);
-    if (name === 'b' && on) look.bold = true;
-    else if (name === 'i' && on) look.italic = true;
-    else if (name === 'strike' && on) look.strikethrough = true;
-    else if (name === 'u' && on) look.underline = true;
-    else if (name === 'sz' && size > 0 && size !== usualSize) look.fontSize = size;
-    else if (name === 'color' && section !== 'fills' && color) look.textColor ??= color;
-    else if (name === (section === 'dxfs' ? 'bgColor' : 'fgColor') && color) look.fillColor = color;
-  }
-
-  private borderDetail(name: string): void {
-    const { reader, look } = this;
-    if (name === 'color') {
-      if (this.line) this.line.color = rgbOf(reader) ?? '#000000';
-      return;
-    }
-    const side = sideNames[name];
-    const style = engineLines[reader.attribute('style') ?? 'none'];
-    this.line = side && style ? { style, color: '#000000' } : undefined;
-    if (side && this.line) look.borders = { ...look.borders, [side]: this.line };
-  }
+  });
+  const differences = items('dxfs').map((dxf) => ({
+    ...fontLook(dxf.child('font')),
+    ...fillLook(dxf.child('fill'), 'bgColor'),
+  }));
+  return { cells, differences };
 }
 
-const sideNames: Readonly<Record<string, Side>> = {
-  left: 'left',
-  start: 'left',
-  right: 'right',
-  end: 'right',
-  top: 'top',
-  bottom: 'bottom',
-};
+/** The colour that an element names, as `#1F2933`; undefined for one of a theme or a palette. */
+export function rgbOf(element: XmlElement | undefined): string | undefined {
+  const digits = /^(?:[\dA-F]{2})?([\dA-F]{6})$/i.exec(element?.attribute('rgb') ?? '')?.[1];
+  return digits && `#${digits.toUpperCase()}`;
+}
+
+/** The elements of a font that are there or not. */
+export const fontSwitches = { bold: 'b', italic: 'i', strikethrough: 'strike', underline: 'u' } as const;
+
+function fontLook(font: XmlElement | undefined): CellLook {
+  const isOn = (element: string) => {
+    const switched = font?.child(element);
+    return switched !== undefined && !['0', 'false', 'none'].includes(switched.attribute('val') ?? '');
+  };
+  const switches = Object.entries(fontSwitches).filter(([, element]) => isOn(element));
+  const size = Number(font?.child('sz')?.attribute('val'));
+  const textColor = rgbOf(font?.child('color'));
+  return {
+    ...Object.fromEntries(switches.map(([name]) => [name, true])),
+    ...(size > 0 && size !== usualSize && { fontSize: size }),
+    ...(textColor && { textColor }),
+  };
+}
+
+function fillLook(fill: XmlElement | undefined, color: 'fgColor' | 'bgColor'): CellLook {
+  const fillColor = rgbOf(fill?.child('patternFill')?.child(color));
+  return fillColor ? { fillColor } : {};
+}
+
+function borderLook(border: XmlElement): CellLook {
+  const lines = sides.flatMap((side) => {
+    const line = border.child(side) ?? border.child(strictNames[side] ?? '');
+    const style = engineLines[line?.attribute('style') ?? 'none'];
+    return style ? [[side, { style, color: rgbOf(line?.child('color')) ?? '#000000' }]] : [];
+  });
+  return lines.length > 0 ? { borders: Object.fromEntries(lines) } : {};
+}
+
+function alignmentLook(alignment: XmlElement | undefined): CellLook {
+  const is = (name: string) => ['1', 'true'].includes(alignment?.attribute(name) ?? '');
+  const horizontal = alignment?.attribute('horizontal');
+  const vertical = alignment?.attribute('vertical');
+  // Upwards from 1 to 90, downwards from 91 to 180.
+  const turned = Number(alignment?.attribute('textRotation') ?? 0);
+  return {
+    ...(is('wrapText') ? { wrap: true } : is('shrinkToFit') && { clip: true }),
+    ...((horizontal === 'left' || horizontal === 'center' || horizontal === 'right') && {
+      align: horizontal,
+    }),
+    ...(vertical === 'top' && { verticalAlign: 'top' }),
+    ...(vertical === 'center' && { verticalAlign: 'middle' }),
+    ...(turned >= 1 && turned <= 180 && { turn: turned <= 90 ? -turned : turned - 90 }),
+  };
+}
+
+/** Names of the same sides in the strict dialect. */
+export const strictNames: Partial<Record<Side, string>> = { left: 'start', right: 'end' };
 
 /** Lines as the grid draws them, which has fewer kinds: ECMA-376 Part 1, 18.18.3 (ST_BorderStyle). */
 const engineLines: Readonly<Record<string, string>> = {
@@ -141,5 +117,3 @@ const engineLines: Readonly<Record<string, string>> = {
   slantDashDot: 'dashed',
   dotted: 'dotted',
 };
-
-const isTrue = (text: string | undefined) => text === '1' || text === 'true';

@@ -1,5 +1,5 @@
 import { registerFunctions } from '../engine/registerFunctions.js';
-import { enterFirst, goRoundWithF6 } from './areas.js';
+import { enterFirst, goRoundWithF6 } from './goRoundWithF6.js';
 import { PageWorkbook } from './pageWorkbook.js';
 import { loadBuiltFunctions } from './functions.js';
 import { labelGrid } from './gridLabels.js';

@@ -4,7 +4,7 @@ import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook.j
 import { GridWorkbook } from '../port/gridWorkbook.js';
 import { saveBook } from '../save/saveBook.js';
 import { cellNote } from './cellNote.js';
-import { offerCopies, type OpenFile } from './copies.js';
+import { offerCopies, type OpenFile } from './offerCopies.js';
 import { mountGrid } from './grid.js';
 import type { Speech } from './speech.js';
 

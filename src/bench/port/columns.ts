@@ -1,12 +1,12 @@
-import type { ActionOf } from '../../workbook/host.js';
+import type { ActionOf } from '../../workbook/writeHost.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
-import type { NamedTable } from '../book/tableNames.js';
+import type { NamedTable } from '../book/tableChanges.js';
 import type { Dispatch } from '../engine/oneCommand.js';
 import { constantContent } from '../engine/cellContent.js';
-import { check } from './check.js';
+import { refuseFailed } from './refuseFailed.js';
 import { sameName } from '../../sheet/names.js';
-import { tableFor } from './places.js';
+import { tableFor } from './gridPlaces.js';
 
 /** A column of the whole sheet is inserted: everything that reads the cells beside it follows. */
 export function addColumn(
@@ -18,7 +18,7 @@ export function addColumn(
   const { sheetId, zone } = table;
   const last = position > zone.right - zone.left;
   refuseNeighbours(table, zone.left + position - (last ? 1 : 0), book);
-  check(
+  refuseFailed(
     dispatch('ADD_COLUMNS_ROWS', {
       sheetId,
       sheetName: book.getters.getSheetName(sheetId),
@@ -32,7 +32,7 @@ export function addColumn(
   const now = tableFor(book, name).zone;
   const wanted = { ...zone, right: zone.right + 1 };
   if (now.right !== wanted.right)
-    check(
+    refuseFailed(
       dispatch('UPDATE_TABLE', {
         sheetId,
         zone: now,
@@ -55,7 +55,7 @@ export function dropColumn(
   const at = columns.findIndex((column) => sameName(column, heading));
   if (at < 0) throw new WorkbookError('missing', `The table "${name}" has no column "${heading}".`);
   refuseNeighbours(table, zone.left + at, book);
-  check(
+  refuseFailed(
     dispatch('REMOVE_COLUMNS_ROWS', {
       sheetId,
       sheetName: book.getters.getSheetName(sheetId),

@@ -8,11 +8,11 @@ import { WorkbookError } from '../../workbook/workbookError.js';
 import { Writer } from '../../workbook/write/writer.js';
 import type { GridBook } from '../book/gridBook.js';
 import { plainCode } from '../engine/errors.js';
-import { pauseEvaluation } from '../engine/evaluation.js';
+import { pauseEvaluation } from '../engine/pauseEvaluation.js';
 import { asOneCommand } from '../engine/oneCommand.js';
 import { performActions } from './performActions.js';
 import { lookAt, namesOf, sheetsOf, tableOf } from './lookAt.js';
-import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './places.js';
+import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './gridPlaces.js';
 import { Teller } from './watch.js';
 
 /*

@@ -1,7 +1,7 @@
 import type { Area } from '../../workbook/area.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { Dispatch } from '../engine/oneCommand.js';
-import { sheetIdFor } from './places.js';
+import { sheetIdFor } from './gridPlaces.js';
 
 /** Rows left free below what is written. */
 const spareRows = 100;

@@ -1,13 +1,12 @@
 import { helpers } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { Area } from '../../workbook/area.js';
-import { type Action, type CellState, doAction } from '../../workbook/host.js';
+import { type Action, type CellState, doAction } from '../../workbook/writeHost.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
-import type { NamedTable } from '../book/tableNames.js';
-import { rewriteOutgrown } from '../book/repairTables.js';
+import type { NamedTable } from '../book/tableChanges.js';
 import { asOneCommand, type Dispatch } from '../engine/oneCommand.js';
 import { stateOf } from './lookAt.js';
-import { sheetIdFor } from './places.js';
+import { sheetIdFor } from './gridPlaces.js';
 import { primitivesOf } from './primitives.js';
 import { growSheet } from './growSheet.js';
 
@@ -57,7 +56,7 @@ function renewFormulas(before: readonly NamedTable[], book: GridBook, dispatch: 
     return now && !helpers.deepEquals(now, zone);
   });
   if (changed.length === 0) return;
-  rewriteOutgrown(book, dispatch);
+  book.rewriteOutgrown(dispatch);
 }
 
 function refuseLocked({ sheet }: Area, book: GridBook): void {

@@ -1,14 +1,14 @@
 import { sameName } from '../../sheet/names.js';
-import type { ActionOf, Primitives } from '../../workbook/host.js';
+import type { ActionOf, Primitives } from '../../workbook/writeHost.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
 import { engineSheetName } from '../book/translate.js';
 import type { Dispatch } from '../engine/oneCommand.js';
 import { tableConfig } from '../open/workbookData.js';
-import { check } from './check.js';
+import { refuseFailed } from './refuseFailed.js';
 import { addColumn, dropColumn } from './columns.js';
 import { growSheet } from './growSheet.js';
-import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './places.js';
+import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './gridPlaces.js';
 import { writeCells } from './writeCells.js';
 
 /** How the grid does each kind of action. */
@@ -23,22 +23,25 @@ export function primitivesOf(book: GridBook, dispatch: Dispatch): Primitives {
     'drop sheet'({ name }) {
       const sheetId = sheetIdFor(book, name);
       const sheetName = book.getters.getSheetName(sheetId);
-      check(dispatch('DELETE_SHEET', { sheetId, sheetName }), `The sheet "${name}" was not removed.`);
+      refuseFailed(dispatch('DELETE_SHEET', { sheetId, sheetName }), `The sheet "${name}" was not removed.`);
     },
     'drop table'({ name }) {
       const { sheetId, zone } = tableFor(book, name);
-      check(dispatch('REMOVE_TABLE', { sheetId, target: [zone] }), `The table "${name}" was not removed.`);
+      refuseFailed(
+        dispatch('REMOVE_TABLE', { sheetId, target: [zone] }),
+        `The table "${name}" was not removed.`,
+      );
     },
     'drop column': (action) => dropColumn(action, book, dispatch),
     'drop name': ({ name }) =>
-      check(dispatch('DELETE_NAMED_RANGE', { name }), `The name "${name}" was not removed.`),
+      refuseFailed(dispatch('DELETE_NAMED_RANGE', { name }), `The name "${name}" was not removed.`),
   };
 }
 
 function makeSheet({ name }: ActionOf<'sheet'>, book: GridBook, dispatch: Dispatch): void {
   const sheetId = book.model.uuidGenerator.smallUuid();
   const position = book.getters.getSheetIds().length;
-  check(
+  refuseFailed(
     dispatch('CREATE_SHEET', { sheetId, position, name: engineSheetName(name) }),
     `The sheet "${name}" was not made.`,
     book.sheetIdOf(name) === undefined ? 'failed' : 'exists',
@@ -52,7 +55,7 @@ function makeTable({ name, area }: ActionOf<'table'>, book: GridBook, dispatch: 
     throw new WorkbookError('exists', `There is a table "${name}" already: choose another name.`);
   const sheetId = sheetIdFor(book, area.sheet);
   const zone = zoneOf(area);
-  check(
+  refuseFailed(
     dispatch('CREATE_TABLE', {
       sheetId,
       ranges: [getters.getRangeDataFromZone(sheetId, zone)],
@@ -69,7 +72,7 @@ function resize({ table, area }: ActionOf<'resize'>, book: GridBook, dispatch: D
   const { sheetId, zone } = tableFor(book, table);
   growSheet(area, book, dispatch);
   const newTableRange = book.getters.getRangeDataFromZone(sheetId, zoneOf(area));
-  check(
+  refuseFailed(
     dispatch('UPDATE_TABLE', { sheetId, zone, newTableRange }),
     `The table "${table}" cannot span ${where(areaOf(area.sheet, zoneOf(area)))}.`,
     'not allowed',
@@ -80,5 +83,5 @@ function makeName({ name, area }: ActionOf<'name'>, book: GridBook, dispatch: Di
   if (book.names().some((each) => sameName(each.name, name)))
     throw new WorkbookError('exists', `There is a name "${name}" already: choose another name.`);
   const ranges = [book.getters.getRangeDataFromZone(sheetIdFor(book, area.sheet), zoneOf(area))];
-  check(dispatch('CREATE_NAMED_RANGE', { name, ranges }), `The name "${name}" was not made.`);
+  refuseFailed(dispatch('CREATE_NAMED_RANGE', { name, ranges }), `The name "${name}" was not made.`);
 }

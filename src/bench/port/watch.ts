@@ -3,8 +3,8 @@ import type { Zone } from '../../sheet/address.js';
 import type { Area } from '../../workbook/area.js';
 import type { Author, Change } from '../../workbook/change.js';
 import type { GridBook } from '../book/gridBook.js';
-import { manyCells, type CellUpdate } from '../engine/cells.js';
-import { areaOf, areaOfPlace } from './places.js';
+import { manyCells, type CellUpdate } from '../engine/manyCells.js';
+import { areaOf, areaOfPlace } from './gridPlaces.js';
 
 type Command = {
   type: string;

@@ -1,16 +1,16 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
 import type { Area } from '../../workbook/area.js';
 import { isFormula } from '../../workbook/content.js';
-import type { CellsAction } from '../../workbook/host.js';
+import type { CellsAction } from '../../workbook/writeHost.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import type { GridBook } from '../book/gridBook.js';
-import { updateCells, type CellUpdate } from '../engine/cells.js';
+import { updateCells, type CellUpdate } from '../engine/manyCells.js';
 import type { Dispatch } from '../engine/oneCommand.js';
 import { constantContent, isTextFormat, resultInText } from '../engine/cellContent.js';
 import { columnPixels } from '../open/layoutData.js';
-import { check } from './check.js';
-import { sheetIdFor, where } from './places.js';
-import { refuseUnreadable } from './readable.js';
+import { refuseFailed } from './refuseFailed.js';
+import { sheetIdFor, where } from './gridPlaces.js';
+import { refuseUnreadable } from './refuseUnreadable.js';
 import { growSheet } from './growSheet.js';
 
 /** Writes contents, number formats and widths into cells of the grid. */
@@ -32,7 +32,7 @@ export function writeCells(action: CellsAction, book: GridBook, dispatch: Dispat
     }
   if (cells.length === 0) return;
   refuseMerged(sheetId, area, cells, book);
-  check(updateCells(dispatch, sheetId, cells), `${where(area)} was not written.`);
+  refuseFailed(updateCells(dispatch, sheetId, cells), `${where(area)} was not written.`);
   for (const { formula, position } of typed) book.typed(formula, position);
 }
 
@@ -51,7 +51,7 @@ function widen({ area, widths = [] }: CellsAction, sheetId: UID, dispatch: Dispa
   widths.forEach((width, column) => {
     if (width === undefined) return;
     const elements = [area.column + column];
-    check(
+    refuseFailed(
       dispatch('RESIZE_COLUMNS_ROWS', { dimension: 'COL', sheetId, elements, size: columnPixels(width) }),
       `${where(area)} was not made wider.`,
     );

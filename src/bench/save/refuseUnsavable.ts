@@ -3,9 +3,9 @@ import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
-import type { NamedTable } from '../book/tableNames.js';
+import type { NamedTable } from '../book/tableChanges.js';
 import type { OpenBook } from '../open/openBook.js';
-import { storedFormula } from './storedFormula.js';
+import { storedFormula } from '../book/storedFormula.js';
 
 const longestSheetName = 31;
 const longestText = 32_767;

@@ -8,6 +8,7 @@ import { isBlankRow } from './blankRow.js';
 import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
 import { pieceOf } from './piece.js';
+import { unreadColumns } from './notHeld.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './readHeadings.js';
 import type { ReadRow } from './readyRow.js';
@@ -57,6 +58,7 @@ export function checkedPart(
   const onPress = checksOnPress(job, prepared, shop, asked);
   const checks: Check[] = [{ findings: job.problems, steps: [] }];
   if (prepared) checks.push(...prepared.checks);
+  else checks.push({ findings: unreadColumns(job), steps: [] });
   checks.push(...onPress.checks);
   if (working) reportGoverningFirst(checks, working);
   const found: Finding[] = [];

@@ -11,13 +11,17 @@ import type { ReadyRow } from './readyRow.js';
  * are not read.
  */
 export function notHeld(row: ReadyRow): RowFinding[] {
-  const found: NotHeld[] = [
-    ...bendsNotHeld(row),
-    ...unevenLines(row),
-    ...thickGalvanized(row),
-    ...(row.unread ? [{ why: 'unread columns', headings: row.unread } as const] : []),
-  ];
-  return found.map((fact) => ({ rule: 'not held', outcome: 'open', verdict: 'OK so far', ...fact }));
+  const found: NotHeld[] = [...bendsNotHeld(row), ...unevenLines(row), ...thickGalvanized(row)];
+  return [...found.map(asFinding), ...unreadColumns(row)];
+}
+
+function asFinding(fact: NotHeld): RowFinding {
+  return { rule: 'not held', outcome: 'open', verdict: 'OK so far', ...fact };
+}
+
+/** Columns that are filled in and hold or name work, and that are not read. */
+export function unreadColumns({ unread }: { unread?: readonly string[] }): RowFinding[] {
+  return unread ? [asFinding({ why: 'unread columns', headings: unread })] : [];
 }
 
 function bendsNotHeld({ bends }: ReadyRow): NotHeld[] {

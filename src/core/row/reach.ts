@@ -1,31 +1,18 @@
-import type { Finding, Outcome } from '../check/finding.js';
+import type { Finding } from '../check/finding.js';
 import type { Sized } from '../check/pressFact.js';
 import type { Range } from '../check/range.js';
-import type { OpenCell } from '../check/rowFact.js';
 import { heelDistance } from '../part/heelDistance.js';
-import type { PlacedHole } from '../part/part.js';
-import { limitOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
-import type { Press } from '../press/press.js';
+import { limitOf, roundingShare, withinLimit } from '../press/limit.js';
 import type { PressItemKey } from '../press/pressItem.js';
 import { legRootMm } from '../section/legRoot.js';
 import type { AnySection } from '../section/section.js';
 import type { Working } from '../working/working.js';
+import { dieHolder } from './dieHolder.js';
 import type { FaceSize } from './layout/faces.js';
-import type { LaidGroup } from './layout/layGroup.js';
+import { fromNearerEdge, type HolesOnPress, openReach, unreachable } from './holesOnPress.js';
 
-const unreachable = "Can't reach";
 /** Room between the fillet and the die holder. Common practice, no source. */
 const fitClearanceMm = 25.4 / 16;
-
-/** The holes of a group in a face, on a press. */
-export interface HolesOnPress {
-  press: Press;
-  section: AnySection;
-  face: FaceSize;
-  laid: LaidGroup;
-  /** Of a plate whose ends are square: it may be turned, and go in from an end. */
-  lengthMm?: number;
-}
 
 /** Whether the punch gets to the holes: throat, standing legs and flanges, die holder against the fillet. */
 export function reachFindings(holes: HolesOnPress, working?: Working): Finding[] {
@@ -59,16 +46,6 @@ function throat(holes: HolesOnPress, working?: Working): Finding {
   return heldBetween(holes, 'punchThroat', { is: 'hole to nearer edge' }, given, working);
 }
 
-/** How far centers that lie in a range across are from the nearer edge: at most half the width. */
-function fromNearerEdge({ least, most }: Range, widthMm: number): Range {
-  const nearer = (mm: number) => Math.min(mm, widthMm - mm);
-  const middle = least <= widthMm / 2 && most >= widthMm / 2 ? widthMm / 2 : 0;
-  return {
-    least: Math.min(nearer(least), nearer(most)),
-    most: Math.max(nearer(least), nearer(most), middle),
-  };
-}
-
 /** Legs and flanges lie on the die, the other leg or the web hanging down; the far side goes into the throat. */
 function fromToe(holes: HolesOnPress): Range {
   const { widthMm } = holes.face;
@@ -94,26 +71,6 @@ function rangeOver(
   };
 }
 
-/** One hole of each line: the others of a line lie as far across. */
-function distinct(holes: readonly PlacedHole[]): PlacedHole[] {
-  const kept: PlacedHole[] = [];
-  const seen = new Set<string>();
-  for (const hole of holes) {
-    // Holes of a line follow each other.
-    const last = kept.at(-1);
-    if (last && isAsFarAcross(hole, last)) continue;
-    const key = `${hole.center.y} ${hole.free?.y0 ?? 0} ${hole.free?.y1 ?? 0}`;
-    if (!seen.has(key)) kept.push(hole);
-    seen.add(key);
-  }
-  return kept;
-}
-
-function isAsFarAcross(a: PlacedHole, b: PlacedHole): boolean {
-  if (a.center.y !== b.center.y) return false;
-  return (a.free?.y0 ?? 0) === (b.free?.y0 ?? 0) && (a.free?.y1 ?? 0) === (b.free?.y1 ?? 0);
-}
-
 /** A size that may be several, within a limit of the press: by all of them, by none, or by some. */
 function heldBetween(
   { press, laid }: HolesOnPress,
@@ -135,30 +92,6 @@ function heldBetween(
   return openReach(press, laid, item, given, limit);
 }
 
-function openReach(
-  press: Press,
-  { index, missing }: LaidGroup,
-  item: PressItemKey,
-  given: Range,
-  limit: number,
-): Finding {
-  const acrossCells = missing.filter((cell) => cell === 'Edge' || cell === 'Gage');
-  const cells: OpenCell[] = (acrossCells.length > 0 ? acrossCells : missing).map((cell) => ({
-    cell,
-    group: index,
-  }));
-  return {
-    rule: 'reach open',
-    outcome: 'open',
-    verdict: 'Not checked',
-    press: press.name,
-    item,
-    given,
-    limit,
-    missing: cells,
-  };
-}
-
 function hangingMm(section: AnySection, { id }: FaceSize): number {
   if (section.kind === 'channel') return section.depthMm;
   if (section.kind !== 'angle') return 0;
@@ -171,60 +104,4 @@ function filletMm(section: AnySection): number {
     return section.webThicknessMm + Math.max(section.webThicknessMm, section.flangeThicknessMm);
   }
   return section.kind === 'angle' ? legRootMm(section) : 0;
-}
-
-/** Whether the die holder fits between the holes and the fillet or flange beside them. */
-function dieHolder(
-  holes: HolesOnPress,
-  beside: 'fillet' | 'flange',
-  takenMm: number,
-  working?: Working,
-): Finding {
-  const { press, laid } = holes;
-  const item = 'punchDieHalfWidth';
-  const room = roomBeside(holes, beside, takenMm);
-  const half = limitOf(press, item);
-  if (typeof half !== 'number') {
-    limitStep(
-      working,
-      press,
-      item,
-      { kind: 'length', value: room.most, meaning: meaningOf(beside) },
-      '≥',
-      half.verdict,
-    );
-    return half;
-  }
-  const needMm = half * (1 - roundingShare);
-  const outcome: Outcome =
-    !Number.isFinite(half) || room.least >= needMm ? 'held' : room.most >= needMm ? 'open' : 'failed';
-  const given = outcome === 'failed' ? room.most : room.least;
-  const verdict = outcome === 'held' ? 'OK' : unreachable;
-  limitStep(working, press, item, { kind: 'length', value: given, meaning: meaningOf(beside) }, '≥', verdict);
-  if (outcome === 'open') return openReach(press, laid, item, room, half);
-  return {
-    rule: 'die holder',
-    outcome,
-    verdict,
-    press: press.name,
-    beside,
-    given,
-    ...(Number.isFinite(half) ? { limit: half } : {}),
-  };
-}
-
-function meaningOf(beside: 'fillet' | 'flange'): string {
-  return `from the hole to the ${beside}`;
-}
-
-/** From the holes to what stands up beside them: the fillet of a leg; the nearer flange of a web. */
-function roomBeside({ laid, face }: HolesOnPress, beside: 'fillet' | 'flange', takenMm: number): Range {
-  const ranges = distinct(laid.holes).map((hole): Range => {
-    const { center } = heelDistance(hole);
-    return beside === 'fillet' ? center : fromNearerEdge(center, face.widthMm);
-  });
-  return {
-    least: Math.min(...ranges.map(({ least }) => least)) - takenMm,
-    most: Math.min(...ranges.map(({ most }) => most)) - takenMm,
-  };
 }

@@ -100,9 +100,15 @@ function parse(cells: readonly CellValue[]): Headings {
 
 /** What each heading of a list is read as, `Hole 2`; undefined for one that is not read. */
 export function headingNames(cells: readonly CellValue[]): (string | undefined)[] {
-  return headingsOf(cells).map(
-    (read) => read && (read.group === 1 ? read.entry.name : `${read.entry.name} ${read.group}`),
-  );
+  const read = headingsOf(cells);
+  const hasSection = read.some((each) => each?.entry.field === 'section');
+  return read.map((each) => {
+    if (!each) return undefined;
+    const { entry, group } = each;
+    // A size without a section beside it is all of the section.
+    const name = entry.field === 'size' && !hasSection ? 'Section' : entry.name;
+    return group === 1 ? name : `${name} ${group}`;
+  });
 }
 
 function place(headings: Headings, entry: Known, group: number, column: Column): void {

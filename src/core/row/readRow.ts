@@ -52,7 +52,9 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
       reader.problem(fields[field], {
         about: fields[field]?.heading ?? name,
         argument: fields[field]?.heading ?? name,
-        problem: 'the cell is blank. Fill it in.',
+        problem: fields[field]
+          ? 'the cell is blank. Fill it in.'
+          : `no column says it. Call the column ${name}.`,
       });
   }
   const holes: HoleGroup[] = [];

@@ -2,7 +2,8 @@ import { requirePositive } from '../requireRange.js';
 import type { Working } from '../working/working.js';
 import { sectionAreaMm2 } from './area.js';
 import { channelSource } from './channelTable.js';
-import type { AnySection, BeamSection, ChannelSection } from './section.js';
+import type { BeamSection } from './beam/beamSection.js';
+import type { AnySection, ChannelSection } from './section.js';
 
 const steelDensityKgPerM3 = 7850;
 

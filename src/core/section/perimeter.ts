@@ -1,7 +1,8 @@
 import { requirePositive } from '../requireRange.js';
 import { lengthValue } from '../working/namedValue.js';
 import type { NamedValue, Working } from '../working/working.js';
-import type { AngleSection, AnySection, BeamSection } from './section.js';
+import type { BeamSection } from './beam/beamSection.js';
+import type { AngleSection, AnySection } from './section.js';
 import { outerCornerWalls } from './tubeCorner.js';
 
 /** What a quarter circle of radius 1 is shorter than the two sides of its corner. */

@@ -1,6 +1,7 @@
 import { lengthValue } from '../working/namedValue.js';
 import type { AreaStep } from './area.js';
-import type { BeamSection, SawnSection, TubeSection } from './section.js';
+import type { BeamSection } from './beam/beamSection.js';
+import type { SawnSection, TubeSection } from './section.js';
 import { cornerCaution, innerCornerWalls, outerCornerWalls } from './tubeCorner.js';
 
 /** What four rounded corners of radius 1 lack of four square ones. */

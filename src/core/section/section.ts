@@ -1,3 +1,5 @@
+import type { BeamSection } from './beam/beamSection.js';
+
 /**
  * A section the library can check. Round and square are solid bars; `designation` is the tidy trade name. No press
  * station cuts channels.
@@ -86,25 +88,6 @@ export interface TeeSection {
   /** Of the stem, with the flange. */
   depthMm: number;
   thicknessMm: number;
-}
-
-/** A beam of the tables, or a tee cut from one. */
-export interface BeamSection {
-  kind: 'beam';
-  designation: string;
-  name: string;
-  standard: 'AISC' | 'EN 10365';
-  form: 'I' | 'tee';
-  /** Over all. */
-  depthMm: number;
-  flangeWidthMm: number;
-  webThicknessMm: number;
-  flangeThicknessMm: number;
-  /** 0 where the table gives none. */
-  rootRadiusMm: number;
-  areaMm2: number;
-  /** Of steel. */
-  massKgPerM: number;
 }
 
 /** What a section text says: the section, and the length where one trails (`PL1/2X6X1'-0`). */

@@ -1,4 +1,4 @@
-import { greatestClearanceMm } from '../tooling/dieClearance.js';
+import { greatestClearanceMm } from '../rule/greatestClearance.js';
 import type { Shop } from './readShop.js';
 import { setting } from './setting.js';
 

@@ -1,7 +1,6 @@
 import type { Grade } from '../material/grade.js';
 import { mmPerInch } from '../quantity/units.js';
 import { requirePositive } from '../requireRange.js';
-import type { JobSpec } from '../rule/jobSpec.js';
 import type { Working } from '../working/working.js';
 
 /** Total clearance by thickness, plate and structural practice, in inches. */
@@ -54,11 +53,6 @@ export function totalDieClearanceMm(
     source: 'EN 1090-2, tolerance of punched holes (from memory)',
   });
   return greatestMm;
-}
-
-/** Greatest total clearance by the job's specification, mm; undefined where it says nothing. EN 1090-2 (from memory). */
-export function greatestClearanceMm(spec: JobSpec): number | undefined {
-  return spec.startsWith('EN 1090-2') ? 1 : undefined;
 }
 
 function plateClearance(thicknessMm: number, working?: Working): number {

@@ -100,12 +100,14 @@ function setsOf(
   const notMade = { verdict, ...(deciding ? { finding: deciding } : {}) };
   if (!part || verdict === 'Check input') return notMade;
   const { row, layouts } = part;
+  const isPunched = row.places.some(({ faces }) => faces.some(({ process }) => process.made !== 'drill'));
+  if (!isPunched) return [];
+  if (verdictKind(verdict) === 'fails') return notMade;
   const work = operationsOf(row, layouts.layouts[0], findings, press);
-  const punching = work.flatMap((operation) => (operation.is === 'punch' ? [operation] : []));
-  if (punching.length > 0 && verdictKind(verdict) === 'fails') return notMade;
   const sets: ToolSet[] = [];
-  for (const { hole, thicknessMm } of punching) {
-    const tools = toolsForHole(press, hole, thicknessMm, row.grade, shop);
+  for (const operation of work) {
+    if (operation.is !== 'punch') continue;
+    const tools = toolsForHole(press, operation.hole, operation.thicknessMm, row.grade, shop);
     if (tools.is === 'stopped') return { verdict: tools.finding.verdict, finding: tools.finding };
     if (tools.is === 'picked') sets.push(keys.setOf(tools));
   }

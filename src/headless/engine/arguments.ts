@@ -1,4 +1,4 @@
-import type { EngineArgument, EngineFunction } from './engine.js';
+import type { EngineArgument, EngineFunction } from './engineFunction.js';
 import { toNumber, toText } from './operators.js';
 import { isErrorCode, isMatrix, type Operand, type Scalar } from './values.js';
 

@@ -1,6 +1,7 @@
-import { refuseUncertain, refuseUncertainResult } from './cautions.js';
-import { overrides } from './overrides.js';
+import { refuseUncertain, refuseUncertainResult } from './refuseUncertain.js';
+import { correctedFunctions } from './correctedFunctions.js';
 import { readEngineArguments } from './arguments.js';
+import type { EngineDefinition, EngineFunction } from './engineFunction.js';
 import {
   CannotCompute,
   checkArraySize,
@@ -11,31 +12,6 @@ import {
   type Operand,
   type Scalar,
 } from './values.js';
-
-/** How the engine describes an argument of a function. */
-export interface EngineArgument {
-  type?: string[];
-  optional?: boolean;
-  default?: boolean;
-  repeating?: boolean;
-  acceptMatrix?: boolean;
-  acceptMatrixOnly?: boolean;
-}
-
-/** How the engine describes a function. */
-export interface EngineFunction {
-  args: EngineArgument[];
-  minArgRequired: number;
-  maxArgPossible: number;
-  nbrArgRepeating: number;
-}
-
-/** A row of what the engine's registry takes to define a function. */
-export interface EngineDefinition {
-  description: string;
-  args: (EngineArgument & { name: string; description: string })[];
-  compute: (...args: (Operand | undefined)[]) => Operand;
-}
 
 type Compute = (this: unknown, ...args: (Operand | undefined)[]) => Operand;
 
@@ -68,7 +44,8 @@ export class Engine {
   constructor(module: EngineModule) {
     this.registry = module.registries.functionRegistry;
     for (const code of errorCodes) module.registries.errorTypes.add(code);
-    for (const [name, definition] of Object.entries(overrides)) this.registry.replace(name, definition);
+    for (const [name, definition] of Object.entries(correctedFunctions))
+      this.registry.replace(name, definition);
     this.context = Object.assign(Object.create(this.registry.mapping) as object, {
       locale: module.DEFAULT_LOCALE,
     });

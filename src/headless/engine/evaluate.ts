@@ -6,6 +6,7 @@ import { applyOperator, applySign, broadcast } from './operators.js';
 import type { OurFunctions } from './ourFunctions.js';
 import { completeArguments } from './hostArguments.js';
 import { referenceFunctions } from './referenceFunctions.js';
+import type { Setting } from './setting.js';
 import { readSubtotal } from './subtotal.js';
 import {
   CannotCompute,
@@ -21,17 +22,6 @@ import {
  * Formulas are evaluated here, as the host does it. Native functions come from the engine package, one at a
  * time; operators, references, arrays, spills and errors are ours.
  */
-
-/** Where and how a formula is evaluated. */
-export interface Setting {
-  sheet: number;
-  row: number;
-  column: number;
-  /** The cell holds one value: a range used as a value means its crossing with the cell's row or column. */
-  plain: boolean;
-  /** The formula is one of ours; others are not evaluated where they need that crossing. */
-  ours: boolean;
-}
 
 /** Ranges whose search index is kept. */
 const mostSearched = 100;

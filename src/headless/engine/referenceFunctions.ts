@@ -1,5 +1,5 @@
 import type { Node } from '../../sheet/formula/nodes.js';
-import type { Setting } from './evaluate.js';
+import type { Setting } from './setting.js';
 import type { Matrix, Operand } from './values.js';
 
 type ReferenceFunction = (args: Node[], setting: Setting) => Operand | undefined;

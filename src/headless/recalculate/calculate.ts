@@ -9,13 +9,13 @@ import { workbookScope, type Scope } from '../../sheet/formula/scope.js';
 import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { Calculation } from './calculation.js';
 import { applyChanges, type PlacedChange } from './changes.js';
-import { readFormulaCells, replacedCell, type FormulaCell } from './formulaCells.js';
+import { readFormulaCells, replacedCell, type FormulaCell, type CalculatedWorkbook } from './formulaCells.js';
 import { Graph } from './graph.js';
-import { openGrids, type Grids } from './grid.js';
+import { openGrids, type Grids } from './sheetGrid.js';
 import { CellReader, type FormulaFacts } from './cellReader.js';
-import { calculationOrder } from './order.js';
+import { calculationOrder } from './calculationOrder.js';
 import { FormulaIndex } from './formulaIndex.js';
-import type { CalculatedWorkbook, Outcome } from './report.js';
+import type { Outcome } from './report.js';
 import { zoneOfCell } from './spill.js';
 
 /*

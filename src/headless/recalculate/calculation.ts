@@ -1,12 +1,13 @@
 import { cellAddress, sameZone, zoneAddress, type Zone } from '../../sheet/address.js';
 import { sameStored } from '../../sheet/cellValue.js';
-import type { Evaluator, Setting } from '../engine/evaluate.js';
+import type { Evaluator } from '../engine/evaluate.js';
+import type { Setting } from '../engine/setting.js';
 import { CannotCompute, Waiting } from '../engine/values.js';
 import { difference } from './compare.js';
 import type { FormulaCell } from './formulaCells.js';
 import type { Graph } from './graph.js';
-import type { Grids, SheetGrid } from './grid.js';
-import type { CalculationOrder } from './order.js';
+import type { Grids, SheetGrid } from './sheetGrid.js';
+import type { CalculationOrder } from './calculationOrder.js';
 import { place, placementOf, zoneOfCell } from './spill.js';
 
 /** It hangs on one of our functions, on a changed cell or on a cell without a value. */

@@ -9,7 +9,7 @@ import {
   type Scalar,
   type Values,
 } from '../engine/values.js';
-import type { Grids, SheetGrid } from './grid.js';
+import type { Grids, SheetGrid } from './sheetGrid.js';
 
 /** What a reader of cells asks of the formulas. */
 export type FormulaFacts = Pick<Values, 'spillZone' | 'isSubtotal'>;

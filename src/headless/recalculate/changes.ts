@@ -3,7 +3,7 @@ import { cellAddress, cellKey, parseZone } from '../../sheet/address.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import type { Workbook } from '../../xlsx/workbook.js';
-import type { Grids } from './grid.js';
+import type { Grids } from './sheetGrid.js';
 
 /** A cell the caller changes before the recalculation. */
 export interface InputChange {

@@ -1,6 +1,6 @@
 import { isCellError, storedErrorCode, type StoredValue } from '../../sheet/cellValue.js';
 import type { Placement } from './spill.js';
-import type { SheetGrid } from './grid.js';
+import type { SheetGrid } from './sheetGrid.js';
 
 const tolerance = 1e-9;
 

@@ -1,10 +1,13 @@
+import type { Workbook } from '../../xlsx/workbook.js';
 import { cellKey } from '../../sheet/address.js';
 import type { StoredFormula } from '../../xlsx/storedCells.js';
 import type { Formula } from '../../sheet/formula/nodes.js';
 import { parseFormula } from '../../sheet/formula/parse.js';
 import type { Scope } from '../../sheet/formula/scope.js';
 import { whyPinned } from './pins.js';
-import type { CalculatedWorkbook } from './report.js';
+
+/** What a calculation needs of a workbook: all but its package. */
+export type CalculatedWorkbook = Omit<Workbook, 'package' | 'part'>;
 
 /** A cell with a formula, or one whose content the caller replaced. */
 export interface FormulaCell {

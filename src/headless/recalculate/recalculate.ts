@@ -2,7 +2,7 @@ import { openWorkbook, type Sheet } from '../../xlsx/workbook.js';
 import { sameStored } from '../../sheet/cellValue.js';
 import { sameZone } from '../../sheet/address.js';
 import { writeWorkbook } from '../../xlsx/writeWorkbook.js';
-import type { CellChange } from '../../xlsx/patchCell.js';
+import type { CellChange } from '../../xlsx/writeCell.js';
 import { nodeCodec } from '../files/nodeCodec.js';
 import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { calculateWorkbook, type Calculated } from './calculate.js';

@@ -1,9 +1,8 @@
 import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
 import { isCellError, sameStored } from '../../sheet/cellValue.js';
-import type { Workbook } from '../../xlsx/workbook.js';
-import type { FormulaCell } from './formulaCells.js';
-import type { Grids, SheetGrid } from './grid.js';
+import type { CalculatedWorkbook, FormulaCell } from './formulaCells.js';
+import type { Grids, SheetGrid } from './sheetGrid.js';
 
 export interface CellNote {
   /** `Quote!B4`. */
@@ -31,9 +30,6 @@ export interface RecalcReport {
   errors: CellErrorNote[];
   milliseconds: { read: number; calculate: number; write: number; total: number };
 }
-
-/** What a calculation needs of a workbook: all but its package. */
-export type CalculatedWorkbook = Omit<Workbook, 'package' | 'part'>;
 
 /** What the report is made from. */
 export interface Outcome {

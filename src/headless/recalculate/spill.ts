@@ -10,7 +10,7 @@ import {
 import { sameStored, type StoredValue } from '../../sheet/cellValue.js';
 import { isErrorCode, isMatrix, topLeft, type Operand, type Scalar } from '../engine/values.js';
 import type { FormulaCell } from './formulaCells.js';
-import type { Grids, SheetGrid } from './grid.js';
+import type { Grids, SheetGrid } from './sheetGrid.js';
 
 /** A scalar as a cell keeps it; a formula that gives blank shows 0. */
 export function toCellValue({ value, message }: Scalar): StoredValue {

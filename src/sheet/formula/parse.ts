@@ -1,4 +1,6 @@
 import { displayFunctionName } from './functionNames.js';
+import { noFunctions, noteFunction } from './calledFunctions.js';
+import { TokenCursor } from './tokenCursor.js';
 import { FormulaSyntaxError, tokenize, type Token } from './tokens.js';
 import type { Formula, Node } from './nodes.js';
 import { ReferenceReader, type Place } from './referenceReader.js';
@@ -21,20 +23,7 @@ const precedence: Record<string, number> = {
   '^': 5,
 };
 
-const noFunctions: ReadonlySet<string> = new Set();
-const singles = new Map<string, ReadonlySet<string>>();
-
-/** Most formulas use one function at most: those share their sets. */
-function withFunction(functions: ReadonlySet<string>, name: string): ReadonlySet<string> {
-  if (functions.has(name)) return functions;
-  if (functions.size > 0) return new Set([...functions, name]);
-  const single = singles.get(name) ?? new Set([name]);
-  singles.set(name, single);
-  return single;
-}
-
 const deepest = 120;
-const dynamicFunctions = new Set(['INDIRECT', 'OFFSET']);
 
 /** Reads a formula's text (no equals sign) as it stands in a cell; what it cannot do is said in the result. */
 export function parseFormula(text: string, place: Place, scope: Scope): Formula {
@@ -52,8 +41,7 @@ export function parseFormula(text: string, place: Place, scope: Scope): Formula 
 }
 
 class Parser {
-  private tokens: Token[] = [];
-  private at = 0;
+  private tokens = new TokenCursor([]);
   private depth = 0;
   private readonly references: ReferenceReader;
 
@@ -71,9 +59,9 @@ class Parser {
 
   parse(keep: (node: Node) => void): void {
     try {
-      this.tokens = tokenize(this.text);
+      this.tokens = new TokenCursor(tokenize(this.text));
       keep(this.expression(0));
-      if (this.peek().kind !== 'end') this.stop();
+      if (this.tokens.peek().kind !== 'end') this.tokens.stop();
     } catch (error) {
       if (!(error instanceof FormulaSyntaxError)) throw error;
       this.formula.unsupported ??= error.message;
@@ -82,36 +70,14 @@ class Parser {
     }
   }
 
-  private peek(): Token {
-    return this.tokens[this.at] as Token;
-  }
-
-  private take(): Token {
-    return this.tokens[this.at++] as Token;
-  }
-
-  private stop(): never {
-    const { kind, text } = this.peek();
-    throw new FormulaSyntaxError(
-      kind === 'end' ? 'The formula ends too early.' : `The formula cannot be read at "${text}".`,
-    );
-  }
-
-  private expect(kind: Token['kind']): void {
-    if (this.take().kind !== kind) {
-      this.at--;
-      this.stop();
-    }
-  }
-
   private expression(least: number): Node {
     if (++this.depth > deepest) throw new FormulaSyntaxError('The formula is nested too deeply.');
     let left = this.unary();
     for (;;) {
-      const { kind, text } = this.peek();
+      const { kind, text } = this.tokens.peek();
       const level = kind === 'operator' ? (precedence[text] ?? 0) : 0;
       if (level === 0 || level <= least) break;
-      this.at++;
+      this.tokens.take();
       left = { kind: 'binary', operator: text, left, right: this.expression(level) };
     }
     this.depth--;
@@ -120,33 +86,34 @@ class Parser {
 
   /** A sign binds tighter than the power operator: -2^2 is 4. */
   private unary(): Node {
-    const { kind, text } = this.peek();
+    const { kind, text } = this.tokens.peek();
     if (kind === 'operator' && (text === '-' || text === '+')) {
-      this.at++;
+      this.tokens.take();
       if (++this.depth > deepest) throw new FormulaSyntaxError('The formula is nested too deeply.');
       const operand = this.unary();
       this.depth--;
       return { kind: 'unary', operator: text, operand };
     }
     if (kind === 'operator' && text === '@') {
-      this.at++;
+      this.tokens.take();
       return { kind: 'intersection', operand: this.unary() };
     }
     let node = this.primary();
-    while (this.peek().kind === 'operator') {
-      if (this.peek().text === '%') node = { kind: 'unary', operator: '%', operand: node };
-      else if (this.peek().text === '#' && node.kind === 'reference') node = this.references.spillOf(node);
+    while (this.tokens.peek().kind === 'operator') {
+      if (this.tokens.peek().text === '%') node = { kind: 'unary', operator: '%', operand: node };
+      else if (this.tokens.peek().text === '#' && node.kind === 'reference')
+        node = this.references.spillOf(node);
       else break;
-      this.at++;
+      this.tokens.take();
     }
     return node;
   }
 
   private primary(): Node {
-    const token = this.take();
+    const token = this.tokens.take();
     switch (token.kind) {
       case 'number':
-        return this.peek().text === ':'
+        return this.tokens.peek().text === ':'
           ? this.reference(token)
           : { kind: 'number', value: Number(token.text) };
       case 'text':
@@ -164,19 +131,19 @@ class Parser {
       case 'bracket':
         return this.reference(token);
       default:
-        this.at--;
-        return this.stop();
+        this.tokens.back();
+        return this.tokens.stop();
     }
   }
 
   private group(): Node {
     const node = this.expression(0);
-    while (this.peek().kind === 'separator') {
-      this.at++;
+    while (this.tokens.peek().kind === 'separator') {
+      this.tokens.take();
       this.expression(0);
       this.formula.unsupported ??= 'It uses several areas as one reference, which is not evaluated here.';
     }
-    this.expect('close');
+    this.tokens.expect('close');
     return node;
   }
 
@@ -184,31 +151,31 @@ class Parser {
     const rows: Node[][] = [[]];
     for (;;) {
       (rows.at(-1) as Node[]).push(this.unary());
-      const { kind } = this.take();
+      const { kind } = this.tokens.take();
       if (kind === 'closeArray') return { kind: 'array', rows };
       if (kind === 'rowSeparator') rows.push([]);
-      else if (kind !== 'separator') this.stop();
+      else if (kind !== 'separator') this.tokens.stop();
     }
   }
 
   private reference(first: Token): Node {
     const node = this.references.read(
       first,
-      () => this.take(),
-      () => this.peek(),
+      () => this.tokens.take(),
+      () => this.tokens.peek(),
     );
-    const next = this.peek();
+    const next = this.tokens.peek();
     if (next.spaced && ['word', 'sheet', 'bracket'].includes(next.kind)) {
       this.formula.unsupported ??= 'It uses the crossing of two ranges, which is not evaluated here.';
-      this.reference(this.take());
+      this.reference(this.tokens.take());
     }
     return node;
   }
 
   private call(stored: string): Node {
-    this.expect('open');
+    this.tokens.expect('open');
     const name = displayFunctionName(stored, this.scope.namespace);
-    this.noteFunction(name);
+    noteFunction(this.formula, name, this.scope);
     const args = this.args();
     if (name === 'SINGLE' && args.length === 1) return { kind: 'intersection', operand: args[0] as Node };
     const [only] = args;
@@ -216,30 +183,20 @@ class Parser {
     return { kind: 'call', name, args };
   }
 
-  private noteFunction(name: string): void {
-    const { formula, scope } = this;
-    if (name === 'SINGLE' || name === 'ANCHORARRAY') return;
-    if (!name.startsWith(`${scope.namespace}.`)) {
-      formula.functions = withFunction(formula.functions, name);
-      if (dynamicFunctions.has(name)) formula.dynamic = true;
-    } else if (scope.ours.has(name.slice(scope.namespace.length + 1))) formula.ours = true;
-    else formula.unsupported ??= `It uses ${name}, which this edition of ${scope.namespace} does not have.`;
-  }
-
   private args(): Node[] {
     const args: Node[] = [];
-    if (this.peek().kind === 'close') {
-      this.at++;
+    if (this.tokens.peek().kind === 'close') {
+      this.tokens.take();
       return args;
     }
     for (;;) {
-      const { kind } = this.peek();
+      const { kind } = this.tokens.peek();
       args.push(kind === 'separator' || kind === 'close' ? { kind: 'missing' } : this.expression(0));
-      const next = this.take().kind;
+      const next = this.tokens.take().kind;
       if (next === 'close') return args;
       if (next !== 'separator') {
-        this.at--;
-        this.stop();
+        this.tokens.back();
+        this.tokens.stop();
       }
     }
   }

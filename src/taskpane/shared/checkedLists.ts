@@ -1,3 +1,4 @@
+import { nameKey } from '../../core/shop/table.js';
 import { verdictKind, verdicts } from '../../core/check/verdict.js';
 import { type CellValue, isBlank } from '../../core/quantity/cellValue.js';
 import { type RowItem, rowItems } from '../../core/row/rowItem.js';
@@ -68,4 +69,9 @@ function columnArea({ area, headings, hasTotals }: Table, heading: string): Area
   const at = found < 0 ? columnOf(headings, checkHeadings.verdict) : found;
   const rows = Math.max(1, area.rows - 1 - (hasTotals ? 1 : 0));
   return { ...area, row: area.row + 1, rows, column: area.column + at, columns: 1 };
+}
+
+/** Whether a list has a column of verdicts. */
+export function hasVerdicts(headings: readonly CellValue[]): boolean {
+  return headings.some((heading) => nameKey(heading) === nameKey(checkHeadings.verdict));
 }

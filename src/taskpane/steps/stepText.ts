@@ -7,7 +7,8 @@ import type { OperatorStep } from '../../core/work/operatorStep.js';
 export function stepText(step: OperatorStep, unit: LengthUnit, { titled = false } = {}): string {
   const length = (mm: number) => `${formatLength(Math.abs(mm), unit)} ${unit}`;
   const { station, holder, punch, die, stopMm, fenceMm, upperMm, lowerMm, hits } = step;
-  const level = (mm: number) => `${length(mm)} ${mm < 0 ? 'below' : 'above'} the top of the die`;
+  const under = station?.endsWith('shear') ? 'lower blade' : 'top of the die';
+  const level = (mm: number) => `${length(mm)} ${mm < 0 ? 'below' : 'above'} the ${under}`;
   const facts = [
     holder === undefined ? '' : `holder ${holder}`,
     punch === undefined ? '' : `punch ${punch}`,

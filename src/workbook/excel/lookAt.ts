@@ -1,6 +1,6 @@
 import { cellAddress, readAddresses } from '../area.js';
 import type { DefinedName, Sheet, Table } from '../reading.js';
-import type { AllSeen, CellState, Look } from '../host.js';
+import type { AllSeen, CellState, Look } from '../writeHost.js';
 import { decodeContents } from './decodeCells.js';
 import { refuseMissing } from './missing.js';
 import type { RoundTrips } from './roundTrips.js';

@@ -1,4 +1,4 @@
-import type { Look } from '../host.js';
+import type { Look } from '../writeHost.js';
 import { WorkbookError } from '../workbookError.js';
 import type { RoundTrips } from './roundTrips.js';
 

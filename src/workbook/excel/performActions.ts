@@ -6,7 +6,7 @@ import {
   type CellState,
   doAction,
   type Primitives,
-} from '../host.js';
+} from '../writeHost.js';
 import { encodeCells } from './encodeCells.js';
 import { loadState, stateOf } from './lookAt.js';
 import type { RoundTrips } from './roundTrips.js';

@@ -1,5 +1,5 @@
 import type { Step } from '../step.js';
-import type { Planned } from '../host.js';
+import type { Planned } from '../writeHost.js';
 import { kindOf } from './kinds/kinds.js';
 import { WidenedTables } from './kinds/widenedTables.js';
 

@@ -1,5 +1,5 @@
 import { isFormula } from '../content.js';
-import type { Action, CellsAction } from '../host.js';
+import type { Action, CellsAction } from '../writeHost.js';
 
 /** The most one message may carry: hosts in a browser refuse 5 MB; the rest is for addresses and braces. */
 const messageBytes = 4_000_000;

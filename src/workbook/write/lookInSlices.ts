@@ -1,6 +1,6 @@
 import { rowSlices, type Slice } from '../slices.js';
 import { WorkbookError } from '../workbookError.js';
-import type { CellState, Look, WriteHost } from '../host.js';
+import type { CellState, Look, WriteHost } from '../writeHost.js';
 
 /** Cells looked at in one message: values, formulas, types and formats stay below what a host gives. */
 const cellsPerLook = 20_000;

@@ -3,7 +3,7 @@ import { type Content, sameContent } from '../content.js';
 import type { Sheet } from '../reading.js';
 import { WorkbookError } from '../workbookError.js';
 import { actionsFor } from './actions.js';
-import type { CellsAction, Look, Planned, WriteHost } from '../host.js';
+import type { CellsAction, Look, Planned, WriteHost } from '../writeHost.js';
 import { kindOf } from './kinds/kinds.js';
 import { lookInSlices } from './lookInSlices.js';
 import type { Overwrite, Step, WritePlan } from '../step.js';

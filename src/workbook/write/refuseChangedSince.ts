@@ -1,4 +1,4 @@
-import type { Done, WriteHost } from '../host.js';
+import type { Done, WriteHost } from '../writeHost.js';
 import type { Since } from './kinds/kind.js';
 import { kindOf } from './kinds/kinds.js';
 import { lookInSlices } from './lookInSlices.js';

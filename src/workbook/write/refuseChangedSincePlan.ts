@@ -1,4 +1,4 @@
-import type { Planned, WriteHost } from '../host.js';
+import type { Planned, WriteHost } from '../writeHost.js';
 import { kindOf } from './kinds/kinds.js';
 import { lookInSlices } from './lookInSlices.js';
 

@@ -1,5 +1,5 @@
 import { WorkbookError } from '../workbookError.js';
-import type { Done, Planned, WriteHost } from '../host.js';
+import type { Done, Planned, WriteHost } from '../writeHost.js';
 import { kindOf } from './kinds/kinds.js';
 import { lookInSlices } from './lookInSlices.js';
 import { refuseChangedSince } from './refuseChangedSince.js';

@@ -1,4 +1,4 @@
-import type { Action, Done } from '../host.js';
+import type { Action, Done } from '../writeHost.js';
 import { kindOf } from './kinds/kinds.js';
 
 /** What takes actions back, the last one first. */

@@ -1,7 +1,7 @@
 import { type LongWork, refuseWhenCancelled } from '../longWork.js';
 import { WorkbookError } from '../workbookError.js';
 import { type Batch, inBatches, smaller } from './batches.js';
-import type { Action, Done, Planned, WriteHost } from '../host.js';
+import type { Action, Done, Planned, WriteHost } from '../writeHost.js';
 import { makePlan } from './plan.js';
 import { takeBack, stillToTakeBack } from './takeBack.js';
 import { refuseChangedSince } from './refuseChangedSince.js';

@@ -4,17 +4,16 @@ import { sameName } from '../../sheet/names.js';
 import { cellAddress, cellKey, parseZone, zoneAddress } from '../../sheet/address.js';
 import { sameStored } from '../../sheet/cellValue.js';
 import { isFormulaList, type ListedFormula, readFormulaList } from './formulaList.js';
-import { filledCells, type FrozenFormula } from './frozenSheet.js';
-import { withFullCalculation } from '../fullCalculation.js';
+import { filledCells } from './frozenSheet.js';
+import { requestFullCalculation } from '../fullCalculation.js';
 import { PackageParts } from '../packageParts.js';
-import { removeSheets } from './removeSheets.js';
+import { unlistSheets } from '../sheetList.js';
 import { plain, sheetCellsOf } from './sheetCells.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
-import { patchSheet } from '../patchSheet.js';
+import { PartCells } from '../partCells.js';
+import { writeCell } from '../writeCell.js';
 import { openWorkbook, type Sheet, type Workbook } from '../workbook.js';
-import { scanWorksheet } from '../worksheet.js';
-import { applyEdits, type TextEdit } from '../xml/cutElements.js';
-import { XmlReader } from '../xml/reader.js';
+import type { XmlElement } from '../xml/element.js';
 import { encodeString } from '../xml/text.js';
 import { portableCodec, type Codec } from '../zip/codec.js';
 
@@ -53,12 +52,11 @@ export function bringFormulasBack(bytes: Uint8Array, codec: Codec = portableCode
   const changed: string[] = [];
   for (const sheet of workbook.sheets) {
     const own = placed.filter(({ sheet: name }) => sameName(name, sheet.name));
-    if (own.length > 0) parts.set(sheet.part, withFormulas(sheet, own, changed));
+    if (own.length > 0) bringBack(parts.root(sheet.part), sheet, own, changed);
   }
-  removeSheets(parts, workbook, [list]);
+  unlistSheets(parts, workbook, [list]);
   const moved = placed.filter(({ cell, row, column }) => cell !== cellAddress(row, column)).length;
-  if (changed.length + moved + gone.length > 0)
-    parts.set(workbook.part, withFullCalculation(parts.needed(workbook.part)));
+  if (changed.length + moved + gone.length > 0) requestFullCalculation(parts.root(workbook.part));
   parts.remove(list.part);
   const back = parts.toBytes();
   refuseDifferent(openWorkbook(back, codec), placed);
@@ -105,39 +103,26 @@ function movedRef(attributes: string, down: number): string {
   });
 }
 
-const nothing = { strings: [], date1904: false, dynamicMetadata: new Set<string>() };
-
-function withFormulas({ cells, name }: Sheet, formulas: readonly Placed[], changed: string[]): string {
+function bringBack(
+  root: XmlElement,
+  { cells, name }: Sheet,
+  formulas: readonly Placed[],
+  changed: string[],
+): void {
   if (!cells) return refuseWorkbook(`The sheet ${JSON.stringify(name)} holds no cells.`);
-  for (const { row, column, value } of formulas) {
+  const written = new PartCells(root);
+  for (const { row, column, value, text, attributes, metadata } of formulas) {
     const now = cells.values[cells.index.get(cellKey(row, column)) ?? -1] ?? null;
     if (!sameStored(now === '' ? null : now, value === '' ? null : value))
       changed.push(`${name}!${cellAddress(row, column)}`);
+    // A program leaves out a cell that shows nothing.
+    const isNew = !written.has(row, column);
+    const cell = written.cell(row, column);
+    if (isNew) writeCell(cell, { row, column, value: '' }, isNew);
+    // A text that was typed meanwhile is kept as the formula's last value.
+    if (metadata !== '') cell.set({ cm: metadata });
+    cell.put('f', `<f${attributes && ' '}${attributes}>${encodeString(text)}</f>`);
   }
-  // A program leaves out a cell that shows nothing.
-  const missing = formulas.filter(({ row, column }) => !cells.index.has(cellKey(row, column)));
-  const empty = missing.map(({ row, column }) => ({ row, column, value: '' }));
-  const whole = missing.length === 0 ? cells : scanWorksheet(patchSheet(cells, empty), nothing);
-  const edits = formulas.map((formula): TextEdit => {
-    const at = whole.index.get(cellKey(formula.row, formula.column)) ?? -1;
-    const start = whole.starts[at] ?? 0;
-    const end = whole.ends[at] ?? start;
-    return { start, end, text: cellWithFormula(whole.xml.slice(start, end), formula) };
-  });
-  return applyEdits(whole.xml, edits);
-}
-
-/** The formula stands before the value. A text that was typed meanwhile is kept as the formula's last value. */
-function cellWithFormula(cell: string, { text, attributes, metadata }: FrozenFormula): string {
-  const reader = new XmlReader(cell);
-  reader.next();
-  const { prefix, empty, tagEnd } = reader;
-  const open = cell.slice(0, tagEnd - (empty ? 2 : 1)).trimEnd();
-  const mark = metadata === '' ? '' : ` cm="${metadata}"`;
-  const own = attributes === '' ? '' : ` ${attributes}`;
-  const formula = `<${prefix}f${own}>${encodeString(text)}</${prefix}f>`;
-  const inner = empty ? '' : cell.slice(tagEnd, cell.length - `</${prefix}c>`.length);
-  return `${open}${mark}>${formula}${inner}</${prefix}c>`;
 }
 
 function refuseDifferent({ sheets }: Workbook, formulas: readonly Placed[]): void {

@@ -2,14 +2,13 @@ import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
 import { sameName } from '../../sheet/names.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Sheet, Workbook } from '../workbook.js';
-import { attributeCut, applyEdits, cutElements, elementCuts, type TextEdit } from '../xml/cutElements.js';
-import { XmlReader } from '../xml/reader.js';
+import { keepNames, unlistSheets } from '../sheetList.js';
+import type { XmlElement } from '../xml/element.js';
 import { isFormulaList } from './formulaList.js';
-import { formulaCuts } from './frozenSheet.js';
+import { takeFormulasOut } from './frozenSheet.js';
 import { callsAny, callsUs } from '../../sheet/formula/ourCalls.js';
 import type { PackageParts } from '../packageParts.js';
-import { removeSheets, withoutNames } from './removeSheets.js';
-import { usedStrings, withoutUnusedStrings } from './sharedStrings.js';
+import { usedStrings, emptyUnused } from './sharedStrings.js';
 
 const checks = ['ROWCHECK', 'LISTCHECK'];
 
@@ -66,13 +65,16 @@ export function makeCustomerCopy(
     cleanSheet(parts, sheet, gone);
     dropPrinterSettings(parts, sheet);
   }
-  removeSheets(parts, workbook, removed);
+  unlistSheets(parts, workbook, removed);
   const part = parts.workbookPart();
-  const { xml, names } = withoutNames(parts.needed(part), (name) => !name.startsWith('_xlnm.'));
-  parts.set(
-    part,
-    cutElements(xml, ({ name }) => name === 'externalReferences'),
-  );
+  const names: string[] = [];
+  keepNames(parts.root(part), (element) => {
+    const name = element.attribute('name') ?? '';
+    const stays = name.startsWith('_xlnm.');
+    if (!stays) names.push(name);
+    return stays;
+  });
+  parts.root(part).put('externalReferences', undefined);
   const unwanted = ['calcChain', 'externalLink', 'xlExternalLinkPath', 'customXml', 'connections'];
   parts.drop(part, ({ type }) => unwanted.includes(type));
   const outer = [
@@ -107,41 +109,40 @@ function refuseMixed(removed: readonly Sheet[], kept: readonly Sheet[]): void {
 function cleanSheet(parts: PackageParts, sheet: Sheet, gone: readonly string[]): void {
   const { cells, part } = sheet;
   if (!cells) return;
-  const rules = ['dataValidation', 'conditionalFormatting', 'hyperlink', 'sparklineGroup'];
-  const dead = elementCuts(
-    cells.xml,
-    (reader) => rules.includes(reader.name) && mentions(elementText(reader), gone),
-  );
-  const cut = applyEdits(cells.xml, [...formulaCuts(cells, () => true), ...dead]);
-  parts.set(part, withoutEmptyRules(cut));
+  takeFormulasOut(parts.root(part), cells, () => true);
+  withoutRules(parts.root(part), gone);
   for (const { type, target } of parts.relationships(part)) {
-    const xml = type === 'table' ? parts.xml(target) : undefined;
-    if (xml !== undefined) parts.set(target, plainTable(xml));
+    const table = type === 'table' ? parts.find(target) : undefined;
+    for (const column of table?.child('tableColumns')?.children ?? []) {
+      column.set({ totalsRowFunction: undefined });
+      column.keep(({ name }) => name !== 'calculatedColumnFormula' && name !== 'totalsRowFormula');
+    }
   }
 }
 
 /** What a printer was set to names the printer, and often the network it is in. */
 function dropPrinterSettings(parts: PackageParts, { part }: Sheet): void {
   const links = parts.relationships(part).filter(({ type }) => type === 'printerSettings');
-  const xml = parts.xml(part);
-  if (links.length === 0 || xml === undefined) return;
   const ids = links.map(({ id }) => id);
-  const reader = new XmlReader(xml);
-  const edits: TextEdit[] = [];
-  while (reader.next()) {
-    if (reader.closing || reader.name !== 'pageSetup' || !ids.includes(reader.attribute('id') ?? ''))
-      continue;
-    edits.push(...attributeCut(reader, 'id'));
-  }
-  parts.set(part, applyEdits(xml, edits));
+  if (links.length === 0) return;
+  for (const setup of parts.root(part).within('sheetData'))
+    if (setup.name === 'pageSetup' && ids.includes(setup.attribute('id') ?? '')) setup.set({ id: undefined });
   parts.drop(part, ({ id }) => ids.includes(id));
 }
 
-function elementText(reader: XmlReader): string {
-  const inner = new XmlReader(reader.xml.slice(reader.tagStart));
-  inner.next();
-  inner.skipElement();
-  return inner.xml.slice(0, inner.position);
+const rules = ['dataValidation', 'conditionalFormatting', 'hyperlink', 'sparklineGroup'];
+
+/** Takes out rules that mention what is gone; the elements around them go when none is left, and count right. */
+function withoutRules(element: XmlElement, gone: readonly string[]): void {
+  element.keep((child) => {
+    if (child.name === 'sheetData') return true;
+    if (rules.includes(child.name)) return !mentions(String(child), gone);
+    withoutRules(child, gone);
+    if (!rules.includes(child.name.replace(/s$/, ''))) return true;
+    const { length } = child.children;
+    if (child.attribute('count') !== undefined) child.set({ count: length });
+    return length > 0;
+  });
 }
 
 function mentions(text: string, gone: readonly string[]): boolean {
@@ -152,45 +153,8 @@ function mentions(text: string, gone: readonly string[]): boolean {
   );
 }
 
-/** The elements around rules go when no rule is left, and their counts are set right. */
-function withoutEmptyRules(xml: string): string {
-  const counted = ['dataValidations', 'hyperlinks', 'sparklineGroups'];
-  const edits: TextEdit[] = [];
-  const reader = new XmlReader(xml);
-  while (reader.next()) {
-    if (reader.closing || reader.empty || !counted.includes(reader.name)) continue;
-    const start = reader.tagStart;
-    const bounds = reader.attributeBounds('count');
-    const text = elementText(reader);
-    const item = reader.name.slice(0, -1);
-    const count = elementCuts(text, ({ name }) => name === item).length;
-    if (count === 0) {
-      reader.skipElement();
-      edits.push({ start, end: reader.position, text: '' });
-    } else if (bounds) edits.push({ ...bounds, text: String(count) });
-  }
-  return applyEdits(xml, edits);
-}
-
-/** A table without the formulas of its columns and of its total row. */
-function plainTable(xml: string): string {
-  const formulas = elementCuts(
-    xml,
-    ({ name }) => name === 'calculatedColumnFormula' || name === 'totalsRowFormula',
-  );
-  const reader = new XmlReader(xml);
-  const totals: TextEdit[] = [];
-  while (reader.next()) {
-    if (!reader.closing && reader.name === 'tableColumn')
-      totals.push(...attributeCut(reader, 'totalsRowFunction'));
-  }
-  return applyEdits(xml, [...formulas, ...totals]);
-}
-
 function emptyStrings(parts: PackageParts, workbookPart: string, kept: readonly Sheet[]): void {
   const link = parts.relationships(workbookPart).find(({ type }) => type === 'sharedStrings');
-  const xml = link && parts.xml(link.target);
-  if (!link || xml === undefined) return;
-  const used = usedStrings(kept.flatMap(({ cells }) => cells ?? []));
-  parts.set(link.target, withoutUnusedStrings(xml, used));
+  const texts = link && parts.find(link.target);
+  if (texts) emptyUnused(texts, usedStrings(kept.flatMap(({ cells }) => cells ?? [])));
 }

@@ -3,7 +3,8 @@ import { cellAddress, parseCell, parseZone } from '../../sheet/address.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
 import type { Sheet } from '../workbook.js';
 import type { Worksheet } from '../storedCells.js';
-import { applyEdits, attributeCut, type TextEdit } from '../xml/cutElements.js';
+import { PartCells } from '../partCells.js';
+import type { XmlElement } from '../xml/element.js';
 import { XmlReader } from '../xml/reader.js';
 import { moveFormula } from '../../sheet/formula/moveFormula.js';
 
@@ -45,30 +46,18 @@ export function neverCalculated(sheet: Sheet, goes: (formula: string) => boolean
     .length;
 }
 
-/** The edits that take formulas out of a sheet; the values stay where they are, as they are stored. */
-export function formulaCuts(
-  { formulas, starts, ends, xml }: Worksheet,
+/** Takes formulas out of a sheet's part; the values stay where they are, as they are stored. */
+export function takeFormulasOut(
+  root: XmlElement,
+  { formulas, rows, columns }: Worksheet,
   goes: (formula: string) => boolean,
-): TextEdit[] {
-  return formulas.flatMap((formula, at) => {
-    if (!formula || !goes(formula.text)) return [];
-    const start = starts[at] ?? 0;
-    const before = xml.slice(start, ends[at]);
-    return [{ start, end: ends[at] ?? start, text: withoutFormula(before) }];
+): void {
+  const cells = new PartCells(root);
+  formulas.forEach((formula, at) => {
+    if (!formula || !goes(formula.text)) return;
+    const cell = cells.cell(rows[at] ?? 0, columns[at] ?? 0);
+    cell.set({ cm: undefined }).keep(({ name }) => name !== 'f');
   });
-}
-
-function withoutFormula(cell: string): string {
-  const reader = new XmlReader(cell);
-  reader.next();
-  const edits = attributeCut(reader, 'cm');
-  while (reader.next()) {
-    if (reader.closing || reader.name !== 'f') continue;
-    const start = reader.tagStart;
-    reader.skipElement();
-    edits.push({ start, end: reader.position, text: '' });
-  }
-  return applyEdits(cell, edits);
 }
 
 /** Formulas stored for several cells together come back one by one. */

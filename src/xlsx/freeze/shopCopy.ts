@@ -1,12 +1,11 @@
 import { freeName } from '../../sheet/names.js';
 import type { Workbook } from '../workbook.js';
-import { applyEdits } from '../xml/cutElements.js';
 import { anchorsOf } from '../../sheet/keptFormulas/anchor.js';
 import { type ListedFormula, listSheetXml } from './formulaList.js';
 import { listSheetName } from '../../sheet/keptFormulas/formulaList.js';
-import { filledCells, formulaCuts, type FrozenFormula } from './frozenSheet.js';
+import { filledCells, takeFormulasOut, type FrozenFormula } from './frozenSheet.js';
 import type { PackageParts } from '../packageParts.js';
-import { withSheet } from '../withSheet.js';
+import { addListedSheet } from '../sheetList.js';
 import { sheetCellsOf } from './sheetCells.js';
 
 const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml';
@@ -19,7 +18,7 @@ export function makeShopCopy(
   goes: (formula: string) => boolean,
 ): void {
   for (const { cells, part } of workbook.sheets) {
-    if (cells) parts.set(part, applyEdits(cells.xml, formulaCuts(cells, goes)));
+    if (cells) takeFormulasOut(parts.root(part), cells, goes);
   }
   parts.drop(parts.workbookPart(), ({ type, target }) => {
     if (type === 'calcChain') parts.remove(target);
@@ -49,5 +48,5 @@ function addListSheet(parts: PackageParts, workbook: Workbook, xml: string): voi
     listSheetName,
     workbook.sheets.map((sheet) => sheet.name),
   );
-  parts.set(workbookPart, withSheet(parts.needed(workbookPart), name, link));
+  addListedSheet(parts.root(workbookPart), name, link);
 }

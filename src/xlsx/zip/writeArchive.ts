@@ -2,35 +2,58 @@ import type { Codec } from './codec.js';
 import { concatenate } from './concatenate.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
+/** What is to become of an archive's entries, by name. */
+export interface ArchiveEdits {
+  replaced: ReadonlyMap<string, Uint8Array>;
+  removed?: ReadonlySet<string>;
+  added?: ReadonlyMap<string, Uint8Array>;
+}
+
 interface Piece {
   bytes: Uint8Array;
   central: Uint8Array;
 }
 
+const LOCAL = 0x04034b50;
+const CENTRAL = 0x02014b50;
+const END = 0x06054b50;
+const UTF8 = 0x800;
+const DEFLATED = 8;
+/** 1 January 1980, the earliest date of the format: a copy says nothing of when it was made. */
+const DATE = 0x21;
+
 /**
- * The archive with some entries' contents replaced. Every other entry keeps its packed bytes, header
- * and place; so do names, dates, attributes and the archive comment.
+ * The archive with entries replaced, removed and added. Every other entry keeps its packed bytes, header and place; so
+ * do names, dates, attributes and the archive comment.
  */
 export function writeArchive(
   archive: ZipArchive,
-  replaced: Map<string, Uint8Array>,
+  { replaced, removed = new Set(), added = new Map() }: ArchiveEdits,
   codec: Codec,
 ): Uint8Array {
-  if (replaced.size === 0) return archive.bytes.slice();
-  const byPlace = [...archive.entries].sort((a, b) => a.headerStart - b.headerStart);
-  const pieces = new Map<ZipEntry, Piece>();
+  if (replaced.size + removed.size + added.size === 0) return archive.bytes.slice();
+  const pieces: Uint8Array[] = [];
   let offset = 0;
+  const put = ({ bytes, central }: Piece): Uint8Array => {
+    new DataView(central.buffer).setUint32(42, offset, true);
+    pieces.push(bytes);
+    offset += bytes.length;
+    return central;
+  };
+  const centrals = new Map<ZipEntry, Uint8Array>();
+  const byPlace = [...archive.entries].sort((a, b) => a.headerStart - b.headerStart);
   byPlace.forEach((entry, i) => {
+    if (removed.has(entry.name)) return;
     const content = replaced.get(entry.name);
     const next = byPlace[i + 1]?.headerStart ?? archive.directoryStart;
     const piece = content ? rewritten(archive, entry, content, codec) : kept(archive, entry, next);
-    new DataView(piece.central.buffer).setUint32(42, offset, true);
-    pieces.set(entry, piece);
-    offset += piece.bytes.length;
+    centrals.set(entry, put(piece));
   });
-  const centrals = archive.entries.map((entry) => (pieces.get(entry) as Piece).central);
-  const end = endRecord(archive, offset, centrals);
-  return concatenate([...byPlace.map((entry) => (pieces.get(entry) as Piece).bytes), ...centrals, end]);
+  const directory = [
+    ...archive.entries.flatMap((entry) => centrals.get(entry) ?? []),
+    ...[...added].map(([name, content]) => put(newEntry(name, content, codec))),
+  ];
+  return concatenate([...pieces, ...directory, endRecord(offset, directory, archive.comment)]);
 }
 
 function kept(archive: ZipArchive, entry: ZipEntry, end: number): Piece {
@@ -83,19 +106,39 @@ function smallCentral(
   return out;
 }
 
-function endRecord(archive: ZipArchive, start: number, centrals: Uint8Array[]): Uint8Array {
-  const end = new Uint8Array(22 + archive.comment.length);
-  const view = new DataView(end.buffer);
-  view.setUint32(0, 0x06054b50, true);
+function newEntry(name: string, content: Uint8Array, codec: Codec): Piece {
+  const encoded = new TextEncoder().encode(name);
+  const packed = codec.deflate(content);
+  const fields = (view: DataView, at: number) => {
+    view.setUint16(at, 20, true);
+    view.setUint16(at + 2, UTF8, true);
+    view.setUint16(at + 4, DEFLATED, true);
+    view.setUint16(at + 8, DATE, true);
+    view.setUint32(at + 10, codec.crc32(content), true);
+    view.setUint32(at + 14, packed.length, true);
+    view.setUint32(at + 18, content.length, true);
+    view.setUint16(at + 22, encoded.length, true);
+  };
+  const local = new DataView(new ArrayBuffer(30));
+  local.setUint32(0, LOCAL, true);
+  fields(local, 4);
+  const central = new DataView(new ArrayBuffer(46));
+  central.setUint32(0, CENTRAL, true);
+  central.setUint16(4, 20, true);
+  fields(central, 6);
+  return {
+    bytes: concatenate([new Uint8Array(local.buffer), encoded, packed]),
+    central: concatenate([new Uint8Array(central.buffer), encoded]),
+  };
+}
+
+function endRecord(start: number, centrals: readonly Uint8Array[], comment: Uint8Array): Uint8Array {
+  const view = new DataView(new ArrayBuffer(22));
+  view.setUint32(0, END, true);
   view.setUint16(8, centrals.length, true);
   view.setUint16(10, centrals.length, true);
-  view.setUint32(
-    12,
-    centrals.reduce((sum, record) => sum + record.length, 0),
-    true,
-  );
+  view.setUint32(12, concatenate(centrals).length, true);
   view.setUint32(16, start, true);
-  view.setUint16(20, archive.comment.length, true);
-  end.set(archive.comment, 22);
-  return end;
+  view.setUint16(20, comment.length, true);
+  return concatenate([new Uint8Array(view.buffer), comment]);
 }

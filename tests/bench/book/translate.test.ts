@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { displayFormula, NotWritten, translateFormula } from '../../../src/bench/book/translate.js';
 import { rangeOfName } from '../../../src/sheet/formula/rangeOfName.js';
-import { storedFormula } from '../../../src/bench/save/storedFormula.js';
+import { storedFormula } from '../../../src/bench/book/storedFormula.js';
 import { workbookScope } from '../../../src/sheet/formula/scope.js';
 
 const scope = workbookScope(

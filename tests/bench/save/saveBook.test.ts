@@ -5,7 +5,7 @@ import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../../src/xlsx/readSheetValues.js';
 import { pressChange, recalculatedQuote } from '../../golden/quote.js';
-import { cell, functions, openExample } from '../support/openExample.js';
+import { cell, functions, openExample, savedExample } from '../support/openExample.js';
 
 describe('saving an unchanged workbook', () => {
   it('stores the values that the headless command calculates', async () => {
@@ -17,7 +17,7 @@ describe('saving an unchanged workbook', () => {
   });
 
   it('changes nothing when saved again', () => {
-    const once = saveBook(openExample()).bytes;
+    const once = savedExample();
     expect(saveBook(openBook(once, functions)).bytes).toEqual(once);
   });
 });
@@ -30,7 +30,7 @@ describe('saving what was edited', () => {
     const { bytes: calculated } = await recalculatedQuote([change]);
     const saved = readSheetValues(saveBook(open).bytes, 'Quote');
     expect(saved).toEqual(readSheetValues(calculated, 'Quote'));
-    expect(saved).not.toEqual(readSheetValues(saveBook(openExample()).bytes, 'Quote'));
+    expect(saved).not.toEqual(readSheetValues(savedExample(), 'Quote'));
   });
 
   it('stores new constants, formulas and spills, which come back as they were', () => {
@@ -135,7 +135,7 @@ describe('saving what was edited', () => {
           kind: 'column',
           table: 'Parts',
           rightOf: 'Verdict',
-          heading: 'Route',
+          heading: 'Path',
           contents: [
             {
               formula:
@@ -147,7 +147,7 @@ describe('saving what was edited', () => {
     );
     const { bytes } = saveBook(open);
     const table = openWorkbook(bytes).tables.find(({ name }) => name === 'Parts');
-    expect(table?.columns.slice(17, 20)).toEqual(['Verdict', 'Route', 'Share of rating']);
+    expect(table?.columns.slice(17, 20)).toEqual(['Verdict', 'Path', 'Share of rating']);
     const again = openBook(bytes, functions).book;
     for (const address of ['R6', 'S6', 'T6', 'Y6', 'Y54']) {
       const [is, was] = [cell(again, 'Quote', address), cell(open.book, 'Quote', address)];

@@ -6,7 +6,7 @@ import { engineSheetName } from '../../../src/bench/book/translate.js';
 import { columnCharacters } from '../../../src/bench/open/layoutData.js';
 import { tableConfig } from '../../../src/bench/open/workbookData.js';
 import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
-import { zoneOf } from '../../../src/bench/port/places.js';
+import { zoneOf } from '../../../src/bench/port/gridPlaces.js';
 import type { Area } from '../../../src/workbook/area.js';
 import type { Hands, UnderTest } from '../../workbook/contract/underTest.js';
 

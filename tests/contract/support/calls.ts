@@ -115,6 +115,18 @@ export const goodCalls: readonly GoodCall[] = [
     same: (stamp) => [[[headings, row], stamp, 'verdict, use, note']],
   },
   {
+    name: 'ROWPRESS',
+    given: (stamp) => [[headings], [row], stamp],
+    value: /^\[\["Press","Verdict",.*\["Bay A","OK",0\.\d+,.*\["Bay B","Near limit",/,
+    same: (stamp) => [[[[...headings].reverse()], [[...row].reverse()], stamp]],
+  },
+  {
+    name: 'ROWSETUP',
+    given: (stamp) => [[headings], [row], stamp],
+    value: /^\[\["Step","Station",.*\["Setting 1","punch","pedal","","",1\.5,/,
+    same: (stamp) => [[[[...headings].reverse()], [[...row].reverse()], stamp]],
+  },
+  {
     name: 'STRIPFORCE',
     given: () => ['13/16', '3/8', 'A36'],
     value: 4.3074,

@@ -130,6 +130,27 @@ describe('readHeadings: invisible characters', () => {
   });
 });
 
+describe('readHeadings: how lists write them', () => {
+  it.each([
+    ['Lochzahl', 'holes'],
+    ['Anz. Löcher', 'holes'],
+    ['End Dist', 'end'],
+    ['Bohrung Ø', 'hole'],
+    ['Loch-Ø', 'hole'],
+    ['Ø Bolt', 'bolt'],
+    ['Hole Ø', 'hole'],
+    ['Galv.', 'finish'],
+    ['Zeichnungs-Nr.', 'drawing'],
+  ])('%s is %s', (text, key) => {
+    const { fields, groups } = at(text);
+    expect(Object.entries({ ...fields, ...groups[0] }).find(([, column]) => column.at === 1)?.[0]).toBe(key);
+  });
+
+  it('does not take a mark of diameter alone, or beside anything else, for a hole', () => {
+    for (const text of ['Ø', 'Ø Länge', 'Edge Ø']) expect(at(text).groups).toEqual([]);
+  });
+});
+
 describe('headingNames', () => {
   it('names each column by itself, those that are there twice too', () => {
     expect(headingNames(['Section', 'Hole', 'Hole', 'd0 2', 'n', 'Remark', null])).toEqual([

@@ -59,6 +59,13 @@ describe('a cell that cannot be read', () => {
     expect(row.route).toBe('');
   });
 
+  it('is no reason to ask what a pitch means that hangs on it', () => {
+    for (const pitch of ['2,5', '2x3', '3, 3'])
+      expect(
+        told({ Holes: '?', Pitch: pitch }).findings.filter(({ rule }) => rule === 'refusal'),
+      ).toHaveLength(1);
+  });
+
   it('still has checked what does not hang on it', () => {
     const row = told({ Edge: '?', Hole: '1-3/4' });
     expect(row.note).toContain("Edge: '?' is not a length.");

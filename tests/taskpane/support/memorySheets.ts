@@ -12,7 +12,7 @@ import {
   type Look,
   type Primitives,
   type Seen,
-} from '../../../src/workbook/host.js';
+} from '../../../src/workbook/writeHost.js';
 
 export interface MemoryCell {
   content: Content;

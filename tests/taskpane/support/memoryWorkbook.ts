@@ -13,7 +13,7 @@ import type {
   Sheet,
   Table,
 } from '../../../src/workbook/reading.js';
-import type { AllSeen, Look } from '../../../src/workbook/host.js';
+import type { AllSeen, Look } from '../../../src/workbook/writeHost.js';
 import type { Revert, Step, WriteOptions, WritePlan } from '../../../src/workbook/step.js';
 import { Writer } from '../../../src/workbook/write/writer.js';
 import { calculate } from './calculate.js';

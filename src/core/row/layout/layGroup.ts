@@ -1,12 +1,11 @@
 import { holeShape } from '../../part/holeShape.js';
 import type { PlacedHole } from '../../part/part.js';
-import { type Box, translate } from '../../part/shape.js';
-import type { Point } from '../../part/point.js';
+import { translate } from '../../part/shape.js';
 import { leastDimensionMm } from '../../tooling/hole.js';
 import type { HoleGroup, PartEnd } from '../rowJob.js';
 import { acrossLines, type AcrossLines, lineCount } from './across.js';
 import { alongLine, type AlongLine, type Bar } from './along.js';
-import type { Picked } from './alternatives.js';
+import { inCorners, type PickedGroup, type Spot, type Spots } from './inCorners.js';
 
 /** How the places of a group were read where the row does not give them all. */
 export type PlaceReading =
@@ -34,13 +33,6 @@ export interface LaidGroup {
   missing: readonly PlaceCell[];
 }
 
-type PickedGroup = Picked['groups'][number];
-
-interface Spot {
-  center: Point;
-  free?: Box;
-}
-
 /** The holes of all groups. */
 export function holesOf(groups: readonly LaidGroup[]): readonly PlacedHole[] {
   const [first] = groups;
@@ -61,8 +53,6 @@ export function layGroup(group: HoleGroup, picked: PickedGroup, bar: Bar): LaidG
   });
   return { group, index, holes, rigid: laid.rigid, readings: laid.readings, missing: laid.missing };
 }
-
-type Spots = { spots: Spot[] } & Pick<LaidGroup, 'rigid' | 'readings' | 'missing'>;
 
 function spotsOf(group: HoleGroup, picked: PickedGroup, bar: Bar): Spots {
   if (group.holesAt) {
@@ -128,55 +118,4 @@ function freedLines(
     const isFirst = at === 0 || (group.eachEnd === true && at === spots.length / 2);
     return isFirst ? spot : { ...spot, free: { x0: 0, x1: 0, ...spot.free, y0, y1 } };
   });
-}
-
-/** Four holes of a plate with one End and one Edge stand one in each corner, unless the lines would run into each other. */
-function inCorners(group: HoleGroup, { face, direction, endFrom }: PickedGroup, bar: Bar): Spots | undefined {
-  const { endMm, edgeMm, pitchMm, pitchesMm, gageMm, count, eachEnd, hole } = group;
-  if (face.id !== 'plate' || count !== 4 || eachEnd || endMm === undefined || edgeMm === undefined) return;
-  if (pitchMm !== undefined || pitchesMm || gageMm !== undefined) return;
-  const shape = holeShape(hole, { x: 0, y: 0 }, direction);
-  const tallMm = 2 * (Math.max(...shape.core.map(({ y }) => y)) + shape.radius);
-  const wideMm = 2 * (Math.max(...shape.core.map(({ x }) => x)) + shape.radius);
-  const [acrossMm, alongMm] = [face.widthMm - 2 * edgeMm, bar.lengthMm - 2 * endMm];
-  if (acrossMm <= tallMm || alongMm <= wideMm) return;
-  const marginMm = leastDimensionMm(hole) / 2;
-  const [rightMm, upMm] = [bar.lengthMm - endMm - marginMm, face.widthMm - edgeMm - marginMm];
-  const corner = (x: number, y: number): Spot => {
-    const center = { x, y };
-    if (bar.even) return { center };
-    return { center, free: { x0: endMm - x, x1: rightMm - x, y0: edgeMm - y, y1: upMm - y } };
-  };
-  const [right, top] = [bar.lengthMm - endMm, face.widthMm - edgeMm];
-  const spots = [
-    { center: { x: endMm, y: edgeMm } },
-    corner(right, edgeMm),
-    corner(endMm, top),
-    corner(right, top),
-  ];
-  const turned = { right: endFrom === 'right', top: group.edgeFrom === 'top' };
-  return {
-    spots: spots.map((spot) => mirrored(spot, turned, bar.lengthMm, face.widthMm)),
-    rigid: bar.even,
-    readings: ['in each corner'],
-    missing: ['Pitch', 'Gage'],
-  };
-}
-
-/** A spot as seen from the right end, from the top edge, or both. */
-function mirrored(
-  spot: Spot,
-  from: { right: boolean; top: boolean },
-  lengthMm: number,
-  widthMm: number,
-): Spot {
-  const { center, free } = spot;
-  const turned = {
-    x: from.right ? lengthMm - center.x : center.x,
-    y: from.top ? widthMm - center.y : center.y,
-  };
-  if (!free) return { center: turned };
-  const [x0, x1] = from.right ? [-free.x1, -free.x0] : [free.x0, free.x1];
-  const [y0, y1] = from.top ? [-free.y1, -free.y0] : [free.y0, free.y1];
-  return { center: turned, free: { x0, x1, y0, y1 } };
 }

@@ -1,7 +1,15 @@
 const wordOf: Readonly<Record<string, string>> = {
   ...{ lang: 'long', langer: 'long', langen: 'long', lange: 'long', groß: 'long', großer: 'long' },
   ...{ kurz: 'short', kurzer: 'short', kurzen: 'short', kort: 'short', korte: 'short' },
-  ...{ steg: 'web', lijf: 'web', flansch: 'flange', flens: 'flange', gurt: 'flange' },
+  ...{
+    steg: 'web',
+    lijf: 'web',
+    flansch: 'flange',
+    flg: 'flange',
+    fl: 'flange',
+    flens: 'flange',
+    gurt: 'flange',
+  },
   ...{ beide: 'both', beiden: 'both', 'both legs': 'both', ll: 'long', sl: 'short' },
 };
 const noun = / ?\b(?:legs?|schenkel|been|poot)\b\.? ?/i;

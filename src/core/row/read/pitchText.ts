@@ -2,7 +2,7 @@ import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { HoleLines } from './holeLines.js';
+import { anyLine, type HoleLines } from './holeLines.js';
 
 export interface PitchContext {
   argument: string;
@@ -41,7 +41,7 @@ export function pitchText(context: TypedPitch): string {
 /** `3x4` with four holes: three spaces of 4, or four holes 3 apart. */
 function refuseTimes(plain: string, { argument, lines, length, leastApartMm, typed }: TypedPitch): void {
   const [, first = '', second = ''] = timesAlone.exec(plain) ?? [];
-  if (first === '' || first === second || !lines.fits(Number(first))) return;
+  if (lines === anyLine || first === '' || first === second || !lines.fits(Number(first))) return;
   const holes = Number(second);
   if (!(lines.fits(holes) || lines.fits(holes - 1)) || length(first) <= leastApartMm) return;
   const problem = `${quoted(typed)} may be ${first} spaces of ${second} or ${second} holes ${first} apart.`;
@@ -49,7 +49,7 @@ function refuseTimes(plain: string, { argument, lines, length, leastApartMm, typ
 }
 
 /** Without the marks that say no more than that it is a distance of centers: `3 TYP`, `3 o.c.`, `3" C/C`. */
-function withoutMarks(text: string): string {
+export function withoutMarks(text: string): string {
   return text
     .replace(/(?<![a-z])(?:typ(?:ical|\.)?|o\.c\.|o\/?c|c\/c|c-c|ctrs?\.?|centers|centres)(?![a-z])/gi, ' ')
     .replace(/ {2,}/g, ' ')

@@ -51,7 +51,7 @@ export const readEdgeKind = wordReader<EdgeKind>(
           'brenngeschnitten',
           'brennschnitt',
         ],
-        ...['autogen', 'plasmageschnitten', 'lasergeschnitten', 'gelasert'],
+        ...['autogen', 'gebrannt', 'plasmageschnitten', 'lasergeschnitten', 'gelasert'],
         ...['gezaagd', 'zaag', 'zaagsnede', 'gefreesd', 'gebrand', 'snijbranden', 'autogeen'],
         ...['plasmagesneden', 'lasergesneden', 'gelaserd'],
       ],

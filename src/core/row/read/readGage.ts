@@ -3,6 +3,7 @@ import { quoted } from '../../quantity/cellValue.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import { longestCell } from './cellWords.js';
 import { listItems } from './listItems.js';
+import { withoutMarks } from './pitchText.js';
 
 /** What the reading of a gage hangs on. */
 export interface GageContext {
@@ -15,6 +16,7 @@ export interface GageContext {
 }
 
 const symbol = /^(?:gol|ga(?:ge)?|g|w1?)(?![a-z]) ?[=:]? ?/;
+const symbolBehind = /(?<=[\d"]) ?(?:gol|ga(?:ge)?)\.?$/;
 const counted = /^(\d{1,2}) ?[@xàá] ?(.+)$/;
 /** Lines of holes lie nearer to each other than this: `1,75` in is no space of 75. */
 const greatestSpaceMm = 300;
@@ -27,7 +29,9 @@ const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six'];
 export function readGage(text: string, context: GageContext): number {
   const { argument, length } = context;
   if (text.length > longestCell) return length(text);
-  const plain = tradeText(text.replaceAll('\n', ';')).replace(symbol, '');
+  const plain = withoutMarks(tradeText(text.replaceAll('\n', ';')))
+    .replace(symbol, '')
+    .replace(symbolBehind, '');
   const { items, parted } = listItems(plain);
   if (parted && parted.every((each) => /^\d+$/.test(each) && isSpace(each, context))) {
     const [one = '', two = ''] = parted;

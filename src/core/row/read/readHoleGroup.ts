@@ -168,7 +168,9 @@ function refuseLone(
   const holes = columns.holes?.heading ?? 'Holes';
   const problem =
     count === undefined
-      ? `it lies between holes, and ${holes} is blank. Fill in how many there are.`
+      ? columns.holes
+        ? `it lies between holes, and ${holes} is blank. Fill in how many there are.`
+        : 'it lies between holes, and no column says how many there are. Add a column Holes.'
       : `it lies between holes, and there is one. Clear it, or correct ${holes}.`;
   reader.problem(column, { about: column.heading, argument: column.heading, problem });
 }

@@ -24,6 +24,8 @@ interface Context {
 }
 
 const greatestCount = 99;
+const everyCorner =
+  /^(?:all|alle)(?: (?:four|vier|4))?(?: corners| ecken| hoeken)?$|^([1-4]) (?:corners?|ecken?|hoeken?)$/i;
 
 /** Reads what a row asks for besides the cut and the holes; work that is half given is a problem of the row. */
 export function readOtherWork(
@@ -70,7 +72,7 @@ function readNotches({ reader, fields, section, readings }: Context): OtherWork 
 
 function readClips({ reader, fields, section, readings }: Context): OtherWork {
   const size = reader.read(fields.cornerClip, (value, argument) => readClip(value, argument, reader.unit));
-  const count = reader.read(fields.corners, readWholeNumber);
+  const count = reader.read(fields.corners, readCorners);
   const places = readPlacesOf(reader, {
     work: 'clip',
     at: fields.clipAt,
@@ -117,6 +119,12 @@ function readBends({ reader, fields, section, readings }: Context): OtherWork {
 /** How many there are, one where the row does not say. */
 function counted(count: number | undefined): { count: number; counted: boolean } {
   return { count: count ?? 1, counted: count !== undefined };
+}
+
+/** `2`, `all 4`, `4 corners`; `all` is four of them. */
+function readCorners(value: CellValue, argument: string): number {
+  const match = typeof value === 'string' ? everyCorner.exec(value.trim()) : null;
+  return match ? Number(match[1] ?? 4) : readWholeNumber(value, argument);
 }
 
 function readWholeNumber(value: CellValue, argument: string): number {

@@ -5,6 +5,7 @@ import { lengthExamples } from '../../quantity/lengthText.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { longestCell } from './cellWords.js';
+import { anyLine } from './holeLines.js';
 import { listItems, withLastUnit } from './listItems.js';
 import { type PitchContext, pitchText, type TypedPitch } from './pitchText.js';
 
@@ -72,7 +73,7 @@ function spacesOf(text: string, context: TypedPitch): Spaces[] {
   // Of one number a comma may part two spaces; of several spaces their number tells.
   const partedFits = lines.fits(Number(count === '' ? 1 : count) + 1);
   const decimalFits = count === '' || lines.fits(Number(count));
-  if (parted && isDecimal && partedFits && decimalFits) {
+  if (parted && isDecimal && partedFits && decimalFits && lines !== anyLine) {
     const [one = '', two = ''] = parted;
     const problem = `${quoted(typed)} may be ${one}.${two} or ${count === '' ? 'two spaces' : 'spaces'} of ${one} and ${two}.`;
     refuse(argument, typed, problem, `Write ${one}.${two}, or ${one}; ${two}.`);

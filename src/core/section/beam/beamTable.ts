@@ -1,5 +1,5 @@
 import { kilogramPerPound, mmPerFoot, mmPerInch } from '../../quantity/units.js';
-import type { BeamSection } from '../section.js';
+import type { BeamSection } from './beamSection.js';
 import { europeanBeams } from './europeanBeams.js';
 import { heavyWideFlanges } from './heavyWideFlanges.js';
 import { bearingPiles, miscellaneousBeams, standardBeams } from './otherBeams.js';

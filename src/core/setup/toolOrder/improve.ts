@@ -1,7 +1,7 @@
 import { changeBetween, endsOf, type Task, turnedRound, type Visit } from './batches.js';
 
 /** So many changes of an order are looked at, counted and not timed, so that the result is the same everywhere. */
-const mostLooks = 12e6;
+const mostLooks = 8e6;
 
 /**
  * Improves an order until neither turning a part of it round nor moving a single batch makes it cheaper, or until

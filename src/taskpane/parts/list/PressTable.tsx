@@ -9,11 +9,14 @@ const useStyles = makeStyles({
   table: { borderCollapse: 'collapse', width: '100%' },
   cell: {
     textAlign: 'start',
+    // Breaks between words only: a heading is narrower than its column would like.
+    overflowWrap: 'normal',
     padding: '4px 6px 4px 0',
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
   number: {
     textAlign: 'end',
+    overflowWrap: 'normal',
     padding: '4px 8px 4px 0',
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
@@ -32,6 +35,7 @@ interface Props {
 export function PressTable({ compared, rows, currency }: Props) {
   const styles = useStyles();
   const missing = missingOf(compared);
+  const hasCost = compared.some(({ work }) => work.cost !== undefined);
   const heading = (className: string) => (title: string) => (
     <th key={title} scope="col" className={className}>
       {title}
@@ -47,7 +51,8 @@ export function PressTable({ compared, rows, currency }: Props) {
         <thead>
           <tr>
             {['Press', 'Runs'].map(headed)}
-            {['Minutes', currency === '' ? 'Cost' : `Cost, ${currency}`].map(counted)}
+            {counted('Minutes')}
+            {hasCost && counted(currency === '' ? 'Cost' : `Cost, ${currency}`)}
             {headed('The others')}
           </tr>
         </thead>
@@ -61,7 +66,7 @@ export function PressTable({ compared, rows, currency }: Props) {
                 {runs.length} of {rows}
               </td>
               <td className={styles.number}>{runs.length > 0 && minutesText(work.seconds)}</td>
-              <td className={styles.number}>{runs.length > 0 && costText(work.cost)}</td>
+              {hasCost && <td className={styles.number}>{runs.length > 0 && costText(work.cost)}</td>}
               <td className={styles.cell}>
                 {mostly && (
                   <span style={{ display: 'inline-flex', gap: 6, alignItems: 'center' }}>

@@ -52,14 +52,16 @@ export function matchColumns(
     return { at, heading, field, rename: isWritten ? undefined : heading, guessed: false };
   });
   return known.reduce<ColumnMatch[]>((matches, match) => {
-    if (match.field !== undefined || match.heading.trim() === '' || isNeverRead(match.heading))
-      return matches;
+    const isDoubtful = doubtful.has(nameKey(match.heading));
+    const isKnown = match.field !== undefined && !isDoubtful;
+    if (isKnown || match.heading.trim() === '' || isNeverRead(match.heading)) return matches;
     const taken = new Set(matches.flatMap(({ field }) => field ?? []));
     const cells = rows.map((row) => row[match.at] ?? null);
-    const byUse = guessByUse(match.heading, taken);
+    const byCells = isDoubtful ? guessByCells(cells, shop, taken) : undefined;
+    if (match.field !== undefined && byCells === undefined) return matches;
     const field =
-      (doubtful.has(nameKey(match.heading)) ? guessByCells(cells, shop, taken) : undefined) ??
-      byUse ??
+      byCells ??
+      guessByUse(match.heading, taken) ??
       guessByStart(match.heading, taken) ??
       guessByCells(cells, shop, taken);
     return field === undefined

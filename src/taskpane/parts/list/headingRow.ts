@@ -1,5 +1,5 @@
 import { isBlank, type CellValue } from '../../../core/quantity/cellValue.js';
-import { knownHeadings } from './region.js';
+import { knownHeadings } from './listBounds.js';
 
 /** The headings stand in one of so many first rows. */
 export const headingRowsTried = 15;

@@ -1,10 +1,8 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
-import { nameKey } from '../../../core/shop/table.js';
 import type { Area } from '../../../workbook/area.js';
-import { checkHeadings } from '../../shared/checkedLists.js';
 import type { ColumnMatch } from './columnMatch.js';
 import type { ListSource } from './listSource.js';
-import { headingSpan } from './region.js';
+import { headingSpan } from './listBounds.js';
 import type { SheetChecks } from './sheetChecks.js';
 import { twoHeadingRows } from './twoHeadingRows.js';
 
@@ -42,11 +40,6 @@ export function listFrom(source: ListSource, area: Area, values: CellValue[][], 
     ...(two ? { written: wide[0] ?? [] } : {}),
     rows: wide.slice(1),
   };
-}
-
-/** Whether a list has a column of verdicts. */
-export function hasVerdicts(headings: readonly CellValue[]): boolean {
-  return headings.some((heading) => nameKey(heading) === nameKey(checkHeadings.verdict));
 }
 
 /** The columns a check reads: from the first to the last that has a meaning. */

@@ -4,7 +4,7 @@ import type { Workbook } from '../../../workbook/port.js';
 import type { CellsRead, Table } from '../../../workbook/reading.js';
 import { where } from '../../shared/change/describeStep.js';
 import { headingRowOf, headingRowsTried } from './headingRow.js';
-import { type Box, knownHeadings, listAround, rowsToGap } from './region.js';
+import { type Box, knownHeadings, listAround, rowsToGap } from './listBounds.js';
 
 /** A list in plain cells. */
 export interface CellList {

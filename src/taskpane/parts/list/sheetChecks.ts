@@ -1,7 +1,7 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
-import { hasVerdicts } from './listRead.js';
+import { hasVerdicts } from '../../shared/checkedLists.js';
 
 /** A column of a list whose cells check its rows. */
 export interface CheckColumn {

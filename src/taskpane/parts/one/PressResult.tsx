@@ -9,7 +9,7 @@ import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
 import { WorkText } from '../../shared/WorkText.js';
-import { percent, ShareBar } from '../ShareBar.js';
+import { percent, ShareBar } from './ShareBar.js';
 import { isAmong } from './unreadInputs.js';
 
 const useStyles = makeStyles({

@@ -34,7 +34,8 @@ const inchValues: StarterValues = {
   punchWorkingGap: ['1/4', '1/4'],
   punchClearUnderDie: ['3', '5'],
   punchDieHalfWidth: ['1/2', '9/16'],
-  punchBody: ['1-3/8', '2-1/4'],
+  // Without a list of tools nobody knows the bodies of the punches.
+  punchBody: ['none', 'none'],
   flatShear: ['yes', 'yes'],
   flatShearBladeLength: ['14', '20'],
   flatShearRake: ['4', '3'],
@@ -71,7 +72,6 @@ const millimetreValues: StarterValues = {
   punchWorkingGap: ['6', '6'],
   punchClearUnderDie: ['75', '125'],
   punchDieHalfWidth: ['13', '14'],
-  punchBody: ['35', '57'],
   flatShearBladeLength: ['350', '500'],
   flatShearWidestBar: ['300', '450'],
   flatShearWidestBarThickness: ['12', '16'],

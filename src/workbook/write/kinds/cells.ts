@@ -1,6 +1,6 @@
 import { cellAddress, cellOf, matrix } from '../../area.js';
 import { type Content, sameContent } from '../../content.js';
-import type { CellsAction, CellState } from '../../host.js';
+import type { CellsAction, CellState } from '../../writeHost.js';
 import { refuseChanged, refuseWorkedOn, where } from './refusals.js';
 import { checkContent, checkSize, refuse } from './shape.js';
 import type { ActionKind } from './kind.js';

@@ -1,5 +1,5 @@
 import type { Step } from '../../step.js';
-import type { Action, CellState, Done, Look, Planned } from '../../host.js';
+import type { Action, CellState, Done, Look, Planned } from '../../writeHost.js';
 import type { WidenedTables } from './widenedTables.js';
 
 /*

@@ -1,5 +1,5 @@
 import { type Area, cellOf, overlap } from '../../area.js';
-import type { CellState } from '../../host.js';
+import type { CellState } from '../../writeHost.js';
 import { refuseAdded, refuseTaken, refuseWorkedOn, where } from './refusals.js';
 import { checkSheetName } from './shape.js';
 import type { ActionKind } from './kind.js';

@@ -3,7 +3,7 @@ import type { Content } from '../../content.js';
 import type { Table } from '../../reading.js';
 import type { Step } from '../../step.js';
 import { WorkbookError } from '../../workbookError.js';
-import type { CellsAction } from '../../host.js';
+import type { CellsAction } from '../../writeHost.js';
 
 type ColumnStep = Extract<Step, { kind: 'column' }>;
 

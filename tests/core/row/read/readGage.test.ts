@@ -22,6 +22,10 @@ describe('a gage', () => {
     ['GOL 1-3/4', 1.75],
     ['g = 1-3/4', 1.75],
     ['1@3', 3],
+    ['8 ga', 8],
+    ['8" gage', 8],
+    ['3 o.c.', 3],
+    ['3 TYP', 3],
     ['1,75', 1.75],
   ])('%s is %s in', (text, size) => {
     expect(inches(text)).toBeCloseTo(size, 9);

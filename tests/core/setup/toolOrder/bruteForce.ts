@@ -19,12 +19,16 @@ function isLess(a: Counted, b: Counted): boolean {
   return at >= 0 && (a[at] ?? 0) < (b[at] ?? 0);
 }
 
-/** The fewest changes of all orders of the marks and of the sets within each: every order is tried. */
+/**
+ * The fewest changes of all orders of the marks and of the sets within each: every order is tried, and given up only
+ * where what is done, and one change for each set that still follows another in its mark, come to no less than the best.
+ */
 export function fewestByTrying(marks: readonly (readonly ToolSet[])[]): Counted {
   let best: Counted = [Infinity, Infinity, Infinity];
   const left = marks.map((sets) => [...sets]).filter((sets) => sets.length > 0);
   const go = (own: ToolSet[], others: ToolSet[][], last: ToolSet | undefined, sofar: Counted): void => {
-    if (!isLess(sofar, best)) return;
+    const toCome = [own, ...others].reduce((sum, { length }) => sum + Math.max(0, length - 1), 0);
+    if (!isLess(plus(sofar, [0, toCome, toCome]), best)) return;
     if (own.length === 0 && others.length === 0) best = sofar;
     else if (own.length > 0) {
       own.forEach((set, at) => {
