@@ -32,7 +32,9 @@ function factsOf(finding: Finding): unknown {
     case 'nothing stated':
       return finding.of;
     case 'miter':
-      return [finding.on, finding.why];
+      return finding.why === 'one hand only'
+        ? [finding.on, finding.why, finding.needs]
+        : [finding.on, finding.why];
     case 'vee opening':
       return [finding.wantedMm, finding.exact];
     case 'narrowest notch':

@@ -123,7 +123,8 @@ export const shearItems = [
     key: 'angleShearLegPosition',
     name: 'Angle shear leg position',
     kind: 'legPosition',
-    meaning: 'how the other leg lies while a leg is mitered, which decides the hands: down, up or both',
+    meaning:
+      'how the other leg lies while a leg is mitered: down makes right-hand miters, up left-hand ones; or both',
   },
   {
     key: 'angleShearSlug',

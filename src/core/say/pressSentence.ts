@@ -83,7 +83,13 @@ function leastHoleSentence({ hole, thicknessMm, limit }: FindingOf<'least hole'>
   return `a ${nameHole(hole, unit)} in metal ${size(thicknessMm, unit)} thick may burst the punch; the least is ${least}; drill it.`;
 }
 
-function miterSentence({ on, why }: FindingOf<'miter'>, press: string): string {
+function miterSentence(finding: FindingOf<'miter'>, press: string): string {
+  const { on, why } = finding;
+  if (why === 'one hand only') {
+    const { leg, needs } = finding;
+    const needed = needs === 'both' ? 'both hands' : `${needs}-hand ones`;
+    return `${press} miters angles with the standing leg ${leg} only, which makes ${leg === 'down' ? 'right' : 'left'}-hand miters; the part needs ${needed}. Saw the miter.`;
+  }
   if (why === 'over 45°') return `a miter over 45° is beyond the ${on} of ${press}.`;
   if (why === 'one leg only') return `the ${on} of ${press} miters one leg only; saw the miter.`;
   return `the ${on}${on === 'bar shear' ? '' : ` of ${press}`} cuts square only; saw the miter.`;
