@@ -201,7 +201,7 @@ const odd: Record<string, Named> = {
     ...{ Holes: 2, End: 2, Pitch: 5, Gage: '2-1/2', Leg: 4 },
     ...{ 'Holes 2': 3, 'End 2': 2, 'Pitch 2': 3, 'Gage 2': '1-3/4', 'Leg 2': 3 },
   },
-  'forty holes': { ...plate, Length: 96, ...holes, Holes: 40, Edge: 2, End: 2, Pitch: '4', Gage: 4 },
+  'thirty holes': { ...plate, Length: 96, ...holes, Holes: 30, Edge: 2, End: 2, Pitch: '4', Gage: 4 },
   'two sizes': {
     ...plate,
     ...holes,
