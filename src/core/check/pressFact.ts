@@ -72,6 +72,8 @@ export type PressFact =
       ratingN?: number;
       plate?: PlateSize;
     }
+  /** The upper tensile strength of a grade, in MPa, against what the shear blades may cut; left out where it is not known. */
+  | { rule: 'blade material'; grade: string; given?: number; limit: number }
   /** A cut wider than every bar on the plate. */
   | { rule: 'widest bar'; given: Mm; limit: Mm }
   /** A bar thicker than the plate's size of that width. */

@@ -27,6 +27,8 @@ function factsOf(finding: Finding): unknown {
     case 'least hole':
     case 'widest bar':
       return finding.limit;
+    case 'blade material':
+      return [finding.grade, finding.limit];
     case 'share':
       return finding.operation;
     case 'nothing stated':

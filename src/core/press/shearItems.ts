@@ -16,7 +16,8 @@ export const shearItems = [
     key: 'bladeMaterialLimit',
     name: 'Blade material limit',
     kind: 'stress',
-    meaning: 'highest tensile strength the blades may cut, as their maker says',
+    meaning: 'highest tensile strength the shear blades may cut, as their maker says',
+    whenBlank: { in: 'none', mm: 'none' },
   },
   {
     key: 'flatShear',

@@ -1,6 +1,7 @@
 import { type Finding, refusal } from '../check/finding.js';
 import type { Range } from '../check/range.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
+import { bladeFindings } from '../press/bladeLimit.js';
 import { governsOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { type ShearMinimum, shearMinimums } from '../press/shearMinimums.js';
@@ -30,6 +31,7 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
     findings.push(...(working ? shear() : remembered(press, section, [strength, rad], shear)));
   }
   if (findings.some(({ verdict }) => verdict === 'No station')) return findings;
+  findings.push(...bladeFindings(press, { grade, thicknessMm }, working));
   const shortest = shortestSide(row, shop.unit);
   const practice = () => shearMinimums(press, { section }, working);
   const least = working ? practice() : rememberedLeast(press, section, [], practice);

@@ -81,6 +81,13 @@ describe('PUNCHUSE', () => {
 });
 
 describe('SHEARUSE', () => {
+  it('blades for less than the grade may have stop the cut: A36 comes with up to 80 ksi (ASTM A36)', () => {
+    const blades = (limit: string) => ({ 'Blade material limit': limit });
+    expect(shearUse('FB 3/8x4', 'A36', blades('79 ksi'))).toBe('Over capacity');
+    expect(shearUse('FB 3/8x4', 'A36', blades('80 ksi'))).toBe(shearUse('FB 3/8x4', 'A36'));
+    expect(shearUse('C6X8.2', 'A36', blades('40 ksi'))).toBe('Off press');
+  });
+
   it.each([
     ['FB 1/2x12', 0],
     ['FB 3/4x8', 0],
