@@ -164,6 +164,7 @@ export type Unchecked =
   | 'shortest piece'
   | 'notches against the rest'
   | 'bends against the rest'
+  | 'mitered leg'
   | 'hand of the miter';
 
 export type NearTool = { written: string } | { size: Hole };

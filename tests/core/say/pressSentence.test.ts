@@ -157,6 +157,12 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     'punch force, Ø13/16',
     "punch force is 120 % of Bay A's rating.",
   ],
+  'blade material': [
+    { rule: 'blade material', grade: 'A572-50', given: 586.0541, limit: 500 },
+    'blade material limit',
+    'A572-50 comes with a tensile strength of up to 85 ksi; the blades of Bay A are for up to 72.52 ksi.',
+    { verdict: 'Over capacity' },
+  ],
   'widest bar': [
     { rule: 'widest bar', given: 13 * inch, limit: 12 * inch },
     'flat shear size of Bay A',
