@@ -16,7 +16,7 @@ export const shearItems = [
     key: 'bladeMaterialLimit',
     name: 'Blade material limit',
     kind: 'stress',
-    meaning: 'highest tensile strength the blades may cut, as their maker says',
+    meaning: 'highest tensile strength the shear blades may cut, as their maker says; not held to when blank',
   },
   {
     key: 'flatShear',

@@ -10,6 +10,7 @@ import { leastThicknessMm } from '../section/leastThickness.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
+import { bladeFindings } from './bladeOnPress.js';
 import { isCutElsewhere } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 import { shortestSide } from './shortestSide.js';
@@ -32,7 +33,11 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
   const shortest = shortestSide(row, shop.unit);
   const practice = () => shearMinimums(press, { section }, working);
   const least = working ? practice() : rememberedLeast(press, section, [], practice);
-  const found = [...findings, ...ripFindings(press, row, working)];
+  const found = [
+    ...findings,
+    ...bladeFindings(press, grade, thicknessMm, working),
+    ...ripFindings(press, row, working),
+  ];
   for (const minimum of least) {
     if (minimum.sizeMm !== undefined) found.push(minimumFinding(press, minimum, minimum.sizeMm, working));
     else found.push(...pieceFindings(press, minimum, shortest, row, working));
