@@ -155,6 +155,8 @@ export type RowFact =
 export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'uneven lines'; group: number }
+  /** A grade of which only the shear strength is known, on a press whose blades have a limit. */
+  | { why: 'tensile strength not known'; grade: string }
   | { why: 'unread columns'; headings: readonly string[] };
 
 /** What is not checked where a cell is blank. */
@@ -171,7 +173,12 @@ export type NearTool = { written: string } | { size: Hole };
 
 /** A tool of the right size that the press does not take. */
 export interface ToolOver {
-  why: 'punch over its body' | 'punch over the station' | 'body over the station';
+  why:
+    | 'punch over its body'
+    | 'punch over the station'
+    | 'body over the station'
+    | 'no room over the work'
+    | 'ends above the stop';
   sizeMm: number;
   limitMm: number;
 }

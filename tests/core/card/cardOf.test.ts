@@ -66,7 +66,6 @@ describe('what is on a card', () => {
     const card = cardWith(row, {
       is: 'steps',
       press: 'Bay A',
-      nearLimit: false,
       steps: [
         {
           action: 'pull stock',
@@ -80,7 +79,7 @@ describe('what is on a card', () => {
 
   it('has reasons instead of steps where there are none', () => {
     expect(cardWith(row, { is: 'reasons' })?.body).toEqual({ is: 'reasons' });
-    const notGiven = { is: 'places not given', groups: [1] } as const;
+    const notGiven = { is: 'places not given', groups: [1], columns: [] } as const;
     expect(cardWith(row, notGiven)?.body).toEqual(notGiven);
     expect(cardWith(changed(row, 4, 'PL5X8'))?.body).toEqual({ is: 'reasons' });
     expect(cardWith(changed(row, 4, 'nonsense'))?.part).toBeUndefined();
