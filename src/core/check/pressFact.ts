@@ -19,8 +19,6 @@ export type Sized =
   | { is: 'corner clip'; side: 'longer' | 'shorter' }
   | { is: 'part'; typed?: string }
   | { is: 'mass' }
-  /** In MPa. */
-  | { is: 'tensile strength'; grade: string }
   | { is: 'hole to nearer edge' }
   | { is: 'hole to toe' }
   | { is: 'part below the die' };

@@ -155,8 +155,6 @@ export type RowFact =
 export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'uneven lines'; group: number }
-  /** A grade of which only the shear strength is known, on a press whose blades have a limit. */
-  | { why: 'tensile strength not known'; grade: string }
   | { why: 'unread columns'; headings: readonly string[] };
 
 /** What is not checked where a cell is blank. */

@@ -10,7 +10,7 @@ import { nameHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/rowJob.js';
 import { shareSentence } from './shareSentence.js';
 import { sizedWords } from './sizedWords.js';
-import { size, sizes, stress } from './sizes.js';
+import { size, sizes } from './sizes.js';
 
 /** What a check against a press says, in one sentence; empty for what is held, not near the limit and nothing to know. */
 export function pressSentence(finding: PressFinding, unit: LengthUnit): string {
@@ -67,7 +67,6 @@ function stationSentence({ needed, ofAll }: FindingOf<'station'>, press: string)
 }
 
 function limitWords({ sized, limit = 0 }: FindingOf<'press limit'>, unit: LengthUnit): string {
-  if (sized.is === 'tensile strength') return stress(limit, unit);
   return sized.is === 'mass' ? formatMass(limit, unit) : size(limit, unit);
 }
 

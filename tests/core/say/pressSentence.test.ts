@@ -47,16 +47,6 @@ const sizes: Record<Sized['is'], Case> = {
     'angle shear leg at 45°',
     "leg 2 in is over Bay A's angle shear leg at 45°, 1 in.",
   ],
-  'tensile strength': [
-    {
-      ...limit({ is: 'tensile strength', grade: 'A514' }, 0),
-      item: 'bladeMaterialLimit',
-      given: 896.318,
-      limit: 620.528,
-    },
-    'blade material limit',
-    "the tensile strength of A514, up to 130 ksi, is over Bay A's blade material limit, 90 ksi.",
-  ],
   thickness: [
     limit({ is: 'thickness' }, 2),
     'notcher thickness',
