@@ -3,8 +3,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import { radianPerDegree } from '../quantity/units.js';
 import type { RouteStep } from '../row/route.js';
 import type { Turn } from '../setup/way.js';
-import type { PlaceColumn } from '../work/operatorSteps.js';
-import type { OperatorStep, StepAction, StepNote } from '../work/operatorStep.js';
+import type { OperatorStep, PlaceColumn, StepAction, StepNote } from '../work/operatorStep.js';
 import { listWords } from './listWords.js';
 
 const actions: Record<StepAction, string> = {
@@ -97,6 +96,8 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     }
     case 'hand not given':
       return 'The list does not say which hand: ask before cutting.';
+    case 'place not given':
+      return `The list does not say where (${note.column}): ask before marking out.`;
     case 'length not given':
       return 'The list does not say which edge is the long one: lay the cut out by hand.';
     case 'drill the corner first':
