@@ -51,6 +51,7 @@ describe('the holes a press punches', () => {
         ...job,
         holeToThickness: 1,
         punchAllowanceMPa: 1650,
+        punchEntryMm: 2,
       });
       return hardestOf(findings)?.verdict;
     };

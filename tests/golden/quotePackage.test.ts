@@ -25,8 +25,15 @@ const sheetNames = () =>
   elements('xl/workbook.xml', 'sheet').map((sheet) => sheet.getAttribute('name') ?? '');
 const sheetPart = (name: string) => `xl/worksheets/sheet${sheetNames().indexOf(name) + 1}.xml`;
 const tableParts = () => [...texts.keys()].filter((name) => name.startsWith('xl/tables/'));
-const cellAt = (part: string, address: string) =>
-  elements(part, 'c').find((cell) => cell.getAttribute('r') === address);
+const cellsOf = new Map<string, Map<string | null, Element>>();
+
+function cellAt(part: string, address: string): Element | undefined {
+  const cells =
+    cellsOf.get(part) ?? new Map(elements(part, 'c').map((cell) => [cell.getAttribute('r'), cell]));
+  cellsOf.set(part, cells);
+  return cells.get(address);
+}
+
 const child = (cell: Element | undefined, tag: string) =>
   cell?.getElementsByTagNameNS('*', tag)[0]?.textContent ?? undefined;
 

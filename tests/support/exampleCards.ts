@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { root } from '../../scripts/ensure.mjs';
 import { bookOfFile } from '../../src/headless/cards/bookOfFile.js';
-import { openGrids } from '../../src/headless/recalculate/grid.js';
+import { openGrids } from '../../src/headless/recalculate/sheetGrid.js';
 import type { CardChoice } from '../../src/print/card/cardRows.js';
 import { type CardBook, cardsOfBook } from '../../src/print/card/cardsOfBook.js';
 import { workbookScope } from '../../src/sheet/formula/scope.js';

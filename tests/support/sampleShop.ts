@@ -41,6 +41,7 @@ export const bayA: PressCells = {
   'Angle shear leg at 45°': 3,
   'Angle shear thickness at 45°': '3/8',
   'Angle shear legs mitered': 'both',
+  'Angle shear leg position': 'both',
   'Bar shear': 'yes',
   'Bar shear round': '1-1/2',
   'Bar shear square': '1-1/4',
@@ -57,7 +58,7 @@ export const bayA: PressCells = {
   'Heaviest bar': 600,
 };
 
-const isNoSize = /force|share|strength|rake|allowance|heaviest|mitered|V openings/i;
+const isNoSize = /force|share|strength|rake|allowance|heaviest|mitered|position|V openings/i;
 
 /** Bay A for a shop that works in millimetres: every size with its inch mark. */
 export const bayAInMillimeters: PressCells = Object.fromEntries(

@@ -1,4 +1,5 @@
 import type { Failure } from '../inputError.js';
+import type { Hand } from '../part/cutHand.js';
 import type { LegBesidePunch } from '../part/legBesidePunch.js';
 import type { PressItemKey, Station } from '../press/pressItem.js';
 import type { Hole } from '../tooling/hole.js';
@@ -18,8 +19,6 @@ export type Sized =
   | { is: 'corner clip'; side: 'longer' | 'shorter' }
   | { is: 'part'; typed?: string }
   | { is: 'mass' }
-  /** In MPa. */
-  | { is: 'tensile strength'; grade: string }
   | { is: 'hole to nearer edge' }
   | { is: 'hole to toe' }
   | { is: 'part below the die' };
@@ -73,6 +72,8 @@ export type PressFact =
       ratingN?: number;
       plate?: PlateSize;
     }
+  /** The upper tensile strength of a grade, in MPa, against what the shear blades may cut; left out where it is not known. */
+  | { rule: 'blade material'; grade: string; given?: number; limit: number }
   /** A cut wider than every bar on the plate. */
   | { rule: 'widest bar'; given: Mm; limit: Mm }
   /** A bar thicker than the plate's size of that width. */
@@ -80,6 +81,14 @@ export type PressFact =
   /** The press states nothing that a cut could be held against. */
   | { rule: 'nothing stated'; of: Station }
   | { rule: 'miter'; on: Station; why: 'over 45°' | 'square only' | 'one leg only' }
+  /** The hand of the miters of a part, on a shear that makes one. */
+  | {
+      rule: 'miter';
+      on: Station;
+      why: 'one hand only';
+      leg: 'down' | 'up';
+      needs: Hand | 'both';
+    }
   /** A V opening on hand; `exact` where one size was asked for, else that size or wider. */
   | {
       rule: 'vee opening';

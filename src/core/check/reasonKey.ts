@@ -27,12 +27,16 @@ function factsOf(finding: Finding): unknown {
     case 'least hole':
     case 'widest bar':
       return finding.limit;
+    case 'blade material':
+      return [finding.grade, finding.limit];
     case 'share':
       return finding.operation;
     case 'nothing stated':
       return finding.of;
     case 'miter':
-      return [finding.on, finding.why];
+      return finding.why === 'one hand only'
+        ? [finding.on, finding.why, finding.needs]
+        : [finding.on, finding.why];
     case 'vee opening':
       return [finding.wantedMm, finding.exact];
     case 'narrowest notch':

@@ -155,8 +155,6 @@ export type RowFact =
 export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'uneven lines'; group: number }
-  /** A grade of which only the shear strength is known, on a press whose blades have a limit. */
-  | { why: 'tensile strength not known'; grade: string }
   | { why: 'unread columns'; headings: readonly string[] };
 
 /** What is not checked where a cell is blank. */
@@ -166,6 +164,7 @@ export type Unchecked =
   | 'shortest piece'
   | 'notches against the rest'
   | 'bends against the rest'
+  | 'mitered leg'
   | 'hand of the miter';
 
 export type NearTool = { written: string } | { size: Hole };

@@ -1,12 +1,12 @@
 import { verdictKind, type Verdict } from '../check/verdict.js';
 import { toleranceMm } from '../part/tolerance.js';
-import { type Press, pressValue } from '../press/press.js';
+import type { Press } from '../press/press.js';
 import { isCutBySaw } from '../press/shearStation.js';
 import type { CheckedPart } from '../row/checkRow.js';
 import { isCutElsewhere } from '../row/needsPress.js';
-import type { Piece, PieceGap } from '../row/piece.js';
+import type { Piece } from '../row/piece.js';
 import type { ReadyRow } from '../row/readyRow.js';
-import { miterKerfMm } from './miterKerf.js';
+import { type BackGaugeSetting, backGaugeSetting, gaugeReachMm } from './backGaugeSetting.js';
 
 /** A checked row of a list, with its mark. */
 export interface MarkedPart extends CheckedPart {
@@ -14,18 +14,13 @@ export interface MarkedPart extends CheckedPart {
 }
 
 /** Like pieces, cut at one setting of the back gauge. */
-export interface GaugeCut {
+export interface GaugeCut extends BackGaugeSetting {
   /** Long point to long point. */
   lengthMm: number;
   miterLeftRad: number;
   miterRightRad: number;
   /** Of an angle that is mitered: the hands of its cuts. */
   hand?: Piece['hand'];
-  /** What is pushed to the stop, with the slug; or what leaves it open. */
-  setting: { mm: number } | { gap: PieceGap | 'Angle shear slug' };
-  reach: 'within' | 'over' | 'unknown';
-  /** What starts the stroke. Beyond the reach nothing is touched, so it is the pedal. */
-  starts: 'touch' | 'pedal' | 'unknown';
   pieces: readonly { mark: string; qty: number }[];
 }
 
@@ -49,7 +44,7 @@ export interface BackGaugeCuts {
  * What the shears of a press cut of a list at the back gauge: for each section and grade the lengths, longest first, each
  * with the setting of the gauge.
  *
- * Formula: p = e + k / cos θ2, as `cutLengthMm` has it; k the slug of the angle shear, 0 for flats and bars
+ * Formula: as `backGaugeSetting` has it
  * @param parts the checked rows, in the order of the list
  * @param press the press; rows that stand for another are left aside, and so is what it does not cut
  * @returns lengths in mm, angles in rad; sections in the order of the list
@@ -58,9 +53,7 @@ export interface BackGaugeCuts {
  * Source: plane geometry; the plate and manual of the press.
  */
 export function backGaugeCuts(parts: readonly MarkedPart[], press: Press): BackGaugeCuts {
-  const limit = pressValue(press, 'backGaugeReach');
-  const reachMm =
-    limit.state === 'value' ? limit.value : limit.state === 'none' ? Number.POSITIVE_INFINITY : undefined;
+  const reachMm = gaugeReachMm(press);
   const bySection = new Map<string, { section: string; grade: string; cuts: GaugeCut[] }>();
   const left: { mark: string; verdict: Verdict }[] = [];
   for (const { mark, result, part } of parts) {
@@ -75,7 +68,7 @@ export function backGaugeCuts(parts: readonly MarkedPart[], press: Press): BackG
     const key = JSON.stringify([section.designation, grade.name]);
     const same = bySection.get(key) ?? { section: section.designation, grade: grade.name, cuts: [] };
     bySection.set(key, same);
-    addCut(same.cuts, cutOf(part.row, piece, press, reachMm), { mark, qty });
+    addCut(same.cuts, cutOf(part.row, piece, press), { mark, qty });
   }
   const sections = [...bySection.values()];
   for (const { cuts } of sections) cuts.sort((a, b) => b.lengthMm - a.lengthMm);
@@ -86,33 +79,11 @@ function isShearedHere(row: ReadyRow): boolean {
   return !isCutBySaw(row.section) && !isCutElsewhere(row);
 }
 
-function cutOf(row: ReadyRow, piece: Piece, press: Press, reachMm: number | undefined): GaugeCut {
+function cutOf(row: ReadyRow, piece: Piece, press: Press): GaugeCut {
   const { miterLeftRad, miterRightRad } = row;
-  const setting = settingOf(row, piece, press);
-  const reach =
-    reachMm === undefined || !('mm' in setting)
-      ? 'unknown'
-      : setting.mm <= reachMm + toleranceMm
-        ? 'within'
-        : 'over';
-  const starts = reach === 'over' ? 'pedal' : startsOf(press);
   const hand = piece.hand === undefined ? {} : { hand: piece.hand };
-  return { lengthMm: piece.longMm, miterLeftRad, miterRightRad, ...hand, setting, reach, starts, pieces: [] };
-}
-
-function settingOf({ section, miterRightRad }: ReadyRow, piece: Piece, press: Press): GaugeCut['setting'] {
-  const { least, most } = piece.leftLong;
-  if (least < most) return { gap: piece.gap ?? 'Long side' };
-  const slug = section.kind === 'angle' ? pressValue(press, 'angleShearSlug') : ({ state: 'none' } as const);
-  if (slug.state === 'none') return { mm: least };
-  if (slug.state !== 'value') return { gap: 'Angle shear slug' };
-  return { mm: least + miterKerfMm({ kerfMm: slug.value, miterRad: miterRightRad }) };
-}
-
-function startsOf(press: Press): GaugeCut['starts'] {
-  const starts = pressValue(press, 'backGaugeStartsStroke');
-  if (starts.state !== 'value') return 'unknown';
-  return starts.value === 0 ? 'pedal' : 'touch';
+  const gauge = backGaugeSetting(row, piece, press);
+  return { lengthMm: piece.longMm, miterLeftRad, miterRightRad, ...hand, ...gauge, pieces: [] };
 }
 
 /** Pieces of one length with the same ends are one setting, whatever their marks. */

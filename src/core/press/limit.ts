@@ -80,14 +80,10 @@ export function limitStep(
 interface SizeCheck {
   item: PressItemKey;
   sized: Sized;
-  /** In mm; of a mass in kg, of a strength in MPa. */
+  /** In mm; of a mass in kg. */
   given: number;
   /** The word for what is over the limit. */
   over?: Verdict;
-}
-
-function kindOf({ is }: Sized): QuantityKind {
-  return is === 'mass' ? 'mass' : is === 'tensile strength' ? 'stress' : 'length';
 }
 
 /** Whether a size is within the press's limit, or what is not known of it. */
@@ -99,7 +95,7 @@ export function withinLimit(
   const limit = limitOf(press, item);
   const within = typeof limit === 'number' && given <= limit * (1 + roundingShare);
   const verdict = typeof limit !== 'number' ? limit.verdict : within ? 'OK' : over;
-  const kind = kindOf(sized);
+  const kind = sized.is === 'mass' ? 'mass' : 'length';
   limitStep(working, press, item, { kind, value: given, meaning: sizeMeaning(sized) }, '≤', verdict);
   if (typeof limit !== 'number') return limit;
   return {

@@ -17,10 +17,11 @@ export interface PunchJob {
   shearStrengthMPa: number;
   holeToThickness: number;
   punchAllowanceMPa: number;
+  /** How far the punch goes into the die. */
+  punchEntryMm: number;
 }
 
 export const usualWorkingGapMm = 6;
-const dieEntryMm = 2;
 
 /**
  * One punched hole against a press's punch station: station, largest hole, stroke, least hole, force.
@@ -52,10 +53,14 @@ export function punchFindings(press: Press, job: PunchJob, working?: Working): P
 }
 
 /** The stroke must pass the working gap and the work, and enter the die. */
-function strokeFinding(press: Press, { thicknessMm }: PunchJob, working?: Working): PressFinding {
+function strokeFinding(
+  press: Press,
+  { thicknessMm, punchEntryMm }: PunchJob,
+  working?: Working,
+): PressFinding {
   const gapMm = valueOr(press, 'punchWorkingGap', usualWorkingGapMm);
   if (typeof gapMm !== 'number') return gapMm;
-  const given = gapMm + thicknessMm + dieEntryMm;
+  const given = gapMm + thicknessMm + punchEntryMm;
   const sized = { is: 'gap, thickness and die entry' } as const;
   return withinLimit(press, { item: 'punchStroke', sized, given }, working);
 }

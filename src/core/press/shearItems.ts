@@ -16,7 +16,8 @@ export const shearItems = [
     key: 'bladeMaterialLimit',
     name: 'Blade material limit',
     kind: 'stress',
-    meaning: 'highest tensile strength the shear blades may cut, as their maker says; not held to when blank',
+    meaning: 'highest tensile strength the shear blades may cut, as their maker says',
+    whenBlank: { in: 'none', mm: 'none' },
   },
   {
     key: 'flatShear',
@@ -123,7 +124,8 @@ export const shearItems = [
     key: 'angleShearLegPosition',
     name: 'Angle shear leg position',
     kind: 'legPosition',
-    meaning: 'how the other leg lies while a leg is mitered, which decides the hands: down, up or both',
+    meaning:
+      'how the other leg lies while a leg is mitered: down makes right-hand miters, up left-hand ones; or both',
   },
   {
     key: 'angleShearSlug',

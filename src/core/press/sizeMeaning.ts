@@ -22,8 +22,6 @@ export function sizeMeaning(sized: Sized): string {
       return 'length of the part';
     case 'mass':
       return 'mass of the part';
-    case 'tensile strength':
-      return `greatest tensile strength of ${sized.grade}`;
     case 'hole to nearer edge':
       return 'from the hole to the nearer edge';
     case 'hole to toe':

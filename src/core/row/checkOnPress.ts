@@ -134,6 +134,7 @@ function punchedOn(
     ),
     holeToThickness: setting(shop, 'holeToThickness'),
     punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
+    punchEntryMm: setting(shop, 'punchEntryMm'),
   };
   return punchFindings(press, job, working).map((finding) =>
     finding.rule === 'share' ? { ...finding, hole } : finding,

@@ -1,6 +1,7 @@
 import { type Finding, refusal } from '../check/finding.js';
 import type { Range } from '../check/range.js';
 import { shearStrengthMPa } from '../material/shearStrength.js';
+import { bladeFindings } from '../press/bladeLimit.js';
 import { governsOf, limitStep, roundingShare, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { type ShearMinimum, shearMinimums } from '../press/shearMinimums.js';
@@ -10,7 +11,7 @@ import { leastThicknessMm } from '../section/leastThickness.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
-import { bladeFindings } from './bladeOnPress.js';
+import { handFindings } from './handOnPress.js';
 import { isCutElsewhere } from './needsPress.js';
 import type { ReadyRow } from './readyRow.js';
 import { shortestSide } from './shortestSide.js';
@@ -30,19 +31,16 @@ export function cutFindings(press: Press, row: ReadyRow, shop: Shop, working?: W
     findings.push(...(working ? shear() : remembered(press, section, [strength, rad], shear)));
   }
   if (findings.some(({ verdict }) => verdict === 'No station')) return findings;
+  findings.push(...bladeFindings(press, { grade, thicknessMm }, working));
   const shortest = shortestSide(row, shop.unit);
   const practice = () => shearMinimums(press, { section }, working);
   const least = working ? practice() : rememberedLeast(press, section, [], practice);
-  const found = [
-    ...findings,
-    ...bladeFindings(press, grade, thicknessMm, working),
-    ...ripFindings(press, row, working),
-  ];
+  const found = [...findings, ...ripFindings(press, row, working)];
   for (const minimum of least) {
     if (minimum.sizeMm !== undefined) found.push(minimumFinding(press, minimum, minimum.sizeMm, working));
     else found.push(...pieceFindings(press, minimum, shortest, row, working));
   }
-  found.push(...handFindings(press, row));
+  found.push(...handFindings(press, row, working));
   return found;
 }
 
@@ -135,28 +133,4 @@ function minimumFinding(
     limit: leastMm,
     from,
   };
-}
-
-/** A shear that miters one leg only cannot be known to make a part whose mitered leg, or both of whose ends, differ. */
-function handFindings(press: Press, { section, miterLeftRad, miterRightRad, miterLeg }: ReadyRow): Finding[] {
-  const legs = press.values.angleShearLegsMitered;
-  if (section.kind !== 'angle' || legs?.state !== 'value' || legs.value !== 1) return [];
-  if (miterLeftRad === 0 && miterRightRad === 0) return [];
-  if (miterLeg === 'both') {
-    const fact = { rule: 'miter', on: 'angle shear', why: 'one leg only' } as const;
-    return [{ ...fact, outcome: 'failed', verdict: 'No station', press: press.name }];
-  }
-  const both = miterLeftRad > 0 && miterRightRad > 0;
-  if (!both && miterLeg !== undefined) return [];
-  return [
-    {
-      rule: 'blank cell',
-      outcome: 'open',
-      verdict: 'Not checked',
-      press: press.name,
-      cell: { cell: 'Miter leg' },
-      unchecked: 'hand of the miter',
-      item: 'angleShearLegsMitered',
-    },
-  ];
 }

@@ -26,7 +26,8 @@ export interface Piece {
   gap?: PieceGap;
 }
 
-type MiteredRow = Mitered & Pick<RowJob, 'hands'>;
+/** What of a row its piece hangs on. */
+export type MiteredRow = Mitered & Pick<RowJob, 'hands'>;
 
 /**
  * The long and the short side of a row's piece, and the hands of its miters: as it lies with the mitered leg flat, the
@@ -41,7 +42,7 @@ export function pieceOf(row: MiteredRow, unit: LengthUnit): Piece | undefined {
   const piece: Piece = { longMm: lengthMm, ...edges };
   const isOpen = [edges.short, edges.leftLong].some(({ least, most }) => least < most);
   if (isOpen) piece.gap = gapOf(row);
-  if (isMitered && edges.short.most >= 0) piece.hand = handOf(row);
+  if (isMitered && edges.short.most >= 0) piece.hand = miterHand(row);
   return piece;
 }
 
@@ -51,7 +52,8 @@ function gapOf({ section, miterLeftRad, miterRightRad, longSide, miterLeg }: Mit
   return section.kind === 'angle' && miterLeg === undefined ? 'Miter leg' : 'how it lies';
 }
 
-function handOf(row: MiteredRow): PieceHand | { gap: PieceGap } {
+/** The hands of the miters of a row that has some, or what is blank that would tell. */
+export function miterHand(row: MiteredRow): PieceHand | { gap: PieceGap } {
   const { section, miterLeftRad, miterRightRad, miterLeg, hands, longSide } = row;
   if (turnsOver(section)) return 'none';
   if (section.kind !== 'angle') return { gap: 'how it lies' };

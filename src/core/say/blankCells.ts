@@ -11,7 +11,8 @@ const unchecked: Record<Unchecked, string> = {
   'shortest piece': 'the shortest piece the press can hold was not checked',
   'notches against the rest': 'the notches were not held against the rest of the part',
   'bends against the rest': 'flanges, and holes beside the bends, were not checked',
-  'hand of the miter': 'it is not known whether a press that miters one leg makes it',
+  'mitered leg': 'it is not known whether a press that miters one leg makes it',
+  'hand of the miter': 'it is not known whether a press that makes one hand of miter makes it',
 };
 
 /** What one cell leaves unchecked that is blank, or does not say it all. */

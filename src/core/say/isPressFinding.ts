@@ -8,6 +8,7 @@ const rules = {
   'shear minimum': true,
   'least hole': true,
   share: true,
+  'blade material': true,
   'widest bar': true,
   'plate thickness': true,
   'nothing stated': true,

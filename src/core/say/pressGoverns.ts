@@ -24,6 +24,8 @@ export function pressGoverns(finding: PressFinding, unit: LengthUnit): string {
     case 'widest bar':
     case 'plate thickness':
       return `flat shear size of ${finding.press ?? 'the press'}`;
+    case 'blade material':
+      return governsOf('bladeMaterialLimit');
     case 'nothing stated':
       return finding.of;
     case 'miter':

@@ -4,12 +4,13 @@ import { governsOf, itemName } from '../press/limit.js';
 import { toleranceMm } from '../part/tolerance.js';
 import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
+import { formatQuantity } from '../quantity/formatQuantity.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { nameHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/rowJob.js';
 import { shareSentence } from './shareSentence.js';
 import { sizedWords } from './sizedWords.js';
-import { size, sizes, stress } from './sizes.js';
+import { size, sizes } from './sizes.js';
 
 /** What a check against a press says, in one sentence; empty for what is held, not near the limit and nothing to know. */
 export function pressSentence(finding: PressFinding, unit: LengthUnit): string {
@@ -33,6 +34,8 @@ function sentence(finding: PressFinding, press: string, unit: LengthUnit): strin
       return leastHoleSentence(finding, unit);
     case 'share':
       return shareSentence(finding, unit);
+    case 'blade material':
+      return bladeSentence(finding, press, unit);
     case 'widest bar':
       return `a cut ${size(finding.given, unit)} wide is over ${press}'s widest bar, ${size(finding.limit, unit)}.`;
     case 'plate thickness': {
@@ -64,7 +67,6 @@ function stationSentence({ needed, ofAll }: FindingOf<'station'>, press: string)
 }
 
 function limitWords({ sized, limit = 0 }: FindingOf<'press limit'>, unit: LengthUnit): string {
-  if (sized.is === 'tensile strength') return stress(limit, unit);
   return sized.is === 'mass' ? formatMass(limit, unit) : size(limit, unit);
 }
 
@@ -84,7 +86,26 @@ function leastHoleSentence({ hole, thicknessMm, limit }: FindingOf<'least hole'>
   return `a ${nameHole(hole, unit)} in metal ${size(thicknessMm, unit)} thick may burst the punch; the least is ${least}; drill it.`;
 }
 
-function miterSentence({ on, why }: FindingOf<'miter'>, press: string): string {
+function bladeSentence(
+  { grade, given, limit }: FindingOf<'blade material'>,
+  press: string,
+  unit: LengthUnit,
+): string {
+  const strength = (value: number) => formatQuantity({ kind: 'stress', value }, unit);
+  const steel =
+    given === undefined
+      ? `${grade} has no upper tensile strength`
+      : `${grade} comes with a tensile strength of up to ${strength(given)}`;
+  return `${steel}; the blades of ${press} are for up to ${strength(limit)}.`;
+}
+
+function miterSentence(finding: FindingOf<'miter'>, press: string): string {
+  const { on, why } = finding;
+  if (why === 'one hand only') {
+    const { leg, needs } = finding;
+    const needed = needs === 'both' ? 'both hands' : `${needs}-hand ones`;
+    return `${press} miters angles with the standing leg ${leg} only, which makes ${leg === 'down' ? 'right' : 'left'}-hand miters; the part needs ${needed}. Saw the miter.`;
+  }
   if (why === 'over 45°') return `a miter over 45° is beyond the ${on} of ${press}.`;
   if (why === 'one leg only') return `the ${on} of ${press} miters one leg only; saw the miter.`;
   return `the ${on}${on === 'bar shear' ? '' : ` of ${press}`} cuts square only; saw the miter.`;

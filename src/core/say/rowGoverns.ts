@@ -62,7 +62,6 @@ const notHeldWords = {
   'galvanized and thick': 'galvanizing',
   'uneven lines': 'lines of holes',
   'unread columns': 'columns',
-  'tensile strength not known': governsOf('bladeMaterialLimit'),
 };
 
 function distanceWords({ kind, between: [, other] }: Extract<RowFinding, { rule: 'distance' }>): string {

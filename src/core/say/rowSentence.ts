@@ -94,8 +94,6 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string): string 
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     case 'uneven lines':
       return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
-    case 'tensile strength not known':
-      return `the tensile strength of ${finding.grade} is not known, so the blade material limit of ${finding.press ?? 'the press'} was not checked. Give Tensile upper in the table Grades.`;
     case 'unread columns':
       return `${listWords(finding.headings)} ${finding.headings.length > 1 ? 'are' : 'is'} filled in and not read. Rename the column, or clear it.`;
   }

@@ -3,7 +3,7 @@ import { formatQuantity } from '../quantity/formatQuantity.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { nameHole } from '../tooling/hole.js';
 import { percent, percentBeside } from './percent.js';
-import { size, sizes, stress } from './sizes.js';
+import { size, sizes } from './sizes.js';
 
 /** What a share of a rating says where it is over, or near the limit. */
 export function shareSentence(finding: ShareFinding, unit: LengthUnit): string {
@@ -17,7 +17,8 @@ export function shareSentence(finding: ShareFinding, unit: LengthUnit): string {
 /** What 100 % is: the size on the plate, or the rated force. */
 function fullWords({ operation, ratingN, plate }: ShareFinding, unit: LengthUnit): string | undefined {
   if (plate) {
-    return `the plate's ${plateWords(operation, plate, unit)} at ${stress(plate.strengthMPa, unit)}`;
+    const strength = formatQuantity({ kind: 'stress', value: plate.strengthMPa }, unit);
+    return `the plate's ${plateWords(operation, plate, unit)} at ${strength}`;
   }
   if (operation !== 'punch force' || ratingN === undefined) return undefined;
   return `the rated punch force, ${formatQuantity({ kind: 'force', value: ratingN }, unit)}`;

@@ -4,7 +4,7 @@ import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { describeHole, type Hole, nameHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/rowJob.js';
-import { size, stress } from './sizes.js';
+import { size } from './sizes.js';
 
 /** What has a size that is held against a limit, with the size: `thickness 1/2 in`, `a cut 12 in wide`. */
 export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, unit: LengthUnit): string {
@@ -23,8 +23,6 @@ export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, un
       return `a part ${sized.typed === undefined ? size(given, unit) : typedSize(sized.typed, unit)} long`;
     case 'mass':
       return `a part of ${formatMass(given, unit)}`;
-    case 'tensile strength':
-      return `the tensile strength of ${sized.grade}, up to ${stress(given, unit)},`;
     case 'hole to nearer edge':
       return `${holeTitle(group)} at ${size(given, unit)} from the nearer edge`;
     case 'hole to toe':

@@ -1,5 +1,4 @@
 import { formatLength } from '../quantity/formatLength.js';
-import { formatQuantity } from '../quantity/formatQuantity.js';
 import type { LengthUnit } from '../quantity/units.js';
 
 /** Sizes with their unit: `1/2 in`, `14 × 1/2 in`. */
@@ -10,9 +9,4 @@ export function sizes(sizesMm: readonly number[], unit: LengthUnit): string {
 /** A size with its unit: `1/2 in`. */
 export function size(mm: number, unit: LengthUnit): string {
   return sizes([mm], unit);
-}
-
-/** A stress with its unit: `50 ksi`. */
-export function stress(mPa: number, unit: LengthUnit): string {
-  return formatQuantity({ kind: 'stress', value: mPa }, unit);
 }

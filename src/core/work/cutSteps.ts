@@ -1,8 +1,5 @@
+import { backGaugeSetting, gaugeReachMm } from '../cut/backGaugeSetting.js';
 import { legAtShear } from '../part/cutHand.js';
-import { miterKerfMm } from '../cut/miterKerf.js';
-import { limitOf } from '../press/limit.js';
-import { pressValue } from '../press/press.js';
-import { slugMm } from './barsOf.js';
 import type { Operation } from './operations.js';
 import type { OperatorStep, StepMode, StepNote } from './operatorStep.js';
 import type { StepContext } from './stepContext.js';
@@ -37,21 +34,26 @@ interface BackGauge {
   notes: StepNote[];
 }
 
-/** What is pushed to the back gauge: the edge that touches, and what the cut loses. */
+/** What is pushed to the back gauge, or why it is not known. */
 function backGauge({ row, result, press }: StepContext): BackGauge {
-  const { piece } = result;
-  const edge = piece?.leftLong;
-  if (!edge || edge.least < edge.most) return { mode: 'pedal', notes: [{ is: 'length not given' }] };
-  const kerfMm = slugMm(row, press);
-  if (kerfMm === undefined) return { mode: 'pedal', notes: [{ is: 'slug not known' }] };
-  const lostMm = kerfMm === 0 ? 0 : miterKerfMm({ kerfMm, miterRad: row.miterRightRad });
-  const stopMm = edge.most + lostMm;
-  const reachMm = limitOf(press, 'backGaugeReach');
-  if (typeof reachMm !== 'number') return { mode: 'pedal', stopMm, notes: [{ is: 'no gauge known' }] };
-  if (stopMm > reachMm) return { mode: 'pedal', stopMm, notes: [{ is: 'over the back gauge', reachMm }] };
-  const touch = pressValue(press, 'backGaugeStartsStroke');
-  const starts = touch.state === 'value' && touch.value === 1;
-  return { mode: 'back gauge', stopMm, notes: starts ? [{ is: 'touching starts the stroke' }] : [] };
+  if (!result.piece) return { mode: 'pedal', notes: [{ is: 'length not given' }] };
+  const { setting, reach, starts } = backGaugeSetting(row, result.piece, press);
+  if ('gap' in setting) {
+    const isSlug = setting.gap === 'Angle shear slug';
+    return { mode: 'pedal', notes: [{ is: isSlug ? 'slug not known' : 'length not given' }] };
+  }
+  const stopMm = setting.mm;
+  if (reach === 'within') {
+    return {
+      mode: 'back gauge',
+      stopMm,
+      notes: starts === 'touch' ? [{ is: 'touching starts the stroke' }] : [],
+    };
+  }
+  const reachMm = gaugeReachMm(press);
+  const note: StepNote =
+    reachMm === undefined ? { is: 'no gauge known' } : { is: 'over the back gauge', reachMm };
+  return { mode: 'pedal', stopMm, notes: [note] };
 }
 
 function miterNotes({ row, result }: StepContext): StepNote[] {

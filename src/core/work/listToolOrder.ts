@@ -38,6 +38,8 @@ export interface ListToolOrder {
   /** How many marks name another press, and how many have nothing to punch. */
   elsewhere: number;
   notPunched: number;
+  /** Tools besides those of the punch that the list needs: of the notcher, of the bend. */
+  otherTools: number;
   /** Punches in the order whose holder the shop does not name: they count as of one family. */
   withoutHolder: readonly Tool[];
 }
@@ -63,6 +65,7 @@ export function listToolOrder(
   const needed: ToolSet[][] = [];
   const left: LeftMark[] = [];
   const keys = new ToolKeys(shop);
+  const otherTools = new Set<OtherTools>();
   let [elsewhere, notPunched] = [0, 0];
   rows.forEach((cells, row) => {
     if (isBlankRow(cells, headings)) return;
@@ -75,7 +78,9 @@ export function listToolOrder(
     onPress[at] = press.name;
     const cell = meant(cells[headings.fields.mark?.at ?? -1]);
     const mark = cell === null ? `row ${row + 1}` : plainText(String(cell));
-    const sets = setsOf(checkedPart(onPress, headings, shop), press, shop, keys);
+    const checked = checkedPart(onPress, headings, shop);
+    const sets = setsOf(checked, press, shop, keys);
+    if (Array.isArray(sets)) for (const each of otherToolsOf(checked, press)) otherTools.add(each);
     if (!Array.isArray(sets)) left.push({ mark, ...sets });
     else if (sets.length === 0) notPunched += 1;
     else {
@@ -85,7 +90,27 @@ export function listToolOrder(
   });
   const withoutHolder = keys.punches().filter(({ holder }) => holder === undefined);
   const pairOf = (set: ToolSet) => keys.pairOf(set);
-  return { marks, order: toolOrder(needed), pairOf, left, elsewhere, notPunched, withoutHolder };
+  return {
+    marks,
+    order: toolOrder(needed),
+    pairOf,
+    left,
+    elsewhere,
+    notPunched,
+    otherTools: otherTools.size,
+    withoutHolder,
+  };
+}
+
+type OtherTools = 'notcher' | 'bend';
+
+/** The tools besides those of the punch that a mark needs; none of one that is not made. */
+function otherToolsOf({ result, part }: CheckedPart, press: Press): OtherTools[] {
+  if (result.blank || !part || verdictKind(result.verdict) === 'fails') return [];
+  const work = operationsOf(part.row, part.layouts.layouts[0], result.findings, press);
+  return work.flatMap(({ is }): OtherTools[] =>
+    is === 'bend' ? ['bend'] : is === 'notch' || is === 'clip' ? ['notcher'] : [],
+  );
 }
 
 /** The sets of tools that a mark needs; of one that is not made as it stands, why. */

@@ -68,7 +68,8 @@ export function ratesOf(press: Press, shop: Shop): Rates {
   };
 }
 
-function pressRate(press: Press, key: TimedItem): Rate {
+/** What one of something takes on a press; invented where its cell is blank. */
+export function pressRate(press: Press, key: TimedItem): Rate {
   const item = itemName(key satisfies PressItemKey);
   const value = pressValue(press, key);
   if (value.state === 'bad') throw new InputError(value.failure);

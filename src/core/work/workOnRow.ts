@@ -1,4 +1,5 @@
 import { verdictKind, type Verdict } from '../check/verdict.js';
+import { slugMm } from '../cut/backGaugeSetting.js';
 import { type Failure, InputError } from '../inputError.js';
 import { type Press, pressValue } from '../press/press.js';
 import type { PressItemKey } from '../press/pressItem.js';
@@ -12,7 +13,7 @@ import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { itemName } from '../press/limit.js';
-import { barsOf, slugMm } from './barsOf.js';
+import { barsOf } from './barsOf.js';
 import { gaugeUse, punchPasses, type PunchPass } from './gaugeUse.js';
 import { type Operation, operationsOf } from './operations.js';
 import { ratesOf } from './rates.js';

@@ -58,6 +58,7 @@ function capacityOf(
     shearStrengthMPa: shearStrengthMPa({ grade, thicknessMm, shearRatio: setting(shop, 'shearRatio') }),
     holeToThickness: setting(shop, 'holeToThickness'),
     punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
+    punchEntryMm: setting(shop, 'punchEntryMm'),
   };
   const leastMm = leastHoleMm(strength);
   const tried = punchFindings(press, { ...strength, hole: { shape: 'round', diameterMm: leastMm } });

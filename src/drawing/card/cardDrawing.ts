@@ -3,34 +3,25 @@ import { formatSizes } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { RowJob } from '../../core/row/rowJob.js';
 import type { Section } from '../../core/section/section.js';
-import type { Turn } from '../../core/setup/way.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { Shape } from '../drawing.js';
 import type { Side } from '../part/fence.js';
 import { halfSize, holeShapes } from '../part/holeShapes.js';
+import { type Box, fenceBoxes, textBoxes } from '../part/box.js';
 import { outlineShapes } from '../part/outline.js';
 import { type PartPlan, planOf } from '../part/partPlan.js';
 import { pixelOf, rightOf, type View, xOf, yOf } from '../part/partView.js';
 import { pressShapes } from '../part/pressShapes.js';
+import { type HoleSetting, markedHoles, settingMarks } from '../part/settingMarks.js';
 import { bendShapes, miterShapes } from '../part/workShapes.js';
-import { type Box, textBoxes } from './box.js';
 import { areApart, cardViewOf } from './cardView.js';
 import { acrossShapes, acrossTheFence, alongShapes, alongTheStop, type Running } from './running.js';
-import { type MarkedHole, settingMarks } from './settingMarks.js';
 import { labelShapes, sizeLabels } from './sizeLabels.js';
 
 /*
  * A face of a part as its card has it: as it lies on the press, measured from the stop and from the fence, the
  * numbers of the gauge settings in circles.
  */
-
-/** The gauge setting that makes a hole, by the number of its group in the row and its own number in the group. */
-export interface HoleSetting {
-  number: number;
-  group: number;
-  index: number;
-  turn: Turn;
-}
 
 export interface CardInput {
   job: RowJob;
@@ -106,7 +97,7 @@ export function cardDrawing(input: CardInput): CardDrawing {
     ...(below ? along.map(({ at, start }) => boxOf([at, start], [at, bottom + belowFor])) : []),
     ...(beside ? across.map(({ at, start }) => boxOf([start, at], [rightOf(view) + 14, at])) : []),
   ];
-  const taken = [...textBoxes(base), ...barBoxes(view), ...edgeBoxes(plan, view), ...lines];
+  const taken = [...textBoxes(base), ...fenceBoxes(view), ...edgeBoxes(plan, view), ...lines];
   const marks = marksOf(input, plan, view, taken, frame);
   const used = Math.max(rightOf(view) + 10, ...textBoxes(base).map((box) => box.right));
   return {
@@ -160,14 +151,7 @@ function marksOf(
   taken: readonly Box[],
   frame: Box,
 ): { shapes: Shape[]; said: string[] } {
-  const holes = plan.groups.flatMap(({ holes: own }) => own);
-  const marked = settings.flatMap(({ number, turn, group, index }): MarkedHole[] => {
-    const hole = holes.find((each) => each.group === group && each.index === index);
-    const x = hole && xOf(view, hole.center.x);
-    if (!hole || x === undefined) return [];
-    const { x: halfX, y: halfY } = halfSize(hole, view.pixelPerMm);
-    return [{ number, turn, x, y: yOf(view, hole.center.y), half: Math.max(halfX, halfY) }];
-  });
+  const marked = markedHoles(settings, plan, view);
   const away = 'The settings are told by their stop and fence; there is no room for their circles.';
   const columns = [...new Set(marked.map(({ x }) => x))];
   if (marked.length > mostMarks || (marked.length > 1 && !areApart(columns))) {
@@ -175,16 +159,6 @@ function marksOf(
   }
   const { shapes, left: without } = settingMarks(marked, taken, frame);
   return without > 0 ? { shapes: [], said: [away] } : { shapes, said: [] };
-}
-
-/** The fence bar beside the part, and the stop at its left. */
-function barBoxes(view: View): Box[] {
-  const [left, right] = [view.left - 20, rightOf(view) + 10];
-  const bottom = yOf(view, 0);
-  const stop = { left: 0, right: view.left - 2, top: view.top, bottom };
-  return view.fence === 'throat'
-    ? [stop, { left, right, top: view.top - 12, bottom: view.top + 1 }]
-    : [stop, { left, right, top: bottom - 1, bottom: bottom + 12 }];
 }
 
 /** The straight edges of the part. */

@@ -32,11 +32,15 @@ export function textBoxes(shapes: readonly Shape[]): Box[] {
   });
 }
 
-/** The fence bar beside the part. */
+/** The stop touches a leaning end somewhat above or below its middle. */
+const stopHalf = 16;
+
+/** The fence bar beside the part, and the stop at its left. */
 export function fenceBoxes(view: View): Box[] {
   const [left, right] = [view.left - 20, rightOf(view) + 10];
   const bottom = yOf(view, 0);
+  const stop = around(view.left - 11, (view.top + bottom) / 2, 9, stopHalf);
   return view.fence === 'throat'
-    ? [{ left, right, top: view.top - 12, bottom: view.top + 1 }]
-    : [{ left, right, top: bottom - 1, bottom: bottom + 12 }];
+    ? [stop, { left, right, top: view.top - 12, bottom: view.top + 1 }]
+    : [stop, { left, right, top: bottom - 1, bottom: bottom + 12 }];
 }

@@ -36,6 +36,7 @@ export const punchUse = define({
       ),
       holeToThickness: setting(shop, 'holeToThickness'),
       punchAllowanceMPa: setting(shop, 'punchAllowanceMPa'),
+      punchEntryMm: setting(shop, 'punchEntryMm'),
     };
     return stationUse(punchFindings(findPress(press, 'Press', shop), job, working), working);
   },

@@ -1,5 +1,6 @@
 import { shearStrengthMPa } from '../../core/material/shearStrength.js';
-import { shearFindings } from '../../core/press/shearStation.js';
+import { bladeFindings } from '../../core/press/bladeLimit.js';
+import { isCutBySaw, shearFindings } from '../../core/press/shearStation.js';
 import { stationUse } from '../../core/press/stationUse.js';
 import { leastThicknessMm } from '../../core/section/leastThickness.js';
 import { findPress } from '../../core/shop/findPress.js';
@@ -29,12 +30,11 @@ export const shearUse = define({
   example: '=TONROW.SHEARUSE("Bay A","FB 1/2x4","A36",ShopStamp)',
   compute({ press, section, grade, shop, miter }, _, working) {
     const found = findPress(press, 'Press', shop);
-    const strength = {
-      grade,
-      thicknessMm: leastThicknessMm(section),
-      shearRatio: setting(shop, 'shearRatio'),
-    };
+    const cut = { grade, thicknessMm: leastThicknessMm(section) };
+    const strength = { ...cut, shearRatio: setting(shop, 'shearRatio') };
     const job = { section, shearStrengthMPa: shearStrengthMPa(strength, working), miterRad: miter };
-    return stationUse(shearFindings(found, job, working), working);
+    const findings = shearFindings(found, job, working);
+    const blades = isCutBySaw(section) ? [] : bladeFindings(found, cut, working);
+    return stationUse([...findings, ...blades], working);
   },
 });

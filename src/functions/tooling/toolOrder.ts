@@ -1,6 +1,7 @@
 import { refuseBadCell } from '../../core/press/refuseBadCell.js';
 import { stationOf } from '../../core/press/stationOf.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
+import { runSetupWords } from '../../core/say/runSetupWords.js';
 import { sentencesOf } from '../../core/say/sentencesOf.js';
 import { toolOrderWords } from '../../core/say/toolOrderWords.js';
 import type { Changes } from '../../core/setup/toolOrder/changes.js';
@@ -8,6 +9,7 @@ import type { Ordered } from '../../core/setup/toolOrder/toolOrder.js';
 import { findPress } from '../../core/shop/findPress.js';
 import { toolText } from '../../core/shop/toolText.js';
 import { listToolOrder } from '../../core/work/listToolOrder.js';
+import { runSetup } from '../../core/work/runSetup.js';
 import { textValue } from '../../core/working/namedValue.js';
 import type { Working } from '../../core/working/working.js';
 import { shopArgument } from '../argument/shop.js';
@@ -29,7 +31,7 @@ export const toolOrder = define({
   },
   result: 'cells',
   gives:
-    'A heading row; a row for each mark and its tools, in order, with the changes of tools so far; the marks that are left out, with the reason; then what it takes and whether any order takes less. What stands in the press first is no change. A mark without a Press is taken on this one.',
+    'A heading row; a row for each mark and its tools, in order, with the changes of tools so far; the marks that are left out, with the reason; then what it takes and whether any order takes less; last the minutes of setting up the run once. In the count, what stands in the press first is no change. A mark without a Press is taken on this one.',
   errors:
     '#N/A for a press that is not in the shop; #VALUE! when the first row has no Section column, and with the reason for a press cell that cannot be read.',
   source,
@@ -56,7 +58,10 @@ export const toolOrder = define({
       const why = finding ? sentencesOf([finding], unit).join(' ') : '';
       return [mark, '', verdict, why, ''];
     });
-    return told([...rows, ...left], toolOrderWords(ordered, found.name, unit), working);
+    const run = runSetupWords(runSetup(ordered, found, shop, working));
+    const words = toolOrderWords(ordered, found.name, unit);
+    const shown = told([...rows, ...left], words, working);
+    return run === '' ? shown : [...shown, [run, '', '', '', '']];
   },
 });
 

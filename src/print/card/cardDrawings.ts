@@ -3,8 +3,9 @@ import type { FaceId } from '../../core/part/part.js';
 import { formatSizes } from '../../core/quantity/formatLength.js';
 import { isSawn, type Section } from '../../core/section/section.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import { type CardDrawing, cardDrawing, type HoleSetting } from '../../drawing/card/cardDrawing.js';
+import { type CardDrawing, cardDrawing } from '../../drawing/card/cardDrawing.js';
 import { type EndView, endViewOf } from '../../drawing/card/endView.js';
+import type { HoleSetting } from '../../drawing/part/settingMarks.js';
 import { html, type Html } from '../html.js';
 import { svg } from '../svg.js';
 
@@ -23,7 +24,7 @@ export const columnWidth = 333;
 const gap = 6;
 const captionHeight = 14;
 /** Room for the width of the part. */
-const tallest = 96;
+const tallest = 100;
 
 export function cardDrawings(card: Card, shop: Shop): CardDrawings {
   const { part, head } = card;

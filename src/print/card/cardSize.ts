@@ -12,7 +12,7 @@ export interface CardText {
 /** In pixels and in letters, with room to spare: a printer's font may be wider than the one this was measured with. */
 const halfHeight = 484;
 const headHeight = 57;
-const footHeight = 52;
+const footHeight = 53;
 const lines = { said: 16, near: 20, step: 15, reason: 20 };
 const letters = { said: 110, near: 95, step: 54, reason: 80 };
 const gaps = 28;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { bayA, type PressCells, shopWith } from '../../support/sampleShop.js';
+import { checkedRow } from '../../support/checkedRow.js';
+import { bayA, type PressCells, settingTable, shopWith } from '../../support/sampleShop.js';
 import { SheetRuntime } from '../../support/sheetRuntime.js';
 
 /** What the press of the samples says, some of its cells changed. */
@@ -31,6 +32,21 @@ describe('PUNCHUSE', () => {
     const none = { 'Punch largest hole': 'none', 'Punch largest hole thickness': 'none' };
     expect(punchUse('1', '3/8', 'Mild', none)).toBeCloseTo(tons / 60, 12);
     expect(punchUse('1', '3/8', 'Mild', { 'Punch force': 25 })).toBeCloseTo(tons / 25, 12);
+  });
+
+  it('the stroke takes the punch as far into the die as the shop says', () => {
+    // 1/4 in gap + 1/2 in of work + 5 mm into the die = 0.9469 in (common practice, no source)
+    const word = (stroke: string) => {
+      const settings = settingTable({ Units: 'in', 'Punch entry': '5 mm' });
+      const shop = shopWith({ 'Punch stroke': stroke }, { settings });
+      const part = { Section: 'FB 1/2x6', Grade: 'Mild', Length: 12, Hole: 1, Edge: 3, End: 3, Bolt: 'none' };
+      return [
+        new SheetRuntime(shop).call('PUNCHUSE', 'Bay A', '1', '1/2', 'Mild', shop.stamp),
+        checkedRow({ ...part, Press: 'Bay A' }, shop).verdict,
+      ];
+    };
+    expect(word('0.94')).toEqual(['Too big', 'Too big']);
+    expect(word('0.95')).toEqual([expect.any(Number), 'OK']);
   });
 
   it.each([
@@ -81,6 +97,13 @@ describe('PUNCHUSE', () => {
 });
 
 describe('SHEARUSE', () => {
+  it('blades for less than the grade may have stop the cut: A36 comes with up to 80 ksi (ASTM A36)', () => {
+    const blades = (limit: string) => ({ 'Blade material limit': limit });
+    expect(shearUse('FB 3/8x4', 'A36', blades('79 ksi'))).toBe('Over capacity');
+    expect(shearUse('FB 3/8x4', 'A36', blades('80 ksi'))).toBe(shearUse('FB 3/8x4', 'A36'));
+    expect(shearUse('C6X8.2', 'A36', blades('40 ksi'))).toBe('Off press');
+  });
+
   it.each([
     ['FB 1/2x12', 0],
     ['FB 3/4x8', 0],

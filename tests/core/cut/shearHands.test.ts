@@ -17,7 +17,11 @@ describe('shearHands', () => {
       { [position]: 'both', 'Angle shear legs mitered': 'no' },
       { makes: 'none', why: 'square only' },
     ],
-    ['position blank', {}, { makes: 'unknown', item: 'angleShearLegPosition', cell: 'blank' }],
+    [
+      'position blank',
+      { [position]: null },
+      { makes: 'unknown', item: 'angleShearLegPosition', cell: 'blank' },
+    ],
     [
       'position unreadable',
       { [position]: 'left' },

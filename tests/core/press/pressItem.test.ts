@@ -27,12 +27,13 @@ function findings(cells: Record<string, CellValue>) {
 }
 
 describe('the usual value of a press item', () => {
-  it('is named by four that stand for one value, and by the smallest parts of each shear', () => {
+  it('is named by five that stand for one value, and by the smallest parts of each shear', () => {
     const ofChecks = usual.filter(({ whenBlank }) => !whenBlank?.in.includes('invented'));
     expect(ofChecks.map(({ key }) => key)).toEqual([
       'shareToUse',
       'referenceShear',
       'punchWorkingGap',
+      'bladeMaterialLimit',
       'flatShearDullBlade',
       'flatShearShortestPiece',
       'flatShearNarrowestBar',
@@ -44,7 +45,7 @@ describe('the usual value of a press item', () => {
     ]);
   });
 
-  it.each(usual.slice(0, 4))('is what a blank cell of $name stands for', ({ name, whenBlank }) => {
+  it.each(usual.slice(0, 5))('is what a blank cell of $name stands for', ({ name, whenBlank }) => {
     const blank = findings({ [name]: null });
     // The gap is 6 mm and near 1/4 in; the strength is 50 ksi and near 345 MPa.
     const exact = name === 'Punch working gap' ? whenBlank?.mm : whenBlank?.in;

@@ -6,7 +6,10 @@ import { verdictKind } from '../../../src/core/check/verdict.js';
 import { checkedRow, type Row } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
 
-const shop = shopWith({ 'Angle shear legs mitered': 'one' });
+const shop = shopWith({
+  'Angle shear legs mitered': process.env.LEGS ?? 'one',
+  'Angle shear leg position': 'down',
+});
 const runs = Number(process.env.RUNS ?? 450);
 
 const any = (...values: (number | string)[]) => fc.constantFrom(...values);

@@ -47,16 +47,6 @@ const sizes: Record<Sized['is'], Case> = {
     'angle shear leg at 45°',
     "leg 2 in is over Bay A's angle shear leg at 45°, 1 in.",
   ],
-  'tensile strength': [
-    {
-      ...limit({ is: 'tensile strength', grade: 'A514' }, 0),
-      item: 'bladeMaterialLimit',
-      given: 896.318,
-      limit: 620.528,
-    },
-    'blade material limit',
-    "the tensile strength of A514, up to 130 ksi, is over Bay A's blade material limit, 90 ksi.",
-  ],
   thickness: [
     limit({ is: 'thickness' }, 2),
     'notcher thickness',
@@ -166,6 +156,12 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     { rule: 'share', operation: 'punch force', use: 1.2, forceN: 1, shareToUse: 0.8, hole },
     'punch force, Ø13/16',
     "punch force is 120 % of Bay A's rating.",
+  ],
+  'blade material': [
+    { rule: 'blade material', grade: 'A572-50', given: 586.0541, limit: 500 },
+    'blade material limit',
+    'A572-50 comes with a tensile strength of up to 85 ksi; the blades of Bay A are for up to 72.52 ksi.',
+    { verdict: 'Over capacity' },
   ],
   'widest bar': [
     { rule: 'widest bar', given: 13 * inch, limit: 12 * inch },

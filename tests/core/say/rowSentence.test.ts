@@ -318,6 +318,7 @@ describe('what a blank cell leaves unchecked', () => {
     'shortest piece': true,
     'notches against the rest': true,
     'bends against the rest': true,
+    'mitered leg': true,
     'hand of the miter': true,
   };
 

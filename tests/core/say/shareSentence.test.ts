@@ -58,6 +58,7 @@ describe('what 100 % is', () => {
       shearStrengthMPa: 60 * ksi,
       holeToThickness: 1,
       punchAllowanceMPa: 1650,
+      punchEntryMm: 2,
     });
 
   it.each([

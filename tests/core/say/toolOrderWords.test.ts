@@ -21,6 +21,7 @@ function words(marks: readonly (readonly ToolSet[])[], more: Partial<ListToolOrd
     left: [],
     elsewhere: 0,
     notPunched: 0,
+    otherTools: 0,
     withoutHolder: [],
     ...more,
   };
