@@ -1,4 +1,5 @@
 import { type FramePieces, frameCuts as cutsOfFrame } from '../../core/cut/frameCuts.js';
+import { frameSlugMm } from '../../core/cut/frameSlug.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
@@ -38,19 +39,24 @@ export const frameCuts = define({
       ],
       'in',
     ),
-    kerf: kerfArgument,
+    kerf: { ...kerfArgument, omitted: 'the slug of the presses that make both hands, else none' },
   },
   result: 'cells',
   gives:
     'A heading row, then a row for each kind of piece; Push is what is pushed to the stop, with kerf or slug. Each angle has one end of each hand; Leg says how the other leg lies at the shear for it, Press which presses of the shop make both.',
   errors:
-    '#VALUE! for a frame without an opening, and with the shop cell where no angle shear makes both hands.',
+    '#VALUE! for a frame without an opening, and with the shop cell where no angle shear makes both hands, or those that do lose different slugs and no kerf is given.',
   source: 'plane geometry; the hands are common practice, no source',
   example: '=TONROW.FRAMECUTS(48,30.5,"L3X3X1/4")',
   compute({ width, height, section: { section, planeMm }, shop, toes, kerf }, { unit }, working) {
     const isAngle = section.kind === 'angle';
     const press = isAngle && shop ? frameHands(shop.presses) : '';
-    const frame = { widthMm: width, heightMm: height, barMm: planeMm, kerfMm: kerf ?? 0 };
+    const frame = {
+      widthMm: width,
+      heightMm: height,
+      barMm: planeMm,
+      kerfMm: kerf ?? (isAngle && shop ? frameSlugMm(shop.presses, unit) : 0),
+    };
     const pieces = cutsOfFrame(isAngle ? { ...frame, toes: toes ?? 'in' } : frame, working);
     return [headings, ...pieces.map((each) => [...pieceRow(each, unit), press])];
   },
