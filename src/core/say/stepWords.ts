@@ -4,7 +4,9 @@ import { radianPerDegree } from '../quantity/units.js';
 import type { RouteStep } from '../row/route.js';
 import type { Turn } from '../setup/way.js';
 import type { OperatorStep, PlaceColumn, StepAction, StepNote } from '../work/operatorStep.js';
+import { keyWords } from './keyWords.js';
 import { listWords } from './listWords.js';
+import { bendAtWords, cutAtWords } from './placesWords.js';
 
 const actions: Record<StepAction, string> = {
   'pull stock': 'Pull stock',
@@ -83,7 +85,7 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     case 'full stroke':
       return 'Full stroke down, for a clean drop.';
     case 'key the shape':
-      return 'Key punch and die to the same direction.';
+      return keyWords(note);
     case 'die block lowered':
       return 'Lower the die block first.';
     case 'leg down':
@@ -96,8 +98,6 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     }
     case 'hand not given':
       return 'The list does not say which hand: ask before cutting.';
-    case 'place not given':
-      return `The list does not say where (${note.column}): ask before marking out.`;
     case 'length not given':
       return 'The list does not say which edge is the long one: lay the cut out by hand.';
     case 'drill the corner first':
@@ -130,6 +130,14 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     }
     case 'clip size':
       return `Clip ${length(note.alongMm)} along, ${length(note.acrossMm)} across.`;
+    case 'both hands':
+      return `${note.right} right-hand and ${note.left} left-hand: the steps are for one hand, as the list has it; mirror them for the other.`;
+    case 'cut at':
+      return cutAtWords(note, unit);
+    case 'bend at':
+      return bendAtWords(note, unit);
+    case 'vee':
+      return `V opening ${length(note.veeMm)}.`;
     case 'next':
       return `${routeWords[note.route]}, away from this press.`;
   }

@@ -1,6 +1,7 @@
 import type { Hand } from '../part/cutHand.js';
 import type { FaceId } from '../part/part.js';
 import type { Station } from '../press/pressItem.js';
+import type { PartPlace } from '../row/rowJob.js';
 import type { RouteStep } from '../row/route.js';
 import type { Turn } from '../setup/way.js';
 
@@ -33,13 +34,13 @@ export type StepNote =
   | { is: 'pieces'; count: number; designation: string; grade: string }
   | { is: 'jog, then set' }
   | { is: 'check after grinding' }
-  | { is: 'key the shape' }
+  /** Of a hole that is longer than wide: which way, where the list says it. */
+  | { is: 'key the shape'; long?: 'slot' | 'rectangle'; way?: 'along' | 'across' | 'both' }
   | { is: 'die block lowered' }
   | { is: 'leg down'; face: FaceId; otherMm: number; equalLegs: boolean }
   | { is: 'hand'; hand: Hand; leg: 'down' | 'up' }
   | { is: 'at the gauges'; turn: Turn; end: 'left' | 'right'; edge: 'bottom' | 'top' | 'heel' }
   | { is: 'hand not given' }
-  | { is: 'place not given'; column: PlaceColumn }
   | { is: 'length not given' }
   | { is: 'full stroke' }
   | { is: 'slug not known' }
@@ -55,6 +56,12 @@ export type StepNote =
   | { is: 'no gauge known' }
   | { is: 'miter'; end: 'left' | 'right'; rad: number }
   | { is: 'pieces in all'; count: number }
+  /** Pieces that are mirrored, by one row. */
+  | { is: 'both hands'; right: number; left: number }
+  /** Where notches, clips or bend lines are; undefined where the list does not say it. */
+  | { is: 'cut at'; places?: readonly PartPlace[]; allCorners?: boolean; isAngle: boolean }
+  | { is: 'bend at'; places?: readonly PartPlace[] }
+  | { is: 'vee'; veeMm: number }
   | { is: 'notch size'; widthMm: number; depthMm: number; bites: number }
   | { is: 'clip size'; alongMm: number; acrossMm: number }
   | { is: 'next'; route: RouteStep };

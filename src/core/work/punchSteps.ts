@@ -4,7 +4,9 @@ import type { RowGaugeSetting } from '../setup/rowGauge.js';
 import type { PunchPass } from './gaugeUse.js';
 import type { OperatorStep, StepNote } from './operatorStep.js';
 import type { StepContext } from './stepContext.js';
+import { piecesNote } from './piecesNote.js';
 import { strokeSteps } from './strokeSteps.js';
+import type { Punching } from './operations.js';
 import { toolSetOf } from './toolSets.js';
 
 const station = 'punch';
@@ -15,7 +17,7 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
   if (!first) return [];
   const { row, press, shop } = context;
   const { heightMm, ...tools } = toolSetOf(first, row, press, shop);
-  const keyed: StepNote[] = first.hole.shape === 'round' ? [] : [{ is: 'key the shape' }];
+  const keyed: StepNote[] = first.hole.shape === 'round' ? [] : [keyNote(punchings, context)];
   const job = { operation: 'punch', thicknessMm: first.thicknessMm } as const;
   const settings = gauges.flatMap(({ face, settings: set }) =>
     set.map((each): OperatorStep => {
@@ -62,9 +64,19 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
       station,
       mode: 'pedal',
       hits,
-      notes: [{ is: 'burr side' }, { is: 'pieces in all', count: row.qty }],
+      notes: [{ is: 'burr side' }, piecesNote(row)],
     },
   ];
+}
+
+/** Which way the holes are long, as the row has it; both where groups of one size differ. */
+function keyNote(punchings: readonly Punching[], { row }: StepContext): StepNote {
+  const [shape] = punchings.map(({ hole }) => hole.shape);
+  if (shape !== 'slot' && shape !== 'rectangle') return { is: 'key the shape' };
+  const ways = punchings.map(({ group }) => row.places.find(({ index }) => index === group)?.group.slot);
+  const [way] = ways;
+  if (way === undefined || ways.includes(undefined)) return { is: 'key the shape', long: shape };
+  return { is: 'key the shape', long: shape, way: new Set(ways).size > 1 ? 'both' : way };
 }
 
 /** Which end is at the stop and which edge at the fence, once for each way round. */

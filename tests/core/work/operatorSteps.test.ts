@@ -2,74 +2,78 @@ import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { stepNotes, stepTitle } from '../../../src/core/say/stepWords.js';
 import { operatorSteps } from '../../../src/core/work/operatorSteps.js';
-import { type PressCells, shopWith } from '../../support/sampleShop.js';
+import { shopWith } from '../../support/sampleShop.js';
 
-type Part = Record<string, CellValue>;
-
-function stepsOf(part: Part, press: PressCells = {}) {
-  const shop = shopWith(press);
-  const whole = { Grade: 'A36', Press: 'Bay A', ...part };
+/** What the steps of a title say, of a row on Bay A. */
+function told(title: string, row: Record<string, CellValue>): string[] {
+  const whole = { Mark: 'P1', Qty: 4, Grade: 'A36', Length: 12, Press: 'Bay A', ...row };
+  const shop = shopWith();
   const checked = checkedPart(Object.values(whole), readHeadings(Object.keys(whole)), shop);
-  const steps = operatorSteps(checked, shop);
-  return { verdict: checked.result.blank ? 'blank' : checked.result.verdict, steps };
+  const made = operatorSteps(checked, shop);
+  if (made.is !== 'steps') throw new Error(JSON.stringify(made));
+  return made.steps.filter((step) => stepTitle(step) === title).map((step) => stepNotes(step, 'in'));
 }
-const actionsOf = (part: Part, press?: PressCells) => {
-  const { steps } = stepsOf(part, press);
-  return steps.is === 'steps' ? steps.steps.map(({ action }) => action) : steps.is;
-};
 
-const plate = { Qty: 2, Section: 'PL3/8X8', Length: 12 };
-const holes = { Hole: '13/16', Holes: 1, Bolt: 'none', Edge: 4, End: 6 };
+describe('the steps of an operator', () => {
+  const slotted = { Section: 'FB 3/8x3', Hole: '13/16x1', Bolt: '3/4', 'Holes at': 'x2 y1-1/2' };
 
-describe('what an operator does', () => {
-  it('locks out before every change of tools, and pulls the stock first', () => {
-    const actions = actionsOf({
-      ...{ ...plate, ...holes, 'Hole 2': '11/16', 'Holes 2': 1, 'Bolt 2': 'none', 'Edge 2': 4, 'End 2': 2 },
-      ...{ 'Edge kind': 'sheared', 'End kind': 'sheared', 'Edge kind 2': 'sheared', 'End kind 2': 'sheared' },
-    });
-    expect(actions).toEqual([
-      ...['pull stock', 'hold-down', 'stroke', 'back gauge', 'first piece', 'run'],
-      ...['lock out', 'tools', 'align', 'stripper', 'stroke', 'gauge setting', 'first piece', 'run'],
-      ...['lock out', 'tools', 'align', 'stripper', 'stroke', 'gauge setting', 'first piece', 'run'],
-      'deburr and mark',
+  it('key a slot the way the row has it, and ask where it does not', () => {
+    const keyed = 'Key punch and die to the same direction';
+    expect(told('Tools', { ...slotted, Slot: 'across' })).toEqual([
+      `${keyed}: the slot runs across the part.`,
+    ]);
+    expect(told('Tools', { ...slotted, Slot: 'along' })).toEqual([`${keyed}: the slot runs along the part.`]);
+    expect(told('Tools', slotted)).toEqual([
+      `${keyed}. The list does not say which way the slot lies: ask before punching.`,
     ]);
   });
 
-  it('has steps for a part that is OK so far where every place is given, and something to mind', () => {
-    const open = { ...plate, Hole: '13/16', Holes: 1, Bolt: '3/4', Edge: '1-3/16', End: 6 };
-    const { verdict, steps } = stepsOf(open);
-    expect(verdict).toBe('OK so far');
-    expect(steps).toMatchObject({ is: 'steps', mind: 'open' });
+  it('key slots of one size again where they run both ways', () => {
+    const second = { 'Hole 2': '13/16x1', 'Bolt 2': '3/4', 'Holes at 2': 'x9 y1-1/2', 'Slot 2': 'across' };
+    const [tools] = told('Tools', { ...slotted, Slot: 'along', ...second });
+    expect(tools).toContain('some run along the part, some across it; key both again between them.');
   });
 
-  it('has none where a hole or a notch has no given place', () => {
-    expect(stepsOf({ ...plate, ...holes, End: null }).steps).toMatchObject({ groups: [0], columns: [] });
-    const open = { ...plate, Hole: '13/16', Holes: 1, Bolt: '3/4', Edge: '1-3/16', End: 6 };
-    const notched = { ...open, 'Notch width': 1, 'Notch depth': '1/2', Notches: 1 };
-    expect(stepsOf(notched).steps).toMatchObject({ groups: [], columns: ['Notch at'] });
+  const notched = { Section: 'FB 1/4x4', 'Notch width': 2, 'Notch depth': 1, Notches: 1 };
+
+  it('tell where a notch is, and ask where the row does not say it', () => {
+    const notch = 'Notch 2 in wide, 1 in deep.';
+    const drill = 'Drill the inside corners first, so that they do not tear.';
+    for (const [at, words] of [
+      ['top edge 6', 'At the top edge, its middle 6 in from the left end.'],
+      ['left end 2', 'At the left end, its middle 2 in from the bottom edge.'],
+      ['bottom right', 'At the bottom right corner.'],
+      [null, 'The list does not say where: ask before cutting.'],
+    ] as const)
+      expect(told('Mark out', { ...notched, 'Notch at': at })).toEqual([`${notch} ${words} ${drill}`]);
   });
 
-  it('says where a notch has no given place, and nothing hangs on it', () => {
-    const { verdict, steps } = stepsOf({ ...plate, 'Notch width': 4, 'Notch depth': 1, Notches: 1 });
-    expect(verdict).toBe('OK');
-    const marked = steps.is === 'steps' ? steps.steps.find(({ action }) => action === 'mark out') : undefined;
-    expect(marked?.notes).toContainEqual({ is: 'place not given', column: 'Notch at' });
+  it('tell which corners are clipped', () => {
+    const clipped = { Section: 'FB 1/4x4', 'Corner clip': 1 };
+    expect(told('Mark out', { ...clipped, Corners: 1, 'Clip at': 'top right' })).toEqual([
+      'Clip 1 in along, 1 in across. At the top right corner.',
+    ]);
+    expect(told('Mark out', { ...clipped, Corners: 4 })).toEqual([
+      'Clip 1 in along, 1 in across. At all four corners.',
+    ]);
   });
 
-  it('sends what is not on a press on its way', () => {
-    expect(actionsOf({ Qty: 1, Section: 'C8X11.5', Length: 60 })).toEqual(['elsewhere', 'deburr and mark']);
+  // Eight to ten times 1/4 is 2 to 2-1/2; of 2, 3 and 4 on hand the next to 10 t is 3.
+  it('name the V opening and the lines of bends', () => {
+    const bent = { Section: 'PL 1/4x4', Bends: 1, 'Bend length': 4, 'Bend at': 'left end 5' };
+    expect(told('Tools', bent)).toEqual(['V opening 3 in.']);
+    expect(told('Mark out', bent)).toEqual([
+      'Bend line 5 in from the left end. Which way and how far: see the drawing.',
+    ]);
   });
 
-  it('says that the loss of an angle shear is not known, and sets no gauge by it', () => {
-    const angle = { Qty: 1, Section: 'L3X3X1/4', Length: 30 };
-    const gaugeOf = (press: PressCells) => {
-      const { steps } = stepsOf(angle, { 'Back gauge reach': 40, ...press });
-      return steps.is === 'steps' ? steps.steps.find(({ action }) => action === 'back gauge') : undefined;
-    };
-    expect(gaugeOf({})).toMatchObject({ mode: 'pedal', notes: [{ is: 'slug not known' }] });
-    expect(gaugeOf({})?.stopMm).toBeUndefined();
-    expect(gaugeOf({ 'Angle shear slug': 'none' })).toMatchObject({ mode: 'back gauge', stopMm: 762 });
-    expect(gaugeOf({ 'Angle shear slug': '1/2' })?.stopMm).toBeCloseTo(762 + 12.7, 9);
+  it('say that mirrored pieces are not all made as the steps say', () => {
+    const row = { Section: 'L 3x3x1/4', Hole: '13/16', Bolt: '3/4', End: 2, Gage: '1-3/4', Qty: '2R 2L' };
+    expect(told('Run', row).at(-1)).toBe(
+      'The burr is underneath. 2 right-hand and 2 left-hand: the steps are for one hand, as the list has it; mirror them for the other.',
+    );
+    expect(told('Run', { ...row, Qty: 4 }).at(-1)).toBe('The burr is underneath. 4 pieces in all.');
   });
 });
