@@ -105,6 +105,24 @@ describe('the cards of the example, every mark', () => {
     expect(await faults()).toEqual([]);
   });
 
+  it('would be found out where a label stood over another, left its drawing, or a card were too full', async () => {
+    await show(exampleCards({ marks: ['BP1'] }).page);
+    await page.evaluate(() => {
+      const [first, second, third] = document.querySelectorAll('svg text');
+      first?.setAttribute('x', second?.getAttribute('x') ?? '');
+      first?.setAttribute('y', second?.getAttribute('y') ?? '');
+      third?.setAttribute('x', '-30');
+      document
+        .querySelector('.steps')
+        ?.append(...Array.from({ length: 40 }, () => document.createElement('li')));
+      document.querySelectorAll('.steps li:empty').forEach((each) => (each.textContent = 'more'));
+    });
+    const found = (await faults()).join('\n');
+    expect(found).toContain('over "');
+    expect(found).toContain('leaves its drawing');
+    expect(found).toContain('BP1: too high');
+  });
+
   it('lie two on a sheet of letter or A4', async () => {
     await show(exampleCards().page);
     const cardSheets = await page.locator('.sheet:has(.card)').count();

@@ -52,6 +52,14 @@ describe.each(everyLook)('Steps and Hand-off for everybody to use, $name', (look
     expect([...(await open.faults()), ...open.errors]).toEqual([]);
     await open.shot('hand-off');
   });
+
+  it('show the cards without a fault', async () => {
+    const open = await opened('Hand-off', row, look);
+    await open.click('Make cards');
+    await open.page.frameLocator('iframe[title="Cards"]').locator('.card svg').first().waitFor();
+    expect([...(await open.faults()), ...open.errors]).toEqual([]);
+    await open.shot('hand-off-cards');
+  });
 });
 
 describe('by keyboard alone', () => {

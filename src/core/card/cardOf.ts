@@ -27,7 +27,7 @@ export type CardBody =
   /** The row cannot be made as it stands. */
   | { is: 'reasons' }
   /** A place is read, not given: it is not printed as a dimension. */
-  | { is: 'places not given'; groups: readonly number[] }
+  | Extract<OperatorSteps, { is: 'places not given' }>
   /** A cell of the shop that the steps need cannot be read. */
   | { is: 'refused'; failure: Failure };
 
@@ -42,7 +42,7 @@ export interface Card {
   /** Where the part goes after this press. */
   next?: RouteStep;
   body: CardBody;
-  /** What the row comes near to, where its word is Near limit: it stands above the steps. */
+  /** What the row comes near to, or what is open: it stands above the steps. */
   near: readonly Finding[];
   cautions: readonly CardCaution[];
   /** The part to draw, with its faces that are worked; undefined where the row could not be read. */
@@ -80,11 +80,14 @@ export function cardOf(
     ...(bars ? { bars: { count: bars.count, lengthMm: bars.lengthMm } } : {}),
     ...(next ? { next: next.route } : {}),
     body: bodyOf(steps),
-    near: verdict === 'Near limit' ? findings.filter((each) => each.verdict === 'Near limit') : [],
+    near:
+      steps.is === 'steps' && toMind.has(verdict) ? findings.filter((each) => each.verdict === verdict) : [],
     cautions: cautionsOf(done),
     ...(part ? { part: { ...part, faces: facesOfPart(part) } } : {}),
   };
 }
+
+const toMind = new Set<Verdict>(['Near limit', 'OK so far']);
 
 function bodyOf(steps: OperatorSteps): CardBody {
   if (steps.is === 'steps') return { is: 'steps', steps: steps.steps };

@@ -171,7 +171,12 @@ export type NearTool = { written: string } | { size: Hole };
 
 /** A tool of the right size that the press does not take. */
 export interface ToolOver {
-  why: 'punch over its body' | 'punch over the station' | 'body over the station';
+  why:
+    | 'punch over its body'
+    | 'punch over the station'
+    | 'body over the station'
+    | 'no room over the work'
+    | 'ends above the stop';
   sizeMm: number;
   limitMm: number;
 }

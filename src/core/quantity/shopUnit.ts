@@ -56,6 +56,10 @@ export const shopUnits: Record<Exclude<QuantityKind, 'text'>, Record<LengthUnit,
   seconds: plain('s', 1),
   minutes: plain('min', 2, secondsPerMinute),
   money: plain('', 2),
+  moneyPerMass: {
+    in: { name: 'per lb', per: 1 / kilogramPerPound, decimals: 4 },
+    mm: { name: 'per kg', per: 1, decimals: 4 },
+  },
   ratio: plain('', 4),
   count: plain('', 0),
 };

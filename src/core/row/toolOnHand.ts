@@ -1,11 +1,13 @@
 import type { Finding } from '../check/finding.js';
 import type { Grade } from '../material/grade.js';
+import type { ToolOver } from '../check/rowFact.js';
 import { limitOf } from '../press/limit.js';
-import type { Press } from '../press/press.js';
+import { type Press, pressValue } from '../press/press.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Tool } from '../shop/readTools.js';
 import { bodyFits } from '../tooling/bodyFits.js';
 import { type Hole, leastDimensionMm } from '../tooling/hole.js';
+import { strokeLimits } from '../stroke/strokeLimits.js';
 import type { Working } from '../working/working.js';
 import { pickTools, type ToolPick } from './pickTools.js';
 
@@ -22,7 +24,37 @@ export function toolFindings(
   working?: Working,
 ): Finding[] {
   const pick = pickTools(press, hole, thicknessMm, grade, shop, working);
-  return pick ? [pickFinding(press, hole, pick, shop)] : withoutTools(press, hole, working);
+  if (!pick) return withoutTools(press, hole, working);
+  const open = pick.punch?.heightMm === undefined ? 0 : limitOf(press, 'punchOpenHeight');
+  const unread = typeof open !== 'number' && open.rule === 'refusal' ? [open] : [];
+  const over = heightOver(press, pick, thicknessMm, shop);
+  return [pickFinding(press, hole, over ? { ...pick, body: over } : pick, shop), ...unread];
+}
+
+/**
+ * A punch whose height is known, on a press whose open height is: it must stand over the work at the top of the stroke and
+ * be in the die at its end.
+ */
+function heightOver(
+  press: Press,
+  { punch, die }: ToolPick,
+  thicknessMm: number,
+  shop: Shop,
+): ToolOver | undefined {
+  if (!die || punch?.heightMm === undefined || !isReadable(press)) return undefined;
+  const limits = strokeLimits(
+    press,
+    { operation: 'punch', thicknessMm, punchHeightMm: punch.heightMm },
+    shop,
+  );
+  if (limits.is !== 'out of travel') return undefined;
+  return { why: limits.why, sizeMm: limits.givenMm, limitMm: limits.limitMm };
+}
+
+/** Cells that cannot be read are findings of their own. */
+function isReadable(press: Press): boolean {
+  const items = ['punch', 'punchStroke', 'punchWorkingGap', 'punchOpenHeight'] as const;
+  return items.every((item) => pressValue(press, item).state !== 'bad');
 }
 
 /** Without a list of tools their bodies are not known; a punch that is larger itself than any body does not go in. */
@@ -46,7 +78,8 @@ export function pickFinding(
   { clearanceMm, punch, body, die, punches, dies }: ToolPick,
   { tools }: Shop,
 ): Finding {
-  const lacking = punch === undefined ? 'punch' : die === undefined ? 'die' : undefined;
+  const isOver = typeof body === 'object';
+  const lacking = punch === undefined || isOver ? 'punch' : die === undefined ? 'die' : undefined;
   if (lacking === undefined) {
     return body === 'not known'
       ? { rule: 'tool body', outcome: 'open', verdict: 'Not checked', press, hole }

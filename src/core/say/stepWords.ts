@@ -3,7 +3,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import { radianPerDegree } from '../quantity/units.js';
 import type { RouteStep } from '../row/route.js';
 import type { Turn } from '../setup/way.js';
-import type { OperatorStep, StepAction, StepNote } from '../work/operatorStep.js';
+import type { OperatorStep, PlaceColumn, StepAction, StepNote } from '../work/operatorStep.js';
 import { listWords } from './listWords.js';
 
 const actions: Record<StepAction, string> = {
@@ -96,6 +96,8 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     }
     case 'hand not given':
       return 'The list does not say which hand: ask before cutting.';
+    case 'place not given':
+      return `The list does not say where (${note.column}): ask before marking out.`;
     case 'length not given':
       return 'The list does not say which edge is the long one: lay the cut out by hand.';
     case 'drill the corner first':
@@ -152,8 +154,17 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** Why a row of the list has no steps, where holes have no given place: `Hole 2`. */
-export function placesNotGiven(groups: readonly number[]): string {
+/** Why a row of the list has no steps, where holes or other work have no given place. */
+export function placesNotGiven({
+  groups,
+  columns,
+}: {
+  groups: readonly number[];
+  columns: readonly PlaceColumn[];
+}): string {
   const holes = groups.map((group) => (group === 0 ? 'Hole' : `Hole ${group + 1}`));
-  return `No steps: the list does not give every place of ${listWords(holes)}, and a read place is not to be set.`;
+  const told = ['No steps: a place that is read, not given, is not to be set.'];
+  if (holes.length > 0) told.push(`The list does not give every place of ${listWords(holes)}.`);
+  if (columns.length > 0) told.push(`Give ${listWords(columns)}.`);
+  return told.join(' ');
 }

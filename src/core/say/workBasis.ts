@@ -44,7 +44,7 @@ function sentences(work: TimedRow): string[] {
   return told;
 }
 
-function costWords({ cost, pricedBy }: TimedRow): string[] {
+function costWords({ cost, pricedBy, breaksAtMinimum }: TimedRow): string[] {
   if (!cost) return [];
   const press = `Press ${formatNumber(cost.press, 2)}`;
   const told =
@@ -53,6 +53,10 @@ function costWords({ cost, pricedBy }: TimedRow): string[] {
       : [`${press}, material ${formatNumber(cost.material, 2)}.`];
   if (pricedBy === undefined) told.push('No price: the shop gives no Markup or Margin.');
   else told.push(`The price has the ${pricedBy} of the shop.`);
+  if (breaksAtMinimum.length > 0) {
+    const pieces = breaksAtMinimum.map((count) => formatNumber(count, 0));
+    told.push(`At ${listWords(pieces)} pieces the price each is the Minimum charge of the shop, shared out.`);
+  }
   return told;
 }
 

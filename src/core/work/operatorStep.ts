@@ -24,6 +24,9 @@ export type StepAction =
 /** How a stroke is started and where the work stops. */
 export type StepMode = 'pedal' | 'back gauge' | 'marked';
 
+/** A column that says where work stands. */
+export type PlaceColumn = 'Notch at' | 'Clip at' | 'Bend at';
+
 /** What has to be minded at a step. */
 export type StepNote =
   | { is: 'bars'; count: number; designation: string; grade: string; lengthMm: number }
@@ -36,6 +39,7 @@ export type StepNote =
   | { is: 'hand'; hand: Hand; leg: 'down' | 'up' }
   | { is: 'at the gauges'; turn: Turn; end: 'left' | 'right'; edge: 'bottom' | 'top' | 'heel' }
   | { is: 'hand not given' }
+  | { is: 'place not given'; column: PlaceColumn }
   | { is: 'length not given' }
   | { is: 'full stroke' }
   | { is: 'slug not known' }

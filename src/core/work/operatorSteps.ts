@@ -1,13 +1,14 @@
 import { verdictKind } from '../check/verdict.js';
 import { type Failure, InputError } from '../inputError.js';
 import type { CheckedPart } from '../row/checkRow.js';
+import type { ReadyRow } from '../row/readyRow.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';
 import { cutSteps } from './cutSteps.js';
 import { punchPasses } from './gaugeUse.js';
 import { operationsOf } from './operations.js';
-import type { OperatorStep } from './operatorStep.js';
+import type { OperatorStep, PlaceColumn } from './operatorStep.js';
 import { punchSteps } from './punchSteps.js';
 import { barsOf } from './barsOf.js';
 import { bendSteps, clipSteps, notchSteps } from './sheetSteps.js';
@@ -15,11 +16,11 @@ import type { StepContext } from './stepContext.js';
 
 /** The steps of a row, or why there are none. */
 export type OperatorSteps =
-  | { is: 'steps'; press?: string; steps: readonly OperatorStep[]; nearLimit: boolean }
+  | { is: 'steps'; press?: string; steps: readonly OperatorStep[]; mind?: 'near limit' | 'open' }
   /** The word of the row is not one that is made; its reasons are in the checked row. */
   | { is: 'reasons' }
-  /** Holes have no given place: a read place is not printed as a dimension. */
-  | { is: 'places not given'; groups: readonly number[] }
+  /** Holes, or the work of these columns, have no given place: a read place is not printed as a dimension. */
+  | { is: 'places not given'; groups: readonly number[]; columns: readonly PlaceColumn[] }
   /** A cell of the shop that the steps need cannot be read. */
   | { is: 'refused'; failure: Failure }
   | { is: 'blank' };
@@ -58,15 +59,15 @@ function stepsOf(result: CheckedRow, part: NonNullable<CheckedPart['part']>, sho
     const route = result.route.map(
       (step): OperatorStep => ({ action: 'elsewhere', notes: [{ is: 'next', route: step }] }),
     );
-    return { is: 'steps', nearLimit: false, steps: [...route, deburrAndMark(row.qty)] };
+    return { is: 'steps', steps: [...route, deburrAndMark(row.qty)] };
   }
   const operations = operationsOf(row, layouts.layouts[0], result.findings, press);
   const passes = punchPasses(operations, part, press, shop);
   const notGiven = passes.flatMap(({ gauges }) => gauges.flatMap((gauge) => gauge.notGiven));
-  if (verdictKind(result.verdict) === 'open') {
-    const groups = [...new Set(notGiven.map(({ group }) => group))];
-    return groups.length > 0 ? { is: 'places not given', groups } : { is: 'reasons' };
-  }
+  const isOpen = verdictKind(result.verdict) === 'open';
+  const groups = [...new Set(notGiven.map(({ group }) => group))];
+  const columns = columnsNotGiven(row);
+  if (isOpen && groups.length + columns.length > 0) return { is: 'places not given', groups, columns };
   const context: StepContext = { row, layouts, result, press, shop, settingsBefore: 0 };
   const steps: OperatorStep[] = [];
   let isPunched = false;
@@ -84,7 +85,7 @@ function stepsOf(result: CheckedRow, part: NonNullable<CheckedPart['part']>, sho
   return {
     is: 'steps',
     press: press.name,
-    nearLimit: result.verdict === 'Near limit',
+    ...(isOpen ? { mind: 'open' } : result.verdict === 'Near limit' ? { mind: 'near limit' } : {}),
     steps: [
       pullStock(
         context,
@@ -94,6 +95,12 @@ function stepsOf(result: CheckedRow, part: NonNullable<CheckedPart['part']>, sho
       deburrAndMark(row.qty),
     ],
   };
+}
+
+function columnsNotGiven({ notches, clips, bends }: ReadyRow): PlaceColumn[] {
+  const blank = (column: PlaceColumn, work: { at?: readonly unknown[] } | undefined) =>
+    work && work.at === undefined ? [column] : [];
+  return [...blank('Notch at', notches), ...blank('Clip at', clips), ...blank('Bend at', bends)];
 }
 
 function pullStock({ row, press, shop }: StepContext, isCut: boolean): OperatorStep {

@@ -69,7 +69,7 @@ export function rowCost(basis: CostBasis, working?: Working): RowCost {
       values: [
         { symbol: 'm', meaning: 'mass of the row', kind: 'mass', value: massKg },
         { symbol: 'scrap', meaning: 'scrap allowance', kind: 'ratio', value: scrapAllowance },
-        money('p', 'price per kg', materialPricePerKg),
+        { symbol: 'p', meaning: 'price of steel', kind: 'moneyPerMass', value: materialPricePerKg },
       ],
       result: money('M', 'material', material),
       source: 'the Material price of the shop, as given',

@@ -1,5 +1,5 @@
 import type { Notching, Operation } from './operations.js';
-import type { OperatorStep, StepNote } from './operatorStep.js';
+import type { OperatorStep, PlaceColumn, StepNote } from './operatorStep.js';
 import type { StepContext } from './stepContext.js';
 import { strokeSteps } from './strokeSteps.js';
 
@@ -9,7 +9,11 @@ export function notchSteps(notching: Notching<'notch'>, context: StepContext): O
   if (!notches) return [];
   const { widthMm, depthMm } = notches;
   const size: StepNote = { is: 'notch size', widthMm, depthMm, bites: notching.strokesEach };
-  return onNotcher(notching, [size, { is: 'drill the corner first' }], context);
+  return onNotcher(
+    notching,
+    [size, ...placeNote('Notch at', notches), { is: 'drill the corner first' }],
+    context,
+  );
 }
 
 /** Clipping corners off in the notcher. */
@@ -17,7 +21,12 @@ export function clipSteps(clipping: Notching<'clip'>, context: StepContext): Ope
   const { clips } = context.row;
   if (!clips) return [];
   const { alongMm, acrossMm } = clips;
-  return onNotcher(clipping, [{ is: 'clip size', alongMm, acrossMm }], context);
+  const size: StepNote = { is: 'clip size', alongMm, acrossMm };
+  return onNotcher(clipping, [size, ...placeNote('Clip at', clips)], context);
+}
+
+function placeNote(column: PlaceColumn, { at }: { at?: readonly unknown[] }): StepNote[] {
+  return at === undefined ? [{ is: 'place not given', column }] : [];
 }
 
 function onNotcher(
@@ -50,6 +59,7 @@ export function bendSteps(
   return [
     { action: 'lock out', station, notes: [] },
     ...strokeSteps({ operation: 'bend', thicknessMm }, context),
+    ...markBend(context),
     { action: 'first piece', station, notes: [] },
     {
       action: 'run',
@@ -59,4 +69,11 @@ export function bendSteps(
       notes: [{ is: 'pieces in all', count: context.row.qty }],
     },
   ];
+}
+
+/** Bend lines are marked out by hand. */
+function markBend({ row: { bends } }: StepContext): OperatorStep[] {
+  if (!bends) return [];
+  const notes = placeNote('Bend at', bends);
+  return [{ action: 'mark out', station: 'bending attachment', mode: 'marked', notes }];
 }

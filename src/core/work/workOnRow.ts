@@ -40,6 +40,8 @@ export interface TimedRow {
   sharedSetup: boolean;
   /** Price of one piece at the quantities the shop asks for. */
   breaks: readonly { pieces: number; each: number }[];
+  /** Numbers of pieces whose price is the least that a job is sold for. */
+  breaksAtMinimum: readonly number[];
   /** Which of the two the price was made with. */
   pricedBy?: 'markup' | 'margin';
 }
@@ -104,10 +106,10 @@ function timed(
   const time = rowTime(counted(row.qty, working), rates, working);
   const price = pricer(press, shop, row.massKg ?? 0);
   const cost = price?.(row.qty, time.seconds, working);
-  const breaks = setting(shop, 'quantityBreaks').flatMap((pieces) => {
+  const least = setting(shop, 'minimumCharge') ?? 0;
+  const wholes = setting(shop, 'quantityBreaks').flatMap((pieces) => {
     const { price: whole } = price?.(pieces, rowTime(counted(pieces), rates).seconds) ?? {};
-    const least = setting(shop, 'minimumCharge') ?? 0;
-    return whole === undefined ? [] : [{ pieces, each: Math.max(whole, least) / pieces }];
+    return whole === undefined ? [] : [{ pieces, whole }];
   });
   const [markup, margin] = [setting(shop, 'markup'), setting(shop, 'margin')];
   const pricedBy = markup !== undefined ? 'markup' : margin !== undefined ? 'margin' : undefined;
@@ -120,8 +122,9 @@ function timed(
     elsewhere: operations.flatMap((each) => (each.is === 'elsewhere' ? [each.step] : [])),
     holdersNotKnown: tools.holdersNotKnown,
     sharedSetup: rates.sharedSetup,
-    breaks,
-    assumed: assumedOf(row, press, operations, passes),
+    breaks: wholes.map(({ pieces, whole }) => ({ pieces, each: Math.max(whole, least) / pieces })),
+    breaksAtMinimum: wholes.flatMap(({ pieces, whole }) => (whole < least ? [pieces] : [])),
+    assumed: assumedOf(row, press, shop, operations, passes),
     ...(pricedBy ? { pricedBy } : {}),
   };
 }
@@ -129,13 +132,16 @@ function timed(
 function assumedOf(
   row: ReadyRow,
   press: Press,
+  shop: Shop,
   operations: readonly Operation[],
   passes: readonly PunchPass[],
 ): TimedRow['assumed'] {
+  const isCrewPaid = setting(shop, 'rateIncludesCrew') === 'no' && known(press, 'hourlyRate') !== undefined;
   const isCut = operations.some(({ is }) => is === 'cut');
   return [
     ...(gaugeUse(passes, press).stopsNotKnown ? [{ item: itemName('stopsAtOnce'), as: 1 }] : []),
     ...(isCut && slugMm(row, press) === undefined ? [{ item: itemName('angleShearSlug'), as: 0 }] : []),
+    ...(isCrewPaid && known(press, 'crew') === undefined ? [{ item: itemName('crew'), as: 1 }] : []),
   ];
 }
 

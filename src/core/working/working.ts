@@ -15,6 +15,7 @@ export type QuantityKind =
   | 'minutes'
   | 'speed'
   | 'money'
+  | 'moneyPerMass'
   | 'text';
 
 /** A value in a step: its symbol in the formula, what it is, and its size in the core's unit. */

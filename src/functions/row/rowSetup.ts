@@ -40,7 +40,7 @@ export const rowSetup = define({
       steps.is === 'steps'
         ? steps.steps.map((step) => stepCells(step, unit))
         : [noSteps(reasonOf(steps, checked, unit))];
-    if (steps.is === 'steps' && steps.nearLimit) shown.unshift(noSteps(reasonOf(steps, checked, unit)));
+    if (steps.is === 'steps' && steps.mind !== undefined) shown.unshift(noSteps(reasonOf(steps, checked, unit)));
     reportSteps(shown, working);
     return [titles, ...shown];
   },
@@ -48,7 +48,7 @@ export const rowSetup = define({
 
 /** Why there are no steps; of a row near its limit, what to mind before them. */
 function reasonOf(steps: OperatorSteps, { result }: CheckedPart, unit: LengthUnit): string {
-  if (steps.is === 'places not given') return placesNotGiven(steps.groups);
+  if (steps.is === 'places not given') return placesNotGiven(steps);
   if (steps.is === 'refused') return `No steps: ${sentenceInCell(steps.failure)}`;
   return result.blank ? 'The row is blank.' : `${result.verdict}: ${noteOf(result, unit)}`;
 }

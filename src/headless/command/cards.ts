@@ -82,8 +82,8 @@ function summary(target: string, made: Exclude<BookCards, { problem: string }>, 
   const same = (text: string) => text;
   const lines = [
     `${made.cards} ${made.cards === 1 ? 'card' : 'cards'}.`,
-    ...listed('have reasons instead of steps', made.withoutSteps, same),
-    ...listed('have no card, since they cannot be made as they stand', made.leftOut, same),
+    ...listed('with reasons instead of steps', made.withoutSteps, same),
+    ...listed('without a card, since they cannot be made as they stand', made.leftOut, same),
     ...(stale > 0 ? [`${stale} cells may be stale: let the spreadsheet program calculate them.`] : []),
     `Written to ${target}.`,
   ];

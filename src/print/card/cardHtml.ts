@@ -94,7 +94,7 @@ function reasonsOf({ body, result }: Card, unit: LengthUnit): string[] {
     case 'reasons':
       return sentencesOf(result.findings, unit);
     case 'places not given':
-      return [placesNotGiven(body.groups), ...sentencesOf(result.findings, unit)];
+      return [placesNotGiven(body), ...sentencesOf(result.findings, unit)];
     case 'refused':
       return [sentenceInCell(body.failure)];
   }

@@ -2,7 +2,7 @@ import { formatLength } from '../../core/quantity/formatLength.js';
 import { sizeAsTyped } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { HoleGroup } from '../../core/row/rowJob.js';
-import { stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
+import { stepNotes, stepTitle } from '../../core/say/stepWords.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
 
 /** A step as it stands on a card: what it is, and all that is set for it. */
@@ -14,9 +14,8 @@ export interface StepLine {
 /** Stop and fence of a setting are in the unit in which its holes are typed, as in the drawing. */
 export function stepLine(step: OperatorStep, groups: readonly HoleGroup[], unit: LengthUnit): StepLine {
   const { punch, die, holder, stopMm, fenceMm, upperMm, lowerMm, hits, mode } = step;
-  const { stopSide, ...told } = step;
+  const { stopSide } = step;
   const { typed = {} } = groups.find(({ number }) => number === step.holes?.[0]?.group) ?? {};
-  const way = wayWords(step);
   const facts = [
     ...(holder === undefined ? [] : [`holder ${holder}`]),
     ...(punch === undefined ? [] : [`punch ${punch}`]),
@@ -33,8 +32,17 @@ export function stepLine(step: OperatorStep, groups: readonly HoleGroup[], unit:
     ...(lowerMm === undefined ? [] : [`lower ${formatLength(lowerMm, unit)}`]),
     ...(mode === undefined || step.action === 'mark out' ? [] : [mode]),
     ...(hits === undefined ? [] : [`${hits} ${hits === 1 ? 'hit' : 'hits'} a piece`]),
-    ...(way === '' || way === 'as it lies' ? [] : [way]),
   ];
   const said = facts.length === 0 ? '' : `${facts.join(', ')}. `;
-  return { title: stepTitle(step), words: `${said}${stepNotes(told, unit)}`.trim() };
+  return { title: stepTitle(step), words: `${said}${stepNotes(toldOf(step), unit)}`.trim() };
+}
+
+/** What the words say besides: not the side of the stop, nor how the part lies where it lies as the drawing has it. */
+function toldOf(step: OperatorStep): OperatorStep {
+  const ways = step.notes.filter((note) => note.is === 'at the gauges');
+  const isAsDrawn = ways.every(({ turn, end }) => turn === 'as it lies' && end === 'left');
+  const notes = isAsDrawn ? step.notes.filter((note) => note.is !== 'at the gauges') : step.notes;
+  const told: OperatorStep = { ...step, notes };
+  delete told.stopSide;
+  return told;
 }

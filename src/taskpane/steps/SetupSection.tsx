@@ -32,7 +32,7 @@ export function SetupSection({ setup, verdict, unit }: Props) {
 function reasonOf(setup: Exclude<OperatorSteps, { is: 'steps' | 'blank' }>, verdict: Verdict): string {
   switch (setup.is) {
     case 'places not given':
-      return placesNotGiven(setup.groups);
+      return placesNotGiven(setup);
     case 'refused':
       return `No steps: ${sentenceInCell(setup.failure)}`;
     case 'reasons':
@@ -42,12 +42,16 @@ function reasonOf(setup: Exclude<OperatorSteps, { is: 'steps' | 'blank' }>, verd
 
 function Steps({ setup, unit }: { setup: Extract<OperatorSteps, { is: 'steps' }>; unit: LengthUnit }) {
   const styles = useStepsStyles();
-  const { steps, nearLimit } = setup;
+  const { steps, mind } = setup;
   const settings = steps.filter(({ action }) => action === 'gauge setting');
   const strokes = steps.filter(({ action }) => action === 'stroke');
   return (
     <>
-      {nearLimit && <p className={styles.caution}>Near limit: read the note above before setting up.</p>}
+      {mind !== undefined && (
+        <p className={styles.caution}>
+          {mind === 'open' ? 'OK so far' : 'Near limit'}: read the note above before setting up.
+        </p>
+      )}
       {settings.length > 0 && <SettingsTable settings={settings} unit={unit} />}
       {strokes.length > 0 && (
         <>

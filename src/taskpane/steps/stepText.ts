@@ -1,13 +1,16 @@
+import type { Station } from '../../core/press/pressItem.js';
 import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
 
+const shears = new Set<Station>(['flat shear', 'angle shear', 'bar shear']);
+
 /** A step of the operator in words; with its title and station where it stands in the list of all. */
 export function stepText(step: OperatorStep, unit: LengthUnit, { titled = false } = {}): string {
   const length = (mm: number) => `${formatLength(Math.abs(mm), unit)} ${unit}`;
   const { station, holder, punch, die, stopMm, fenceMm, upperMm, lowerMm, hits } = step;
-  const under = station?.endsWith('shear') ? 'lower blade' : 'top of the die';
+  const under = station && shears.has(station) ? 'lower blade' : 'top of the die';
   const level = (mm: number) => `${length(mm)} ${mm < 0 ? 'below' : 'above'} the ${under}`;
   const facts = [
     holder === undefined ? '' : `holder ${holder}`,

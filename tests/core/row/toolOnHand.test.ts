@@ -34,3 +34,53 @@ describe('the nearest tools on hand', () => {
     expect(noteWith('13/16', slot)).toContain('none of that shape is on hand');
   });
 });
+
+describe('a punch whose height is known', () => {
+  const row = {
+    Mark: 'P1',
+    Section: 'FB 3/8x4',
+    Grade: 'A36',
+    Length: 12,
+    Hole: '13/16',
+    'Holes at': 'x2 y2',
+    Press: 'Bay A',
+  };
+  function checked(height: CellValue, open: CellValue) {
+    const tools: CellValue[][] = [
+      ['Press', 'Kind', 'Shape', 'Size', 'Height'],
+      ['any', 'punch', 'round', '13/16', height],
+      ['any', 'die', 'round', '27/32', null],
+    ];
+    return checkedRow(row, shopWith({ 'Punch stroke': 2, 'Punch open height': open }, { tools }));
+  }
+
+  // The tip stands 9 − 5 = 4 over the die and goes 5/64 into it: 4.079 of travel, more than the stroke of 2.
+  it('is no tool where the stroke ends before it is in the die', () => {
+    const { verdict, note } = checked(5, 9);
+    expect(verdict).toBe('No tool');
+    expect(note).toContain(
+      'Punch Ø13/16 does not reach the die on Bay A: it must travel 4.079 in, and the stroke is 2 in. Use a longer punch.',
+    );
+  });
+
+  // The tip stands 9 − 8-1/2 = 1/2 over the die; 3/8 of work and 1/4 of gap need 5/8.
+  it('is no tool where it does not clear the work', () => {
+    const { verdict, note } = checked('8-1/2', 9);
+    expect(verdict).toBe('No tool');
+    expect(note).toContain(
+      'Punch Ø13/16 does not clear the work on Bay A: at the top of the stroke it stands 1/2 in over the die, and work and gap need 5/8 in. Use a shorter punch.',
+    );
+  });
+
+  it('is a tool where it clears the work and reaches the die, or where one of the two is not known', () => {
+    expect(checked(8, 9).verdict).toBe('OK');
+    expect(checked(5, null).verdict).toBe('OK');
+    expect(checked(null, 9).verdict).toBe('OK');
+  });
+
+  it('needs an open height that can be read, or none', () => {
+    expect(checked(5, 'tall').verdict).toBe('Check input');
+    expect(checked(null, 'tall').verdict).toBe('OK');
+    expect(checked(5, 'none').verdict).toBe('OK');
+  });
+});

@@ -110,7 +110,7 @@ describe('choosing another field', () => {
     expect(fieldOf(match?.rename ?? 'Size')).toBeUndefined();
   });
   it('going back to what the heading says renames nothing', () => {
-    expect(size && matchedTo(matchedTo(size, 'Hole'), 'Size').rename).toBeUndefined();
+    expect(size && matchedTo(matchedTo(size, 'Hole'), 'Section').rename).toBeUndefined();
   });
 });
 

@@ -9,8 +9,10 @@ import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import { starterShop } from '../../../src/taskpane/shop/sheet/starterShop.js';
 import { addChecks, listCheckFrom } from '../../../src/taskpane/parts/list/addChecks.js';
+import { addColumns, itemsToAdd } from '../../../src/taskpane/parts/list/addColumns.js';
+import { readSheetChecks } from '../../../src/taskpane/parts/list/sheetChecks.js';
 import { checkRows } from '../../../src/taskpane/parts/list/checkRows.js';
-import { headingsOf, matchColumns } from '../../../src/taskpane/parts/list/columnMatch.js';
+import { asItStands, headingsOf, matchColumns } from '../../../src/taskpane/parts/list/columnMatch.js';
 import { comparePresses } from '../../../src/taskpane/parts/list/comparePresses.js';
 import { failGroups, runsOf } from '../../../src/taskpane/parts/list/failGroups.js';
 import { dateCells, fixDates, setPress } from '../../../src/taskpane/parts/list/groupChanges.js';
@@ -165,6 +167,32 @@ describe('adding checks', () => {
       formula: '=TONROW.LISTCHECK(Parts[[#All],[Mark]:[Press]],ShopStamp,"verdict, use, note, route")',
     });
     expect(column('Parts', 'Route')[0]).toBe('shear, punch');
+  });
+
+  it.each([
+    ['a formula in each row', 16, '=TONROW.ROWCHECK('],
+    ['one formula for the list', listCheckFrom, "=INDEX('List check'!$D:$D,"],
+  ])('more columns are added to checks that stand on the sheet as %s', async (_, rows, formula) => {
+    const first = await open(`shop+list${rows}`);
+    await write(await addChecks(workbook, first.list, first.matches));
+    const again = async () => {
+      const { list, matches } = await read();
+      const checks = await readSheetChecks(workbook, list.area, list.headings);
+      if (!checks) throw new Error('no checks');
+      return { list: { ...list, checks }, matches: matches.map(asItStands), checks };
+    };
+    const { list, matches, checks } = await again();
+    expect(itemsToAdd(checks).map(({ item }) => item)).toContain('route');
+    const before = column('Parts', 'Verdict');
+    await write(await addColumns(workbook, list, matches, ['minutes', 'route']));
+    expect(workbook.shown('Parts')[0]?.slice(-3)).toEqual(['Note', 'Route', 'Minutes']);
+    expect(column('Parts', 'Verdict')).toEqual(before);
+    expect(column('Parts', 'Route')[0]).toBe('shear, punch');
+    expect(column('Parts', 'Minutes')[0]).toEqual(expect.any(Number));
+    const { area } = list;
+    const cell = workbook.memory.cell(area.sheet, area.row + 1, area.column + area.columns);
+    expect(JSON.stringify(cell.content)).toContain(formula);
+    expect(itemsToAdd((await again()).checks).map(({ item }) => item)).not.toContain('route');
   });
 
   it('no check column is taken for an input, however its heading begins', () => {

@@ -34,7 +34,7 @@ export const listLayouts: readonly ListLayout[] = [
     unit: 'in',
     cells: `Mk.|Qty.|Size|Len.|Mat'l Grade|Dia.|E.D.|M/C
             x|1|FB 1/2x4|10|A36|13/16|1-1/4|Bay A`,
-    columns: 'Mark?|Qty|Size|Length|Grade?|Hole?|Edge|Press',
+    columns: 'Mark?|Qty|Section|Length|Grade?|Hole?|Edge?|Press',
     first: 'FB1/2X4, A36, 1 × Ø13/16',
   },
   {

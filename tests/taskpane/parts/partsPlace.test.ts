@@ -114,6 +114,22 @@ describe('checking a list', () => {
     expect(column(workbook, 'Press chosen')).toEqual(['Bay A', 'Bay A', 'Bay A']);
   });
 
+  it('a checked list is given another column, which is then offered no more, and it is taken back', async () => {
+    const workbook = await open('shop+clips');
+    await addChecks();
+    await pane.says('More columns');
+    (await pane.field(/^Route:/)).click();
+    await pane.click('Add 1 column');
+    await pane.click('Write');
+    await pane.says('Written: Add columns.');
+    expect(workbook.shown('Parts')[0]?.at(-1)).toBe('Route');
+    expect(column(workbook, 'Route')[1]).toBe('shear');
+    await pane.until('no Route to tick', () => !pane.text.includes('Route: the order of work'));
+    await pane.click('Take back');
+    await pane.says('Route: the order of work');
+    expect(workbook.shown('Parts')[0]?.at(-1)).toBe('Note');
+  });
+
   it('one change gives a group of rows a press, the checks follow, and it is taken back', async () => {
     const workbook = await open('shop+clips');
     await pane.click('Check a list');

@@ -7,6 +7,7 @@ import type { ShopState } from '../../shared/shopState.js';
 import { stack } from '../../shared/stack.js';
 import { useKept } from '../../shared/useKept.js';
 import { addChecks } from './addChecks.js';
+import { addColumns, itemsToAdd } from './addColumns.js';
 import { furtherItems } from './checkColumn.js';
 import type { ColumnMatch } from './columnMatch.js';
 import type { ListRead } from './listRead.js';
@@ -34,7 +35,11 @@ export function AddCheckColumns({ workbook, state, list, matches }: Props) {
   const add = () => propose({ title, make: () => addChecks(workbook, list, matches, chosen) });
   return (
     <div style={stack(8)}>
-      <MoreColumns chosen={chosen} onChoose={choose} />
+      <MoreColumns
+        title={`Columns: verdict, share of rating, note${chosen.length === 0 ? '' : `, and ${chosen.length} more`}`}
+        items={furtherItems}
+        {...{ chosen, choose }}
+      />
       <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={add}>
         {title}
       </Button>
@@ -42,21 +47,41 @@ export function AddCheckColumns({ workbook, state, list, matches }: Props) {
   );
 }
 
-interface MoreColumnsProps {
-  chosen: readonly RowItem[];
-  onChoose: (items: readonly RowItem[]) => void;
+/** The way to give a list that is checked on the sheet more columns. */
+export function AddFurtherColumns({ workbook, list, matches }: Omit<Props, 'state'>) {
+  const propose = usePropose();
+  const { value: chosen, set: choose } = useKept<readonly RowItem[]>('further columns', () => []);
+  const items = list.checks && list.source.table ? itemsToAdd(list.checks) : [];
+  const wanted = chosen.filter((each) => items.some(({ item }) => item === each));
+  if (items.length === 0) return null;
+  const title = wanted.length === 1 ? 'Add 1 column' : `Add ${wanted.length} columns`;
+  const add = () => propose({ title, make: () => addColumns(workbook, list, matches, wanted) });
+  return (
+    <div style={stack(8)}>
+      <MoreColumns title="More columns" {...{ items, chosen: wanted, choose }} />
+      {wanted.length > 0 && (
+        <Button style={{ justifySelf: 'start' }} onClick={add}>
+          {title}
+        </Button>
+      )}
+    </div>
+  );
 }
 
-/** What the list can have beside verdict, share of rating and note. */
-function MoreColumns({ chosen, onChoose }: MoreColumnsProps) {
-  const more = chosen.length === 0 ? '' : `, and ${chosen.length} more`;
+interface MoreColumnsProps {
+  title: string;
+  items: typeof furtherItems;
+  chosen: readonly RowItem[];
+  choose: (items: readonly RowItem[]) => void;
+}
+
+/** Columns that a list can have, each to be ticked. */
+function MoreColumns({ title, items, chosen, choose }: MoreColumnsProps) {
   return (
     <details>
-      <summary style={{ cursor: 'pointer', padding: '4px 0' }}>
-        Columns: verdict, share of rating, note{more}
-      </summary>
+      <summary style={{ cursor: 'pointer', padding: '4px 0' }}>{title}</summary>
       <div role="group" aria-label="More columns" style={{ display: 'grid' }}>
-        {furtherItems.map(({ item, heading, meaning }) => (
+        {items.map(({ item, heading, meaning }) => (
           <Checkbox
             key={item}
             label={
@@ -66,7 +91,7 @@ function MoreColumns({ chosen, onChoose }: MoreColumnsProps) {
             }
             checked={chosen.includes(item)}
             onChange={(_, { checked }) =>
-              onChoose(checked === true ? [...chosen, item] : chosen.filter((each) => each !== item))
+              choose(checked === true ? [...chosen, item] : chosen.filter((each) => each !== item))
             }
           />
         ))}

@@ -6,7 +6,7 @@ import { AtOnceBar } from '../../shared/AtOnceBar.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ShopState } from '../../shared/shopState.js';
-import { AddCheckColumns } from './AddCheckColumns.js';
+import { AddCheckColumns, AddFurtherColumns } from './AddCheckColumns.js';
 import { ColumnMatches } from './ColumnMatches.js';
 import { ChecksOnSheet } from './ChecksOnSheet.js';
 import { asItStands, type ColumnMatch, headingsOf, matchColumns, matchedTo } from './columnMatch.js';
@@ -63,7 +63,11 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
       <Progress check={check} onStop={stop} onStart={start} />
       {check.at === 'done' && problem === undefined && (
         <>
-          {!hasChecks && <AddCheckColumns {...{ workbook, state, list, matches }} />}
+          {hasChecks ? (
+            <AddFurtherColumns {...{ workbook, list }} matches={read} />
+          ) : (
+            <AddCheckColumns {...{ workbook, state, list, matches }} />
+          )}
           <ListResults {...{ shop }} matches={read} list={check.list} results={check.results} />
         </>
       )}

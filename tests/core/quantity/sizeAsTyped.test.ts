@@ -1,0 +1,17 @@
+import { describe, expect, it } from 'vitest';
+import { sizeAsTyped } from '../../../src/core/quantity/sizeAsTyped.js';
+
+describe('a size as it is typed', () => {
+  it('is in the unit of the shop where the cells have none', () => {
+    expect(sizeAsTyped(50.8, ['2', undefined], 'in')).toBe('2');
+    expect(sizeAsTyped(50, ['50'], 'mm')).toBe('50');
+    expect(sizeAsTyped(50.8, ['2"'], 'in')).toBe('2');
+  });
+
+  it('is in the unit that a cell has', () => {
+    expect(sizeAsTyped(50, ['50 mm'], 'in')).toBe('50 mm');
+    expect(sizeAsTyped(150, [undefined, '100mm'], 'in')).toBe('150 mm');
+    expect(sizeAsTyped(38.1, ['1-1/2"'], 'mm')).toBe('1-1/2 in');
+    expect(sizeAsTyped(38.1, ['1-1/2 in'], 'mm')).toBe('1-1/2 in');
+  });
+});
