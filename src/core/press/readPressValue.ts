@@ -4,7 +4,7 @@ import { readAngle } from '../quantity/readAngle.js';
 import { readForce } from '../quantity/readForce.js';
 import { readLength } from '../quantity/readLength.js';
 import { readMass } from '../quantity/readMass.js';
-import { readNumber } from '../quantity/readNumber.js';
+import { readNumber, refuseThousandsAmount } from '../quantity/readNumber.js';
 import { readStress } from '../quantity/readStress.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { PressValue } from './press.js';
@@ -51,6 +51,9 @@ function readValue(
       return readYesNo(cell, argument);
     case 'legPosition':
       return readLegPosition(cell, argument);
+    case 'amount':
+      refuseThousandsAmount(cell, argument, unit);
+      return readRange(cell, kind, argument);
     case 'minutes':
       return 60 * readRange(cell, kind, argument);
     case 'speed':

@@ -58,10 +58,13 @@ function refuseThousands(
   kindName: LengthKindName,
 ): void {
   const { leastMm, greatestMm } = lengthKinds[kindName];
-  if (asThousands === undefined || mm === undefined || mm < leastMm || asThousands > greatestMm) return;
+  if (asThousands === undefined || mm === undefined) return;
+  if (asThousands < leastMm || asThousands > greatestMm) return;
   const unit = bare === undefined ? ' mm' : '';
-  const readings = [mm, asThousands].map((each) => `${Number(each.toFixed(6))}${unit}`).join(' or ');
-  refuse(argument, value, `${quoted(value)} may be ${readings}.`, `Write ${readings}.`);
+  const [point, thousands] = [mm, asThousands].map((each) => `${Number(each.toFixed(6))}${unit}`);
+  // What is too small for the point is not written again that way.
+  const fix = mm < leastMm ? thousands : `${point} or ${thousands}`;
+  refuse(argument, value, `${quoted(value)} may be ${point} or ${thousands}.`, `Write ${fix}.`);
 }
 
 /** A fraction says inches, the shop says mm: both are named, neither is taken. */

@@ -1,5 +1,6 @@
 import { type CellValue, quoted } from './cellValue.js';
 import { refuse } from '../inputError.js';
+import type { LengthUnit } from './units.js';
 
 /**
  * The value of a run of digits with points and commas, where it can only be read one way; undefined where
@@ -41,6 +42,13 @@ export const pointBeforeThree = /^[1-9]\d{0,2}\.\d{3}$/;
 export function refuseThousandsPoint(argument: string, received: CellValue, run: string, unit = ''): never {
   const readings = `${Number(run)}${unit} or ${run.replace('.', '')}${unit}`;
   return refuse(argument, String(received), `${quoted(received)} may be ${readings}.`, `Write ${readings}.`);
+}
+
+/** Refuses an amount of money such as `1.250` where people work in metric units: it may be 1.25 or 1250. */
+export function refuseThousandsAmount(value: CellValue, argument: string, unit: LengthUnit): void {
+  if (unit !== 'mm' || typeof value !== 'string') return;
+  const run = value.trim();
+  if (pointBeforeThree.test(run)) refuseThousandsPoint(argument, value, run);
 }
 
 /** A plain number without a unit, from a number cell or from text. Throws for anything else. */

@@ -2,7 +2,7 @@ import { refuse } from '../inputError.js';
 import { inventedFirstPieceMin, inventedHandling, inventedPieceMarkS } from '../press/inventedTimes.js';
 import { type CellValue, plainText, quoted } from '../quantity/cellValue.js';
 import { readLength } from '../quantity/readLength.js';
-import { readNumber } from '../quantity/readNumber.js';
+import { readNumber, refuseThousandsAmount } from '../quantity/readNumber.js';
 import { kilogramPerPound, type LengthUnit } from '../quantity/units.js';
 import { type BarLength, readBarLengths } from './barLengths.js';
 import { type HandlingClass, readHandlingClasses } from './handlingClasses.js';
@@ -86,11 +86,14 @@ function readMaterialPrice(cell: CellValue, argument: string, unit: LengthUnit):
   const text = plainText(String(cell)).trim();
   const per = pricePer.exec(text);
   const bare = typeof cell === 'number' ? cell : text.slice(0, per?.index).trim();
+  const weight = per?.[1]?.toLowerCase() ?? (unit === 'in' ? 'lb' : 'kg');
+  // Nobody asks 1250 for a kilogram or 1.25 for a ton, but of a ton both are written `1.250`.
+  if (weight !== 'kg' && weight !== 'lb') refuseThousandsAmount(bare, argument, unit);
   const price = readNumber(bare, argument, allowed);
   if (price < 0 || price > 1e6) {
     return refuse(argument, String(cell), `${quoted(cell)} is out of range.`, allowed);
   }
-  return price / (priceUnits[per?.[1]?.toLowerCase() ?? (unit === 'in' ? 'lb' : 'kg')] ?? 1);
+  return price / (priceUnits[weight] ?? 1);
 }
 
 /** Numbers of pieces such as `1, 10, 50`, each once, smallest first. */
@@ -203,7 +206,10 @@ export const costSettingRows: {
   },
   minimumCharge: {
     name: 'Minimum charge',
-    read: between(0, 1e9),
+    read: (cell, argument, unit) => {
+      refuseThousandsAmount(cell, argument, unit);
+      return between(0, 1e9)(cell, argument, unit);
+    },
     meaning: 'the least a whole job is sold for',
     whenBlank: notKnown,
   },

@@ -118,6 +118,13 @@ describe('readPressValue: strokes, times and gauges', () => {
     expect(valueOf(key, cell, unit)).toBeCloseTo(expected, 9);
   });
 
+  it('refuses an hourly rate that may be thousands where people work in millimeters', () => {
+    const rate = (cell: string, unit: 'in' | 'mm') => read('hourlyRate', cell, null, unit);
+    expect(rate('1.085', 'mm')).toMatchObject({ state: 'bad', failure: { allowed: 'Write 1.085 or 1085.' } });
+    expect(rate('85,50', 'mm')).toEqual({ state: 'value', value: 85.5 });
+    expect(rate('1.085', 'in')).toEqual({ state: 'value', value: 1.085 });
+  });
+
   it.each([
     ['angleShearLegPosition', 'sideways', /Write down, up or both/],
     ['angleShearLegPosition', 'none', /Write down, up or both/],

@@ -257,6 +257,13 @@ describe('readLength: a point that may part thousands', () => {
     });
   });
 
+  it('asks for the thousands alone where the other is too small for the size', () => {
+    expect(refusal(() => readLength('1.250', 'Length', 'mm'))).toMatchObject({
+      problem: "'1.250' may be 1.25 or 1250.",
+      allowed: 'Write 1250.',
+    });
+  });
+
   it('has one reading where the other can be no size, in meters and in inches', () => {
     expect(readLength('22.000', 'Hole', 'mm', 'hole')).toBe(22);
     expect(readLength('150.000', 'Length', 'mm')).toBe(150);
