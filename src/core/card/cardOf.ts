@@ -80,7 +80,8 @@ export function cardOf(
     ...(bars ? { bars: { count: bars.count, lengthMm: bars.lengthMm } } : {}),
     ...(next ? { next: next.route } : {}),
     body: bodyOf(steps),
-    near: toMind.has(verdict) ? findings.filter((each) => each.verdict === verdict) : [],
+    near:
+      steps.is === 'steps' && toMind.has(verdict) ? findings.filter((each) => each.verdict === verdict) : [],
     cautions: cautionsOf(done),
     ...(part ? { part: { ...part, faces: facesOfPart(part) } } : {}),
   };

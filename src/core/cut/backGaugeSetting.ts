@@ -43,7 +43,7 @@ export function gaugeReachMm(press: Press): number | undefined {
 }
 
 /** What a cut of the press loses: the slug of a double-cut angle shear, none of a single blade; undefined where the press does not say. */
-export function slugMm({ section }: Pick<ReadyRow, 'section'>, press: Press): number | undefined {
+export function slugMm({ section }: { section: { kind: string } }, press: Press): number | undefined {
   if (section.kind !== 'angle') return 0;
   const slug = pressValue(press, 'angleShearSlug');
   if (slug.state === 'none') return 0;

@@ -25,6 +25,9 @@ export type StepAction =
 /** How a stroke is started and where the work stops. */
 export type StepMode = 'pedal' | 'back gauge' | 'marked';
 
+/** A column that says where work stands. */
+export type PlaceColumn = 'Notch at' | 'Clip at' | 'Bend at';
+
 /** What has to be minded at a step. */
 export type StepNote =
   | { is: 'bars'; count: number; designation: string; grade: string; lengthMm: number }

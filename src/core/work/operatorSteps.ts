@@ -8,7 +8,7 @@ import type { Shop } from '../shop/readShop.js';
 import { cutSteps } from './cutSteps.js';
 import { punchPasses } from './gaugeUse.js';
 import { operationsOf } from './operations.js';
-import type { OperatorStep } from './operatorStep.js';
+import type { OperatorStep, PlaceColumn } from './operatorStep.js';
 import { punchSteps } from './punchSteps.js';
 import { pullStock } from './pullStock.js';
 import { bendSteps, clipSteps, notchSteps } from './sheetSteps.js';
@@ -24,9 +24,6 @@ export type OperatorSteps =
   /** A cell of the shop that the steps need cannot be read. */
   | { is: 'refused'; failure: Failure }
   | { is: 'blank' };
-
-/** A column that says where work stands. */
-export type PlaceColumn = 'Notch at' | 'Clip at' | 'Bend at';
 
 /**
  * What an operator does to make a row, in order: pull stock; for each operation lock out, tools, align, stripper, stroke,

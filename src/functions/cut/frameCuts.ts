@@ -1,5 +1,5 @@
 import { type FramePieces, frameCuts as cutsOfFrame } from '../../core/cut/frameCuts.js';
-import { frameSlugMm } from '../../core/cut/frameSlug.js';
+import { type FrameSlug, frameSlug } from '../../core/cut/frameSlug.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
@@ -39,33 +39,42 @@ export const frameCuts = define({
       ],
       'in',
     ),
-    kerf: { ...kerfArgument, omitted: 'the slug of the presses that make both hands, else none' },
+    kerf: kerfArgument,
   },
   result: 'cells',
   gives:
-    'A heading row, then a row for each kind of piece; Push is what is pushed to the stop, with kerf or slug. Each angle has one end of each hand; Leg says how the other leg lies at the shear for it, Press which presses of the shop make both.',
+    'A heading row, then a row for each kind of piece; Push is what is pushed to the stop, with the kerf; of angles without one, with the slug of the presses named, or why it is not known. Each angle has one end of each hand; Leg says how the other leg lies at the shear for it, Press which presses of the shop make both.',
   errors:
-    '#VALUE! for a frame without an opening, and with the shop cell where no angle shear makes both hands, or those that do lose different slugs and no kerf is given.',
+    '#VALUE! for a frame without an opening, and with the shop cell where no angle shear makes both hands.',
   source: 'plane geometry; the hands are common practice, no source',
   example: '=TONROW.FRAMECUTS(48,30.5,"L3X3X1/4")',
   compute({ width, height, section: { section, planeMm }, shop, toes, kerf }, { unit }, working) {
     const isAngle = section.kind === 'angle';
     const press = isAngle && shop ? frameHands(shop.presses) : '';
-    const frame = {
-      widthMm: width,
-      heightMm: height,
-      barMm: planeMm,
-      kerfMm: kerf ?? (isAngle && shop ? frameSlugMm(shop.presses, unit) : 0),
-    };
+    const slug: FrameSlug =
+      kerf === undefined && isAngle && shop ? frameSlug(shop.presses, working) : { mm: kerf ?? 0 };
+    const kerfMm = 'mm' in slug ? slug.mm : 0;
+    const frame = { widthMm: width, heightMm: height, barMm: planeMm, kerfMm };
     const pieces = cutsOfFrame(isAngle ? { ...frame, toes: toes ?? 'in' } : frame, working);
-    return [headings, ...pieces.map((each) => [...pieceRow(each, unit), press])];
+    return [
+      headings,
+      ...pieces.map((each) => {
+        const push = 'mm' in slug ? inShopUnit(each.pushMm, 'length', unit) : notKnown[slug.unknown];
+        return [...pieceRow(each, unit), push, press];
+      }),
+    ];
   },
 });
 
+const notKnown = {
+  blank: 'not known: a press does not give its Angle shear slug',
+  differs: 'not known: the presses differ in Angle shear slug; give the kerf',
+};
+
 function pieceRow(each: FramePieces, unit: LengthUnit): CellValue[] {
-  const { piece, qty, longMm, shortMm, miterRad, pushMm, legs } = each;
-  const [long, short, push] = [longMm, shortMm, pushMm].map((mm) => inShopUnit(mm, 'length', unit));
+  const { piece, qty, longMm, shortMm, miterRad, legs } = each;
+  const [long, short] = [longMm, shortMm].map((mm) => inShopUnit(mm, 'length', unit));
   const miter = inShopUnit(miterRad, 'angle', unit);
   const leg = legs ? `left end ${legs.left}, right end ${legs.right}` : 'none';
-  return [piece, qty, long ?? 0, short ?? 0, miter, miter, legs ? 'both' : 'none', leg, push ?? 0];
+  return [piece, qty, long ?? 0, short ?? 0, miter, miter, legs ? 'both' : 'none', leg];
 }

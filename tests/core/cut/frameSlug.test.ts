@@ -1,29 +1,48 @@
-import { expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { frameSlugMm } from '../../../src/core/cut/frameSlug.js';
+import { describe, expect, it } from 'vitest';
+import { frameSlug } from '../../../src/core/cut/frameSlug.js';
 import { readShop } from '../../../src/core/shop/readShop.js';
-import { refusal } from '../../support/refusal.js';
-import { bayA, pressTable } from '../../support/sampleShop.js';
+import { bayA, type PressCells, pressTable } from '../../support/sampleShop.js';
+import { SheetRuntime } from '../../support/sheetRuntime.js';
 
-const both = { ...bayA, 'Angle shear leg position': 'both' };
-const presses = (...slugs: CellValue[]) =>
-  readShop({
-    presses: pressTable(
-      Object.fromEntries(slugs.map((slug, at) => [`Bay ${at + 1}`, { ...both, 'Angle shear slug': slug }])),
-    ),
-  }).presses;
-
-it('is the slug of the presses that make both hands', () => {
-  expect(frameSlugMm(presses('3/8'), 'in')).toBeCloseTo(9.525, 9);
-  expect(frameSlugMm(presses('3/8', '3/8 in'), 'in')).toBeCloseTo(9.525, 9);
+const shopOf = (...each: PressCells[]) => {
+  const named = each.map((cells, at): [string, PressCells] => [`Bay ${at + 1}`, { ...bayA, ...cells }]);
+  return readShop({ presses: pressTable(Object.fromEntries(named)) });
+};
+const loses = (slug: string | null, leg = 'both'): PressCells => ({
+  'Angle shear slug': slug,
+  'Angle shear leg position': leg,
 });
+const inch = 25.4;
 
-it('is none of a single blade, of a press that does not say it and without such a press', () => {
-  for (const slug of ['none', null]) expect(frameSlugMm(presses(slug), 'in')).toBe(0);
-  expect(frameSlugMm([], 'in')).toBe(0);
-});
+describe('the slug of a frame of angles', () => {
+  it.each([
+    ['one press', [loses('3/8')], { mm: 0.375 * inch }],
+    ['a single blade', [loses('none')], { mm: 0 }],
+    ['two that lose the same', [loses('3/8'), loses('3/8')], { mm: 0.375 * inch }],
+    ['two that do not', [loses('3/8'), loses('none')], { unknown: 'differs' }],
+    ['one that does not say', [loses('3/8'), loses(null)], { unknown: 'blank' }],
+    [
+      'one that makes both hands, beside one that does not',
+      [loses('3/8'), loses(null, 'up')],
+      { mm: 0.375 * inch },
+    ],
+    ['one of which the hands are not known', [loses('3/8', '')], { mm: 0.375 * inch }],
+    ['no press', [], { mm: 0 }],
+  ])('of %s', (_, presses, slug) => {
+    expect(frameSlug(shopOf(...presses).presses)).toEqual(slug);
+  });
 
-it('is asked for where presses differ', () => {
-  const { problem } = refusal(() => frameSlugMm(presses('3/8', 'none'), 'in'));
-  expect(problem).toBe('the presses lose different slugs at a cut: Bay 1 3/8 in, Bay 2 0 in.');
+  it('is in what is pushed to the stop where no kerf is given', () => {
+    const push = (slug: string | null, kerf: string | null = null) => {
+      const shop = shopOf(loses(slug));
+      const call = new SheetRuntime(shop).call('FRAMECUTS', 48, 30, 'L3X3X1/4', shop.stamp, 'in', kerf);
+      const [titles = [], first = []] = call as (string | number)[][];
+      return first[titles.indexOf('Push')];
+    };
+    // 48 + 3/8 · √2 and 48 + 1/8 · √2 in
+    expect(push('3/8')).toBeCloseTo(48.53033, 5);
+    expect(push('3/8', '1/8')).toBeCloseTo(48.17678, 5);
+    expect(push('none')).toBe(48);
+    expect(push(null)).toBe('not known: a press does not give its Angle shear slug');
+  });
 });

@@ -33,6 +33,8 @@ export const endWords: Record<string, PartEnd> = {
   right: 'right',
   r: 'right',
   rh: 'right',
+  links: 'left',
+  rechts: 'right',
 };
 export const sideWords: Record<string, PartSide> = {
   bottom: 'bottom',
@@ -43,6 +45,8 @@ export const sideWords: Record<string, PartSide> = {
   upper: 'top',
   heel: 'heel',
   toe: 'toe',
+  ...{ unten: 'bottom', onder: 'bottom', oben: 'top', boven: 'top' },
+  ...{ ferse: 'heel', hiel: 'heel', teen: 'toe' },
 };
 const nounWords: Record<string, PlaceNoun> = {
   corner: 'corner',

@@ -29,6 +29,16 @@ describe('the side that keeps the long point', () => {
     expect(longSide(text)).toEqual({ left: 'top', right: 'bottom' });
   });
 
+  it.each([
+    ['links oben, rechts unten', 'PL1/4X4', { left: 'top', right: 'bottom' }],
+    ['boven', 'PL1/4X4', { left: 'top', right: 'top' }],
+    ['links boven; rechts onder', 'PL1/4X4', { left: 'top', right: 'bottom' }],
+    ['Ferse', 'L3X3X1/4', { left: 'heel', right: 'heel' }],
+    ['links hiel, rechts teen', 'L3X3X1/4', { left: 'heel', right: 'toe' }],
+  ])('%s of %s is read in German and Dutch', (text, section, sides) => {
+    expect(longSide(text, section)).toEqual(sides);
+  });
+
   it('is heel or toe of an angle', () => {
     expect(longSide('heel', 'L3X3X1/4')).toEqual({ left: 'heel', right: 'heel' });
     expect(longSide('left heel, right toe', 'L3X3X1/4')).toEqual({ left: 'heel', right: 'toe' });
