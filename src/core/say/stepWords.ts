@@ -1,4 +1,5 @@
 import { formatLength } from '../quantity/formatLength.js';
+import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { radianPerDegree } from '../quantity/units.js';
 import type { RouteStep } from '../row/route.js';
@@ -74,6 +75,12 @@ function sentence(note: StepNote, unit: LengthUnit): string {
   switch (note.is) {
     case 'bars':
       return `${counted(note.count, 'bar', 'bars')} of ${note.designation}, ${note.grade}, ${length(note.lengthMm)} long.`;
+    case 'longer than the bars':
+      return `The bars of the shop are ${length(note.barMm)} long: it is a bar of its own.`;
+    case 'over the supports': {
+      const limit = note.item === 'longest bar' ? length(note.limitMm) : formatMass(note.limitKg, unit);
+      return `The bar is over the ${note.item} that this press carries, ${limit}: cut it down first.`;
+    }
     case 'pieces':
       return `${counted(note.count, 'piece', 'pieces')} of ${note.designation}, ${note.grade}.`;
     case 'jog, then set':

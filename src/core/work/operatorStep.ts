@@ -31,6 +31,11 @@ export type PlaceColumn = 'Notch at' | 'Clip at' | 'Bend at';
 /** What has to be minded at a step. */
 export type StepNote =
   | { is: 'bars'; count: number; designation: string; grade: string; lengthMm: number }
+  /** A bar of its own, since the part is longer than the bars of the shop. */
+  | { is: 'longer than the bars'; barMm: number }
+  /** A bar that the supports do not carry whole. */
+  | { is: 'over the supports'; item: 'longest bar'; limitMm: number }
+  | { is: 'over the supports'; item: 'heaviest bar'; limitKg: number }
   | { is: 'pieces'; count: number; designation: string; grade: string }
   | { is: 'jog, then set' }
   | { is: 'check after grinding' }

@@ -10,7 +10,7 @@ import { punchPasses } from './gaugeUse.js';
 import { operationsOf } from './operations.js';
 import type { OperatorStep, PlaceColumn } from './operatorStep.js';
 import { punchSteps } from './punchSteps.js';
-import { barsOf } from './barsOf.js';
+import { pullStock } from './pullStock.js';
 import { bendSteps, clipSteps, notchSteps } from './sheetSteps.js';
 import type { StepContext } from './stepContext.js';
 
@@ -101,20 +101,6 @@ function columnsNotGiven({ notches, clips, bends }: ReadyRow): PlaceColumn[] {
   const blank = (column: PlaceColumn, work: { at?: readonly unknown[] } | undefined) =>
     work && work.at === undefined ? [column] : [];
   return [...blank('Notch at', notches), ...blank('Clip at', clips), ...blank('Bend at', bends)];
-}
-
-function pullStock({ row, press, shop }: StepContext, isCut: boolean): OperatorStep {
-  const { section, grade, qty } = row;
-  const stock = { designation: section.designation, grade: grade.name };
-  const bars = isCut ? barsOf(row, qty, press, shop) : undefined;
-  return {
-    action: 'pull stock',
-    notes: [
-      bars
-        ? { is: 'bars', count: bars.count, lengthMm: bars.lengthMm, ...stock }
-        : { is: 'pieces', count: qty, ...stock },
-    ],
-  };
 }
 
 function deburrAndMark(qty: number): OperatorStep {

@@ -4,12 +4,12 @@ import { checkedPart } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/readHeadings.js';
 import { stepNotes, stepTitle } from '../../../src/core/say/stepWords.js';
 import { operatorSteps } from '../../../src/core/work/operatorSteps.js';
-import { shopWith } from '../../support/sampleShop.js';
+import { type PressCells, shopWith } from '../../support/sampleShop.js';
 
 /** What the steps of a title say, of a row on Bay A. */
-function told(title: string, row: Record<string, CellValue>): string[] {
+function told(title: string, row: Record<string, CellValue>, press: PressCells = {}): string[] {
   const whole = { Mark: 'P1', Qty: 4, Grade: 'A36', Length: 12, Press: 'Bay A', ...row };
-  const shop = shopWith();
+  const shop = shopWith(press);
   const checked = checkedPart(Object.values(whole), readHeadings(Object.keys(whole)), shop);
   const made = operatorSteps(checked, shop);
   if (made.is !== 'steps') throw new Error(JSON.stringify(made));
@@ -34,6 +34,22 @@ describe('the steps of an operator', () => {
     const second = { 'Hole 2': '13/16x1', 'Bolt 2': '3/4', 'Holes at 2': 'x9 y1-1/2', 'Slot 2': 'across' };
     const [tools] = told('Tools', { ...slotted, Slot: 'along', ...second });
     expect(tools).toContain('some run along the part, some across it; key both again between them.');
+  });
+
+  // A bar of 20 ft is 240 in and, 1/4 by 4, 240 in³ of steel at 0.2836 lb/in³: 68 lb.
+  it('mind a bar that the supports do not carry, though they carry its pieces', () => {
+    const row = { Section: 'FB 1/4x4', Qty: 4 };
+    const bars = '1 bar of FB1/4X4, A36, 240 in long.';
+    expect(told('Pull stock', row, { 'Longest bar': 240, 'Heaviest bar': 69 })).toEqual([bars]);
+    expect(told('Pull stock', row, { 'Longest bar': 144, 'Heaviest bar': 60 })).toEqual([
+      `${bars} The bar is over the longest bar that this press carries, 144 in: cut it down first. The bar is over the heaviest bar that this press carries, 60 lb: cut it down first.`,
+    ]);
+  });
+
+  it('say that a part longer than the bars of the shop is a bar of its own', () => {
+    expect(told('Pull stock', { Section: 'FB 1/4x4', Qty: 2, Length: 252 })).toEqual([
+      '2 bars of FB1/4X4, A36, 252 in long. The bars of the shop are 240 in long: it is a bar of its own.',
+    ]);
   });
 
   const notched = { Section: 'FB 1/4x4', 'Notch width': 2, 'Notch depth': 1, Notches: 1 };
