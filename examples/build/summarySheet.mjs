@@ -35,6 +35,7 @@ export function summarySheet(folder, strings, verdicts) {
   total(totalRow + 3, 'Greatest share of rating', 'MAX(Parts[Share of rating])', 'boldShare');
   pressCost(sheet, folder, ratesRow);
   frame(sheet, ratesRow + 7);
+  setUp(sheet);
   return { sheet, xml: sheet.part(layout) };
 }
 
@@ -96,8 +97,28 @@ function frame(sheet, frameRow) {
   });
 }
 
+/** Right of all else: how the base plate BP1 is set on fence and stop, and in which order the marks of Bay B need fewest tools. */
+function setUp(sheet) {
+  const column = 12;
+  sheet.set(column, 3, { value: 'Base plate BP1: settings of fence and stop', style: 'bold' });
+  sheet.set(column, 4, {
+    formula: '_xldudf_TONROW_GAUGESETTINGS(_xldudf_TONROW_HOLESCORNER(10,10,2),10,10,ShopStamp)',
+    spill: true,
+    style: 'general',
+  });
+  sheet.set(column, 9, {
+    value: 'Bay B: the order of marks with the fewest changes of tools',
+    style: 'bold',
+  });
+  sheet.set(column, 10, {
+    formula: '_xldudf_TONROW_TOOLORDER(Parts[[#All],[Mark]:[Press]],"Bay B",ShopStamp)',
+    spill: true,
+    style: 'general',
+  });
+}
+
 const layout = {
   views: '<sheetView workbookViewId="0"/>',
-  columns: [28, 12, 12, 12, 12, 12, 12, 26, 12, 14],
+  columns: [28, 12, 12, 12, 12, 12, 12, 26, 12, 14, 3, 12, 12, 12, 12, 30, 12],
   after: pageSettings,
 };

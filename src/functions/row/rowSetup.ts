@@ -40,7 +40,8 @@ export const rowSetup = define({
       steps.is === 'steps'
         ? steps.steps.map((step) => stepCells(step, unit))
         : [noSteps(reasonOf(steps, checked, unit))];
-    if (steps.is === 'steps' && steps.mind !== undefined) shown.unshift(noSteps(reasonOf(steps, checked, unit)));
+    if (steps.is === 'steps' && steps.mind !== undefined)
+      shown.unshift(noSteps(reasonOf(steps, checked, unit)));
     reportSteps(shown, working);
     return [titles, ...shown];
   },
