@@ -4,6 +4,7 @@ import type { CellValue } from '../../core/quantity/cellValue.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { frameHands } from '../../core/say/frameHands.js';
+import { textValue } from '../../core/working/namedValue.js';
 import { optionalChoiceArgument } from '../argument/choice.js';
 import { lengthArgument } from '../argument/length.js';
 import { kerfArgument, miteredSectionArgument } from '../argument/mitered.js';
@@ -56,6 +57,15 @@ export const frameCuts = define({
     const kerfMm = 'mm' in slug ? slug.mm : 0;
     const frame = { widthMm: width, heightMm: height, barMm: planeMm, kerfMm };
     const pieces = cutsOfFrame(isAngle ? { ...frame, toes: toes ?? 'in' } : frame, working);
+    if ('unknown' in slug) {
+      working?.step({
+        title: 'Pushed to the stop',
+        formula: 'with the slug, which is not known',
+        values: [],
+        result: textValue('p', 'pushed to the stop', notKnown[slug.unknown]),
+        source: 'the plate and manual of the press',
+      });
+    }
     return [
       headings,
       ...pieces.map((each) => {
