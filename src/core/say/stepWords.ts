@@ -96,7 +96,7 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     case 'die block lowered':
       return 'Lower the die block first.';
     case 'leg down':
-      return `${note.equalLegs ? 'Leg' : faceWords[note.face]} flat on the die, the other ${length(note.otherMm)} hanging down.`;
+      return `${note.equalLegs ? 'Leg' : faceWords[note.face]} flat on the die, ${hanging[note.face]} ${length(note.otherMm)} hanging down.`;
     case 'hand':
       return `${note.hand === 'left' ? 'Left' : 'Right'}-hand miter: standing leg ${note.leg}.`;
     case 'at the gauges': {
@@ -158,6 +158,16 @@ const faceWords = {
   'flange 1': 'Flange',
   'flange 2': 'Flange',
 } as const;
+
+/** What hangs down beside the die as a face lies on it. */
+const hanging: Record<keyof typeof faceWords, string> = {
+  plate: 'the other',
+  'leg A': 'the other',
+  'leg B': 'the other',
+  web: 'the flanges',
+  'flange 1': 'the web',
+  'flange 2': 'the web',
+};
 
 const edgeWords = { bottom: 'bottom edge', top: 'top edge', heel: 'heel' } as const;
 

@@ -55,7 +55,9 @@ function costWords({ cost, pricedBy, breaksAtMinimum }: TimedRow): string[] {
   else told.push(`The price has the ${pricedBy} of the shop.`);
   if (breaksAtMinimum.length > 0) {
     const pieces = breaksAtMinimum.map((count) => formatNumber(count, 0));
-    told.push(`At ${listWords(pieces)} pieces the price each is the Minimum charge of the shop, shared out.`);
+    told.push(
+      `At a quantity of ${listWords(pieces, 'or')} the price each is the Minimum charge of the shop, shared out.`,
+    );
   }
   return told;
 }

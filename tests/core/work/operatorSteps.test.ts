@@ -85,6 +85,16 @@ describe('the steps of an operator', () => {
     ]);
   });
 
+  it('name what hangs down beside the die', () => {
+    const row = { Hole: '9/16', Bolt: '1/2', Length: 40, 'Holes at': 'x4 y3' };
+    expect(told('Setting 1', { ...row, Section: 'C6X8.2', Leg: 'web' })[0]).toContain(
+      'Web flat on the die, the flanges 1.92 in hanging down.',
+    );
+    expect(told('Setting 1', { ...row, Section: 'L 5x5x1/4' })[0]).toContain(
+      'Leg flat on the die, the other 5 in hanging down.',
+    );
+  });
+
   it('say that mirrored pieces are not all made as the steps say', () => {
     const row = { Section: 'L 3x3x1/4', Hole: '13/16', Bolt: '3/4', End: 2, Gage: '1-3/4', Qty: '2R 2L' };
     expect(told('Run', row).at(-1)).toBe(

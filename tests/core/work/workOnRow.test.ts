@@ -35,7 +35,7 @@ describe('what a price stands on', () => {
       { pieces: 2, each: 50 },
     ]);
     expect(basis).toContain(
-      'At 1 and 2 pieces the price each is the Minimum charge of the shop, shared out.',
+      'At a quantity of 1 or 2 the price each is the Minimum charge of the shop, shared out.',
     );
     expect(worked({ ...settings, 'Minimum charge': null }).basis).not.toContain('Minimum charge');
   });
