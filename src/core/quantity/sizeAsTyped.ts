@@ -1,20 +1,28 @@
 import { formatLength, formatSizes } from './formatLength.js';
-import type { LengthUnit } from './units.js';
+import { type LengthUnit, mmPerInch } from './units.js';
 
 /**
  * A size that cells of a row give, in the unit in which they are typed.
  * @param mm the size in mm
  * @param typed the cells it comes from, as they stand in the sheet
  * @param unit the unit of the shop, which cells without a unit have
- * @returns text: without its unit where that is the shop's; with it where a cell is typed in the other one
+ * @returns text: without its unit where that is the shop's; with it where a cell is typed in the other one and the size is
+ *   round there
  * @example sizeAsTyped(50, ['50 mm'], 'in') // '50 mm', though it is 1-31/32 in but for a hair
  * Source: common practice, no source.
  */
 export function sizeAsTyped(mm: number, typed: readonly (string | undefined)[], unit: LengthUnit): string {
   const other = unit === 'in' ? 'mm' : 'in';
-  if (!typed.some((text) => text !== undefined && unitOf[other].test(text))) return formatSizes([mm], unit);
+  const isTyped = typed.some((text) => text !== undefined && unitOf[other].test(text));
+  // A computed size is no one's cell: it is round in the other unit only where it was typed there.
+  const parts = mm / finest[other];
+  const isRound = Math.abs(parts - Math.round(parts)) < 1e-6;
+  if (!isTyped || !isRound) return formatSizes([mm], unit);
   return `${formatLength(mm, other)} ${other}`;
 }
+
+/** The finest size that is typed, in mm: a tenth of a millimeter, a 64th of an inch. */
+const finest: Record<LengthUnit, number> = { mm: 0.1, in: mmPerInch / 64 };
 
 /** The unit at the end of a cell. */
 const unitOf: Record<LengthUnit, RegExp> = {

@@ -14,4 +14,9 @@ describe('a size as it is typed', () => {
     expect(sizeAsTyped(38.1, ['1-1/2"'], 'mm')).toBe('1-1/2 in');
     expect(sizeAsTyped(38.1, ['1-1/2 in'], 'mm')).toBe('1-1/2 in');
   });
+
+  it('is in the unit of the shop where it is computed and not round in the other', () => {
+    expect(sizeAsTyped(773.0061, ['100 mm'], 'in')).toBe('30.433');
+    expect(sizeAsTyped(250 - 31.2345, ['1-1/4"'], 'mm')).toBe('218.77');
+  });
 });

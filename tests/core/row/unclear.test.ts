@@ -108,6 +108,8 @@ describe('a row with a cell that cannot be read', () => {
           if (filling === null) continue;
           const whole = check({ ...cells, [heading]: filling });
           if (whole.verdict === 'Check input') continue;
+          // Of a row with more possible parts than are tried, nothing is sure to fail.
+          if (whole.findings.some(({ rule }) => rule === 'too many choices')) continue;
           const keys = whole.findings.filter(({ outcome }) => outcome !== 'held').map(keyOf);
           for (const key of failing) {
             expect(keys, `${JSON.stringify(cells)} with ${heading} ? or ${String(filling)}`).toContain(key);

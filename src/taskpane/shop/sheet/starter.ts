@@ -51,6 +51,7 @@ const inchValues: StarterValues = {
   angleShearLeg45: ['', '4'],
   angleShearThickness45: ['', '3/8'],
   angleShearLegsMitered: ['', 'both'],
+  angleShearLegPosition: ['', 'both'],
   barShear: ['yes', 'yes'],
   barShearRound: ['1-1/4', '2'],
   barShearSquare: ['1', '1-3/4'],
