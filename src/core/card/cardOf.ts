@@ -71,7 +71,8 @@ export function cardOf(
   const done = steps.is === 'steps' ? steps.steps : [];
   const { verdict, press, findings } = result;
   const bars = done.flatMap(({ notes }) => notes).find((note) => note.is === 'bars');
-  const next = done.flatMap(({ notes }) => notes).find((note) => note.is === 'next');
+  const after = done.filter(({ action }) => action !== 'elsewhere first');
+  const next = after.flatMap(({ notes }) => notes).find((note) => note.is === 'next');
   return {
     head: headOf(cells, headings, part?.row, unit),
     result,

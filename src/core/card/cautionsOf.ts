@@ -1,7 +1,9 @@
-import type { OperatorStep } from '../work/operatorStep.js';
+import type { OperatorStep, StepAction } from '../work/operatorStep.js';
 
 /** What has to be minded at some steps, in the order of a card. */
 export type CardCaution = 'guards' | 'lock out' | 'existing hole' | 'stripper' | 'touching starts';
+
+const offPress = new Set<StepAction>(['pull stock', 'elsewhere first', 'elsewhere']);
 
 /**
  * The cautions that some steps ask for, each once.
@@ -12,7 +14,7 @@ export type CardCaution = 'guards' | 'lock out' | 'existing hole' | 'stripper' |
  * Source: common practice, no source.
  */
 export function cautionsOf(steps: readonly OperatorStep[]): CardCaution[] {
-  const onPress = steps.filter(({ action }) => action !== 'pull stock' && action !== 'elsewhere');
+  const onPress = steps.filter(({ action }) => !offPress.has(action));
   const punches = onPress.some(({ station }) => station === 'punch');
   return [
     ...(onPress.length > 0 ? (['guards'] as const) : []),

@@ -23,6 +23,7 @@ const actions: Record<StepAction, string> = {
   'first piece': 'First piece',
   run: 'Run',
   'deburr and mark': 'Deburr and mark',
+  'elsewhere first': 'First',
   elsewhere: 'Next',
 };
 
@@ -126,7 +127,9 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     case 'no gauge known':
       return 'The press does not say how far its back gauge reaches: mark the bar, or set the gauge if it reaches.';
     case 'out of the gauges':
-      return 'Out of reach of fence and stops, or without a given place: mark out by hand.';
+      return `${counted(note.holes, 'hole', 'holes')} out of reach of fence and stops: mark out by hand.`;
+    case 'holes not given':
+      return `The list does not say where ${counted(note.holes, 'hole lies', 'holes lie')}: ask before marking out.`;
     case 'miter':
       return `${note.end === 'left' ? 'Left' : 'Right'} end at ${Math.round((note.rad / radianPerDegree) * 100) / 100}° from square.`;
     case 'pieces in all':

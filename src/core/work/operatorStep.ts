@@ -20,6 +20,7 @@ export type StepAction =
   | 'first piece'
   | 'run'
   | 'deburr and mark'
+  | 'elsewhere first'
   | 'elsewhere';
 
 /** How a stroke is started and where the work stops. */
@@ -49,7 +50,8 @@ export type StepNote =
   | { is: 'length not given' }
   | { is: 'full stroke' }
   | { is: 'slug not known' }
-  | { is: 'out of the gauges' }
+  | { is: 'out of the gauges'; holes: number }
+  | { is: 'holes not given'; holes: number }
   | { is: 'drill the corner first' }
   | { is: 'keep the drop side' }
   | { is: 'burr side' }

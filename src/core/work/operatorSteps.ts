@@ -80,7 +80,10 @@ function stepsOf(result: CheckedRow, part: NonNullable<CheckedPart['part']>, sho
     else if (operation.is === 'notch') steps.push(...notchSteps(operation, context));
     else if (operation.is === 'clip') steps.push(...clipSteps(operation, context));
     else if (operation.is === 'bend') steps.push(...bendSteps(operation, context));
-    else steps.push({ action: 'elsewhere', notes: [{ is: 'next', route: operation.step }] });
+    else {
+      const action = steps.length === 0 ? 'elsewhere first' : 'elsewhere';
+      steps.push({ action, notes: [{ is: 'next', route: operation.step }] });
+    }
   }
   return {
     is: 'steps',

@@ -36,7 +36,9 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
       };
     }),
   );
-  const byHand = gauges.flatMap(({ marked, notGiven }) => [...marked, ...notGiven]);
+  const beyond = gauges.flatMap(({ marked: holes }) => holes);
+  const notGiven = gauges.flatMap((gauge) => gauge.notGiven);
+  const byHand = [...beyond, ...notGiven];
   const marked: OperatorStep[] =
     byHand.length === 0
       ? []
@@ -47,7 +49,10 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
             mode: 'marked',
             hits: byHand.length,
             holes: byHand.map((hole) => ({ ...hole, turn: 'as it lies' })),
-            notes: [{ is: 'out of the gauges' }],
+            notes: [
+              ...(beyond.length > 0 ? [{ is: 'out of the gauges', holes: beyond.length } as const] : []),
+              ...(notGiven.length > 0 ? [{ is: 'holes not given', holes: notGiven.length } as const] : []),
+            ],
           },
         ];
   const hits = punchings.reduce((sum, { holes }) => sum + holes.length, 0);
