@@ -4,7 +4,7 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
 import type { checkRow } from '../../src/core/row/checkRow.js';
-import type { readHeadings } from '../../src/core/row/readHeadings.js';
+import type { readHeadings } from '../../src/core/row/headings/readHeadings.js';
 import type { readShop } from '../../src/core/shop/readShop.js';
 
 interface RowCheck {

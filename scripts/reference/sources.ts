@@ -2,11 +2,11 @@
 export { InputError } from '../../src/core/inputError.js';
 export { allNotations } from '../../src/core/notation/allNotations.js';
 export { notationKinds, refused } from '../../src/core/notation/notation.js';
-export { pressItems } from '../../src/core/press/pressItem.js';
+export { pressItems } from '../../src/core/press/item/pressItem.js';
 export { readPressValue } from '../../src/core/press/readPressValue.js';
 export { megapascalPerKsi } from '../../src/core/quantity/units.js';
-export { groupFields, rowFields } from '../../src/core/row/heading.js';
-export { otherHeadings } from '../../src/core/row/headingWords.js';
+export { groupFields, rowFields } from '../../src/core/row/headings/heading.js';
+export { otherHeadings } from '../../src/core/row/headings/headingWords.js';
 export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
 export { catalogue, namespace } from '../../src/functions/catalogue.js';
 export { shopUnits } from '../../src/core/quantity/shopUnit.js';

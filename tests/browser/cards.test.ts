@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { root } from '../../scripts/ensure.mjs';
-import { readHeadings } from '../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
 import type { Shop } from '../../src/core/shop/readShop.js';
 import { cardOfRow } from '../../src/print/card/cardRows.js';

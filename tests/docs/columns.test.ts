@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { root } from '../../scripts/ensure.mjs';
-import { readHeadings } from '../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
 import { readRow } from '../../src/core/row/readRow.js';
-import type { HoleGroup, RowJob } from '../../src/core/row/rowJob.js';
+import type { HoleGroup, RowJob } from '../../src/core/row/job/rowJob.js';
 import { inInches } from '../core/row/read/support.js';
 import { shopWith } from '../support/sampleShop.js';
 

@@ -1,6 +1,6 @@
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
 import { checkRow } from '../../src/core/row/checkRow.js';
-import { readHeadings } from '../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
 import { readRow } from '../../src/core/row/readRow.js';
 import type { Drawing } from '../../src/drawing/drawing.js';
 import { partDrawing } from '../../src/drawing/part/partDrawing.js';

@@ -1,7 +1,7 @@
 import { findGrade } from '../../src/core/material/findGrade.js';
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
 import { checkRow } from '../../src/core/row/checkRow.js';
-import { readHeadings } from '../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
 import { readRow } from '../../src/core/row/readRow.js';
 import type { Shop } from '../../src/core/shop/readShop.js';
 import type { Drawing, Drawn, Shape } from '../../src/drawing/drawing.js';

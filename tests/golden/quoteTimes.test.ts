@@ -1,7 +1,7 @@
 // The time and the cost of three rows of the example, every share of them worked out by hand in examples/quote/times.tsv.
 import { beforeAll, describe, expect, it } from 'vitest';
 import { verdictKind, type Verdict } from '../../src/core/check/verdict.js';
-import { readHeadings } from '../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
 import { checkedPart } from '../../src/core/row/checkRow.js';
 import { readShop } from '../../src/core/shop/readShop.js';
 import { workOnChecked } from '../../src/core/work/workOnRow.js';

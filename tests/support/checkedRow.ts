@@ -2,7 +2,7 @@
 import type { Finding } from '../../src/core/check/finding.js';
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
 import { checkRow } from '../../src/core/row/checkRow.js';
-import { readHeadings } from '../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
 import type { CheckedRow } from '../../src/core/row/rowResult.js';
 import { noteOf } from '../../src/core/say/noteOf.js';
 import { openText } from '../../src/core/say/openText.js';

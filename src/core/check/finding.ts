@@ -1,5 +1,5 @@
 import type { Failure } from '../inputError.js';
-import type { Station } from '../press/pressItem.js';
+import type { Station } from '../press/item/pressItem.js';
 import type { PressFact } from './pressFact.js';
 import type { RowFact } from './rowFact.js';
 import type { Verdict } from './verdict.js';

@@ -1,7 +1,7 @@
 import type { Failure } from '../inputError.js';
 import type { Hand } from '../part/cutHand.js';
 import type { LegBesidePunch } from '../part/legBesidePunch.js';
-import type { PressItemKey, Station } from '../press/pressItem.js';
+import type { PressItemKey, Station } from '../press/item/pressItem.js';
 import type { Hole } from '../tooling/hole.js';
 
 /** A limit in the core's unit, or the size of a part. */

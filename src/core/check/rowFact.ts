@@ -2,7 +2,7 @@ import type { CauseKind, Cause } from '../part/outline.js';
 import type { OutlineProblem } from '../part/outlineInput.js';
 import type { FaceId } from '../part/part.js';
 import type { Point } from '../part/point.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import type { EdgeKind, EdgeCode } from '../rule/edgeDistance.js';
 import type { UnknownRule } from '../rule/leastDistance.js';
 import type { Hole } from '../tooling/hole.js';

@@ -3,9 +3,9 @@ import { toleranceMm } from '../part/tolerance.js';
 import type { Press } from '../press/press.js';
 import { isCutBySaw } from '../press/shearStation.js';
 import type { CheckedPart } from '../row/checkRow.js';
-import { isCutElsewhere } from '../row/needsPress.js';
+import { isCutElsewhere } from '../row/job/needsPress.js';
 import type { Piece } from '../row/piece.js';
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import { type BackGaugeSetting, backGaugeSetting, gaugeReachMm } from './backGaugeSetting.js';
 
 /** A checked row of a list, with its mark. */

@@ -1,7 +1,7 @@
 import { toleranceMm } from '../part/tolerance.js';
 import { type Press, pressValue } from '../press/press.js';
 import type { Piece, PieceGap } from '../row/piece.js';
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import { miterKerfMm } from './miterKerf.js';
 
 /** How a piece is cut at the back gauge of a press. */

@@ -2,7 +2,7 @@ import type { Press } from '../press/press.js';
 import { lengthValue, textValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
 import { slugMm } from './backGaugeSetting.js';
-import { shearHands } from './shearHands.js';
+import { shearHands } from '../press/shearHands.js';
 
 /** What a cut of a frame of angles loses, or why it is not known. */
 export type FrameSlug = { mm: number } | { unknown: 'blank' | 'differs' };

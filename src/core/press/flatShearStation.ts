@@ -5,7 +5,7 @@ import type { Working } from '../working/working.js';
 import { limitOf, referenceShearMPa, roundingShare, valueOr, withinLimit } from './limit.js';
 import { plateShareFinding } from './plateShare.js';
 import type { Press } from './press.js';
-import type { PressItemKey } from './pressItem.js';
+import type { PressItemKey } from './item/pressItem.js';
 import { shareFinding } from './share.js';
 import type { ShearJob } from './shearStation.js';
 import { stationOf } from './stationOf.js';

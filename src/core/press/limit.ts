@@ -4,7 +4,7 @@ import type { Verdict } from '../check/verdict.js';
 import { megapascalPerKsi } from '../quantity/units.js';
 import type { NamedValue, QuantityKind, Working } from '../working/working.js';
 import { type Press, pressValue } from './press.js';
-import { type PressItemKey, pressItems } from './pressItem.js';
+import { type PressItemKey, pressItems } from './item/pressItem.js';
 import { sizeMeaning } from './sizeMeaning.js';
 
 /** Unit conversions leave rounding in the last digits; a part at the limit itself is within it. */

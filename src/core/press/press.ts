@@ -1,5 +1,5 @@
 import type { Failure } from '../inputError.js';
-import type { PressItemKey } from './pressItem.js';
+import type { PressItemKey } from './item/pressItem.js';
 
 /** A press value: a limit in the core's unit, several sizes, no limit, not known, or a cell that could not be read. */
 export type PressValue =

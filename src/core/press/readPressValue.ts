@@ -8,7 +8,7 @@ import { readNumber, refuseThousandsAmount } from '../quantity/readNumber.js';
 import { readStress } from '../quantity/readStress.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { PressValue } from './press.js';
-import type { PressItem } from './pressItem.js';
+import type { PressItem } from './item/pressItem.js';
 
 /** Kinds whose cell is one of a few words: `none` is no limit there. */
 const isWord = new Set<PressItem['kind']>(['station', 'yesNo', 'legs', 'legPosition']);

@@ -3,7 +3,7 @@ import { leastPieceMm } from '../rule/leastPiece.js';
 import type { Section } from '../section/section.js';
 import type { Working } from '../working/working.js';
 import { type Press, pressValue } from './press.js';
-import type { PressItemKey } from './pressItem.js';
+import type { PressItemKey } from './item/pressItem.js';
 
 type ShearedSection = Exclude<Section, { kind: 'channel' }>;
 

@@ -2,7 +2,7 @@ import type { PressFinding } from '../check/finding.js';
 import type { Working } from '../working/working.js';
 import { limitOf, pressSource } from './limit.js';
 import type { Press } from './press.js';
-import type { PressItemKey, Station } from './pressItem.js';
+import type { PressItemKey, Station } from './item/pressItem.js';
 
 const stationNames = {
   punch: 'punch',

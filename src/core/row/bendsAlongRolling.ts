@@ -1,4 +1,4 @@
-import type { ReadyRow } from './readyRow.js';
+import type { ReadyRow } from './job/readyRow.js';
 
 type Bent = Pick<ReadyRow, 'section' | 'stock' | 'bends'>;
 

@@ -1,6 +1,6 @@
 import { type CellValue, meant } from '../quantity/cellValue.js';
-import { rowCells } from './joinedColumns.js';
-import type { Headings } from './readHeadings.js';
+import { rowCells } from './headings/joinedColumns.js';
+import type { Headings } from './headings/readHeadings.js';
 
 /** Blank: nothing in any column that is read, or a subtotal, a row of totals without a section. */
 export function isBlankRow(given: readonly CellValue[], headings: Headings): boolean {

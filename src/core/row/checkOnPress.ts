@@ -16,9 +16,9 @@ import type { Layouts } from './layout/layoutOf.js';
 import type { LaidGroup } from './layout/layGroup.js';
 import { otherWorkChecks } from './otherWorkChecks.js';
 import { reachFindings } from './reach.js';
-import type { PlacedGroup, PlacedHoles, ReadyRow } from './readyRow.js';
+import type { PlacedGroup, PlacedHoles, ReadyRow } from './job/readyRow.js';
 import { supportFindings } from './supports.js';
-import { holeTitle } from './rowJob.js';
+import { holeTitle } from './job/rowJob.js';
 import { toolFindings } from './toolOnHand.js';
 import { isCutKnown, isGroupKnown, isMakingKnown } from './unclear.js';
 

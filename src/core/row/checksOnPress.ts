@@ -3,15 +3,15 @@ import { hardestOf, worstVerdict } from '../check/severity.js';
 import { type Verdict, type VerdictKind, verdictKind, verdicts } from '../check/verdict.js';
 import type { Failure } from '../inputError.js';
 import type { Press } from '../press/press.js';
-import type { Station } from '../press/pressItem.js';
+import type { Station } from '../press/item/pressItem.js';
 import type { Shop } from '../shop/readShop.js';
 import { nameKey } from '../shop/table.js';
 import type { Check } from './check.js';
 import { checkOnPress } from './checkOnPress.js';
-import { needsPress } from './needsPress.js';
+import { needsPress } from './job/needsPress.js';
 import type { PreparedRow } from './prepareRow.js';
 import type { RowFact } from '../check/rowFact.js';
-import type { RowJob } from './rowJob.js';
+import type { RowJob } from './job/rowJob.js';
 
 export interface OnPress {
   checks: Check[];

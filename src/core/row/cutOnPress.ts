@@ -12,8 +12,8 @@ import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { handFindings } from './handOnPress.js';
-import { isCutElsewhere } from './needsPress.js';
-import type { ReadyRow } from './readyRow.js';
+import { isCutElsewhere } from './job/needsPress.js';
+import type { ReadyRow } from './job/readyRow.js';
 import { shortestSide } from './shortestSide.js';
 
 const remembered = rememberedBy<readonly Finding[]>();

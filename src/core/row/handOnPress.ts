@@ -1,10 +1,10 @@
 import type { Finding } from '../check/finding.js';
 import type { Unchecked } from '../check/rowFact.js';
-import { shearHands } from '../cut/shearHands.js';
+import { shearHands } from '../press/shearHands.js';
 import { type Hand, legAtShear } from '../part/cutHand.js';
 import { limitOf, pressSource } from '../press/limit.js';
 import type { Press } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import { textValue } from '../working/namedValue.js';
 import type { Working } from '../working/working.js';
 import { type MiteredRow, miterHand } from './piece.js';

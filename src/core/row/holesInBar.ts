@@ -2,9 +2,9 @@ import { atMost } from '../atMost.js';
 import type { Finding } from '../check/finding.js';
 import { greatestSideMm } from '../section/greatestSide.js';
 import { leastDimensionMm } from '../tooling/hole.js';
-import { facesOf } from './layout/faces.js';
-import { needsPress } from './needsPress.js';
-import type { ReadyRow } from './readyRow.js';
+import { facesOf } from './job/faces.js';
+import { needsPress } from './job/needsPress.js';
+import type { ReadyRow } from './job/readyRow.js';
 
 /**
  * Holes in bars, tubes and beams: they are drilled, and their distances are not checked, since these have no flat side that

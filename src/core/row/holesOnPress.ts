@@ -2,8 +2,8 @@ import type { Finding } from '../check/finding.js';
 import type { Range } from '../check/range.js';
 import type { OpenCell } from '../check/rowFact.js';
 import type { Press } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
-import type { FaceSize } from './layout/faces.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
+import type { FaceSize } from './job/faces.js';
 import type { LaidGroup } from './layout/layGroup.js';
 import type { AnySection } from '../section/section.js';
 

@@ -2,8 +2,8 @@ import { atMost } from '../atMost.js';
 import type { NotHeld, RowFinding } from '../check/rowFact.js';
 import { galvanizedFromMm } from '../rule/jobSpecRuling.js';
 import { lineCount } from './layout/across.js';
-import { needsPress } from './needsPress.js';
-import type { ReadyRow } from './readyRow.js';
+import { needsPress } from './job/needsPress.js';
+import type { ReadyRow } from './job/readyRow.js';
 
 /**
  * What a row asks for and nothing holds against anything, so that it is never OK: bends across each other,

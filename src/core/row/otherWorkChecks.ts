@@ -17,9 +17,9 @@ import { distanceSteps } from './layout/distanceSteps.js';
 import { inAnyPlace } from './inAnyPlace.js';
 import { jointFindings } from './layout/jointFindings.js';
 import type { Layout, Layouts } from './layout/layoutOf.js';
-import { isNotchedOnPress } from './needsPress.js';
-import type { ReadyRow } from './readyRow.js';
-import type { Notches } from './rowJob.js';
+import { isNotchedOnPress } from './job/needsPress.js';
+import type { ReadyRow } from './job/readyRow.js';
+import type { Notches } from './job/rowJob.js';
 import { isWorkKnown } from './unclear.js';
 
 type Work = 'notch' | 'corner clip' | 'bend';

@@ -4,7 +4,7 @@ import type { Range } from '../check/range.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { AnySection } from '../section/section.js';
 import { pieceEdges } from './pieceEdges.js';
-import type { PartEnd, RowJob } from './rowJob.js';
+import type { PartEnd, RowJob } from './job/rowJob.js';
 import { type Mitered, miteredWidths } from './shortestSide.js';
 
 /** The hands of miter in the pieces of a row; `none`: a piece turned over has the other hand. */

@@ -1,5 +1,5 @@
 import type { Range } from '../check/range.js';
-import type { RowJob } from './rowJob.js';
+import type { RowJob } from './job/rowJob.js';
 
 export type MiteredLength = Pick<RowJob, 'lengthMm' | 'miterLeftRad' | 'miterRightRad' | 'longSide'>;
 

@@ -9,18 +9,18 @@ import { setting } from '../shop/setting.js';
 import { leastDimensionMm } from '../tooling/hole.js';
 import { check, type Check } from './check.js';
 import { holesInBar } from './holesInBar.js';
-import { holeProcess } from './holeProcess.js';
+import { holeProcess } from './job/holeProcess.js';
 import { distanceSteps } from './layout/distanceSteps.js';
-import type { FaceSize } from './layout/faces.js';
+import type { FaceSize } from './job/faces.js';
 import { facesOfLeg } from './layout/facesOfLeg.js';
 import { layoutFindings } from './layout/layoutFindings.js';
 import { type Layouts, layoutsOf } from './layout/layoutOf.js';
 import { groupReadings } from './layout/groupReadings.js';
-import { isCutElsewhere, isNotchedOnPress } from './needsPress.js';
+import { isCutElsewhere, isNotchedOnPress } from './job/needsPress.js';
 import { notHeld } from './notHeld.js';
-import type { Reading } from './reading.js';
-import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './readyRow.js';
-import type { HoleGroup } from './rowJob.js';
+import type { Reading } from './job/reading.js';
+import type { PlacedGroup, PlacedHoles, ReadRow, ReadyRow } from './job/readyRow.js';
+import type { HoleGroup } from './job/rowJob.js';
 import { isGroupKnown, isShapeKnown, isUnclear } from './unclear.js';
 
 export interface PreparedRow {

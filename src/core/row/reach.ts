@@ -3,12 +3,12 @@ import type { Sized } from '../check/pressFact.js';
 import type { Range } from '../check/range.js';
 import { heelDistance } from '../part/heelDistance.js';
 import { limitOf, roundingShare, withinLimit } from '../press/limit.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import { legRootMm } from '../section/legRoot.js';
 import type { AnySection } from '../section/section.js';
 import type { Working } from '../working/working.js';
 import { dieHolder } from './dieHolder.js';
-import type { FaceSize } from './layout/faces.js';
+import type { FaceSize } from './job/faces.js';
 import { fromNearerEdge, type HolesOnPress, openReach, unreachable } from './holesOnPress.js';
 
 /** Room between the fillet and the die holder. Common practice, no source. */

@@ -4,16 +4,16 @@ import { formatLength } from '../quantity/formatLength.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
 import type { Shop } from '../shop/readShop.js';
-import { rowCells } from './joinedColumns.js';
-import type { Headings } from './readHeadings.js';
+import { rowCells } from './headings/joinedColumns.js';
+import type { Headings } from './headings/readHeadings.js';
 import { readHoleGroup } from './read/readHoleGroup.js';
 import { readMaking } from './read/readMaking.js';
 import { readOtherWork } from './read/readOtherWork.js';
 import { readMiters } from './read/readMiters.js';
 import { readQty } from './read/readQty.js';
-import type { Reading } from './reading.js';
-import type { HoleGroup, PartEnd, RowJob } from './rowJob.js';
-import { bareColumn, RowReader, unitUnder } from './rowReader.js';
+import type { Reading } from './job/reading.js';
+import type { HoleGroup, PartEnd, RowJob } from './job/rowJob.js';
+import { bareColumn, RowReader, unitUnder } from './headings/rowReader.js';
 import { readsUnclear, unclearCells } from './unclear.js';
 
 /** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */

@@ -1,7 +1,7 @@
 import type { Finding } from '../check/finding.js';
 import { isCutBySaw } from '../press/shearStation.js';
-import { isNotchedOnPress } from './needsPress.js';
-import type { PlacedHoles, ReadyRow } from './readyRow.js';
+import { isNotchedOnPress } from './job/needsPress.js';
+import type { PlacedHoles, ReadyRow } from './job/readyRow.js';
 
 /** The steps a part can take through the shop. */
 export type RouteStep =

@@ -2,7 +2,7 @@ import type { Finding } from '../check/finding.js';
 import type { Verdict } from '../check/verdict.js';
 import type { PressChoice } from './checksOnPress.js';
 import type { Piece } from './piece.js';
-import type { Reading } from './reading.js';
+import type { Reading } from './job/reading.js';
 import type { RouteStep } from './route.js';
 
 /** What is known of a checked row; data only, `core/say` makes the sentences. */

@@ -1,9 +1,9 @@
 import type { Range } from '../check/range.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { facesOf } from './layout/faces.js';
+import { facesOf } from './job/faces.js';
 import { facesOfLeg } from './layout/facesOfLeg.js';
 import { pieceEdges } from './pieceEdges.js';
-import type { ReadRow } from './readyRow.js';
+import type { ReadRow } from './job/readyRow.js';
 
 export type Mitered = Pick<
   ReadRow,

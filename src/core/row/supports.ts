@@ -2,7 +2,7 @@ import type { Finding } from '../check/finding.js';
 import { limitOf, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import type { Working } from '../working/working.js';
-import type { ReadyRow } from './readyRow.js';
+import type { ReadyRow } from './job/readyRow.js';
 
 /** Whether the supports of a press carry the part: its length and its mass. */
 export function supportFindings(

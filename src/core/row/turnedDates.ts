@@ -4,9 +4,9 @@ import { type TurnedDate, turnedDate } from '../quantity/dateTrap.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { readHole } from '../tooling/readHole.js';
 import { isBlankRow } from './blankRow.js';
-import type { GroupField, RowField } from './heading.js';
-import type { Column, Headings } from './readHeadings.js';
-import { isInShopUnit } from './rowReader.js';
+import type { GroupField, RowField } from './headings/heading.js';
+import type { Column, Headings } from './headings/readHeadings.js';
+import { isInShopUnit } from './headings/rowReader.js';
 
 /** A cell of a row in which a size became a date. */
 export interface TurnedCell extends TurnedDate {

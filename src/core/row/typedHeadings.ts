@@ -1,7 +1,7 @@
 import type { Finding } from '../check/finding.js';
 import type { OpenCell } from '../check/rowFact.js';
-import { groupFields, rowFields } from './heading.js';
-import type { Column, Headings } from './readHeadings.js';
+import { groupFields, rowFields } from './headings/heading.js';
+import type { Column, Headings } from './headings/readHeadings.js';
 
 type Names = ReadonlyMap<string, string>;
 const remembered = new WeakMap<Headings, Names>();

@@ -1,10 +1,10 @@
 import type { Finding } from '../check/finding.js';
 import type { OpenCell } from '../check/rowFact.js';
-import { groupFields, type GroupField, type RowField, rowFields } from './heading.js';
-import type { Headings } from './readHeadings.js';
-import type { Reading } from './reading.js';
-import type { RowJob } from './rowJob.js';
-import type { RowReader } from './rowReader.js';
+import { groupFields, type GroupField, type RowField, rowFields } from './headings/heading.js';
+import type { Headings } from './headings/readHeadings.js';
+import type { Reading } from './job/reading.js';
+import type { RowJob } from './job/rowJob.js';
+import type { RowReader } from './headings/rowReader.js';
 
 type Job = Pick<RowJob, 'unclear'>;
 

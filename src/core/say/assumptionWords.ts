@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../quantity/units.js';
-import type { Reading } from '../row/reading.js';
+import type { Reading } from '../row/job/reading.js';
 import { readingWords } from './readingWords.js';
 
 /** What a reading took where the row does not say, told alike for all rows; empty for what the row does say. */

@@ -2,7 +2,7 @@ import type { FindingOf } from '../check/finding.js';
 import type { Unchecked } from '../check/rowFact.js';
 import { governsOf } from '../press/limit.js';
 import { blankWords, cellName } from './cellWords.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 import { listWords } from './listWords.js';
 
 const unchecked: Record<Unchecked, string> = {

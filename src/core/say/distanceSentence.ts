@@ -5,7 +5,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import type { UnknownRule } from '../rule/leastDistance.js';
 import { cellNames } from './cellWords.js';
 import { edgeWords } from './edgeWords.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 import { isOpenBolt, isOpenPlace, openBoltSentence, openPlaceSentence } from './openDistances.js';
 import { size } from './sizes.js';
 

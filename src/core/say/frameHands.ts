@@ -1,4 +1,4 @@
-import { shearHands, type ShearHands } from '../cut/shearHands.js';
+import { shearHands, type ShearHands } from '../press/shearHands.js';
 import { refuse } from '../inputError.js';
 import { itemName } from '../press/limit.js';
 import type { Press } from '../press/press.js';

@@ -1,4 +1,4 @@
-import type { PlaceReading } from '../row/layout/layGroup.js';
+import type { PlaceReading } from '../row/job/placeReading.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { HoleInRow, HolesOfRow } from '../setup/holesOfRow.js';
 import { blankWords, cellName } from './cellWords.js';

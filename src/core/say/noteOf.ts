@@ -1,7 +1,7 @@
 import { sentenceInCell } from '../inputError.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { PressChoice } from '../row/checksOnPress.js';
-import type { Reading } from '../row/reading.js';
+import type { Reading } from '../row/job/reading.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import { readingSentence, readingWords } from './readingWords.js';
 import { asSentences, sentencesOf } from './sentencesOf.js';

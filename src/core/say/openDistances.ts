@@ -1,6 +1,6 @@
 import type { FindingOf } from '../check/finding.js';
 import { blankWords, cellNames } from './cellWords.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 import { listWords } from './listWords.js';
 
 type Distance = FindingOf<'distance'>;

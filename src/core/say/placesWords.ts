@@ -1,6 +1,6 @@
 import { formatLength } from '../quantity/formatLength.js';
 import type { LengthUnit } from '../quantity/units.js';
-import type { PartPlace, PartSide } from '../row/rowJob.js';
+import type { PartPlace, PartSide } from '../row/job/rowJob.js';
 import type { StepNote } from '../work/operatorStep.js';
 import { listWords } from './listWords.js';
 

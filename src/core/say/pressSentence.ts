@@ -7,7 +7,7 @@ import { formatMass } from '../quantity/formatMass.js';
 import { formatQuantity } from '../quantity/formatQuantity.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { nameHole } from '../tooling/hole.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 import { shareSentence } from './shareSentence.js';
 import { sizedWords } from './sizedWords.js';
 import { size, sizes } from './sizes.js';

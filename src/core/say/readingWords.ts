@@ -1,9 +1,9 @@
 import type { FaceId } from '../part/part.js';
-import type { Reading } from '../row/reading.js';
+import type { Reading } from '../row/job/reading.js';
 import { formatNumber } from '../quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 import { listWords } from './listWords.js';
 import { size, sizes } from './sizes.js';
 

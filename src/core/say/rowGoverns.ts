@@ -1,7 +1,7 @@
 import type { RowFinding } from '../check/rowFact.js';
 import { governsOf } from '../press/limit.js';
 import { cellName } from './cellWords.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 
 /** What a check of the row held against what, in a few words: `edge distance`, `spacing`. */
 export function rowGoverns(finding: RowFinding): string {

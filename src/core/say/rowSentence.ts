@@ -7,7 +7,7 @@ import { blankCellSentence, reachOpenSentence } from './blankCells.js';
 import { cellName, cellNames } from './cellWords.js';
 import { basisWords, distanceSentence, runsOver } from './distanceSentence.js';
 import { edgeWords } from './edgeWords.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 import { listWords } from './listWords.js';
 import { problemWords } from './problemWords.js';
 import { size } from './sizes.js';

@@ -3,7 +3,7 @@ import { plainText } from '../quantity/cellValue.js';
 import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { describeHole, type Hole, nameHole } from '../tooling/hole.js';
-import { holeTitle } from '../row/rowJob.js';
+import { holeTitle } from '../row/job/rowJob.js';
 import { size } from './sizes.js';
 
 /** What has a size that is held against a limit, with the size: `thickness 1/2 in`, `a cut 12 in wide`. */

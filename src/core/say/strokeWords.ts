@@ -1,5 +1,5 @@
 import { itemName } from '../press/limit.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { StrokeOperation } from '../stroke/strokeJob.js';
 import type { StopsOfStroke, StrokeLimits } from '../stroke/strokeLimits.js';

@@ -1,6 +1,6 @@
 import { limitOf } from '../press/limit.js';
 import type { Press } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import type { GaugeInput, GaugeReach, GaugeSettings } from './gaugeSetting.js';
 import { bestOf, gaugeSettings } from './gaugeSettings.js';
 import { pressReach } from './pressReach.js';

@@ -1,5 +1,5 @@
 import { boltBasis, boltOf } from '../row/layout/boltBasis.js';
-import type { HoleGroup } from '../row/rowJob.js';
+import type { HoleGroup } from '../row/job/rowJob.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import { leastDimensionMm } from '../tooling/hole.js';

@@ -1,7 +1,7 @@
 import type { Range } from '../check/range.js';
 import { limitOf } from '../press/limit.js';
 import type { Press } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import type { GaugeReach } from './gaugeSetting.js';
 
 /** The reach of the gauges of a press, and the items it could not be held against. */

@@ -1,9 +1,9 @@
 import type { FaceId, PlacedHole } from '../part/part.js';
 import type { Press } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
-import { type FaceSize, facesOf } from '../row/layout/faces.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
+import { type FaceSize, facesOf } from '../row/job/faces.js';
 import type { Layout, Layouts } from '../row/layout/layoutOf.js';
-import type { RowWithSection } from '../row/readyRow.js';
+import type { RowWithSection } from '../row/job/readyRow.js';
 import type { Shop } from '../shop/readShop.js';
 import type { GaugeHole, GaugeReach, GaugeSetting } from './gaugeSetting.js';
 import { gaugeSettings } from './gaugeSettings.js';

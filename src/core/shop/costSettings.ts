@@ -1,5 +1,5 @@
 import { refuse } from '../inputError.js';
-import { inventedFirstPieceMin, inventedHandling, inventedPieceMarkS } from '../press/inventedTimes.js';
+import { inventedFirstPieceMin, inventedHandling, inventedPieceMarkS } from '../press/item/inventedTimes.js';
 import { type CellValue, plainText, quoted } from '../quantity/cellValue.js';
 import { readLength } from '../quantity/readLength.js';
 import { readNumber, refuseThousandsAmount } from '../quantity/readNumber.js';

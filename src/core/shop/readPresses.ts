@@ -1,7 +1,7 @@
 import { refuse } from '../inputError.js';
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import type { LengthUnit } from '../quantity/units.js';
-import { type PressItemKey, pressItems } from '../press/pressItem.js';
+import { type PressItemKey, pressItems } from '../press/item/pressItem.js';
 import type { Press, PressValue } from '../press/press.js';
 import { readPressValue } from '../press/readPressValue.js';
 import { type Cells, nameKey, readTable, type Table } from './table.js';

@@ -1,4 +1,4 @@
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 
 export const strokeOperations = ['punch', 'notch', 'flat shear', 'angle shear', 'bar shear', 'bend'] as const;
 export type StrokeOperation = (typeof strokeOperations)[number];

@@ -2,7 +2,7 @@ import { atMost } from '../atMost.js';
 import type { PressFinding } from '../check/finding.js';
 import { limitOf, valueOr, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import { usualWorkingGapMm } from '../press/punchStation.js';
 import { refuseBadCell } from '../press/refuseBadCell.js';
 import { stationOf } from '../press/stationOf.js';

@@ -1,7 +1,7 @@
 import type { PressFinding } from '../check/finding.js';
 import { limitOf, pressSource } from '../press/limit.js';
 import { type Press, pressValue } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import { refuseBadCell } from '../press/refuseBadCell.js';
 import type { Shop } from '../shop/readShop.js';
 import type { NamedValue, Working } from '../working/working.js';

@@ -1,6 +1,6 @@
 import { slugMm } from '../cut/backGaugeSetting.js';
 import type { Press } from '../press/press.js';
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import { barLengthMm } from '../shop/barLengths.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';

@@ -1,7 +1,7 @@
 import type { Press } from '../press/press.js';
 import { limitOf } from '../press/limit.js';
 import type { Layouts } from '../row/layout/layoutOf.js';
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import { type RowGauge, rowGauge } from '../setup/rowGauge.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Operation, Punching } from './operations.js';

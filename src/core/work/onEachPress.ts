@@ -1,7 +1,7 @@
 import type { CellValue } from '../quantity/cellValue.js';
 import { isBlankRow } from '../row/blankRow.js';
 import { checkedPart } from '../row/checkRow.js';
-import { type Headings, readHeadings } from '../row/readHeadings.js';
+import { type Headings, readHeadings } from '../row/headings/readHeadings.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import type { Shop } from '../shop/readShop.js';
 import { type RowWorkResult, workOnChecked } from './workOnRow.js';

@@ -3,7 +3,7 @@ import type { FaceId, PlacedHole } from '../part/part.js';
 import { notchBitesOnPress } from '../press/notchStation.js';
 import type { Press } from '../press/press.js';
 import type { Layout } from '../row/layout/layoutOf.js';
-import type { PlacedHoles, ReadyRow } from '../row/readyRow.js';
+import type { PlacedHoles, ReadyRow } from '../row/job/readyRow.js';
 import { isPunched, routeOf, type RouteStep } from '../row/route.js';
 import type { Hole } from '../tooling/hole.js';
 

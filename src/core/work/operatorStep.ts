@@ -1,7 +1,7 @@
 import type { Hand } from '../part/cutHand.js';
 import type { FaceId } from '../part/part.js';
-import type { Station } from '../press/pressItem.js';
-import type { PartPlace } from '../row/rowJob.js';
+import type { Station } from '../press/item/pressItem.js';
+import type { PartPlace } from '../row/job/rowJob.js';
 import type { RouteStep } from '../row/route.js';
 import type { Turn } from '../setup/way.js';
 

@@ -1,7 +1,7 @@
 import { verdictKind } from '../check/verdict.js';
 import { type Failure, InputError } from '../inputError.js';
 import type { CheckedPart } from '../row/checkRow.js';
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';

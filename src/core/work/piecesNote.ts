@@ -1,4 +1,4 @@
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import type { StepNote } from './operatorStep.js';
 
 /** How many pieces are made; of mirrored ones how many of each, since the steps are for one hand. */

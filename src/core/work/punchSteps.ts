@@ -1,4 +1,4 @@
-import { facesOf } from '../row/layout/faces.js';
+import { facesOf } from '../row/job/faces.js';
 import type { FaceId } from '../part/part.js';
 import type { RowGaugeSetting } from '../setup/rowGauge.js';
 import type { PunchPass } from './gaugeUse.js';

@@ -1,8 +1,8 @@
 import { InputError } from '../inputError.js';
-import { inventedTimes } from '../press/inventedTimes.js';
+import { inventedTimes } from '../press/item/inventedTimes.js';
 import { itemName } from '../press/limit.js';
 import { type Press, pressValue } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
+import type { PressItemKey } from '../press/item/pressItem.js';
 import { type HandlingClass, readHandlingClasses } from '../shop/handlingClasses.js';
 import { inventedSettings } from '../shop/costSettings.js';
 import type { Shop } from '../shop/readShop.js';

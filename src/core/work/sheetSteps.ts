@@ -1,6 +1,6 @@
 import { bendVee } from '../press/bendVee.js';
 import { bendsAlongRolling } from '../row/bendsAlongRolling.js';
-import type { PartPlace } from '../row/rowJob.js';
+import type { PartPlace } from '../row/job/rowJob.js';
 import { setting } from '../shop/setting.js';
 import type { Notching, Operation } from './operations.js';
 import type { OperatorStep, StepNote } from './operatorStep.js';

@@ -1,6 +1,6 @@
 import type { Press } from '../press/press.js';
 import type { Layouts } from '../row/layout/layoutOf.js';
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import type { Shop } from '../shop/readShop.js';
 

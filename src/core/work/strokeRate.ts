@@ -1,4 +1,4 @@
-import { inventedTimes } from '../press/inventedTimes.js';
+import { inventedTimes } from '../press/item/inventedTimes.js';
 import type { Press } from '../press/press.js';
 import type { Shop } from '../shop/readShop.js';
 import type { StrokeOperation } from '../stroke/strokeJob.js';

@@ -1,6 +1,6 @@
 import { strokeLimits } from '../stroke/strokeLimits.js';
 import type { StrokeJob, StrokeOperation } from '../stroke/strokeJob.js';
-import type { Station } from '../press/pressItem.js';
+import type { Station } from '../press/item/pressItem.js';
 import type { OperatorStep, StepNote } from './operatorStep.js';
 import type { StepContext } from './stepContext.js';
 

@@ -1,7 +1,7 @@
 import type { Grade } from '../material/grade.js';
 import type { Press } from '../press/press.js';
 import { pickTools } from '../row/pickTools.js';
-import type { ReadyRow } from '../row/readyRow.js';
+import type { ReadyRow } from '../row/job/readyRow.js';
 import type { Shop } from '../shop/readShop.js';
 import { toolText } from '../shop/toolText.js';
 import { formatLength } from '../quantity/formatLength.js';

@@ -1,7 +1,7 @@
 import type { FaceId } from '../../core/part/part.js';
 import { formatSizes } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import type { RowJob } from '../../core/row/rowJob.js';
+import type { RowJob } from '../../core/row/job/rowJob.js';
 import type { Section } from '../../core/section/section.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { Shape } from '../drawing.js';

@@ -1,7 +1,7 @@
 import type { Point } from '../../core/part/point.js';
 import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import type { RowJob } from '../../core/row/rowJob.js';
+import type { RowJob } from '../../core/row/job/rowJob.js';
 import { notDrawn } from './cuts.js';
 import type { DrawnFace } from './drawnFace.js';
 import { counted, noWork, type Work } from './work.js';

@@ -1,7 +1,7 @@
 import type { Face } from '../../core/part/part.js';
 import { formatLength, formatNumber } from '../../core/quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../../core/quantity/units.js';
-import type { PartEnd, RowJob } from '../../core/row/rowJob.js';
+import type { PartEnd, RowJob } from '../../core/row/job/rowJob.js';
 import type { DrawnFace } from './drawnFace.js';
 import type { Fence } from './fence.js';
 import { spanAlong } from './outlineSpan.js';

@@ -1,7 +1,7 @@
 import type { Finding } from '../../core/check/finding.js';
 import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import type { RowJob } from '../../core/row/rowJob.js';
+import type { RowJob } from '../../core/row/job/rowJob.js';
 import { isSawn } from '../../core/section/section.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { Drawn, Shape } from '../drawing.js';

@@ -2,7 +2,7 @@ import { refuse, refuseUnknown, sentenceInCell } from '../../core/inputError.js'
 import { nearNames } from '../../core/nearNames.js';
 import { pressSource } from '../../core/press/limit.js';
 import { type PressValue, pressValue as valueOf } from '../../core/press/press.js';
-import { type PressItem, pressItems } from '../../core/press/pressItem.js';
+import { type PressItem, pressItems } from '../../core/press/item/pressItem.js';
 import { legPositions } from '../../core/press/readPressValue.js';
 import { quoted } from '../../core/quantity/cellValue.js';
 import { formatLength } from '../../core/quantity/formatLength.js';

@@ -1,5 +1,5 @@
 import { isBlank, plainText } from '../../core/quantity/cellValue.js';
-import { readHeadings } from '../../core/row/readHeadings.js';
+import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';

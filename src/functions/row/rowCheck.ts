@@ -1,6 +1,6 @@
 import { isBlank } from '../../core/quantity/cellValue.js';
 import { memo } from '../../core/quantity/memo.js';
-import { readHeadings } from '../../core/row/readHeadings.js';
+import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';

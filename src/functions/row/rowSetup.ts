@@ -3,7 +3,7 @@ import type { CellValue } from '../../core/quantity/cellValue.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { type CheckedPart, checkedPart } from '../../core/row/checkRow.js';
-import { readHeadings } from '../../core/row/readHeadings.js';
+import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { noteOf } from '../../core/say/noteOf.js';
 import { placesNotGiven, stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
 import { type OperatorSteps, operatorSteps } from '../../core/work/operatorSteps.js';

@@ -1,7 +1,7 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import type { Headings } from '../../core/row/readHeadings.js';
+import type { Headings } from '../../core/row/headings/readHeadings.js';
 import { checkedPart, checkRow } from '../../core/row/checkRow.js';
 import { isWorkItem, type RowItem, rowItems } from '../../core/row/rowItem.js';
 import { rowItemQuantity } from '../../core/say/rowItemQuantity.js';

@@ -1,7 +1,7 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
-import { readHeadings } from '../../core/row/readHeadings.js';
-import { holeTitle } from '../../core/row/rowJob.js';
+import { readHeadings } from '../../core/row/headings/readHeadings.js';
+import { holeTitle } from '../../core/row/job/rowJob.js';
 import { faceName } from '../../core/say/faceName.js';
 import { noHolesSentence, placeOfHole } from '../../core/say/holesOfRowWords.js';
 import { holesOfRow } from '../../core/setup/holesOfRow.js';

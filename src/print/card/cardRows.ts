@@ -1,7 +1,7 @@
 import { type Card, cardOf } from '../../core/card/cardOf.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { checkedPart } from '../../core/row/checkRow.js';
-import type { Headings } from '../../core/row/readHeadings.js';
+import type { Headings } from '../../core/row/headings/readHeadings.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { operatorSteps } from '../../core/work/operatorSteps.js';

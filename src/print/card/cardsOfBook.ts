@@ -1,7 +1,7 @@
 import type { Card } from '../../core/card/cardOf.js';
 import { InputError } from '../../core/inputError.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
-import { type Headings, readHeadings } from '../../core/row/readHeadings.js';
+import { type Headings, readHeadings } from '../../core/row/headings/readHeadings.js';
 import { nameKey } from '../../core/shop/table.js';
 import { readShop, type Shop } from '../../core/shop/readShop.js';
 import { type ShopRange, shopRanges } from '../../core/shop/shopFormula.js';

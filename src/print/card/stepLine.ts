@@ -1,7 +1,7 @@
 import { formatLength } from '../../core/quantity/formatLength.js';
 import { sizeAsTyped } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import type { HoleGroup } from '../../core/row/rowJob.js';
+import type { HoleGroup } from '../../core/row/job/rowJob.js';
 import { stepNotes, stepTitle } from '../../core/say/stepWords.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
 

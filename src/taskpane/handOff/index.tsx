@@ -3,7 +3,7 @@ import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
 import { BackSection } from './BackSection.js';
 import { CopySection } from './CopySection.js';
-import { CardsSection } from './cards/CardsSection.js';
+import { CardsSection } from './CardsSection.js';
 import { useHandOffStyles } from './handOffStyles.js';
 import { ReportSection } from './ReportSection.js';
 

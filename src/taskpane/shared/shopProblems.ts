@@ -1,6 +1,6 @@
 import { sentenceInCell } from '../../core/inputError.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import { pressItems } from '../../core/press/pressItem.js';
+import { pressItems } from '../../core/press/item/pressItem.js';
 import { unreadToolText } from '../../core/shop/readTools.js';
 import { settingRows } from '../../core/shop/settings.js';
 import { nameKey } from '../../core/shop/table.js';

@@ -1,6 +1,6 @@
 import type { Grade } from '../../core/material/grade.js';
 import { prepareRow } from '../../core/row/prepareRow.js';
-import type { RowJob } from '../../core/row/rowJob.js';
+import type { RowJob } from '../../core/row/job/rowJob.js';
 import type { CheckedRow } from '../../core/row/rowResult.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { SelectedHole } from '../../drawing/capacity/selectedHole.js';

@@ -1,4 +1,4 @@
-import type { Station } from '../../core/press/pressItem.js';
+import type { Station } from '../../core/press/item/pressItem.js';
 import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cardOf } from '../../../src/core/card/cardOf.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import type { OperatorSteps } from '../../../src/core/work/operatorSteps.js';
 import { operatorSteps } from '../../../src/core/work/operatorSteps.js';
 import { shopWith } from '../../support/sampleShop.js';

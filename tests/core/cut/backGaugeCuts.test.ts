@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type BackGaugeCuts, backGaugeCuts } from '../../../src/core/cut/backGaugeCuts.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import {
   gaugeSettingWords,
   leftOutSentence,

@@ -3,7 +3,7 @@ import { notationKinds } from '../../../src/core/notation/notation.js';
 import { readingOf } from './readingOf.js';
 import { refused } from '../../../src/core/notation/notation.js';
 import { looksLikeSize } from '../../../src/core/notation/looksLikeSize.js';
-import { headingNames } from '../../../src/core/row/readHeadings.js';
+import { headingNames } from '../../../src/core/row/headings/readHeadings.js';
 import { readOrRefused } from './mutations.js';
 
 const longest = 32_767;

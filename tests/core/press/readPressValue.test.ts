@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sentenceInCell } from '../../../src/core/inputError.js';
-import { pressItems, type PressItemKey } from '../../../src/core/press/pressItem.js';
+import { pressItems, type PressItemKey } from '../../../src/core/press/item/pressItem.js';
 import { readPressValue } from '../../../src/core/press/readPressValue.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Press, PressValue } from '../../../src/core/press/press.js';
-import { pressItems } from '../../../src/core/press/pressItem.js';
+import { pressItems } from '../../../src/core/press/item/pressItem.js';
 import { shearMinimums } from '../../../src/core/press/shearMinimums.js';
 import { readLength } from '../../../src/core/quantity/readLength.js';
 import { leastPieceMm } from '../../../src/core/rule/leastPiece.js';

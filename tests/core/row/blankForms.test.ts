@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkRow } from '../../../src/core/row/checkRow.js';
-import { groupFields, rowFields } from '../../../src/core/row/heading.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { groupFields, rowFields } from '../../../src/core/row/headings/heading.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import { noteOf } from '../../../src/core/say/noteOf.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { verdictKind } from '../../../src/core/check/verdict.js';
 import { shopWith } from '../../support/sampleShop.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { noteOf } from '../../../src/core/say/noteOf.js';
 import { type Cells, wholeRow } from './support/randomRow.js';
 

@@ -6,7 +6,7 @@ import type { FindingOf } from '../../../src/core/check/finding.js';
 import { verdicts } from '../../../src/core/check/verdict.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { noteOf } from '../../../src/core/say/noteOf.js';
 import { shopWith } from '../../support/sampleShop.js';
 import { type Cells, wholeRow } from './support/randomRow.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { readRow } from '../../../src/core/row/readRow.js';
 import { shopWith } from '../../support/sampleShop.js';
 

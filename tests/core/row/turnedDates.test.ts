@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { turnedDatesOfRow } from '../../../src/core/row/turnedDates.js';
 import { checkedRow } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Reading } from '../../../src/core/row/reading.js';
+import type { Reading } from '../../../src/core/row/job/reading.js';
 import { assumptionWords } from '../../../src/core/say/assumptionWords.js';
 
 const hole = { shape: 'round', diameterMm: 20.6375 } as const;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { PlaceReading } from '../../../src/core/row/layout/layGroup.js';
-import type { Reading } from '../../../src/core/row/reading.js';
+import type { PlaceReading } from '../../../src/core/row/job/placeReading.js';
+import type { Reading } from '../../../src/core/row/job/reading.js';
 import { readingSentence, readingWords } from '../../../src/core/say/readingWords.js';
 
 const inch = 25.4;

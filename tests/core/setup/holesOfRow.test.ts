@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { inShopUnit } from '../../../src/core/quantity/shopUnit.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { noHolesSentence, placeOfHole } from '../../../src/core/say/holesOfRowWords.js';
 import { holesOfRow } from '../../../src/core/setup/holesOfRow.js';
 import { settingTable, shopWith } from '../../support/sampleShop.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { readRow } from '../../../src/core/row/readRow.js';
 import { matingOf } from '../../../src/core/setup/matingHole.js';
 import { settingTable, shopWith } from '../../support/sampleShop.js';

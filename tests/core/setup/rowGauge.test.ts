@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { rowGauge, type RowGauge, type RowToGauge } from '../../../src/core/setup/rowGauge.js';
 import { findPress } from '../../../src/core/shop/findPress.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';

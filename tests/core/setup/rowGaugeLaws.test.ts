@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { rowGauge } from '../../../src/core/setup/rowGauge.js';
 import { findPress } from '../../../src/core/shop/findPress.js';
 import { shopWith } from '../../support/sampleShop.js';

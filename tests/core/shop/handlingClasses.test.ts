@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inventedHandling } from '../../../src/core/press/inventedTimes.js';
+import { inventedHandling } from '../../../src/core/press/item/inventedTimes.js';
 import { handlingSeconds, readHandlingClasses } from '../../../src/core/shop/handlingClasses.js';
 
 const classes = readHandlingClasses(inventedHandling, 'Handling classes', 'mm');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { pressItems } from '../../../src/core/press/pressItem.js';
+import { pressItems } from '../../../src/core/press/item/pressItem.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { jobSpecs } from '../../../src/core/rule/jobSpec.js';
 import { defaultSettings, readSettings, settingRows } from '../../../src/core/shop/settings.js';

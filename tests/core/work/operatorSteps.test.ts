@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { stepNotes, stepTitle } from '../../../src/core/say/stepWords.js';
 import { operatorSteps } from '../../../src/core/work/operatorSteps.js';
 import { type PressCells, shopWith } from '../../support/sampleShop.js';

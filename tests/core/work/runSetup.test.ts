@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { runSetupWords } from '../../../src/core/say/runSetupWords.js';
 import { listToolOrder } from '../../../src/core/work/listToolOrder.js';
 import { runSetup } from '../../../src/core/work/runSetup.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkedPart } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { workBasis } from '../../../src/core/say/workBasis.js';
 import { workOnChecked } from '../../../src/core/work/workOnRow.js';
 import { Working } from '../../../src/core/working/working.js';

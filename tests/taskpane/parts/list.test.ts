@@ -3,7 +3,7 @@ import { type Finding, refusal } from '../../../src/core/check/finding.js';
 import type { RowResult } from '../../../src/core/row/rowResult.js';
 import { rowItems } from '../../../src/core/row/rowItem.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { rowToShow, shownItem } from '../../../src/functions/row/shownItem.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';

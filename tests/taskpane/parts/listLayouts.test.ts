@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatLength } from '../../../src/core/quantity/formatLength.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { readRow } from '../../../src/core/row/readRow.js';
 import { describeHole } from '../../../src/core/tooling/hole.js';
 import { headingsOf, matchColumns } from '../../../src/taskpane/parts/list/columnMatch.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { shopWith } from '../../support/sampleShop.js';
 import { checkPart } from '../../../src/taskpane/parts/one/checkPart.js';
 import { partFields } from '../../../src/taskpane/parts/one/partFields.js';

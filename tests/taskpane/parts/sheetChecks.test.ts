@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import type { Shop } from '../../../src/core/shop/readShop.js';
 import { addChecks } from '../../../src/taskpane/parts/list/addChecks.js';
 import { headingsOf, matchColumns } from '../../../src/taskpane/parts/list/columnMatch.js';

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from 'vitest';
-import { pressItems } from '../../../src/core/press/pressItem.js';
+import { pressItems } from '../../../src/core/press/item/pressItem.js';
 import { settingRows } from '../../../src/core/shop/settings.js';
 import { settingGroups } from '../../../src/taskpane/shop/lists/settingGroups.js';
 import { foldGroups } from '../../../src/taskpane/shop/press/folds.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pressItems } from '../../../src/core/press/pressItem.js';
+import { pressItems } from '../../../src/core/press/item/pressItem.js';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import { isStarter, starterPresses, starterSettings } from '../../../src/taskpane/shop/sheet/starter.js';
 

@@ -1,6 +1,6 @@
 import { InputError } from '../../../src/core/inputError.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { readRowItems, rowItems } from '../../../src/core/row/rowItem.js';
 import { readShop, type Shop } from '../../../src/core/shop/readShop.js';
 import { rowToShow, shownItem } from '../../../src/functions/row/shownItem.js';

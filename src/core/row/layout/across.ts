@@ -1,8 +1,8 @@
 import { InputError } from '../../inputError.js';
 import { angleGageMm } from '../../rule/angleGage.js';
 import { leastDimensionMm } from '../../tooling/hole.js';
-import type { HoleGroup } from '../rowJob.js';
-import type { FaceSize } from './faces.js';
+import type { HoleGroup } from '../job/rowJob.js';
+import type { FaceSize } from '../job/faces.js';
 
 /** The lines of a group across a face: how far each may move down and up from there, and how that was read. */
 export interface Across {

@@ -1,6 +1,6 @@
 import type { Edge } from '../../part/outline.js';
 import type { AnySection } from '../../section/section.js';
-import type { FaceSize } from './faces.js';
+import type { FaceSize } from '../job/faces.js';
 
 /**
  * The thickness of what stands up from a face at an edge, in mm: the other leg at a heel, the web at the back of a

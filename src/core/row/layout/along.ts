@@ -1,5 +1,5 @@
 import { leastDimensionMm } from '../../tooling/hole.js';
-import type { HoleGroup, PartEnd } from '../rowJob.js';
+import type { HoleGroup, PartEnd } from '../job/rowJob.js';
 
 /** Where the holes of a line lie along the part: how far each may move from there, and how that was read. */
 export interface Along {

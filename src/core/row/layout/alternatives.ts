@@ -1,9 +1,9 @@
-import type { RowJob, HoleGroup, PartEnd, PartPlace, PartSide } from '../rowJob.js';
+import type { RowJob, HoleGroup, PartEnd, PartPlace, PartSide } from '../job/rowJob.js';
 import type { AnySection } from '../../section/section.js';
 import type { FaceId } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { lineCount } from './across.js';
-import { type FaceSize, facesOf } from './faces.js';
+import { type FaceSize, facesOf } from '../job/faces.js';
 import { facesOfLeg, isAsWide } from './facesOfLeg.js';
 
 /** Work whose cells leave several places or directions: the cell that would settle it, and how many there are. */

@@ -1,5 +1,5 @@
 import type { Point } from '../../part/point.js';
-import type { PartPlace } from '../rowJob.js';
+import type { PartPlace } from '../job/rowJob.js';
 
 /** A line a plate is bent along, with what it runs parallel to. */
 export interface PlacedBend {

@@ -1,7 +1,7 @@
 import type { RowFinding } from '../../check/rowFact.js';
 import { bentSpans, type Span } from '../../part/bentSpans.js';
 import { toleranceMm } from '../../part/tolerance.js';
-import type { ReadRow } from '../readyRow.js';
+import type { ReadRow } from '../job/readyRow.js';
 import type { PlacedBend } from './bendLines.js';
 import type { Layout } from './layoutOf.js';
 

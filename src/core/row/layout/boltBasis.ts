@@ -4,7 +4,7 @@ import { boltOfHole } from '../../rule/boltOfHole.js';
 import type { BoltSize } from '../../rule/boltSize.js';
 import type { EdgeCode } from '../../rule/edgeDistance.js';
 import { leastDimensionMm } from '../../tooling/hole.js';
-import type { HoleGroup } from '../rowJob.js';
+import type { HoleGroup } from '../job/rowJob.js';
 
 /** The bolt that the distances of a hole go by. `read`: the row gives none, and the hole is a standard one for it. */
 export type BoltBasis = { is: 'given' | 'read'; bolt: BoltSize } | { is: 'none' } | { is: 'not known' };

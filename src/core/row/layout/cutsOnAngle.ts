@@ -2,9 +2,9 @@ import type { RowFinding } from '../../check/rowFact.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { legRootMm } from '../../section/legRoot.js';
 import type { AngleSection } from '../../section/section.js';
-import type { PartPlace } from '../rowJob.js';
-import { isNotchedOnPress } from '../needsPress.js';
-import type { ReadyRow } from '../readyRow.js';
+import type { PartPlace } from '../job/rowJob.js';
+import { isNotchedOnPress } from '../job/needsPress.js';
+import type { ReadyRow } from '../job/readyRow.js';
 import { facesOfLeg } from './facesOfLeg.js';
 
 /**

@@ -3,7 +3,7 @@ import type { Range } from '../../check/range.js';
 import type { DistanceKind } from '../../check/rowFact.js';
 import { bySeverity } from '../../check/severity.js';
 import type { NamedValue, Working } from '../../working/working.js';
-import { holeTitle } from '../rowJob.js';
+import { holeTitle } from '../job/rowJob.js';
 
 type Distance = FindingOf<'distance'>;
 

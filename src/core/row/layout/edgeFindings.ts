@@ -4,7 +4,7 @@ import { edgeClearances, type HoleToEdge } from '../../part/edgeClearances.js';
 import type { Edge } from '../../part/outline.js';
 import type { Face, PlacedHole } from '../../part/part.js';
 import type { EdgeCode } from '../../rule/edgeDistance.js';
-import type { ReadRow } from '../readyRow.js';
+import type { ReadRow } from '../job/readyRow.js';
 import { givenOf } from './codeLimit.js';
 import { edgeDistances } from './edgeDistances.js';
 import { edgeKindsOf } from './edgeKindsOf.js';

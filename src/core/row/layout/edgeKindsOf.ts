@@ -1,7 +1,7 @@
 import type { Edge } from '../../part/outline.js';
 import { type EdgeKind, edgeKinds } from '../../rule/edgeDistance.js';
-import type { ReadRow } from '../readyRow.js';
-import type { HoleGroup } from '../rowJob.js';
+import type { ReadRow } from '../job/readyRow.js';
+import type { HoleGroup } from '../job/rowJob.js';
 import { endKindOf, longEdgeKindOf } from './faceOutline.js';
 
 /** How an edge may be made: as it is taken, and all that it may be where the row does not say. */

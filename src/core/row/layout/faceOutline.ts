@@ -2,10 +2,10 @@ import type { FaceEnd, LongEdge, Notch, NotchPlace, OutlineInput, Side } from '.
 import type { EdgeKind } from '../../rule/edgeDistance.js';
 import { isCutBySaw } from '../../press/shearStation.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { PartEnd, PartPlace, PartSide, RowJob } from '../rowJob.js';
-import type { RowWithSection } from '../readyRow.js';
+import type { PartEnd, PartPlace, PartSide, RowJob } from '../job/rowJob.js';
+import type { RowWithSection } from '../job/readyRow.js';
 import type { Corner, Picked } from './alternatives.js';
-import type { FaceSize } from './faces.js';
+import type { FaceSize } from '../job/faces.js';
 import { facesOfLeg } from './facesOfLeg.js';
 
 /** A notch, clip or end made on a press is a sheared edge. */

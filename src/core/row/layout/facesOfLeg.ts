@@ -3,7 +3,7 @@ import { toleranceMm } from '../../part/tolerance.js';
 import { readLength } from '../../quantity/readLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import { type FaceSize, facesOf } from './faces.js';
+import { type FaceSize, facesOf } from '../job/faces.js';
 
 const sameSizeMm = 0.5;
 

@@ -7,8 +7,8 @@ import type { PairDirection } from '../../rule/pairDirection.js';
 import { leastWebMm } from '../../rule/pressWeb.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { type Hole, leastDimensionMm } from '../../tooling/hole.js';
-import type { PlacedGroup } from '../readyRow.js';
-import type { HoleGroup } from '../rowJob.js';
+import type { PlacedGroup } from '../job/readyRow.js';
+import type { HoleGroup } from '../job/rowJob.js';
 import type { EdgeKinds } from './edgeKindsOf.js';
 import { type BoltBasis, boltBasis } from './boltBasis.js';
 

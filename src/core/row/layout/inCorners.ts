@@ -2,7 +2,7 @@ import { holeShape } from '../../part/holeShape.js';
 import type { Point } from '../../part/point.js';
 import type { Box } from '../../part/shape.js';
 import { leastDimensionMm } from '../../tooling/hole.js';
-import type { HoleGroup } from '../rowJob.js';
+import type { HoleGroup } from '../job/rowJob.js';
 import type { Bar } from './along.js';
 import type { Picked } from './alternatives.js';
 import type { LaidGroup } from './layGroup.js';

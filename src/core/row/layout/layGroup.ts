@@ -2,23 +2,11 @@ import { holeShape } from '../../part/holeShape.js';
 import type { PlacedHole } from '../../part/part.js';
 import { translate } from '../../part/shape.js';
 import { leastDimensionMm } from '../../tooling/hole.js';
-import type { HoleGroup, PartEnd } from '../rowJob.js';
+import type { HoleGroup, PartEnd } from '../job/rowJob.js';
+import type { PlaceCell, PlaceReading } from '../job/placeReading.js';
 import { acrossLines, type AcrossLines, lineCount } from './across.js';
 import { alongLine, type AlongLine, type Bar } from './along.js';
 import { inCorners, type PickedGroup, type Spot, type Spots } from './inCorners.js';
-
-/** How the places of a group were read where the row does not give them all. */
-export type PlaceReading =
-  | 'evenly spaced'
-  | 'at each end'
-  | 'in each corner'
-  | 'centered'
-  | 'usual gage'
-  | 'in the middle of the width'
-  | 'from the right end';
-
-/** A cell that places holes. */
-export type PlaceCell = 'End' | 'Edge' | 'Pitch' | 'Gage' | 'Length';
 
 /** The holes of a group where they lie, or are read to lie. */
 export interface LaidGroup {

@@ -3,7 +3,7 @@ import type { RowFinding } from '../../check/rowFact.js';
 import type { EdgeCode } from '../../rule/edgeDistance.js';
 import type { Shop } from '../../shop/readShop.js';
 import { setting } from '../../shop/setting.js';
-import type { PlacedGroup, ReadyRow } from '../readyRow.js';
+import type { PlacedGroup, ReadyRow } from '../job/readyRow.js';
 import { edgeFindings } from './edgeFindings.js';
 import { type HeldGroup, heldGroup } from './heldGroup.js';
 import { jointFindings } from './jointFindings.js';

@@ -3,11 +3,11 @@ import type { OutlineProblem } from '../../part/outlineInput.js';
 import { outlineOf } from '../../part/outlineOf.js';
 import type { Face } from '../../part/part.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { RowWithSection } from '../readyRow.js';
+import type { RowWithSection } from '../job/readyRow.js';
 import { alternativesOf, type Choice, type Picked } from './alternatives.js';
 import { bendLinesOf, type PlacedBend } from './bendLines.js';
 import { faceOutline, shortened } from './faceOutline.js';
-import { type FaceSize, facesOf } from './faces.js';
+import { type FaceSize, facesOf } from '../job/faces.js';
 import { type LaidGroup, layGroup } from './layGroup.js';
 
 /** A part laid out for one of the choices that its row leaves. */

@@ -1,6 +1,6 @@
 import { atMost } from '../../atMost.js';
 import type { RowFact, RowFinding } from '../../check/rowFact.js';
-import type { ReadyRow } from '../readyRow.js';
+import type { ReadyRow } from '../job/readyRow.js';
 
 /** Work that is larger than the part, whatever its place. Source: geometry. */
 export function workOnThePart({ section, lengthMm, notches, clips, bends }: ReadyRow): RowFinding[] {

@@ -4,8 +4,8 @@ import type { AnySection } from '../../section/section.js';
 import type { Shop } from '../../shop/readShop.js';
 import { setting } from '../../shop/setting.js';
 import type { Hole } from '../../tooling/hole.js';
-import type { Column } from '../readHeadings.js';
-import type { RowReader } from '../rowReader.js';
+import type { Column } from '../headings/readHeadings.js';
+import type { RowReader } from '../headings/rowReader.js';
 
 /** The hole for a bolt by the shop's code; a bolt its table lacks is a problem of the row. */
 export function tabledHole(

@@ -1,7 +1,7 @@
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import { legProblem } from './legProblem.js';
-import type { PartSide } from '../rowJob.js';
+import type { PartSide } from '../job/rowJob.js';
 
 const plateSides = ['bottom', 'top'] as const;
 const legSides = ['heel', 'toe'] as const;

@@ -1,6 +1,6 @@
-import type { GroupField } from '../heading.js';
-import type { Column } from '../readHeadings.js';
-import type { RowReader } from '../rowReader.js';
+import type { GroupField } from '../headings/heading.js';
+import type { Column } from '../headings/readHeadings.js';
+import type { RowReader } from '../headings/rowReader.js';
 
 /** What says something of holes, and nothing without one. What makes them may stand in every row of a list. */
 const ofHoles: readonly GroupField[] = [

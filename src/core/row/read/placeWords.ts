@@ -1,7 +1,7 @@
 import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
 import { tradeText } from '../../quantity/tradeText.js';
-import type { PartEnd, PartSide } from '../rowJob.js';
+import type { PartEnd, PartSide } from '../job/rowJob.js';
 import { cellWords, type CellWords } from './cellWords.js';
 
 export type PlaceNoun = 'corner' | 'end' | 'edge';

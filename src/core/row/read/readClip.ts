@@ -3,7 +3,7 @@ import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { readLength } from '../../quantity/readLength.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import type { LengthUnit } from '../../quantity/units.js';
-import type { CornerClips } from '../rowJob.js';
+import type { CornerClips } from '../job/rowJob.js';
 import { withLastUnit } from './listItems.js';
 
 const allowed = 'Write 1 or 3/4x1-1/2.';

@@ -2,7 +2,7 @@ import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import { type HoleText, readHole } from '../../tooling/readHole.js';
-import type { HoleGroup } from '../rowJob.js';
+import type { HoleGroup } from '../job/rowJob.js';
 
 type Finishing = NonNullable<HoleGroup['finishing']>[number];
 

@@ -1,7 +1,7 @@
 import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { readCount } from '../../quantity/readCount.js';
-import type { HoleGroup } from '../rowJob.js';
+import type { HoleGroup } from '../job/rowJob.js';
 
 /** The holes of a group, those at both ends together. */
 export type HoleCount = Pick<HoleGroup, 'count' | 'eachEnd'>;

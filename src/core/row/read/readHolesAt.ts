@@ -1,7 +1,7 @@
 import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
 import { tradeText } from '../../quantity/tradeText.js';
-import type { HoleGroup } from '../rowJob.js';
+import type { HoleGroup } from '../job/rowJob.js';
 import { withLastUnit } from './listItems.js';
 
 type Points = NonNullable<HoleGroup['holesAt']>;

@@ -1,8 +1,8 @@
-import type { Reading } from '../reading.js';
+import type { Reading } from '../job/reading.js';
 import { plainText } from '../../quantity/cellValue.js';
-import type { Headings } from '../readHeadings.js';
-import type { RowJob } from '../rowJob.js';
-import type { RowReader } from '../rowReader.js';
+import type { Headings } from '../headings/readHeadings.js';
+import type { RowJob } from '../job/rowJob.js';
+import type { RowReader } from '../headings/rowReader.js';
 import { readFinishUnder } from './readFinish.js';
 import { type Mitered, readLongSide, readMiterLeg } from './readMiterSides.js';
 import { readCutBy } from './readProcess.js';

@@ -4,7 +4,7 @@ import { nameKey } from '../../shop/table.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
 import { legProblem } from './legProblem.js';
-import type { PartEnd, PartSide, RowJob } from '../rowJob.js';
+import type { PartEnd, PartSide, RowJob } from '../job/rowJob.js';
 import { cellWords, longestCell } from './cellWords.js';
 import { legText } from './legText.js';
 import { sidesOf } from './faces.js';

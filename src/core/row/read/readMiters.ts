@@ -2,9 +2,9 @@ import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { readAngle } from '../../quantity/readAngle.js';
 import { tradeText } from '../../quantity/tradeText.js';
-import type { Headings } from '../readHeadings.js';
-import type { PartEnd } from '../rowJob.js';
-import type { RowReader } from '../rowReader.js';
+import type { Headings } from '../headings/readHeadings.js';
+import type { PartEnd } from '../job/rowJob.js';
+import type { RowReader } from '../headings/rowReader.js';
 
 /** The miter at each end, in rad from square; undefined where the row gives none that can be read. */
 export type Miters = Partial<Record<PartEnd, number>>;

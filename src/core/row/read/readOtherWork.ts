@@ -1,11 +1,11 @@
-import type { Reading } from '../reading.js';
+import type { Reading } from '../job/reading.js';
 import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { readCount } from '../../quantity/readCount.js';
 import type { AnySection } from '../../section/section.js';
-import type { Headings } from '../readHeadings.js';
-import type { Bends, CornerClips, Notches } from '../rowJob.js';
-import type { RowReader } from '../rowReader.js';
+import type { Headings } from '../headings/readHeadings.js';
+import type { Bends, CornerClips, Notches } from '../job/rowJob.js';
+import type { RowReader } from '../headings/rowReader.js';
 import { readClip } from './readClip.js';
 import { readPlacesOf } from './readPlacesOf.js';
 

@@ -2,7 +2,7 @@ import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { AnySection } from '../../section/section.js';
-import type { PartEnd, PartPlace, PartSide } from '../rowJob.js';
+import type { PartEnd, PartPlace, PartSide } from '../job/rowJob.js';
 import { longestCell } from './cellWords.js';
 import { faceProblem, sidesOf } from './faces.js';
 import { listItems } from './listItems.js';

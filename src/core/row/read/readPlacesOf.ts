@@ -1,7 +1,7 @@
 import type { AnySection } from '../../section/section.js';
-import type { Column } from '../readHeadings.js';
-import type { PartPlace } from '../rowJob.js';
-import type { RowReader } from '../rowReader.js';
+import type { Column } from '../headings/readHeadings.js';
+import type { PartPlace } from '../job/rowJob.js';
+import type { RowReader } from '../headings/rowReader.js';
 import { type PlacedWork, readPlaces } from './readPlaces.js';
 
 /** The cells that place and count the work of one kind. */

@@ -1,4 +1,4 @@
-import type { CutBy, HolesBy } from '../rowJob.js';
+import type { CutBy, HolesBy } from '../job/rowJob.js';
 import { wordReader } from './wordReader.js';
 
 const burnWords = [

@@ -2,7 +2,7 @@ import { refuse } from '../../inputError.js';
 import { type CellValue, quoted } from '../../quantity/cellValue.js';
 import { readCount } from '../../quantity/readCount.js';
 import { visibleText } from '../../quantity/visibleText.js';
-import type { RowJob } from '../rowJob.js';
+import type { RowJob } from '../job/rowJob.js';
 
 /** How many pieces, and how many of each hand where the cell tells them apart. */
 export type Qty = Pick<RowJob, 'qty' | 'hands'>;

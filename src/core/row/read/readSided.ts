@@ -1,6 +1,6 @@
 import { refuse } from '../../inputError.js';
 import { quoted } from '../../quantity/cellValue.js';
-import type { HoleGroup, PartSide } from '../rowJob.js';
+import type { HoleGroup, PartSide } from '../job/rowJob.js';
 import { cellWords, longestCell } from './cellWords.js';
 import { endWords, type PlaceReference, sideWords } from './placeWords.js';
 

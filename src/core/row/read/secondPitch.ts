@@ -1,7 +1,7 @@
 import type { AnySection } from '../../section/section.js';
-import type { GroupField } from '../heading.js';
-import type { Column } from '../readHeadings.js';
-import type { RowReader } from '../rowReader.js';
+import type { GroupField } from '../headings/heading.js';
+import type { Column } from '../headings/readHeadings.js';
+import type { RowReader } from '../headings/rowReader.js';
 
 type Columns = Partial<Record<GroupField, Column>>;
 

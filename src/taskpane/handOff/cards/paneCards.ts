@@ -1,5 +1,5 @@
 import type { Card } from '../../../core/card/cardOf.js';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import { cardOfRow, type ChosenCards, chosenCards } from '../../../print/card/cardRows.js';
 import { overlap } from '../../../workbook/area.js';
 import type { LongWork } from '../../../workbook/longWork.js';

@@ -1,7 +1,7 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { plainText } from '../../../core/quantity/cellValue.js';
 import { checkRow } from '../../../core/row/checkRow.js';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import { readRow } from '../../../core/row/readRow.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';

@@ -11,7 +11,7 @@ import { settingRows } from '../../../core/shop/settings.js';
 import { nameKey } from '../../../core/shop/table.js';
 import { failGroups } from '../../parts/list/failGroups.js';
 import type { ShopState } from '../../shared/shopState.js';
-import type { PressItemKey } from '../../../core/press/pressItem.js';
+import type { PressItemKey } from '../../../core/press/item/pressItem.js';
 import { itemOf } from '../../shop/press/pressFields.js';
 import { isStarter } from '../../shop/sheet/starter.js';
 import { shownShare } from '../../steps/shownShare.js';

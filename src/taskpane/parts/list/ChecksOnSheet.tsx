@@ -1,6 +1,6 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
 import { useMemo } from 'react';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import type { Proposal } from '../../shared/change/proposal.js';

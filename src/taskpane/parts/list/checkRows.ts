@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { checkRow } from '../../../core/row/checkRow.js';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';

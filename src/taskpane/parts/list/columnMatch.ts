@@ -1,7 +1,7 @@
 import { isBlank, type CellValue } from '../../../core/quantity/cellValue.js';
 import { InputError } from '../../../core/inputError.js';
-import { groupFields, rowFields } from '../../../core/row/heading.js';
-import { headingNames } from '../../../core/row/readHeadings.js';
+import { groupFields, rowFields } from '../../../core/row/headings/heading.js';
+import { headingNames } from '../../../core/row/headings/readHeadings.js';
 import { readSection } from '../../../core/section/readSection.js';
 import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
 import type { Shop } from '../../../core/shop/readShop.js';

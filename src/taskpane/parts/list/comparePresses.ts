@@ -1,7 +1,7 @@
 import { type Verdict, type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { checkedPart } from '../../../core/row/checkRow.js';
-import { type Headings, readHeadings } from '../../../core/row/readHeadings.js';
+import { type Headings, readHeadings } from '../../../core/row/headings/readHeadings.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { type RowWorkResult, workOnChecked } from '../../../core/work/workOnRow.js';
 import type { LongWork } from '../../../workbook/longWork.js';

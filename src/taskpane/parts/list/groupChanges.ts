@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import { turnedDatesOfRow } from '../../../core/row/turnedDates.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Step } from '../../../workbook/step.js';

@@ -1,6 +1,6 @@
 import { InputError } from '../../../core/inputError.js';
-import { groupFields } from '../../../core/row/heading.js';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { groupFields } from '../../../core/row/headings/heading.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import { columnLetters } from '../../../sheet/address.js';
 import { shortText } from '../../shared/shortText.js';
 import { type ColumnMatch, headingsOf } from './columnMatch.js';

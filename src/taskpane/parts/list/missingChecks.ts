@@ -1,5 +1,5 @@
 import { isBlankRow } from '../../../core/row/blankRow.js';
-import type { Headings } from '../../../core/row/readHeadings.js';
+import type { Headings } from '../../../core/row/headings/readHeadings.js';
 import type { Step } from '../../../workbook/step.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { Proposal } from '../../shared/change/proposal.js';

@@ -1,5 +1,5 @@
 import { checkedPart } from '../../../core/row/checkRow.js';
-import { readHeadings } from '../../../core/row/readHeadings.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import { type RowWorkResult, workOnChecked } from '../../../core/work/workOnRow.js';
 import type { Shop } from '../../../core/shop/readShop.js';

@@ -1,4 +1,4 @@
-import type { PressItem, PressItemKind } from '../../../core/press/pressItem.js';
+import type { PressItem, PressItemKind } from '../../../core/press/item/pressItem.js';
 import { isInvented } from './folds.js';
 
 /** What a press cell says: a limit, that there is none, or nothing. */

@@ -1,7 +1,7 @@
 import { Button, makeStyles, Text, tokens } from '@fluentui/react-components';
 import { sentenceInCell } from '../../../core/inputError.js';
 import { type Press, pressValue } from '../../../core/press/press.js';
-import { type PressItem, pressItems } from '../../../core/press/pressItem.js';
+import { type PressItem, pressItems } from '../../../core/press/item/pressItem.js';
 import { forceReading } from '../../../core/quantity/readForce.js';
 import { counted } from '../../shared/change/describeStep.js';
 import type { ShopTable } from '../../shared/shopState.js';

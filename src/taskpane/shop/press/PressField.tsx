@@ -1,6 +1,6 @@
 import { Button, Input, Select } from '@fluentui/react-components';
 import { useRef } from 'react';
-import { type PressItem, pressItemMeaning } from '../../../core/press/pressItem.js';
+import { type PressItem, pressItemMeaning } from '../../../core/press/item/pressItem.js';
 import { forceReading } from '../../../core/quantity/readForce.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { FieldConflict } from './mergeFields.js';

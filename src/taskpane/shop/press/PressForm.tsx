@@ -10,7 +10,7 @@ import { PressFold } from './PressFold.js';
 import { foldGroups } from './folds.js';
 import { changedCells, fieldsOf, problemOf, unitOfTable } from './pressFields.js';
 import { usePressFields } from './usePressFields.js';
-import { pressItems } from '../../../core/press/pressItem.js';
+import { pressItems } from '../../../core/press/item/pressItem.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { Step } from '../../../workbook/step.js';
 import { stack } from '../../shared/stack.js';

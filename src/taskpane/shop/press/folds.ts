@@ -1,7 +1,7 @@
-import { gaugeItems } from '../../../core/press/gaugeItems.js';
-import { inventedTimes } from '../../../core/press/inventedTimes.js';
-import { timeItems } from '../../../core/press/timeItems.js';
-import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/pressItem.js';
+import { gaugeItems } from '../../../core/press/item/gaugeItems.js';
+import { inventedTimes } from '../../../core/press/item/inventedTimes.js';
+import { timeItems } from '../../../core/press/item/timeItems.js';
+import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/item/pressItem.js';
 
 export interface Fold {
   title: string;

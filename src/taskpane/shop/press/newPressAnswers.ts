@@ -1,4 +1,4 @@
-import type { PressItemKey } from '../../../core/press/pressItem.js';
+import type { PressItemKey } from '../../../core/press/item/pressItem.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { nameKey } from '../../../core/shop/table.js';

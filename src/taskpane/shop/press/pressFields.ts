@@ -1,6 +1,6 @@
 import type { Fields } from './mergeFields.js';
 import { sentenceInCell } from '../../../core/inputError.js';
-import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/pressItem.js';
+import { type PressItem, type PressItemKey, pressItems } from '../../../core/press/item/pressItem.js';
 import { readPressValue } from '../../../core/press/readPressValue.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';

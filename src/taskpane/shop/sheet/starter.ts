@@ -1,4 +1,4 @@
-import { pressItems, type PressItemKey, type PressItemKind } from '../../../core/press/pressItem.js';
+import { pressItems, type PressItemKey, type PressItemKind } from '../../../core/press/item/pressItem.js';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { settingRows } from '../../../core/shop/settings.js';

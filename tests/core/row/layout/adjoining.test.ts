@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Cause } from '../../../../src/core/part/outline.js';
 import { adjoiningMm } from '../../../../src/core/row/layout/adjoining.js';
-import { facesOf } from '../../../../src/core/row/layout/faces.js';
+import { facesOf } from '../../../../src/core/row/job/faces.js';
 import { readAnySection } from '../../../../src/core/section/readAnySection.js';
 
 const origin = { x: 0, y: 0 };

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { bendDistances } from '../../../../src/core/row/layout/bendDistances.js';
 import { bendLinesOf } from '../../../../src/core/row/layout/bendLines.js';
 import type { Layout } from '../../../../src/core/row/layout/layoutOf.js';
-import type { PartPlace } from '../../../../src/core/row/rowJob.js';
+import type { PartPlace } from '../../../../src/core/row/job/rowJob.js';
 import { holeAt, plateFace } from '../../../support/face.js';
 
 const plate = { lengthMm: 300, widthMm: 100 };

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { bendLinesOf } from '../../../../src/core/row/layout/bendLines.js';
 import { bendsOnPart } from '../../../../src/core/row/layout/bendsOnPart.js';
 
-import type { PartPlace } from '../../../../src/core/row/rowJob.js';
+import type { PartPlace } from '../../../../src/core/row/job/rowJob.js';
 import type { OutlineInput } from '../../../../src/core/part/outlineInput.js';
 import { plateFace } from '../../../support/face.js';
 

@@ -7,7 +7,7 @@ import { edgeDistances } from '../../../../src/core/row/layout/edgeDistances.js'
 import { edgeKindsOf } from '../../../../src/core/row/layout/edgeKindsOf.js';
 import { heldGroup } from '../../../../src/core/row/layout/heldGroup.js';
 import { outcomeOf } from '../../../../src/core/row/layout/measured.js';
-import type { HoleGroup } from '../../../../src/core/row/rowJob.js';
+import type { HoleGroup } from '../../../../src/core/row/job/rowJob.js';
 import { readBolt } from '../../../../src/core/rule/boltSize.js';
 import type { EdgeCode } from '../../../../src/core/rule/edgeDistance.js';
 import { readAnySection } from '../../../../src/core/section/readAnySection.js';

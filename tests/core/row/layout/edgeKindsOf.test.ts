@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Cause } from '../../../../src/core/part/outline.js';
 import { edgeKindsOf } from '../../../../src/core/row/layout/edgeKindsOf.js';
-import type { HoleGroup } from '../../../../src/core/row/rowJob.js';
+import type { HoleGroup } from '../../../../src/core/row/job/rowJob.js';
 import { edgeKinds, type EdgeKind } from '../../../../src/core/rule/edgeDistance.js';
 import { readAnySection } from '../../../../src/core/section/readAnySection.js';
 

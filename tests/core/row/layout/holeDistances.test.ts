@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { heldGroup } from '../../../../src/core/row/layout/heldGroup.js';
 import { holeDistances } from '../../../../src/core/row/layout/holeDistances.js';
 import { outcomeOf } from '../../../../src/core/row/layout/measured.js';
-import type { HoleGroup } from '../../../../src/core/row/rowJob.js';
+import type { HoleGroup } from '../../../../src/core/row/job/rowJob.js';
 import { readBolt } from '../../../../src/core/rule/boltSize.js';
 import { holeAt } from '../../../support/face.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PartEnd } from '../../../../src/core/row/rowJob.js';
+import type { PartEnd } from '../../../../src/core/row/job/rowJob.js';
 import { readLongSide, readMiterLeg } from '../../../../src/core/row/read/readMiterSides.js';
 import { refusalText } from '../../../support/refusal.js';
 import { sectionOf } from './support.js';

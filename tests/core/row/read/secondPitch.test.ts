@@ -1,6 +1,6 @@
 // What p2, p3 and p4 are: across on a plate, the next spaces of the line elsewhere.
 import { describe, expect, it } from 'vitest';
-import { readHeadings } from '../../../../src/core/row/readHeadings.js';
+import { readHeadings } from '../../../../src/core/row/headings/readHeadings.js';
 import { readRow } from '../../../../src/core/row/readRow.js';
 import type { CellValue } from '../../../../src/core/quantity/cellValue.js';
 import { bayAInMillimeters, settingTable, shopWith } from '../../../support/sampleShop.js';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { groupFields, rowFields } from '../../../src/core/row/heading.js';
-import { foreignHeadings } from '../../../src/core/row/headingWords.js';
-import { headingNames, readHeadings } from '../../../src/core/row/readHeadings.js';
-import { refusalText } from '../../support/refusal.js';
+import { groupFields, rowFields } from '../../../../src/core/row/headings/heading.js';
+import { foreignHeadings } from '../../../../src/core/row/headings/headingWords.js';
+import { headingNames, readHeadings } from '../../../../src/core/row/headings/readHeadings.js';
+import { refusalText } from '../../../support/refusal.js';
 
 const at = (...cells: string[]) => readHeadings(['Section', ...cells]);
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import type { LengthUnit } from '../../../src/core/quantity/units.js';
-import { isBlankRow } from '../../../src/core/row/blankRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
-import { readRow } from '../../../src/core/row/readRow.js';
-import { readShop } from '../../../src/core/shop/readShop.js';
-import { sayEach } from '../../support/checkedRow.js';
-import { bayA, pressTable } from '../../support/sampleShop.js';
+import type { CellValue } from '../../../../src/core/quantity/cellValue.js';
+import type { LengthUnit } from '../../../../src/core/quantity/units.js';
+import { isBlankRow } from '../../../../src/core/row/blankRow.js';
+import { readHeadings } from '../../../../src/core/row/headings/readHeadings.js';
+import { readRow } from '../../../../src/core/row/readRow.js';
+import { readShop } from '../../../../src/core/shop/readShop.js';
+import { sayEach } from '../../../support/checkedRow.js';
+import { bayA, pressTable } from '../../../support/sampleShop.js';
 
 function read(headings: string[], cells: CellValue[], unit: LengthUnit = 'in') {
   const shop = readShop({

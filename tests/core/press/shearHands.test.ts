@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shearHands } from '../../../src/core/cut/shearHands.js';
+import { shearHands } from '../../../src/core/press/shearHands.js';
 import { findPress } from '../../../src/core/shop/findPress.js';
 import { type PressCells, shopWith } from '../../support/sampleShop.js';
 

@@ -1,12 +1,12 @@
-import type { Grade } from '../material/grade.js';
-import type { EdgeKind } from '../rule/edgeDistance.js';
-import type { BoltSize } from '../rule/boltSize.js';
-import type { AnySection } from '../section/section.js';
-import type { Hole } from '../tooling/hole.js';
-import type { Finding } from '../check/finding.js';
-import type { OpenCell } from '../check/rowFact.js';
+import type { Grade } from '../../material/grade.js';
+import type { EdgeKind } from '../../rule/edgeDistance.js';
+import type { BoltSize } from '../../rule/boltSize.js';
+import type { AnySection } from '../../section/section.js';
+import type { Hole } from '../../tooling/hole.js';
+import type { Finding } from '../../check/finding.js';
+import type { OpenCell } from '../../check/rowFact.js';
 import type { Reading } from './reading.js';
-import type { GroupField, RowField } from './heading.js';
+import type { GroupField, RowField } from '../headings/heading.js';
 
 /** The end of the part a distance is taken from, and a long edge. */
 export type PartEnd = 'left' | 'right';

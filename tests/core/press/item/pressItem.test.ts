@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { pressItemMeaning, pressItems, type PressItem } from '../../../src/core/press/pressItem.js';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
-import { shopWith } from '../../support/sampleShop.js';
+import type { CellValue } from '../../../../src/core/quantity/cellValue.js';
+import { pressItemMeaning, pressItems, type PressItem } from '../../../../src/core/press/item/pressItem.js';
+import { checkRow } from '../../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../../src/core/row/headings/readHeadings.js';
+import { shopWith } from '../../../support/sampleShop.js';
 
 const usual = pressItems.filter((item: PressItem) => item.whenBlank !== undefined) as PressItem[];
 

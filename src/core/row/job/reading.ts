@@ -1,8 +1,8 @@
-import type { FaceId } from '../part/part.js';
-import type { PlaceReading } from './layout/layGroup.js';
+import type { FaceId } from '../../part/part.js';
+import type { PlaceReading } from './placeReading.js';
 import type { CutBy, HoleGroup } from './rowJob.js';
-import type { Hole } from '../tooling/hole.js';
-import type { EdgeKind, EdgeCode } from '../rule/edgeDistance.js';
+import type { Hole } from '../../tooling/hole.js';
+import type { EdgeKind, EdgeCode } from '../../rule/edgeDistance.js';
 
 /** What a row was understood to say, and what was taken where it says nothing. Groups are counted from 0. */
 export type Reading =

@@ -1,5 +1,5 @@
-import type { AnySection } from '../section/section.js';
-import type { FaceSize } from './layout/faces.js';
+import type { AnySection } from '../../section/section.js';
+import type { FaceSize } from './faces.js';
 import type { HoleProcess } from './holeProcess.js';
 import type { HoleGroup, RowJob } from './rowJob.js';
 

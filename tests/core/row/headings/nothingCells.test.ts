@@ -1,11 +1,11 @@
 // Words that say that there is none of something: a blank cell where that turns nothing off that the word would ask for.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkRow } from '../../../src/core/row/checkRow.js';
-import { readHeadings } from '../../../src/core/row/readHeadings.js';
-import { checkedRow, type Row } from '../../support/checkedRow.js';
-import { shopWith } from '../../support/sampleShop.js';
-import { type Cells, wholeRow } from './support/randomRow.js';
+import { checkRow } from '../../../../src/core/row/checkRow.js';
+import { readHeadings } from '../../../../src/core/row/headings/readHeadings.js';
+import { checkedRow, type Row } from '../../../support/checkedRow.js';
+import { shopWith } from '../../../support/sampleShop.js';
+import { type Cells, wholeRow } from '../support/randomRow.js';
 
 const shop = shopWith({}, {});
 const dashes = ['-', '–', '—', '--', './.', '-/-', ' - '];

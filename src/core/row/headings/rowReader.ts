@@ -1,9 +1,9 @@
-import { type Finding, refusal } from '../check/finding.js';
-import { type Failure, InputError } from '../inputError.js';
-import { type CellValue, isBlank, meant, plainText, quoted } from '../quantity/cellValue.js';
-import type { LengthKindName } from '../quantity/lengthKind.js';
-import { readLength } from '../quantity/readLength.js';
-import type { LengthUnit } from '../quantity/units.js';
+import { type Finding, refusal } from '../../check/finding.js';
+import { type Failure, InputError } from '../../inputError.js';
+import { type CellValue, isBlank, meant, plainText, quoted } from '../../quantity/cellValue.js';
+import type { LengthKindName } from '../../quantity/lengthKind.js';
+import { readLength } from '../../quantity/readLength.js';
+import type { LengthUnit } from '../../quantity/units.js';
 import type { Column } from './readHeadings.js';
 
 /** Reads the cells of one row; what cannot be read becomes a finding, and the rest of the row is still read. */

@@ -1,19 +1,19 @@
 import { Button, Select } from '@fluentui/react-components';
 import { useState } from 'react';
-import { cardsPage } from '../../../print/card/cardsPage.js';
-import { cardStyle } from '../../../print/card/cardStyle.js';
-import type { Workbook } from '../../../workbook/port.js';
-import { PaneField } from '../../shared/PaneField.js';
-import { shortText } from '../../shared/shortText.js';
-import type { ShopState } from '../../shared/shopState.js';
-import { useHandOffStyles } from '../handOffStyles.js';
-import { PrintedPage } from '../PrintedPage.js';
-import { Progress } from '../Progress.js';
-import { today } from '../today.js';
-import { useChangedSince } from '../useChangedSince.js';
-import { useTask } from '../useTask.js';
-import { jobName } from './jobName.js';
-import { type PaneChoice, paneCards } from './paneCards.js';
+import { cardsPage } from '../../print/card/cardsPage.js';
+import { cardStyle } from '../../print/card/cardStyle.js';
+import type { Workbook } from '../../workbook/port.js';
+import { PaneField } from '../shared/PaneField.js';
+import { shortText } from '../shared/shortText.js';
+import type { ShopState } from '../shared/shopState.js';
+import { useHandOffStyles } from './handOffStyles.js';
+import { PrintedPage } from './PrintedPage.js';
+import { Progress } from './Progress.js';
+import { today } from './today.js';
+import { useChangedSince } from './useChangedSince.js';
+import { useTask } from './useTask.js';
+import { jobName } from './cards/jobName.js';
+import { type PaneChoice, paneCards } from './cards/paneCards.js';
 
 interface Input {
   workbook: Workbook;

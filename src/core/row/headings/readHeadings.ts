@@ -1,7 +1,7 @@
-import { refuse } from '../inputError.js';
-import { type CellValue, isBlank, plainText, quoted } from '../quantity/cellValue.js';
-import { memo } from '../quantity/memo.js';
-import { nameKey, shortNames } from '../shop/table.js';
+import { refuse } from '../../inputError.js';
+import { type CellValue, isBlank, plainText, quoted } from '../../quantity/cellValue.js';
+import { memo } from '../../quantity/memo.js';
+import { nameKey, shortNames } from '../../shop/table.js';
 import { groupFields, type GroupField, type RowField, rowFields } from './heading.js';
 import { foreignHeadings, lettersBesideSymbols, plateLetters, symbols } from './headingWords.js';
 import { type Join, withJoins } from './joinedColumns.js';

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../quantity/units.js';
+import type { LengthUnit } from '../../quantity/units.js';
 import { gaugeItems } from './gaugeItems.js';
 import { shearItems } from './shearItems.js';
 import { timeItems } from './timeItems.js';

@@ -1,4 +1,4 @@
-import { isCutBySaw } from '../press/shearStation.js';
+import { isCutBySaw } from '../../press/shearStation.js';
 import type { ReadyRow } from './readyRow.js';
 import type { CutBy } from './rowJob.js';
 

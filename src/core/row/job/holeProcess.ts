@@ -1,9 +1,9 @@
-import type { Grade } from '../material/grade.js';
-import { punchedHoleAllowed } from '../rule/jobSpec.js';
-import type { Shop } from '../shop/readShop.js';
-import { setting } from '../shop/setting.js';
-import { type Hole, leastDimensionMm } from '../tooling/hole.js';
-import type { Working } from '../working/working.js';
+import type { Grade } from '../../material/grade.js';
+import { punchedHoleAllowed } from '../../rule/jobSpec.js';
+import type { Shop } from '../../shop/readShop.js';
+import { setting } from '../../shop/setting.js';
+import { type Hole, leastDimensionMm } from '../../tooling/hole.js';
+import type { Working } from '../../working/working.js';
 import type { HoleMaking } from './reading.js';
 import type { HoleGroup } from './rowJob.js';
 

@@ -1,5 +1,5 @@
-import type { CellValue } from '../quantity/cellValue.js';
-import { visibleText } from '../quantity/visibleText.js';
+import type { CellValue } from '../../quantity/cellValue.js';
+import { visibleText } from '../../quantity/visibleText.js';
 import type { GroupField, RowField } from './heading.js';
 import type { Column, Headings } from './readHeadings.js';
 

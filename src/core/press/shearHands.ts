@@ -1,6 +1,6 @@
-import { type Press, pressValue, type PressValue } from '../press/press.js';
-import type { PressItemKey } from '../press/pressItem.js';
-import { legPositions } from '../press/readPressValue.js';
+import { type Press, pressValue, type PressValue } from './press.js';
+import type { PressItemKey } from './item/pressItem.js';
+import { legPositions } from './readPressValue.js';
 
 /** Which hands of miter the angle shear of a press makes, and where it is not both, why. */
 export type ShearHands =

@@ -1,4 +1,4 @@
-import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, plainText } from '../../quantity/cellValue.js';
 import { withoutNothings } from './nothingCells.js';
 import type { Column, Headings } from './readHeadings.js';
 
