@@ -31,7 +31,7 @@ export function stepLine(step: OperatorStep, groups: readonly HoleGroup[], unit:
     ...(upperMm === undefined ? [] : [`upper ${formatLength(upperMm, unit)}`]),
     ...(lowerMm === undefined ? [] : [`lower ${formatLength(lowerMm, unit)}`]),
     ...(mode === undefined || step.action === 'mark out' ? [] : [mode]),
-    ...(hits === undefined ? [] : [`${hits} ${hits === 1 ? 'stroke' : 'strokes'} a piece`]),
+    ...(hits === undefined ? [] : [`${hits} ${hits === 1 ? 'stroke' : 'strokes'}`]),
   ];
   const said = facts.length === 0 ? '' : `${facts.join(', ')}. `;
   return { title: stepTitle(step), words: `${said}${stepNotes(toldOf(step), unit)}`.trim() };
