@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 
@@ -20,11 +21,13 @@ const options = {
   testTimeout: 60_000,
   hookTimeout: 120_000,
   pool: 'forks' as const,
-  setupFiles: ['tests/support/refereeAll.ts'],
+  setupFiles: ['tests/support/oneSeed.ts', 'tests/support/refereeAll.ts'],
 };
 
 export default defineConfig({
   test: {
+    // By default one core is kept for the runner itself, which is half of a small machine.
+    maxWorkers: availableParallelism(),
     projects: [
       { test: { ...options, name: 'shared', include: shared, isolate: false } },
       { test: { ...options, name: 'own world', include: ownWorld } },

@@ -32,7 +32,7 @@ export interface Alternatives {
 
 export type RowToPlace = Pick<
   RowJob,
-  'groups' | 'clips' | 'notches' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad'
+  'groups' | 'clips' | 'notches' | 'longSide' | 'miterLeg' | 'miterLeftRad' | 'miterRightRad' | 'unclear'
 > & {
   section: AnySection;
 };
@@ -47,7 +47,7 @@ export function alternativesOf(row: RowToPlace, unit: LengthUnit): Alternatives 
   const groups = row.groups.map((group, index) => ({
     face: from({ cell: 'Leg', group: group.number }, facesOfGroup(row, index, unit)),
     direction: from({ cell: 'Slot', group: group.number }, directionsOf(group)),
-    endFrom: from({ cell: 'End', group: group.number }, endsOf(row.groups, index)),
+    endFrom: from({ cell: 'End', group: group.number }, endsOf(row, index)),
   }));
   const corners = from({ cell: 'Clip at' }, cornerSets(row, unit));
   const left = from({ cell: 'Long side' }, sidesOf(row, 'left'));
@@ -119,17 +119,21 @@ const sameSpotMm = 0.5;
 
 /**
  * The end that End is taken from. Like holes at both ends, each with the distance from its own end, are an everyday
- * brace: a further group at the distance of an earlier one may be from the right end.
+ * brace: a further group at the distance of an earlier one, or of one that gives none or cannot be read, may be from the
+ * right end.
  */
-function endsOf(groups: readonly HoleGroup[], index: number): PartEnd[] {
+function endsOf({ groups, unclear = [] }: RowToPlace, index: number): PartEnd[] {
   const group = groups[index];
   if (!group || group.endMm === undefined || group.endFrom !== undefined || group.eachEnd) {
     return [group?.endFrom ?? 'left'];
   }
   const { endMm } = group;
   const isLike = (other: HoleGroup) =>
-    other.endFrom === undefined && other.endMm !== undefined && Math.abs(other.endMm - endMm) < sameSpotMm;
-  return groups.slice(0, index).some(isLike) ? ['left', 'right'] : ['left'];
+    other.endFrom === undefined &&
+    other.holesAt === undefined &&
+    (other.endMm === undefined || Math.abs(other.endMm - endMm) < sameSpotMm);
+  const isUnread = unclear.some((cell) => cell.group !== undefined && cell.group < group.number);
+  return isUnread || groups.slice(0, index).some(isLike) ? ['left', 'right'] : ['left'];
 }
 
 /** The sets of corners that may be clipped: of an angle the corners at the toes. */
