@@ -68,7 +68,7 @@ function stepsOf(result: CheckedRow, part: NonNullable<CheckedPart['part']>, sho
   const groups = [...new Set(notGiven.map(({ group }) => group))];
   const columns = columnsNotGiven(row);
   if (isOpen && groups.length + columns.length > 0) return { is: 'places not given', groups, columns };
-  const context: StepContext = { row, layouts, result, press, shop, settingsBefore: 0 };
+  const context: StepContext = { row, layouts, result, press, shop };
   const steps: OperatorStep[] = [];
   let isPunched = false;
   for (const operation of operations) {
@@ -94,7 +94,7 @@ function stepsOf(result: CheckedRow, part: NonNullable<CheckedPart['part']>, sho
         context,
         operations.some(({ is }) => is === 'cut'),
       ),
-      ...steps,
+      ...numbered(steps),
       deburrAndMark(row.qty),
     ],
   };
@@ -104,6 +104,12 @@ function columnsNotGiven({ notches, clips, bends }: ReadyRow): PlaceColumn[] {
   const blank = (column: PlaceColumn, work: { at?: readonly unknown[] } | undefined) =>
     work && work.at === undefined ? [column] : [];
   return [...blank('Notch at', notches), ...blank('Clip at', clips), ...blank('Bend at', bends)];
+}
+
+/** Gauge settings are counted through all punches of the row, as the drawing has them. */
+function numbered(steps: readonly OperatorStep[]): OperatorStep[] {
+  let setting = 0;
+  return steps.map((step) => (step.action === 'gauge setting' ? { ...step, setting: (setting += 1) } : step));
 }
 
 function deburrAndMark(qty: number): OperatorStep {

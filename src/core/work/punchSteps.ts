@@ -20,21 +20,19 @@ export function punchSteps({ punchings, gauges }: PunchPass, context: StepContex
   const keyed: StepNote[] = first.hole.shape === 'round' ? [] : [keyNote(punchings, context)];
   const job = { operation: 'punch', thicknessMm: first.thicknessMm } as const;
   const settings = gauges.flatMap(({ face, settings: set }) =>
-    set.map((each): OperatorStep => {
-      context.settingsBefore += 1;
-      return {
+    set.map(
+      (each): OperatorStep => ({
         action: 'gauge setting',
         station,
         mode: 'pedal',
-        setting: context.settingsBefore,
         stopMm: each.stopMm,
         stopSide: each.stop,
         fenceMm: each.fenceMm,
         hits: each.hits.length,
         holes: each.hits.map(({ group, index, turn }) => ({ group, index, turn })),
         notes: [...atGauges(each), ...faceNotes(face, context)],
-      };
-    }),
+      }),
+    ),
   );
   const beyond = gauges.flatMap(({ marked: holes }) => holes);
   const notGiven = gauges.flatMap((gauge) => gauge.notGiven);

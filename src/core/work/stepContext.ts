@@ -11,6 +11,4 @@ export interface StepContext {
   result: CheckedRow;
   press: Press;
   shop: Shop;
-  /** Gauge settings numbered so far: the drawing counts them through. */
-  settingsBefore: number;
 }
