@@ -18,7 +18,8 @@ export type Sized =
   | { is: 'bend' }
   | { is: 'corner clip'; side: 'longer' | 'shorter' }
   | { is: 'part'; typed?: string }
-  | { is: 'mass' }
+  | { is: 'bar' }
+  | { is: 'mass' | 'bar mass' }
   | { is: 'hole to nearer edge' }
   | { is: 'hole to toe' }
   | { is: 'part below the die' };

@@ -5,7 +5,7 @@ import { megapascalPerKsi } from '../quantity/units.js';
 import type { NamedValue, QuantityKind, Working } from '../working/working.js';
 import { type Press, pressValue } from './press.js';
 import { type PressItemKey, pressItems } from './item/pressItem.js';
-import { sizeMeaning } from './sizeMeaning.js';
+import { isMass, sizeMeaning } from './sizeMeaning.js';
 
 /** Unit conversions leave rounding in the last digits; a part at the limit itself is within it. */
 export const roundingShare = 1e-9;
@@ -95,7 +95,7 @@ export function withinLimit(
   const limit = limitOf(press, item);
   const within = typeof limit === 'number' && given <= limit * (1 + roundingShare);
   const verdict = typeof limit !== 'number' ? limit.verdict : within ? 'OK' : over;
-  const kind = sized.is === 'mass' ? 'mass' : 'length';
+  const kind = isMass(sized) ? 'mass' : 'length';
   limitStep(working, press, item, { kind, value: given, meaning: sizeMeaning(sized) }, '≤', verdict);
   if (typeof limit !== 'number') return limit;
   return {

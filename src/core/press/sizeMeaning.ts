@@ -20,6 +20,10 @@ export function sizeMeaning(sized: Sized): string {
       return `${sized.side} side of the corner clip`;
     case 'part':
       return 'length of the part';
+    case 'bar':
+      return 'length of the bar it is cut from';
+    case 'bar mass':
+      return 'mass of the bar it is cut from';
     case 'mass':
       return 'mass of the part';
     case 'hole to nearer edge':
@@ -32,4 +36,9 @@ export function sizeMeaning(sized: Sized): string {
     case 'gap, thickness and die entry':
       return sized.is;
   }
+}
+
+/** Whether the size is a mass, in kg. */
+export function isMass({ is }: Sized): boolean {
+  return is === 'mass' || is === 'bar mass';
 }

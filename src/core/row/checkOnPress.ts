@@ -45,7 +45,7 @@ export function checkOnPress(
       ),
     ),
     ...otherWorkChecks(press, row, layouts, shop, asked),
-    check(asked, 'supports', (working) => supportFindings(press, row, working)),
+    check(asked, 'supports', (working) => supportFindings(press, row, shop, working)),
   ];
 }
 

@@ -9,6 +9,7 @@ import type { LengthUnit } from '../quantity/units.js';
 import { nameHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/job/rowJob.js';
 import { shareSentence } from './shareSentence.js';
+import { isMass } from '../press/sizeMeaning.js';
 import { sizedWords } from './sizedWords.js';
 import { size, sizes } from './sizes.js';
 
@@ -67,7 +68,7 @@ function stationSentence({ needed, ofAll }: FindingOf<'station'>, press: string)
 }
 
 function limitWords({ sized, limit = 0 }: FindingOf<'press limit'>, unit: LengthUnit): string {
-  return sized.is === 'mass' ? formatMass(limit, unit) : size(limit, unit);
+  return isMass(sized) ? formatMass(limit, unit) : size(limit, unit);
 }
 
 function minimumSentence(

@@ -21,6 +21,10 @@ export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, un
       return `a bend ${size(given, unit)} long`;
     case 'part':
       return `a part ${sized.typed === undefined ? size(given, unit) : typedSize(sized.typed, unit)} long`;
+    case 'bar':
+      return `the bar it is cut from, ${size(given, unit)} long,`;
+    case 'bar mass':
+      return `the bar it is cut from, ${formatMass(given, unit)},`;
     case 'mass':
       return `a part of ${formatMass(given, unit)}`;
     case 'hole to nearer edge':

@@ -36,8 +36,13 @@ const usual: Record<LengthUnit, number> = { in: 20 * mmPerFoot, mm: 6000 };
 
 /** The length of the bars a section is cut from, as the shop says it, else what is usual. */
 export function barLengthMm(lengths: readonly BarLength[], section: string, unit: LengthUnit): number {
+  return ownBarLengthMm(lengths, section) ?? usual[unit];
+}
+
+/** The length of the bars a section is cut from, where the shop says it. */
+export function ownBarLengthMm(lengths: readonly BarLength[], section: string): number | undefined {
   const name = section.trim().toUpperCase();
   const letters = /^[A-ZØ]*/.exec(name)?.[0] ?? '';
   const own = lengths.find((each) => each.section !== '' && each.section === letters);
-  return (own ?? lengths.find((each) => each.section === ''))?.lengthMm ?? usual[unit];
+  return (own ?? lengths.find((each) => each.section === ''))?.lengthMm;
 }

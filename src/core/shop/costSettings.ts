@@ -176,8 +176,8 @@ export const costSettingRows: {
   barLengths: {
     name: 'Bar lengths',
     read: readBarLengths,
-    meaning: 'what bars come in, for handling: 20 ft, or by section L 40 ft; FB 20 ft',
-    whenBlank: '20 ft (6 m)',
+    meaning: 'what bars come in, for handling and for the supports of a press: 20 ft, or L 40 ft; FB 20 ft',
+    whenBlank: '20 ft (6 m) for handling; the supports are checked against the part alone',
   },
   rateIncludesCrew: {
     name: 'Rate includes crew',

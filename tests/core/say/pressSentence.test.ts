@@ -77,6 +77,16 @@ const sizes: Record<Sized['is'], Case> = {
     'longest bar',
     "a part 20 in long is over Bay A's longest bar, 1 in.",
   ],
+  bar: [
+    { ...limit({ is: 'bar' }, 240), item: 'longestBar' },
+    'longest bar',
+    "the bar it is cut from, 240 in long, is over Bay A's longest bar, 1 in.",
+  ],
+  'bar mass': [
+    { rule: 'press limit', item: 'heaviestBar', sized: { is: 'bar mass' }, given: 500, limit: 272.155 },
+    'heaviest bar',
+    "the bar it is cut from, 1102 lb, is over Bay A's heaviest bar, 600 lb.",
+  ],
   mass: [
     { rule: 'press limit', item: 'heaviestBar', sized: { is: 'mass' }, given: 500, limit: 272.155 },
     'heaviest bar',
