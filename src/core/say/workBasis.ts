@@ -1,6 +1,7 @@
 import { sentenceInCell } from '../inputError.js';
 import { formatNumber } from '../quantity/formatLength.js';
 import type { RouteStep } from '../row/route.js';
+import type { RowMoney } from '../work/rowMoney.js';
 import type { RowWorkResult, TimedRow } from '../work/workOnRow.js';
 import { listWords } from './listWords.js';
 
@@ -23,7 +24,7 @@ export function workBasis(work: RowWorkResult): string {
 }
 
 function sentences(work: TimedRow): string[] {
-  const { time, verdict, press, cost } = work;
+  const { time, verdict, press, money } = work;
   const setup = formatNumber(time.setupSeconds / 60, 1);
   const run = formatNumber((time.seconds - time.setupSeconds) / 60, 1);
   const told = [`${setup} min to set up ${press}, ${run} min to run.`];
@@ -31,7 +32,7 @@ function sentences(work: TimedRow): string[] {
     told.push('The row is Not checked: the time holds only if the press can do it.');
   if (work.sharedSetup) told.push('Changes of tools are not in it: they are shared over a run.');
   if (work.holdersNotKnown) told.push('Changes of holders are not in it: give the Holder of each punch.');
-  told.push(...costWords(work));
+  told.push(...costWords(money));
   if (work.assumed.length > 0) {
     const taken = work.assumed.map(({ item, as }) => `${item} as ${as}`);
     told.push(`Taken until ${press} gives it: ${listWords(taken)}.`);
@@ -40,11 +41,12 @@ function sentences(work: TimedRow): string[] {
   if (invented.length > 0) told.push(`Invented until the shop gives it: ${listWords(invented)}.`);
   const elsewhere = notIn(work.elsewhere);
   if (elsewhere !== '') told.push(elsewhere);
-  if (cost === undefined) told.push(`No cost: give the Hourly rate of ${press}.`);
+  if (money.refused) told.push(`No cost: ${sentenceInCell(money.refused)}`);
+  else if (money.cost === undefined) told.push(`No cost: give the Hourly rate of ${press}.`);
   return told;
 }
 
-function costWords({ cost, pricedBy, breaksAtMinimum }: TimedRow): string[] {
+function costWords({ cost, pricedBy, breaksAtMinimum }: RowMoney): string[] {
   if (!cost) return [];
   const press = `Press ${formatNumber(cost.press, 2)}`;
   const told =

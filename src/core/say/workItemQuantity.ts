@@ -14,13 +14,13 @@ export function workItemQuantity(work: RowWorkResult, item: WorkItem): Pick<Name
     case 'minutes':
       return { kind: 'minutes', value: work.time.seconds };
     case 'cost':
-      return money(work.cost?.cost);
+      return money(work.money.cost?.cost);
     case 'price':
-      return money(work.cost?.price);
+      return money(work.money.cost?.price);
     case 'breaks':
       return {
         kind: 'text',
-        value: work.breaks.map(({ pieces, each }) => `${pieces}: ${formatNumber(each, 2)}`).join('; '),
+        value: work.money.breaks.map(({ pieces, each }) => `${pieces}: ${formatNumber(each, 2)}`).join('; '),
       };
   }
 }

@@ -1,8 +1,7 @@
 import { verdictKind, type Verdict } from '../check/verdict.js';
 import { slugMm } from '../cut/backGaugeSetting.js';
 import { type Failure, InputError } from '../inputError.js';
-import { type Press, pressValue } from '../press/press.js';
-import type { PressItemKey } from '../press/item/pressItem.js';
+import type { Press } from '../press/press.js';
 import type { CheckedPart } from '../row/checkRow.js';
 import type { Layouts } from '../row/layout/layoutOf.js';
 import type { ReadyRow } from '../row/job/readyRow.js';
@@ -10,14 +9,13 @@ import type { RouteStep } from '../row/route.js';
 import type { CheckedRow } from '../row/rowResult.js';
 import { findPress } from '../shop/findPress.js';
 import type { Shop } from '../shop/readShop.js';
-import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
 import { itemName } from '../press/limit.js';
 import { barsOf } from './barsOf.js';
 import { gaugeUse, punchPasses, type PunchPass } from './gaugeUse.js';
 import { type Operation, operationsOf } from './operations.js';
 import { ratesOf } from './rates.js';
-import { rowCost, type RowCost } from './rowCost.js';
+import { rowMoney, type RowMoney } from './rowMoney.js';
 import { type RowTime, rowTime, type RowWork } from './rowTime.js';
 import { strokeRate } from './strokeRate.js';
 import { type ToolSets, toolSetsOf } from './toolSets.js';
@@ -28,8 +26,7 @@ export interface TimedRow {
   press: string;
   verdict: Verdict;
   time: RowTime;
-  /** Undefined where the hourly rate of the press is not given. */
-  cost?: RowCost;
+  money: RowMoney;
   /** Steps of the route that are not on a press, and so not in the time. */
   elsewhere: readonly RouteStep[];
   /** Holders of the punches are not all known: their changes are not counted. */
@@ -38,12 +35,6 @@ export interface TimedRow {
   assumed: readonly { item: string; as: number }[];
   /** Tools are the run's: their changes are not in the row. */
   sharedSetup: boolean;
-  /** Price of one piece at the quantities the shop asks for. */
-  breaks: readonly { pieces: number; each: number }[];
-  /** Numbers of pieces whose price is the least that a job is sold for. */
-  breaksAtMinimum: readonly number[];
-  /** Which of the two the price was made with. */
-  pricedBy?: 'markup' | 'margin';
 }
 
 /** What is known of the work on a row; data only. */
@@ -104,72 +95,41 @@ function timed(
   const setUp = { operations, tools, passes };
   const counted = (qty: number, steps?: Working) => workOf(row, qty, setUp, press, shop, steps);
   const time = rowTime(counted(row.qty, working), rates, working);
-  const price = pricer(press, shop, row.massKg ?? 0);
-  const cost = price?.(row.qty, time.seconds, working);
-  const least = setting(shop, 'minimumCharge') ?? 0;
-  const wholes = setting(shop, 'quantityBreaks').flatMap((pieces) => {
-    const { price: whole } = price?.(pieces, rowTime(counted(pieces), rates).seconds) ?? {};
-    return whole === undefined ? [] : [{ pieces, whole }];
-  });
-  const [markup, margin] = [setting(shop, 'markup'), setting(shop, 'margin')];
-  const pricedBy = markup !== undefined ? 'markup' : margin !== undefined ? 'margin' : undefined;
+  const money = rowMoney(
+    {
+      qty: row.qty,
+      pieceKg: row.massKg ?? 0,
+      seconds: time.seconds,
+      secondsOf: (pieces) => rowTime(counted(pieces), rates).seconds,
+    },
+    press,
+    shop,
+    working,
+  );
   return {
     is: 'timed',
     press: press.name,
     verdict: result.verdict,
     time,
-    ...(cost ? { cost } : {}),
+    money,
     elsewhere: operations.flatMap((each) => (each.is === 'elsewhere' ? [each.step] : [])),
     holdersNotKnown: tools.holdersNotKnown,
     sharedSetup: rates.sharedSetup,
-    breaks: wholes.map(({ pieces, whole }) => ({ pieces, each: Math.max(whole, least) / pieces })),
-    breaksAtMinimum: wholes.flatMap(({ pieces, whole }) => (whole < least ? [pieces] : [])),
-    assumed: assumedOf(row, press, shop, operations, passes),
-    ...(pricedBy ? { pricedBy } : {}),
+    assumed: [...assumedOf(row, press, operations, passes), ...money.assumed],
   };
 }
 
 function assumedOf(
   row: ReadyRow,
   press: Press,
-  shop: Shop,
   operations: readonly Operation[],
   passes: readonly PunchPass[],
 ): TimedRow['assumed'] {
-  const isCrewPaid = setting(shop, 'rateIncludesCrew') === 'no' && known(press, 'hourlyRate') !== undefined;
   const isCut = operations.some(({ is }) => is === 'cut');
   return [
     ...(gaugeUse(passes, press).stopsNotKnown ? [{ item: itemName('stopsAtOnce'), as: 1 }] : []),
     ...(isCut && slugMm(row, press) === undefined ? [{ item: itemName('angleShearSlug'), as: 0 }] : []),
-    ...(isCrewPaid && known(press, 'crew') === undefined ? [{ item: itemName('crew'), as: 1 }] : []),
   ];
-}
-
-/** What a row of so many pieces costs; undefined where the press has no hourly rate. */
-function pricer(press: Press, shop: Shop, pieceKg: number) {
-  const ratePerHour = known(press, 'hourlyRate');
-  if (ratePerHour === undefined) return undefined;
-  const people = setting(shop, 'rateIncludesCrew') === 'yes' ? 1 : (known(press, 'crew') ?? 1);
-  return (pieces: number, seconds: number, working?: Working) =>
-    rowCost(
-      {
-        seconds,
-        massKg: pieces * pieceKg,
-        ratePerHour,
-        people,
-        materialPricePerKg: setting(shop, 'materialPricePerKg'),
-        scrapAllowance: setting(shop, 'scrapAllowance'),
-        markup: setting(shop, 'markup'),
-        margin: setting(shop, 'margin'),
-      },
-      working,
-    );
-}
-
-function known(press: Press, key: PressItemKey): number | undefined {
-  const value = pressValue(press, key);
-  if (value.state === 'bad') throw new InputError(value.failure);
-  return value.state === 'value' ? value.value : undefined;
 }
 
 interface SetUp {

@@ -18,7 +18,7 @@ export function WorkText({ work, currency }: { work: RowWorkResult; currency: st
 
 function amountsOf(work: Extract<RowWorkResult, { is: 'timed' }>, currency: string): string {
   const money = (amount: number) => `${costText(amount)} ${currency}`.trim();
-  const { cost, price } = work.cost ?? {};
+  const { cost, price } = work.money.cost ?? {};
   const breaks = String(workItemQuantity(work, 'breaks').value);
   return [
     `${minutesText(work.time.seconds)} min`,

@@ -30,7 +30,7 @@ describe('what a price stands on', () => {
   it('names the pieces whose price is the least that a job is sold for', () => {
     const settings = { Markup: 0.1, 'Quantity breaks': '1; 2; 10000', 'Minimum charge': 100 };
     const { work, basis } = worked(settings);
-    expect(work.breaks.slice(0, 2)).toEqual([
+    expect(work.money.breaks.slice(0, 2)).toEqual([
       { pieces: 1, each: 100 },
       { pieces: 2, each: 50 },
     ]);
@@ -58,5 +58,20 @@ describe('what a price stands on', () => {
     };
     expect(shown('p')).toBeCloseTo(0.62, 9);
     expect(shown('m') * shown('p')).toBeCloseTo(Number(step?.result.value), 9);
+  });
+
+  it('leaves the time where a cell of the cost cannot be read, and says why there is no cost', () => {
+    for (const [settings, press, why] of [
+      [{ 'Material price': 'ask' }, {}, 'Settings, Material price'],
+      [{ Markup: 0.1, Margin: 0.2 }, {}, 'Markup and Margin are both given'],
+      [{}, { 'Hourly rate': 'ask' }, 'Bay A, Hourly rate'],
+    ] as const) {
+      const { work, basis } = worked(settings, press);
+      expect(work.time.seconds).toBe(worked({}).work.time.seconds);
+      expect(work.money.cost).toBeUndefined();
+      expect(basis).toContain('No cost: ');
+      expect(basis).toContain(why);
+      expect(basis).not.toContain('give the Hourly rate');
+    }
   });
 });

@@ -1,3 +1,4 @@
+import { sentenceInCell } from '../../../core/inputError.js';
 import { inventedOf, workBasis } from '../../../core/say/workBasis.js';
 import type { RowWorkResult } from '../../../core/work/workOnRow.js';
 import { listWords } from '../../../core/say/listWords.js';
@@ -16,7 +17,7 @@ export interface WorkCompared {
 /** The sums of what is known of the work on some rows, and what is missing in them. */
 export function workCompared(works: readonly RowWorkResult[]): WorkCompared {
   const timed = works.flatMap((work) => (work.is === 'timed' ? work : []));
-  const costs = timed.flatMap(({ cost }) => cost ?? []);
+  const costs = timed.flatMap(({ money }) => money.cost ?? []);
   const missing = missingIn(works);
   if (timed.length === 0) return { missing };
   return {
@@ -30,12 +31,14 @@ function missingIn(works: readonly RowWorkResult[]): string[] {
   const timed = works.flatMap((work) => (work.is === 'timed' ? work : []));
   const untimed = works.flatMap((work) => (work.is === 'timed' ? [] : workBasis(work)));
   const rows = (of: readonly unknown[]) => counted(of.length, 'row');
-  const noRate = timed.some(({ cost }) => !cost);
-  const noMaterial = timed.some(({ cost }) => cost && cost.material === undefined);
+  const refused = timed.flatMap(({ money }) => (money.refused ? sentenceInCell(money.refused) : []));
+  const noRate = timed.some(({ money }) => !money.cost && !money.refused);
+  const noMaterial = timed.some(({ money }) => money.cost && money.cost.material === undefined);
   const drilled = timed.filter(({ elsewhere }) => elsewhere.length > 0);
   const invented = [...new Set(timed.flatMap(inventedOf))];
   return [
     ...[...new Set(untimed)].map((why) => `${rows(untimed.filter((each) => each === why))}: ${why}`),
+    ...[...new Set(refused)].map((why) => `No cost: ${why}`),
     ...(noRate ? ['No cost: the press has no Hourly rate.'] : []),
     ...(noMaterial ? ['The cost has no material: the shop gives no Material price.'] : []),
     ...(drilled.length > 0 ? [`${rows(drilled)}: what is done off the press is not in it.`] : []),
