@@ -2,7 +2,7 @@ import type { Finding } from '../check/finding.js';
 import { limitOf, withinLimit } from '../press/limit.js';
 import type { Press } from '../press/press.js';
 import { isCutBySaw } from '../press/shearStation.js';
-import { ownBarLengthMm } from '../shop/barLengths.js';
+import { forSection } from '../shop/bySection.js';
 import type { Shop } from '../shop/readShop.js';
 import { setting } from '../shop/setting.js';
 import type { Working } from '../working/working.js';
@@ -38,7 +38,7 @@ function barAtShearMm(row: ReadyRow, shop: Shop): number | undefined {
   const { section, stock } = row;
   if (isCutBySaw(section) || isCutElsewhere(row)) return undefined;
   if (section.kind === 'flat' && section.form === 'plate' && stock !== 'from bar') return undefined;
-  return ownBarLengthMm(setting(shop, 'barLengths'), section.designation);
+  return forSection(setting(shop, 'barLengths'), section.designation);
 }
 
 /** Without a length a part may be too long or too heavy, unless the press has no such limit. */

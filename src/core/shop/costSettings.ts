@@ -4,15 +4,17 @@ import { type CellValue, plainText, quoted } from '../quantity/cellValue.js';
 import { readLength } from '../quantity/readLength.js';
 import { readNumber, refuseThousandsAmount } from '../quantity/readNumber.js';
 import { kilogramPerPound, type LengthUnit } from '../quantity/units.js';
-import { type BarLength, readBarLengths } from './barLengths.js';
+import { readBarLengths } from './barLengths.js';
+import type { ForSection } from './bySection.js';
 import { type HandlingClass, readHandlingClasses } from './handlingClasses.js';
 import { between, oneOf, type Reader } from './settingReaders.js';
+import { defaultStockSettings, type StockSettings, stockSettingRows } from './stockSettings.js';
 
 const setupAnswers = ['each row', 'shared over a run'] as const;
 const yesNo = ['yes', 'no'] as const;
 
-/** The shop's own rules of time and price. What is undefined is not known; a price that needs it says so. */
-export interface CostSettings {
+/** The shop's own rules of time, price and bars. What is undefined is not known; a price that needs it says so. */
+export interface CostSettings extends StockSettings {
   /** Whether a row carries its changes of tools, or a run of rows has them once. */
   setup: (typeof setupAnswers)[number];
   /** Share of an hour in which the press works; 1 where not given. */
@@ -23,7 +25,7 @@ export interface CostSettings {
   pieceMarkS: number | undefined;
   handling: readonly HandlingClass[] | undefined;
   /** What bars come in, for handling; 20 ft or 6 m where not given. Common practice, no source. */
-  barLengths: readonly BarLength[];
+  barLengths: readonly ForSection[];
   /** Whether the hourly rate pays for the whole crew, or for the press and one of them. */
   rateIncludesCrew: (typeof yesNo)[number];
   currency: string;
@@ -62,6 +64,7 @@ export const defaultCostSettings: CostSettings = {
   quantityBreaks: [],
   punchEntryMm: 2,
   stripperGapMm: 1.5,
+  ...defaultStockSettings,
 };
 
 /** What a blank setting of time stands for, in words. Invented. */
@@ -71,7 +74,8 @@ export const inventedSettings = {
   handling: { item: 'Handling classes', value: inventedHandling },
 };
 
-const priceUnits: Record<string, number> = {
+/** Units of mass that prices are given for, in kg. */
+export const massUnitPer: Record<string, number> = {
   kg: 1,
   t: 1000,
   lb: kilogramPerPound,
@@ -93,7 +97,7 @@ function readMaterialPrice(cell: CellValue, argument: string, unit: LengthUnit):
   if (price < 0 || price > 1e6) {
     return refuse(argument, String(cell), `${quoted(cell)} is out of range.`, allowed);
   }
-  return price / (priceUnits[weight] ?? 1);
+  return price / (massUnitPer[weight] ?? 1);
 }
 
 /** Numbers of pieces such as `1, 10, 50`, each once, smallest first. */
@@ -123,7 +127,7 @@ function readCurrency(cell: CellValue, argument: string): string {
   return refuse(argument, text, `${quoted(cell)} is not a currency.`, allowed);
 }
 
-/** A row of the Settings table about time or price: its name there, and what it means to people. */
+/** A row of the Settings table about time, price or bars: its name there, and what it means to people. */
 export interface CostSettingRow<Value> {
   name: string;
   read: Reader<Value>;
@@ -138,7 +142,7 @@ const { firstPieceMin, pieceMarkS, handling } = inventedSettings;
 const invented = (value: string | number) => `${value}, invented,`;
 const notKnown = 'not known';
 
-/** The rows of the Settings table about time and price; their names are part of the file format. */
+/** The rows of the Settings table about time, price and bars; their names are part of the file format. */
 export const costSettingRows: {
   [Key in keyof CostSettings]: CostSettingRow<NonNullable<CostSettings[Key]>>;
 } = {
@@ -243,4 +247,5 @@ export const costSettingRows: {
     meaning: 'between the work and the stripper',
     whenBlank: 'about 1/16 in (1.5 mm)',
   },
+  ...stockSettingRows,
 };
