@@ -123,7 +123,7 @@ const widthPerLetter = 6.9;
 /** Close enough for the paper behind a label; the font is the host's. */
 const textWidth = (text: string) => text.length * widthPerLetter;
 
-const patterned = (fill: Fill) => fill === 'stipple' || fill === 'hatch';
+const patterned = (fill: Fill) => fill !== 'solid' && fill !== 'paper';
 const fillClass = (fill: Fill) => (fill === 'paper' ? 'paper' : fill === 'solid' ? 'solid' : 'pattern');
 
 function Patterns({ id }: { id: string }) {
@@ -142,6 +142,9 @@ function Patterns({ id }: { id: string }) {
         patternTransform="rotate(45)"
       >
         <path d="M0 0V9" className={styles.hatchLine} />
+      </pattern>
+      <pattern id={`${id}cross`} width={8} height={8} patternUnits="userSpaceOnUse">
+        <path d="M0 0L8 8M8 0L0 8" className={styles.crossLine} />
       </pattern>
     </defs>
   );

@@ -51,6 +51,7 @@ export const useDrawingStyles = makeStyles({
   centre: { strokeWidth: '1.5px', strokeDasharray: '12 3 3 3', ...stroke },
   heavy: { strokeWidth: '4px', ...stroke },
   hatchLine: { strokeWidth: '1.5px', fill: 'none', strokeOpacity: 0.45, ...stroke },
+  crossLine: { strokeWidth: '1px', fill: 'none', ...stroke },
   solid: fill,
   paper: bare,
   pattern: {},

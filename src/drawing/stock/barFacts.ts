@@ -1,0 +1,56 @@
+import { listWords } from '../../core/say/listWords.js';
+import { gaugePushWords } from '../../core/say/gaugePushWords.js';
+import type { FactTable } from '../drawing.js';
+import type { BarInput } from './barInput.js';
+import { barLength } from './barLength.js';
+import type { BarRun } from './barRuns.js';
+
+export const barHeadings = ['Letter', 'Pieces', 'Mark', 'Length', 'Running length', 'Back gauge'];
+
+/** The list of a bar: a line for each run of one part in the order of the cuts, the last one for what is left. */
+export function barFacts({ bar, unit }: Pick<BarInput, 'bar' | 'unit'>, runs: readonly BarRun[]): FactTable {
+  const rows = runs.map(({ letter, name, lengthMm, pieces }) => [
+    letter,
+    String(pieces.length),
+    name,
+    barLength(lengthMm, unit),
+    runningWords(pieces.map(({ runMm }) => barLength(runMm, unit))),
+    [...new Set(pieces.map(({ push }) => gaugePushWords(push, unit)))].join('; '),
+  ]);
+  const rest = bar.restMm > 0 ? [['', '', restName(bar.isKept), barLength(bar.restMm, unit), '', '']] : [];
+  return { headings: barHeadings, rows: [...rows, ...rest] };
+}
+
+/** So many cuts of a run are told one by one. */
+const few = 4;
+
+/** Where the pieces of a run are cut off, from the front end of the bar. */
+function runningWords(cuts: readonly string[]): string {
+  if (cuts.length <= few) return cuts.join(', ');
+  return `${cuts.slice(0, 2).join(', ')} … ${cuts.at(-1) ?? ''}`;
+}
+
+export function restName(isKept: boolean): string {
+  return isKept ? 'drop to keep' : 'scrap';
+}
+
+/** One sentence: how many bars, what is cut from each, what is left, and what the drawing does not show. */
+export function barSummary(
+  { bar, unit }: BarInput,
+  runs: readonly BarRun[],
+  missing: { cuts: boolean; labels: number },
+): string {
+  const counts = new Map<string, number>();
+  for (const { name, pieces } of runs) counts.set(name, (counts.get(name) ?? 0) + pieces.length);
+  const cut = listWords([...counts].map(([mark, pieces]) => `${pieces} × ${mark}`));
+  const rest =
+    bar.restMm > 0 ? `, with ${barLength(bar.restMm, unit)} ${restName(bar.isKept)} at the end` : '';
+  const bars = bar.bars === 1 ? '1 bar' : `${bar.bars} bars`;
+  const each = bar.bars === 1 ? '' : 'each ';
+  const notShown = [
+    ...(missing.cuts ? ['the cuts lie too near each other to draw each of them'] : []),
+    ...(missing.labels > 0 ? ['some letters have no room'] : []),
+  ];
+  const besides = notShown.length === 0 ? '' : `; ${notShown.join(', and ')}: see the list`;
+  return `${bars} of ${barLength(bar.stock.lengthMm, unit)}, ${each}cut into ${cut}${rest}${besides}.`;
+}
