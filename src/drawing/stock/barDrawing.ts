@@ -3,7 +3,7 @@ import { facedBar, type FacedBar } from './barFaces.js';
 import { barFacts, barSummary, restName } from './barFacts.js';
 import type { BarInput } from './barInput.js';
 import { barLabels, outsideHeight, outsideShapes } from './barLabels.js';
-import { barLength } from './barLength.js';
+import { barLength } from '../../core/say/barLength.js';
 import { type BarRun, barRuns } from './barRuns.js';
 import { barShapes, hasCrowdedCuts } from './barShapes.js';
 

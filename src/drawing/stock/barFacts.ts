@@ -1,32 +1,49 @@
 import { listWords } from '../../core/say/listWords.js';
 import { gaugePushWords } from '../../core/say/gaugePushWords.js';
+import { formatNumber } from '../../core/quantity/formatLength.js';
+import { radianPerDegree } from '../../core/quantity/units.js';
+import type { JobPart } from '../../core/stock/list/stockJob.js';
 import type { FactTable } from '../drawing.js';
 import type { BarInput } from './barInput.js';
-import { barLength } from './barLength.js';
+import { barLength } from '../../core/say/barLength.js';
 import type { BarRun } from './barRuns.js';
 
-export const barHeadings = ['Letter', 'Pieces', 'Mark', 'Length', 'Running length', 'Back gauge'];
+const headings = ['Letter', 'Pieces', 'Mark', 'Length', 'Ends', 'Running length', 'Back gauge'];
 
 /** The list of a bar: a line for each run of one part in the order of the cuts, the last one for what is left. */
-export function barFacts({ bar, unit }: Pick<BarInput, 'bar' | 'unit'>, runs: readonly BarRun[]): FactTable {
+export function barFacts(
+  { bar, unit, everyCut = false }: Pick<BarInput, 'bar' | 'unit' | 'everyCut'>,
+  runs: readonly BarRun[],
+): FactTable {
   const rows = runs.map(({ letter, name, lengthMm, pieces }) => [
     letter,
     String(pieces.length),
     name,
     barLength(lengthMm, unit),
-    runningWords(pieces.map(({ runMm }) => barLength(runMm, unit))),
+    endWords(pieces[0].part),
+    runningWords(
+      pieces.map(({ runMm }) => barLength(runMm, unit)),
+      everyCut,
+    ),
     [...new Set(pieces.map(({ push }) => gaugePushWords(push, unit)))].join('; '),
   ]);
-  const rest = bar.restMm > 0 ? [['', '', restName(bar.isKept), barLength(bar.restMm, unit), '', '']] : [];
-  return { headings: barHeadings, rows: [...rows, ...rest] };
+  const rest =
+    bar.restMm > 0 ? [['', '', restName(bar.isKept), barLength(bar.restMm, unit), '', '', '']] : [];
+  return { headings, rows: [...rows, ...rest] };
+}
+
+function endWords({ miterLeftRad, miterRightRad }: JobPart): string {
+  if (miterLeftRad === 0 && miterRightRad === 0) return 'square';
+  const degrees = (rad: number) => `${formatNumber(Math.abs(rad) / radianPerDegree, 1)}°`;
+  return `${degrees(miterLeftRad)} left, ${degrees(miterRightRad)} right`;
 }
 
 /** So many cuts of a run are told one by one. */
 const few = 4;
 
 /** Where the pieces of a run are cut off, from the front end of the bar. */
-function runningWords(cuts: readonly string[]): string {
-  if (cuts.length <= few) return cuts.join(', ');
+function runningWords(cuts: readonly string[], every: boolean): string {
+  if (every || cuts.length <= few) return cuts.join(', ');
   return `${cuts.slice(0, 2).join(', ')} … ${cuts.at(-1) ?? ''}`;
 }
 

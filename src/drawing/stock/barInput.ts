@@ -9,6 +9,8 @@ export interface BarInput {
   trimMm: number;
   gripMm: number;
   unit: LengthUnit;
+  /** Tells each running length, where a list is not read but worked by. */
+  everyCut?: boolean;
   room: BarRoom;
 }
 

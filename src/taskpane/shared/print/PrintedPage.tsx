@@ -1,10 +1,10 @@
 import { Button } from '@fluentui/react-components';
 import { type SyntheticEvent, useRef } from 'react';
-import type { Workbook } from '../../workbook/port.js';
-import { usePropose } from '../shared/change/useChange.js';
-import { canPrint } from '../shared/print/canPrint.js';
-import { sheetOfPage } from '../shared/print/sheetOfPage.js';
-import { useHandOffStyles } from './handOffStyles.js';
+import type { Workbook } from '../../../workbook/port.js';
+import { usePropose } from '../change/useChange.js';
+import { canPrint } from './canPrint.js';
+import { sheetOfPage } from './sheetOfPage.js';
+import { useSectionStyles } from '../sectionStyles.js';
 
 interface Props {
   workbook: Workbook;
@@ -21,7 +21,7 @@ interface Props {
 
 /** A page to print: shown, printed, saved as a file, or put on a sheet. */
 export function PrintedPage({ workbook, name, file, sheet, page, shown, style }: Props) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const frame = useRef<HTMLIFrameElement>(null);
   const propose = usePropose();
   const sheetOf = {

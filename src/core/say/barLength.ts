@@ -1,7 +1,7 @@
-import { feetInchText } from '../../core/quantity/feetInch.js';
-import { formatNumber } from '../../core/quantity/formatLength.js';
-import { type LengthUnit, mmPerInch } from '../../core/quantity/units.js';
-import { size } from '../../core/say/sizes.js';
+import { feetInchText } from '../quantity/feetInch.js';
+import { formatNumber } from '../quantity/formatLength.js';
+import { type LengthUnit, mmPerInch } from '../quantity/units.js';
+import { size } from './sizes.js';
 
 const inchesPerFoot = 12;
 /** What a tape shows. */

@@ -1,0 +1,131 @@
+import type { LengthUnit } from '../quantity/units.js';
+import type { PlannedJob } from '../stock/list/jobPlan.js';
+import type { CuttingLosses, StockJob } from '../stock/list/stockJob.js';
+import type { StockPlan } from '../stock/stockPlan.js';
+import { listWords } from './listWords.js';
+import { size } from './sizes.js';
+import { barLength } from './barLength.js';
+
+/*
+ * What is said of the plan of a job: while it is made, and how good it is. Money has the currency of the shop.
+ */
+
+/** What of a job its amounts are told in. */
+export type PlannedOf = Pick<StockJob, 'stocks'>;
+
+/** The bars of a plan, all alike or not. */
+export function barCount({ bars }: StockPlan): number {
+  return bars.reduce((sum, bar) => sum + bar.bars, 0);
+}
+
+export function barsWords(bars: number): string {
+  return bars === 1 ? '1 bar' : `${bars.toLocaleString('en')} bars`;
+}
+
+export function moneyWords(amount: number, currency: string): string {
+  const text = amount.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+  return `${text} ${currency}`.trim();
+}
+
+/** Of a bound that misses a whole number of bars by rounding only. */
+const roundingShare = 1e-9;
+
+/** What a plan buys and what no plan buys less than, in bars where that says all, else in money or length. */
+function amounts(plan: StockPlan, { stocks }: PlannedOf, currency: string, unit: LengthUnit) {
+  const [only, ...others] = stocks;
+  if (only && others.length === 0) {
+    const each = only.price ?? only.lengthMm;
+    const least = Math.ceil((plan.bound / each) * (1 - roundingShare));
+    return {
+      buys: barsWords(barCount(plan)),
+      least: `no plan needs fewer than ${least.toLocaleString('en')}`,
+    };
+  }
+  const isPriced = stocks.some(({ price }) => price !== undefined);
+  const amount = (value: number) => (isPriced ? moneyWords(value, currency) : barLength(value, unit));
+  const buys = `${barsWords(barCount(plan))}, ${amount(plan.purchase)}`;
+  return { buys, least: `no plan ${isPriced ? 'costs' : 'buys'} less than ${amount(plan.bound)}` };
+}
+
+/** How far a plan is that is still made: `31 bars so far; no plan needs fewer than 30`. */
+export function soFarWords(plan: StockPlan, job: PlannedOf, currency: string, unit: LengthUnit): string {
+  const { buys, least } = amounts(plan, job, currency, unit);
+  return `${buys} so far; ${least}`;
+}
+
+/** How it is known how good a plan is, in whole sentences. */
+export function proofSentences(
+  plan: StockPlan,
+  job: PlannedOf,
+  currency: string,
+  unit: LengthUnit,
+): string[] {
+  const what = job.stocks.some(({ price }) => price !== undefined) ? 'costs less' : 'buys less';
+  const proof = {
+    'by bound': `Proven: no plan ${what}, since the bars hold no more than they must.`,
+    'by patterns': `Proven: no plan ${what}. Every way to cut a bar that could do better was tried.`,
+  };
+  return [
+    plan.proof === undefined ? gapSentence(plan, job, currency, unit) : proof[plan.proof],
+    ...(plan.isStopped ? ['It was stopped: this is the best plan so far.'] : []),
+    ...(plan.by === 'steps only'
+      ? ['It is made by steps alone: the solver was not there. Plan again to try it with the solver.']
+      : []),
+  ];
+}
+
+const thousand = 1000;
+
+function gapSentence(plan: StockPlan, job: PlannedOf, currency: string, unit: LengthUnit): string {
+  const { least } = amounts(plan, job, currency, unit);
+  if (plan.bound <= 0) return 'Not proven: how near the least it is, is not known.';
+  // Never told smaller than it is.
+  const tenths = Math.ceil(((plan.purchase - plan.bound) / plan.bound) * thousand * (1 - roundingShare));
+  return `Not proven: ${least}; this is at most ${tenths / 10} % above it.`;
+}
+
+/** What is taken to be 0 because the shop does not say it. */
+export function lossSentences({ trimMm, gripMm, keepMm }: CuttingLosses): string[] {
+  const none = [...(trimMm === undefined ? ['End trim'] : []), ...(gripMm === undefined ? ['Grip'] : [])];
+  return [
+    ...(none.length === 0
+      ? []
+      : [`${listWords(none)} ${none.length === 1 ? 'is' : 'are'} blank in the settings: 0 is taken.`]),
+    ...(keepMm === undefined
+      ? ['Shortest drop kept is blank in the settings: what is left of a bar is scrap.']
+      : []),
+  ];
+}
+
+/** What a cut takes, and from where that is known. */
+export function kerfSentence({ kerf }: StockJob, unit: LengthUnit): string {
+  const { mm, from, press } = kerf;
+  switch (from) {
+    case 'setting':
+      return `A cut takes ${size(mm, unit)}, as Cut kerf of the settings says.`;
+    case 'slug of the press':
+      return `A cut takes ${size(mm, unit)}, the slug of the angle shear of ${press ?? ''}.`;
+    case 'single blade':
+      return 'A cut takes nothing: the shear has a single blade.';
+    case 'slug not known':
+      return `What a cut takes is not known: Angle shear slug of ${press ?? ''} is blank. ${taken(mm, unit)}`;
+    case 'saw not known':
+      return `What the saw takes is not known: Cut kerf is blank in the settings. ${taken(mm, unit)}`;
+  }
+}
+
+function taken(mm: number, unit: LengthUnit): string {
+  return mm === 0 ? '0 is taken.' : `${size(mm, unit)} is taken.`;
+}
+
+/** Pieces that no bar is left for. */
+export function shortageSentence(
+  { part, pieces, why }: PlannedJob['shortages'][number],
+  unit: LengthUnit,
+): string {
+  const name = part.mark === '' ? 'without a mark' : part.mark;
+  const what = `${pieces.toLocaleString('en')} × ${name} (${barLength(part.longMm, unit)})`;
+  return why === 'too long'
+    ? `Not cut: ${what}. No bar that can be had is long enough.`
+    : `Not cut: ${what}. There are not enough bars.`;
+}
