@@ -1,6 +1,7 @@
 import type { Verdict } from '../../check/verdict.js';
 import type { Grade } from '../../material/grade.js';
 import type { Press } from '../../press/press.js';
+import type { CellValue } from '../../quantity/cellValue.js';
 import type { AnySection } from '../../section/section.js';
 import type { Turning } from '../stockProblem.js';
 
@@ -14,6 +15,8 @@ export type NotNested = 'Long side' | 'Miter leg' | 'how it lies' | 'both legs' 
 /** Like pieces of one row of the list. */
 export interface JobPart {
   mark: string;
+  /** The name of its list. */
+  list: string;
   /** Of the list, without its headings, from 1. */
   row: number;
   pieces: number;
@@ -85,13 +88,13 @@ export type LeftOut =
   | { is: 'plate' }
   | { is: 'no length' }
   | { is: 'bought' }
-  | { is: 'cell'; cell: string }
   | { is: 'asked'; kind: 'fails' | 'off press' }
   /** The section or grade cannot be read; the sentence of the row. */
   | { is: 'not read'; sentence: string };
 
 export interface LeftRow {
   mark: string;
+  list: string;
   row: number;
   verdict: Verdict;
   why: LeftOut;
@@ -105,7 +108,15 @@ export interface CuttingLosses {
   keepMm: number | undefined;
 }
 
-/** The jobs of a list. */
+/** A parts list as it stands in the sheet. */
+export interface StockList {
+  /** Told with its rows where there are several lists. */
+  name: string;
+  headings: readonly CellValue[];
+  rows: readonly (readonly CellValue[])[];
+}
+
+/** The jobs of all lists together. */
 export interface StockJobs {
   /** In the order of the section and grade names. */
   jobs: readonly StockJob[];
