@@ -1,6 +1,7 @@
 import type { LengthUnit } from '../quantity/units.js';
 import type { PlannedJob } from '../stock/list/jobPlan.js';
 import type { CuttingLosses, StockJob } from '../stock/list/stockJob.js';
+import { isPriced } from '../stock/list/problemOf.js';
 import type { StockPlan } from '../stock/stockPlan.js';
 import { listWords } from './listWords.js';
 import { size } from './sizes.js';
@@ -11,7 +12,7 @@ import { barLength } from './barLength.js';
  */
 
 /** What of a job its amounts are told in. */
-export type PlannedOf = Pick<StockJob, 'stocks'>;
+type PlannedOf = Pick<StockJob, 'stocks'>;
 
 /** The bars of a plan, all alike or not. */
 export function barCount({ bars }: StockPlan): number {
@@ -31,20 +32,20 @@ export function moneyWords(amount: number, currency: string): string {
 const roundingShare = 1e-9;
 
 /** What a plan buys and what no plan buys less than, in bars where that says all, else in money or length. */
-function amounts(plan: StockPlan, { stocks }: PlannedOf, currency: string, unit: LengthUnit) {
-  const [only, ...others] = stocks;
+function amounts(plan: StockPlan, job: PlannedOf, currency: string, unit: LengthUnit) {
+  const byPrice = isPriced(job);
+  const [only, ...others] = job.stocks;
   if (only && others.length === 0) {
-    const each = only.price ?? only.lengthMm;
+    const each = (byPrice ? only.price : undefined) ?? only.lengthMm;
     const least = Math.ceil((plan.bound / each) * (1 - roundingShare));
     return {
       buys: barsWords(barCount(plan)),
       least: `no plan needs fewer than ${least.toLocaleString('en')}`,
     };
   }
-  const isPriced = stocks.some(({ price }) => price !== undefined);
-  const amount = (value: number) => (isPriced ? moneyWords(value, currency) : barLength(value, unit));
+  const amount = (value: number) => (byPrice ? moneyWords(value, currency) : barLength(value, unit));
   const buys = `${barsWords(barCount(plan))}, ${amount(plan.purchase)}`;
-  return { buys, least: `no plan ${isPriced ? 'costs' : 'buys'} less than ${amount(plan.bound)}` };
+  return { buys, least: `no plan ${byPrice ? 'costs' : 'buys'} less than ${amount(plan.bound)}` };
 }
 
 /** How far a plan is that is still made: `31 bars so far; no plan needs fewer than 30`. */
@@ -60,7 +61,7 @@ export function proofSentences(
   currency: string,
   unit: LengthUnit,
 ): string[] {
-  const what = job.stocks.some(({ price }) => price !== undefined) ? 'costs less' : 'buys less';
+  const what = isPriced(job) ? 'costs less' : 'buys less';
   const proof = {
     'by bound': `Proven: no plan ${what}, since the bars hold no more than they must.`,
     'by patterns': `Proven: no plan ${what}. Every way to cut a bar that could do better was tried.`,

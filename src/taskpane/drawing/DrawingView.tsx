@@ -9,9 +9,10 @@ const back = ['ArrowLeft', 'ArrowUp'];
 
 /**
  * A drawing with its sentence and its facts as a table. The arrow keys go from point to point, Home and End to the
- * first and last; the point's words are read out and shown.
+ * first and last; the point's words are read out and shown. One of many that stand below each other has its facts as a
+ * `list`, open and by that name, and says less besides.
  */
-export function DrawingView({ drawing }: { drawing: Drawing }) {
+export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string }) {
   const styles = useDrawingStyles();
   const id = useId().replaceAll(':', '');
   const [chosen, setChosen] = useState<number>();
@@ -55,14 +56,17 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
           {point && <circle cx={point.x} cy={point.y} r={13} className={styles.chosen} />}
         </svg>
       </div>
-      <p id={`${id}k`} className={mergeClasses(styles.hint, point && styles.unseen)}>
+      <p
+        id={`${id}k`}
+        className={mergeClasses(styles.hint, (point !== undefined || list !== undefined) && styles.unseen)}
+      >
         {points.length > 0 ? 'Arrow keys: point by point.' : 'No points.'}
       </p>
-      <p aria-live="polite" className={styles.said}>
+      <p aria-live="polite" className={mergeClasses(styles.said, list !== undefined && styles.oneOfMany)}>
         {point?.label ?? ''}
       </p>
-      <details>
-        <summary className={styles.more}>The same as a table</summary>
+      <details open={list !== undefined}>
+        <summary className={styles.more}>{list ?? 'The same as a table'}</summary>
         <FactTableView table={table} caption={title} />
       </details>
     </figure>

@@ -43,6 +43,7 @@ export const useDrawingStyles = makeStyles({
     fontWeight: tokens.fontWeightSemibold,
     '@media print': { display: 'none' },
   },
+  oneOfMany: { minHeight: 0 },
   more: { cursor: 'pointer', paddingTop: '4px', paddingBottom: '4px' },
   line: { fill: 'none' },
   outline: { strokeWidth: '2.5px', strokeLinejoin: 'round', ...stroke },

@@ -10,9 +10,10 @@ interface Props {
   workbook: Workbook;
   /** What it is: `Report`. */
   name: string;
-  /** What it is called as a file, and as a sheet. */
+  /** What it is called as a file. */
   file: string;
-  sheet: string;
+  /** Where it may be put on a sheet as text. */
+  sheet?: string;
   page: string;
   /** The page without its style, which the pane's policy lets in no text. */
   shown: string;
@@ -24,10 +25,8 @@ export function PrintedPage({ workbook, name, file, sheet, page, shown, style }:
   const styles = useSectionStyles();
   const frame = useRef<HTMLIFrameElement>(null);
   const propose = usePropose();
-  const sheetOf = {
-    title: 'Put it on a sheet',
-    make: () => sheetOfPage(workbook, page, sheet),
-  };
+  const putOn = (title: string) =>
+    propose({ title: 'Put it on a sheet', make: () => sheetOfPage(workbook, page, title) });
   const lower = name.toLowerCase();
   return (
     <>
@@ -50,7 +49,7 @@ export function PrintedPage({ workbook, name, file, sheet, page, shown, style }:
             </Button>
           </>
         )}
-        <Button onClick={() => propose(sheetOf)}>Put it on a sheet</Button>
+        {sheet !== undefined && <Button onClick={() => putOn(sheet)}>Put it on a sheet</Button>}
       </div>
       {!canPrint() && (
         <p className={styles.text}>
