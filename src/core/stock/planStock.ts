@@ -1,0 +1,89 @@
+import { requireStockProblem } from './checkProblem.js';
+import { costOf, shortOf, type Cutting } from './cutting.js';
+import { bestFit } from './fitDecreasing.js';
+import { incumbent, type Incumbent } from './incumbent.js';
+import { layOut } from './layOut.js';
+import { materialBound } from './materialBound.js';
+import { takenBy } from './patterns.js';
+import type { Shortage, StockPlan } from './stockPlan.js';
+import type { StockProblem } from './stockProblem.js';
+import { correctValues } from './valueCorrection.js';
+import { verifyPlan } from './verifyPlan.js';
+import { wholeUnits } from './wholeUnits.js';
+
+export interface PlanOptions {
+  /** Called with every better plan, verified, and with every better bound. */
+  onBest?: (plan: StockPlan) => void;
+}
+
+const roundsOfCorrection = 30;
+
+/**
+ * The bars to buy for a list of parts of one section and grade, and what is cut from each: purchase first, then the
+ * length of the drops worth keeping.
+ *
+ * Steps: first-fit and best-fit decreasing, then sequential value correction; the bound is by material. Every plan is
+ * verified before it is handed out.
+ * @param problem lengths in mm, angles in rad
+ * @param options who wants to hear of better plans
+ * @returns the plan; `proof` speaks of the purchase alone
+ * Valid for up to 100,000 pieces.
+ * Throws InputError for a problem that cannot be planned, Error where a plan fails its verification.
+ * @example planStock(problem).purchase
+ * Source: see each step.
+ */
+export function planStock(problem: StockProblem, options: PlanOptions = {}): StockPlan {
+  requireStockProblem(problem);
+  const { cutting, tooLong } = withoutTooLong(wholeUnits(problem));
+  const planned = () => planOf(problem, cutting, tooLong, best);
+  const best = incumbent(cutting, () => options.onBest?.(planned()));
+  best.raise(materialBound(cutting));
+  for (const packing of bestFit(cutting)) best.offer(packing);
+  if (!best.isDone())
+    correctValues(cutting, roundsOfCorrection, (packing) => {
+      best.offer(packing);
+      return best.isDone();
+    });
+  return planned();
+}
+
+/** Leaves the items aside that no bar holds. */
+function withoutTooLong(all: Cutting): { cutting: Cutting; tooLong: Shortage[] } {
+  const longest = Math.max(
+    0,
+    ...all.stocks.filter((stock) => stock.available > 0).map((stock) => stock.capacity),
+  );
+  const fits = all.items.map((_, i) => takenBy(all, [i], [1]) <= longest);
+  const tooLong = all.items
+    .filter((_, i) => !fits[i])
+    .flatMap(({ parts }) => parts.map((each) => ({ ...each, why: 'too long' as const })));
+  return { cutting: { ...all, items: all.items.filter((_, i) => fits[i]) }, tooLong };
+}
+
+function planOf(
+  problem: StockProblem,
+  cutting: Cutting,
+  tooLong: readonly Shortage[],
+  best: Incumbent,
+): StockPlan {
+  const packing = best.packing ?? { runs: [], short: [] };
+  const { bars, shortages } = layOut(problem, cutting, packing);
+  const purchase = bars.reduce((sum, { stock, bars: count }) => {
+    const { price, lengthMm = 0 } = problem.stocks[stock] ?? {};
+    return sum + count * (price ?? lengthMm);
+  }, 0);
+  const isShort = shortOf(cutting, packing) > 0;
+  const isProven = !isShort && costOf(cutting, packing) <= best.bound;
+  const plan: StockPlan = {
+    bars,
+    shortages: [...tooLong, ...shortages].sort((a, b) => a.part - b.part),
+    purchase,
+    // A plan that leaves pieces out may always buy less.
+    bound: isProven ? purchase : isShort ? 0 : Math.min(purchase, best.bound * cutting.costStep),
+    proof: isProven ? 'by bound' : undefined,
+    by: 'steps only',
+    isStopped: false,
+  };
+  verifyPlan(problem, plan);
+  return plan;
+}
