@@ -11,24 +11,25 @@ export function leftOutSentences(left: readonly LeftRow[]): string[] {
     reasons.set(key, [...(reasons.get(key) ?? []), row]);
   }
   return [...reasons].map(([reason, rows]) => {
-    const count = rows.length === 1 ? '1 row' : `${rows.length.toLocaleString('en')} rows`;
     const named = rows.slice(0, mostNamed).map(({ mark, row }) => (mark === '' ? `row ${row}` : mark));
-    const more = rows.length > mostNamed ? ` and ${rows.length - mostNamed} more` : '';
-    return `Not planned: ${count}, ${reason}: ${named.join(', ')}${more}.`;
+    const more = rows.length > mostNamed ? ` and ${(rows.length - mostNamed).toLocaleString('en')} more` : '';
+    return `Not planned: ${named.join(', ')}${more}. ${reason}`;
   });
 }
 
 function reasonOf(why: LeftOut): string {
   switch (why.is) {
     case 'plate':
-      return 'plates, which are cut from sheets and not from bars';
+      return 'Plates are cut from sheets, not from bars.';
     case 'no length':
-      return 'without a length';
+      return 'No length is given.';
     case 'bought':
-      return 'bought as they are';
+      return 'Bought as it stands.';
     case 'asked':
-      return why.kind === 'fails' ? 'which fail on the press' : 'which are Off press';
+      return why.kind === 'fails'
+        ? 'Fails on the press; left out as asked.'
+        : 'Off press; left out as asked.';
     case 'not read':
-      return `which cannot be read (${why.sentence.replace(/\.$/, '')})`;
+      return why.sentence;
   }
 }

@@ -61,16 +61,15 @@ export function proofSentences(
   currency: string,
   unit: LengthUnit,
 ): string[] {
-  const what = isPriced(job) ? 'costs less' : 'buys less';
-  const proof = {
-    'by bound': `Proven: no plan ${what}, since the bars hold no more than they must.`,
-    'by patterns': `Proven: no plan ${what}. Every way to cut a bar that could do better was tried.`,
-  };
+  const proven = `Proven: no plan ${isPriced(job) ? 'costs' : 'buys'} less.`;
+  if (plan.proof === 'by bound') return [proven];
+  if (plan.proof === 'by patterns')
+    return [`${proven} Every way to cut a bar that could do better was tried.`];
   return [
-    plan.proof === undefined ? gapSentence(plan, job, currency, unit) : proof[plan.proof],
+    gapSentence(plan, job, currency, unit),
     ...(plan.isStopped ? ['It was stopped: this is the best plan so far.'] : []),
     ...(plan.by === 'steps only'
-      ? ['It is made by steps alone: the solver was not there. Plan again to try it with the solver.']
+      ? ['The solver did not load, so it is made by steps alone: plan again to try with the solver.']
       : []),
   ];
 }

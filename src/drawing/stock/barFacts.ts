@@ -8,19 +8,21 @@ import type { BarInput } from './barInput.js';
 import { barLength } from '../../core/say/barLength.js';
 import type { BarRun } from './barRuns.js';
 
-const headings = ['Letter', 'Pieces', 'Mark', 'Length', 'Ends', 'Running length', 'Back gauge'];
-
 /** The list of a bar: a line for each run of one part in the order of the cuts, the last one for what is left. */
 export function barFacts(
   { bar, unit, everyCut = false }: Pick<BarInput, 'bar' | 'unit' | 'everyCut'>,
   runs: readonly BarRun[],
 ): FactTable {
+  // Square ends need no column.
+  const isMitered = bar.pieces.some(({ part }) => part.miterLeftRad !== 0 || part.miterRightRad !== 0);
+  const ends = (text: string) => (isMitered ? [text] : []);
+  const headings = ['Letter', 'Pieces', 'Mark', 'Length', ...ends('Ends'), 'Running length', 'Back gauge'];
   const rows = runs.map(({ letter, name, lengthMm, pieces }) => [
     letter,
     String(pieces.length),
     name,
     barLength(lengthMm, unit),
-    endWords(pieces[0].part),
+    ...ends(endWords(pieces[0].part)),
     runningWords(
       pieces.map(({ runMm }) => barLength(runMm, unit)),
       everyCut,
@@ -28,7 +30,7 @@ export function barFacts(
     [...new Set(pieces.map(({ push }) => gaugePushWords(push, unit)))].join('; '),
   ]);
   const rest =
-    bar.restMm > 0 ? [['', '', restName(bar.isKept), barLength(bar.restMm, unit), '', '', '']] : [];
+    bar.restMm > 0 ? [['', '', restName(bar.isKept), barLength(bar.restMm, unit), ...ends(''), '', '']] : [];
   return { headings, rows: [...rows, ...rest] };
 }
 

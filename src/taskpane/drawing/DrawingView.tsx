@@ -17,6 +17,7 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
   const id = useId().replaceAll(':', '');
   const [chosen, setChosen] = useState<number>();
   const { title, summary, width, height, shapes, points, table } = drawing;
+  const Title = list === undefined ? 'h3' : 'h4';
   const point = chosen === undefined ? undefined : points[chosen];
   const move = (event: KeyboardEvent) => {
     const next = nextPoint(event.key, chosen, points.length);
@@ -26,9 +27,9 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
   };
   return (
     <figure className={styles.figure}>
-      <h3 id={`${id}t`} className={styles.title}>
+      <Title id={`${id}t`} className={styles.title}>
         {title}
-      </h3>
+      </Title>
       <p id={`${id}s`} className={styles.summary}>
         {summary}
       </p>
@@ -67,7 +68,7 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
       </p>
       <details open={list !== undefined}>
         <summary className={styles.more}>{list ?? 'The same as a table'}</summary>
-        <FactTableView table={table} caption={title} />
+        <FactTableView table={table} caption={list ?? title} />
       </details>
     </figure>
   );

@@ -50,7 +50,7 @@ export function JobResult({ planned, plan, width, isFirst }: Props) {
         </MessageBar>
       ))}
       {planned.purchases.length > 0 && (
-        <FactTableView table={purchaseTable(planned, plan)} caption="To buy" />
+        <FactTableView table={purchaseTable(planned, plan)} caption={`To buy: ${name}`} />
       )}
       <p className={styles.text}>{says.join(' ')}</p>
       {bars.length > 0 && (
@@ -86,7 +86,7 @@ function Bars({ planned: { job, bars }, plan, width }: Omit<Props, 'isFirst'>) {
       {bars.slice(0, shown).map((bar) => (
         <DrawingView
           key={bar.pattern}
-          list="Cut list"
+          list={`Cut list: ${job.section.designation}, ${job.grade.name}, bar ${bar.pattern}`}
           drawing={barDrawing({
             ...{ bar, unit, room },
             widthMm: job.widthMm,

@@ -42,9 +42,9 @@ describe('the drawing of a bar', () => {
       '6 bars of 6000 mm, each cut into 3 × ST1 and 1 × CL1, with 1338 mm scrap at the end.',
     );
     expect(drawing.table.rows).toEqual([
-      ['A', '3', 'ST1', '1500 mm', 'square', '1503 mm, 3006 mm, 4509 mm', '1500 mm'],
-      ['B', '1', 'CL1', '150 mm', 'square', '4662 mm', '150 mm'],
-      ['', '', 'scrap', '1338 mm', '', '', ''],
+      ['A', '3', 'ST1', '1500 mm', '1503 mm, 3006 mm, 4509 mm', '1500 mm'],
+      ['B', '1', 'CL1', '150 mm', '4662 mm', '150 mm'],
+      ['', '', 'scrap', '1338 mm', '', ''],
     ]);
     expect(drawing.points.map(({ label }) => label)).toEqual([
       'A: 3 × ST1, 1500 mm, last cut at 4509 mm',

@@ -27,6 +27,7 @@ export function barOf(cuts: readonly Cut[], more: Partial<CutBar> & { stockMm?: 
     const { mark, lengthMm, leanLeftRad = 0, leanRightRad = 0 } = cut;
     const part: JobPart = {
       mark,
+      list: 'Parts',
       row: at + 1,
       pieces: cut.pieces ?? 1,
       longMm: lengthMm,
