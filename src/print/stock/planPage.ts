@@ -1,3 +1,4 @@
+import type { LengthUnit } from '../../core/quantity/units.js';
 import { formatMass } from '../../core/quantity/formatMass.js';
 import { barLength } from '../../core/say/barLength.js';
 import { caution } from '../../core/say/cautionWords.js';
@@ -8,7 +9,7 @@ import {
   proofSentences,
   shortageSentence,
 } from '../../core/say/stockPlanSentences.js';
-import type { ListPlan, PlannedJob } from '../../core/stock/list/jobPlan.js';
+import type { JobMass, ListPlan, PlannedJob } from '../../core/stock/list/jobPlan.js';
 import { html, type Html, styleElement } from '../html.js';
 import { barFigure } from './barFigure.js';
 import { planStyle } from './planStyle.js';
@@ -81,7 +82,7 @@ function jobSection(planned: PlannedJob, plan: ListPlan, longestMm: number): Htm
     ...proofSentences(planned.plan, job, currency, unit),
     kerfSentence(job, unit),
     ...(job.origin === 'common lengths' ? ['The lengths of the bars are invented: ask your supplier.'] : []),
-    `Parts ${formatMass(mass.netKg, unit)}, drops to keep ${formatMass(mass.dropsKg, unit)}, scrap ${formatMass(mass.scrapKg, unit)}.`,
+    massSentence(mass, unit),
   ];
   return html`<section>
     <h2>${job.section.designation}, ${job.grade.name}</h2>
@@ -89,4 +90,9 @@ function jobSection(planned: PlannedJob, plan: ListPlan, longestMm: number): Htm
     <p>${says.join(' ')}</p>
     ${bars.map((bar) => barFigure(bar, { job, losses, unit, longestMm }))}
   </section>`;
+}
+
+function massSentence({ netKg, dropsKg, scrapKg }: JobMass, unit: LengthUnit): string {
+  const kept = dropsKg > 0 ? [`drops to keep ${formatMass(dropsKg, unit)}`] : [];
+  return `${[`Parts ${formatMass(netKg, unit)}`, ...kept, `scrap ${formatMass(scrapKg, unit)}`].join(', ')}.`;
 }

@@ -11,7 +11,7 @@ section { margin-top: 14pt; } .bar { margin: 9pt 0 0; break-inside: avoid; }
 figure { margin: 0; } svg { display: block; max-width: 100%; font: 12px Arial, "Liberation Sans", Helvetica, sans-serif; }
 table { border-collapse: collapse; margin: 2pt 0; } caption { text-align: left; font-weight: 700; padding: 4pt 0 2pt; }
 th, td { text-align: left; vertical-align: top; padding: 1pt 10pt 1pt 0; border-bottom: 0.75pt solid #000; }
-th { font-size: 8.5pt; } td.number, th.number { text-align: right; }
+th, td { overflow-wrap: break-word; } th { font-size: 8.5pt; } td.number, th.number { text-align: right; }
 thead { display: table-header-group; } tr { break-inside: avoid; } h2, h3 { break-after: avoid; }
 .near { border: 1.5pt solid #000; padding: 2pt 6pt; font-weight: 700; }
 .foot { margin-top: 12pt; border-top: 0.75pt solid #000; padding-top: 2pt; font-size: 8pt; }

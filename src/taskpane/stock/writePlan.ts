@@ -1,6 +1,6 @@
 import type { ListPlan } from '../../core/stock/list/jobPlan.js';
 import type { SheetCell, SheetContent } from '../../core/stock/sheet/sheetCell.js';
-import { planSheet } from '../../core/stock/sheet/planSheet.js';
+import { stockSheet } from '../../core/stock/sheet/stockSheet.js';
 import { freeName } from '../../sheet/names.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { Proposal } from '../shared/change/proposal.js';
@@ -22,7 +22,7 @@ const longestName = 31;
 
 /** What writes a plan to a new sheet of its own: no cell that holds something is touched. */
 export async function writePlan(workbook: Workbook, plan: ListPlan, title: string): Promise<Proposal> {
-  const { name, rows, widths }: SheetContent = planSheet(plan);
+  const { name, rows, widths }: SheetContent = stockSheet(plan);
   const taken = (await workbook.sheets()).map((sheet) => sheet.name);
   const sheet = freeName(name, taken, { joint: ' ', longest: longestName });
   const columns = rows.reduce((most, row) => Math.max(most, row.length), 1);
