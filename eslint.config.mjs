@@ -5,6 +5,7 @@ import tseslint from 'typescript-eslint';
 
 const outside = {
   functions: '**/functions/**',
+  planner: '**/planner/**',
   workbook: '**/workbook/**',
   taskpane: '**/taskpane/**',
   drawing: '**/drawing/**',
@@ -99,12 +100,17 @@ export default tseslint.config(
   },
   layer('core', []),
   layer('sheet', []),
-  layer('functions', ['core']),
+  layer('planner', ['core']),
+  layer('functions', ['core', 'planner']),
   layer('workbook', ['core']),
   layer('drawing', ['core']),
   layer('print', ['core', 'drawing']),
-  layer('taskpane', ['core', 'workbook', 'xlsx', 'drawing', 'print']),
+  layer('taskpane', ['core', 'planner', 'workbook', 'xlsx', 'drawing', 'print']),
   layer('xlsx', [], ['@odoo/*', '@microsoft/*']),
-  layer('headless', ['functions', 'xlsx', 'print'], []),
-  layer('bench', ['core', 'functions', 'workbook', 'taskpane', 'xlsx', 'headless', 'drawing', 'print'], []),
+  layer('headless', ['functions', 'planner', 'xlsx', 'print'], []),
+  layer(
+    'bench',
+    ['core', 'functions', 'planner', 'workbook', 'taskpane', 'xlsx', 'headless', 'drawing', 'print'],
+    [],
+  ),
 );

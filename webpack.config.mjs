@@ -1,5 +1,6 @@
-// Two bundles: the classic script the spreadsheet host loads, and the headless command for Node.
+// Three bundles: the classic script the spreadsheet host loads, the planner's worker, and the headless command for Node.
 import path from 'node:path';
+import webpack from 'webpack';
 import { sourceNames, sourceRules } from './scripts/webpack/sourceRules.mjs';
 
 const root = import.meta.dirname;
@@ -15,7 +16,14 @@ const common = {
 
 /** Every package except the ones webpack must inline stays an import from node_modules. */
 const externalPackages = ({ request }, done) =>
-  /^(?:node:|@odoo\/|fflate$)/.test(request) ? done(null, `module ${request}`) : done();
+  /^(?:node:|@odoo\/|fflate$|highs$)/.test(request) ? done(null, `module ${request}`) : done();
+
+/** The solver looks for its file beside its own script, which here is part of the worker's. */
+const solverBesidePage = {
+  test: /[\\/]highs[\\/]build[\\/]highs\.mjs$/,
+  loader: 'esbuild-loader',
+  options: { target: 'es2022', define: { 'import.meta.url': 'self.location.href' } },
+};
 
 export default [
   {
@@ -27,11 +35,22 @@ export default [
   },
   {
     ...common,
+    name: 'planner',
+    target: ['webworker', 'es2022'],
+    entry: { planner: path.join(root, 'src/planner/worker.ts') },
+    module: { rules: [...sourceRules, solverBesidePage] },
+    // The solver's package also runs in Node, by modules that a browser does not have.
+    plugins: [new webpack.IgnorePlugin({ resourceRegExp: /^node:/ })],
+    output: { path: output, filename: '[name].js', iife: true },
+  },
+  {
+    ...common,
     name: 'headless',
     target: 'node20',
     entry: {
       headless: path.join(root, 'src/headless/index.ts'),
       metadata: path.join(root, 'src/functions/metadata/index.ts'),
+      planner: path.join(root, 'src/headless/planner/plannerThread.ts'),
     },
     experiments: { outputModule: true },
     externals: [externalPackages],

@@ -23,6 +23,8 @@ const copied = [
   ['src/bench/page/index.html', 'index.html'],
   ['dist/functions.js', 'functions.js'],
   ['dist/functions.json', 'functions.json'],
+  ['dist/planner.js', 'planner.js'],
+  ['dist/highs.wasm', 'highs.wasm'],
   ['dist/icons', 'icons'],
   ['examples/quote.xlsx', 'quote.xlsx'],
 ];
@@ -59,6 +61,7 @@ function isFresh() {
   const sources = [
     'src',
     'dist/functions.js',
+    'dist/planner.js',
     'examples/quote.xlsx',
     'examples/build',
     'webpack.bench.config.mjs',

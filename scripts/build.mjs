@@ -1,8 +1,8 @@
-// Builds dist/: the functions bundle, its metadata, the headless command and the manifest.
+// Builds dist/: the functions bundle, its metadata, the planner, the headless command and the manifest.
 // Everything is written beside dist/ first and moved into place whole.
 import { cpSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { ensurePackages, root } from './ensure.mjs';
 import { localAddress } from './manifest/address.mjs';
 import { fillManifest } from './manifest/fill.mjs';
@@ -31,12 +31,20 @@ const { functionsMetadata } = await import(pathToFileURL(metadataFile).href);
 writeFileSync(path.join(work, 'functions.json'), JSON.stringify(functionsMetadata(), null, 2) + '\n');
 rmSync(metadataFile);
 copyManifest();
-const bundle = stats.stats.find(({ compilation }) => compilation.name === 'functions');
-writeFileSync(path.join(work, 'functions.js.LICENSE.txt'), licencesOf(bundle.compilation));
+copySolver();
+for (const name of ['functions', 'planner']) {
+  const { compilation } = stats.stats.find((bundle) => bundle.compilation.name === name);
+  writeFileSync(path.join(work, `${name}.js.LICENSE.txt`), licencesOf(compilation));
+}
 
 rmSync(target, { recursive: true, force: true });
 renameSync(work, target);
 console.error('Built dist/.');
+
+/** The planner's script fetches the solver from beside it, when there is something to plan. */
+function copySolver() {
+  cpSync(fileURLToPath(import.meta.resolve('highs/runtime')), path.join(work, 'highs.wasm'));
+}
 
 /** Pages and icons as they are, and the manifest with the address of this machine. */
 function copyManifest() {

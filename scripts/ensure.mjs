@@ -67,10 +67,18 @@ export function ensurePackages({ development = false } = {}) {
 }
 
 /** The files of a complete build; the oldest of them dates it. */
-const built = ['dist/functions.js', 'dist/functions.json', 'dist/headless.mjs', 'dist/manifest.xml'];
+const built = [
+  'functions.js',
+  'functions.json',
+  'planner.js',
+  'highs.wasm',
+  'headless.mjs',
+  'planner.mjs',
+  'manifest.xml',
+];
 
 export function ensureBuild() {
-  const oldest = Math.min(...built.map((file) => modified(inRoot(file))));
+  const oldest = Math.min(...built.map((file) => modified(inRoot('dist', file))));
   const sources = Math.max(
     ...['src', 'manifest', 'scripts'].map((folder) => newest(inRoot(folder))),
     ...['webpack.config.mjs', 'package-lock.json'].map((file) => modified(inRoot(file))),

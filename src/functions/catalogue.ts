@@ -35,6 +35,8 @@ import { sectionDim } from './section/sectionDim.js';
 import { sectionMass } from './section/sectionMass.js';
 import { gaugeCount } from './setup/gaugeCount.js';
 import { gaugeSettings } from './setup/gaugeSettings.js';
+import { stockBars } from './stock/stockBars.js';
+import { stockPlan } from './stock/stockPlan.js';
 import { strokeLimits } from './stroke/strokeLimits.js';
 import { strokeTime } from './stroke/strokeTime.js';
 import { rowHoles } from './setup/rowHoles.js';
@@ -93,6 +95,8 @@ const calculations: readonly Descriptor[] = [
   toolOrder,
   strokeLimits,
   strokeTime,
+  stockPlan,
+  stockBars,
 ];
 
 /** Every workbook function. */

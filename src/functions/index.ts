@@ -1,4 +1,7 @@
 import { catalogue } from './catalogue.js';
+import { openBrowserWorker } from '../planner/browserWorker.js';
+import { PlanQueue } from '../planner/planQueue.js';
+import type { OpenPlanner } from '../planner/protocol.js';
 import { ColdStart } from './shop/coldStart.js';
 import { recalculateWorkbook } from './shop/recalculateWorkbook.js';
 import { readShopFromWorkbook } from './shop/readShopFromWorkbook.js';
@@ -17,10 +20,15 @@ const shops = new ShopRegistry();
 const startUp = new StartUp(readShopFromWorkbook, recalculateWorkbook);
 const coldStart = new ColdStart(shops, startUp.readTables, startUp.recalculate);
 
+/** A program that has no workers of a browser brings a planner of its own. */
+const openPlanner: OpenPlanner = (hear) =>
+  ((globalThis as { tonrowOpenPlanner?: OpenPlanner }).tonrowOpenPlanner ?? openBrowserWorker)(hear);
+
 const runtime: Runtime = {
   catalogue,
   shops,
   coldStart,
+  plan: new PlanQueue(openPlanner).plan,
   error: (code: SheetErrorCode, message: string) => {
     const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
     return new CustomFunctions.Error(code === '#N/A' ? notAvailable : invalidValue, message);

@@ -3,7 +3,14 @@ import type { CellValue } from '../core/quantity/cellValue.js';
 import { Working } from '../core/working/working.js';
 import { type Argument, argumentLabel, type ReadContext, type ScalarArgument } from './argument/argument.js';
 import { readShopReference, type ShopReference } from './argument/shop.js';
-import type { CallContext, Descriptor, Result, WorkedCall } from './descriptor/descriptor.js';
+import {
+  type CallContext,
+  type Descriptor,
+  type Later,
+  type Result,
+  type WorkedCall,
+  whenThere,
+} from './descriptor/descriptor.js';
 import {
   ErrorCell,
   type HostInput,
@@ -12,6 +19,8 @@ import {
   plainValue,
 } from './descriptor/hostValue.js';
 import { inShopUnit } from '../core/quantity/shopUnit.js';
+import { type PlanInWorker, PlannerFailed, PlanStopped } from '../planner/planQueue.js';
+import { cancellation } from './cancellation.js';
 import type { ColdStart } from './shop/coldStart.js';
 import { ShopNotRegistered, type ShopRegistry } from './shop/registry.js';
 
@@ -25,43 +34,42 @@ export interface Runtime {
   catalogue: readonly Descriptor[];
   shops: ShopRegistry;
   coldStart: ColdStart;
+  plan: PlanInWorker;
   /** The host's own error object; not every host derives it from Error. */
   error(code: SheetErrorCode, message: string): unknown;
 }
 
 /** A workbook function as the host calls it: reads, computes, converts, checks, and maps every failure. */
 export function wrap(descriptor: Descriptor, runtime: Runtime) {
-  return (...inputs: HostInput[]): SheetResult | Promise<SheetResult> => {
-    try {
-      return call(descriptor, inputs, runtime);
-    } catch (error) {
-      if (error instanceof ShopNotRegistered)
-        return callWhenShopIsRead(descriptor, inputs, runtime, error.hash);
+  return (...inputs: HostInput[]): Later<SheetResult> => {
+    const signal = descriptor.isCancelable ? cancellation(inputs) : undefined;
+    const failed = (error: unknown): never => {
       throw sheetError(error, descriptor, runtime);
+    };
+    const answer = () => call(descriptor, inputs, runtime, { signal });
+    try {
+      const result = answer();
+      return result instanceof Promise ? result.catch(failed) : result;
+    } catch (error) {
+      if (!(error instanceof ShopNotRegistered)) return failed(error);
+      return runtime.coldStart.await(error.hash).then(answer).catch(failed);
     }
   };
 }
 
-async function callWhenShopIsRead(
-  descriptor: Descriptor,
-  inputs: HostInput[],
-  runtime: Runtime,
-  hash: string,
-) {
-  await runtime.coldStart.await(hash);
-  try {
-    return call(descriptor, inputs, runtime);
-  } catch (error) {
-    throw sheetError(error, descriptor, runtime);
-  }
+/** What a call is made with besides its arguments. */
+interface Around {
+  working?: Working;
+  /** Tells that nobody wants the result any more. */
+  signal?: AbortSignal | undefined;
 }
 
 function call(
   descriptor: Descriptor,
   inputs: readonly HostInput[],
   runtime: Runtime,
-  working?: Working,
-): SheetResult {
+  { working, signal }: Around,
+): Later<SheetResult> {
   const entries = Object.entries(descriptor.arguments);
   const { unit, shop } = shopOf(entries, inputs, runtime.shops);
   const grades = shop?.grades ?? [];
@@ -72,19 +80,25 @@ function call(
   const context: CallContext = {
     unit,
     register: (read) => runtime.shops.register(read),
-    workingOf: (name, given) => workingOf(name, given, runtime),
+    workingOf: (name, given) => workingOf(name, given, runtime, signal),
+    plan: (problem) => runtime.plan(problem, { signal }),
   };
-  const result = descriptor.compute(Object.fromEntries(values), context, working);
-  const kind = descriptor.result;
-  const converts = typeof result === 'number' && kind !== 'cells' && kind !== 'text';
-  return scanned(converts ? inShopUnit(result, kind, unit) : result, descriptor.name);
+  return whenThere(descriptor.compute(Object.fromEntries(values), context, working), (result) => {
+    const kind = descriptor.result;
+    const converts = typeof result === 'number' && kind !== 'cells' && kind !== 'text';
+    return scanned(converts ? inShopUnit(result, kind, unit) : result, descriptor.name);
+  });
 }
 
 const shopIsNewer =
   'The shop this cell was given is not known here yet: press Ctrl+Alt+F9, or enter the cell ShopStamp again (F2, then Enter).';
 
 /** The steps of a call for a pane in the same runtime. Throws an error with one sentence where the call is refused. */
-export function workingForPane(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {
+export function workingForPane(
+  name: string,
+  inputs: readonly HostInput[],
+  runtime: Runtime,
+): Later<WorkedCall> {
   try {
     return workingOf(name, inputs, runtime);
   } catch (error) {
@@ -109,13 +123,20 @@ export function helpForPane(name: string, { catalogue }: Runtime): FunctionHelp 
 }
 
 /** Runs another function for its steps: the same code with the same arguments, not a second implementation. */
-function workingOf(name: string, inputs: readonly HostInput[], runtime: Runtime): WorkedCall {
+function workingOf(
+  name: string,
+  inputs: readonly HostInput[],
+  runtime: Runtime,
+  signal?: AbortSignal,
+): Later<WorkedCall> {
   const descriptor = runtime.catalogue.find((each) => each.name === name);
   if (!descriptor) throw new Error(`There is no function TONROW.${name}: look at its spelling.`);
   const working = new Working();
-  call(descriptor, inputs, runtime, working);
   const { unit } = shopOf(Object.entries(descriptor.arguments), inputs, runtime.shops);
-  return { steps: working.steps, unit };
+  return whenThere(call(descriptor, inputs, runtime, { working, signal }), () => ({
+    steps: working.steps,
+    unit,
+  }));
 }
 
 type Entry = [string, Argument<unknown>];
@@ -186,12 +207,17 @@ function sheetError(error: unknown, descriptor: Descriptor, runtime: Runtime): u
   if (error instanceof ShopNotRegistered) {
     return runtime.error('#N/A', shopIsNewer);
   }
+  if (error instanceof PlanStopped) return runtime.error('#N/A', error.message);
+  if (error instanceof PlannerFailed) return runtime.error('#N/A', plannerIsMissing(error.message));
   const reason = error instanceof Error ? error.message : String(error);
   return runtime.error(
     '#VALUE!',
     `${descriptor.name} failed (${reason}). This is a fault of Tonrow: please report it.`,
   );
 }
+
+const plannerIsMissing = (reason: string) =>
+  `The planner did not run (${reason}): press Ctrl+Alt+F9 to try again, or ask whoever hosts the add-in.`;
 
 /** The result as the host may have it: finite numbers and text; nothing a host would turn into a zero. */
 function scanned(result: Result, name: string): Result {

@@ -51,10 +51,10 @@ describe.each(named)('the description of %s', (name, descriptor) => {
     }
   });
 
-  it('has an example that runs', () => {
+  it('has an example that runs', async () => {
     const call = readExample(example, shop.stamp);
     expect(call.name).toBe(name);
-    const result = new SheetRuntime(shop).call(call.name, ...call.inputs);
+    const result = await new SheetRuntime(shop).call(call.name, ...call.inputs);
     expect(JSON.stringify(result)).not.toMatch(/null|Check input/);
   });
 });

@@ -4,6 +4,8 @@ import { ColdStart } from '../../src/functions/shop/coldStart.js';
 import { ShopRegistry } from '../../src/functions/shop/registry.js';
 import { type Runtime, type SheetErrorCode, type SheetResult, wrap } from '../../src/functions/wrapper.js';
 import type { Shop } from '../../src/core/shop/readShop.js';
+import { planStock } from '../../src/core/stock/planStock.js';
+import type { PlanInWorker } from '../../src/planner/planQueue.js';
 
 /** The error a sheet shows, as this runtime throws it. */
 export class SheetError extends Error {
@@ -14,6 +16,9 @@ export class SheetError extends Error {
     super(message);
   }
 }
+
+/** Plans in the same thread, by steps only. */
+const planHere: PlanInWorker = (problem) => new Promise((resolve) => resolve(planStock(problem)));
 
 /** The wrapped functions in a runtime of their own, with some shops known to it. */
 export class SheetRuntime {
@@ -26,6 +31,7 @@ export class SheetRuntime {
       catalogue,
       shops: registry,
       coldStart: new ColdStart(registry, undefined),
+      plan: planHere,
       error: (code, message) => new SheetError(code, message),
     };
   }
@@ -35,6 +41,11 @@ export class SheetRuntime {
     const descriptor = catalogue.find((each) => each.name === name);
     if (!descriptor) throw new Error(`there is no function ${name}`);
     return wrap(descriptor, this.runtime)(...inputs);
+  }
+
+  /** The result of a function that may answer later. */
+  async answer(name: string, ...inputs: HostInput[]): Promise<SheetResult> {
+    return this.call(name, ...inputs);
   }
 
   /** A result that must be a number. */

@@ -109,7 +109,7 @@ const mmOf: Record<string, number> = { ft: mmPerFoot, foot: mmPerFoot, m: 1000 }
 const greatestPrice = 1e7;
 
 /** A price of a bar, or of its length or mass: `18.40`, `2.10 per ft`, `95 per cwt`. */
-function readPrice(cell: CellValue, argument: string, unit: LengthUnit): StockPrice {
+export function readPrice(cell: CellValue, argument: string, unit: LengthUnit): StockPrice {
   const allowed =
     'Write the price of one bar such as 18.40, or with its unit: 0.92 per ft, 95 per cwt, 1.60 per kg.';
   const text = plainText(String(cell)).trim();
@@ -126,7 +126,8 @@ function readPrice(cell: CellValue, argument: string, unit: LengthUnit): StockPr
   return massKg === undefined ? { perBar: price } : { perKg: price / massKg };
 }
 
-function readAvailable(cell: CellValue, argument: string): number {
+/** Bars that can be had: a 0 is read as a blank cell, so `none` says that there are none. */
+export function readAvailable(cell: CellValue, argument: string): number {
   const allowed = 'Write a whole number of bars, none, or leave it blank for as many as needed.';
   if (nameKey(cell) === 'none') return 0;
   const bars = readCount(cell, argument, allowed);

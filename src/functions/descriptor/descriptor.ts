@@ -1,6 +1,8 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Shop } from '../../core/shop/readShop.js';
+import type { StockPlan } from '../../core/stock/stockPlan.js';
+import type { StockProblem } from '../../core/stock/stockProblem.js';
 import type { Step, Working } from '../../core/working/working.js';
 import type { Argument } from '../argument/argument.js';
 import type { HostInput } from './hostValue.js';
@@ -18,7 +20,20 @@ export interface CallContext {
   unit: LengthUnit;
   register(shop: Shop): void;
   /** The steps of another function's call with these arguments. */
-  workingOf(name: string, inputs: readonly HostInput[]): WorkedCall;
+  workingOf(name: string, inputs: readonly HostInput[]): Later<WorkedCall>;
+  /** Plans bars, elsewhere; the work ends when the host cancels the call and nobody else waits for it. */
+  plan(problem: StockProblem): Promise<StockPlan>;
+}
+
+/** A value that is there, or comes later. */
+export type Later<Value> = Value | Promise<Value>;
+
+/** What follows from a value, at once where it is there. */
+export function whenThere<Value, Next>(
+  value: Later<Value>,
+  next: (value: Value) => Later<Next>,
+): Later<Next> {
+  return value instanceof Promise ? value.then(next) : next(value);
 }
 
 /** The steps of a call, and the unit of the shop it named. */
@@ -46,7 +61,9 @@ export interface Descriptor<Given extends Arguments = Arguments> {
   source: string;
   /** A formula that runs. */
   example: string;
-  compute(values: Values<Given>, context: CallContext, working?: Working): Result;
+  /** Whether the host tells when nobody wants the result any more: of what may take long. */
+  isCancelable?: true;
+  compute(values: Values<Given>, context: CallContext, working?: Working): Later<Result>;
 }
 
 /** Checks a descriptor's types and hands it on with them forgotten, so that all fit one list. */

@@ -19,6 +19,7 @@ export function functionsMetadata() {
         parameter(name, argument, descriptor),
       ),
       result: { type: 'any', dimensionality: descriptor.result === 'cells' ? 'matrix' : 'scalar' },
+      ...(descriptor.isCancelable ? { options: { cancelable: true } } : {}),
     })),
   };
 }

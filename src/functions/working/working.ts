@@ -2,7 +2,7 @@ import { refuseUnknown } from '../../core/inputError.js';
 import { type CellValue, quoted } from '../../core/quantity/cellValue.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { MatrixArgument, ScalarArgument } from '../argument/argument.js';
-import { define, type Descriptor } from '../descriptor/descriptor.js';
+import { define, type Descriptor, whenThere } from '../descriptor/descriptor.js';
 import { stepHeadings, stepRow } from './stepRow.js';
 
 /** An argument that is handed on as it came. */
@@ -58,9 +58,12 @@ export function workingOf(functions: readonly Descriptor[]): Descriptor {
     errors: 'Those of the function asked for.',
     source: 'each step names its own',
     example: '=TONROW.WORKING("PUNCHFORCE","13/16","3/8","A36")',
+    isCancelable: true,
     compute({ function: name, ...given }, context) {
-      const { steps, unit } = context.workingOf(name, Object.values(given));
-      return [stepHeadings, ...steps.map((step) => stepRow(step, unit))];
+      return whenThere(context.workingOf(name, Object.values(given)), ({ steps, unit }) => [
+        stepHeadings,
+        ...steps.map((step) => stepRow(step, unit)),
+      ]);
     },
   });
 }

@@ -10,7 +10,7 @@ import { selectedOfCall } from './selectedOfCall.js';
 import { StepList } from './StepList.js';
 import { useStepsStyles } from './stepsStyles.js';
 import type { Subject, SubjectArgument } from './subject.js';
-import { workedCall } from './worked.js';
+import { useWorkedCall } from './useWorkedCall.js';
 
 interface CallStepsInput {
   subject: Extract<Subject, { kind: 'call' }>;
@@ -22,7 +22,7 @@ interface CallStepsInput {
 export function CallSteps({ subject, shop: state, goTo }: CallStepsInput) {
   const styles = useStepsStyles();
   const shop = state.kind === 'ready' ? state.shop : undefined;
-  const worked = useMemo(() => workedCall(subject), [subject]);
+  const worked = useWorkedCall(subject);
   const help = useMemo(() => functionWorkings()?.helpOf(subject.name), [subject]);
   const hole = useMemo(() => shop && selectedOfCall(subject, shop), [subject, shop]);
   return (

@@ -19,8 +19,11 @@ export interface FunctionHelp {
  * it. They put it on the global object as `tonrowWorkings`.
  */
 export interface FunctionWorkings {
-  /** Arguments left out are null. Throws an error with one sentence where the call is refused. */
-  workingOf(name: string, inputs: readonly (CellValue[][] | null)[]): WorkedCall;
+  /**
+   * Arguments left out are null. Throws an error with one sentence where the call is refused; what takes long comes
+   * later, or is refused later.
+   */
+  workingOf(name: string, inputs: readonly (CellValue[][] | null)[]): WorkedCall | Promise<WorkedCall>;
   /** Undefined for a name that is no function. */
   helpOf(name: string): FunctionHelp | undefined;
 }

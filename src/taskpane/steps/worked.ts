@@ -1,7 +1,6 @@
 import { InputError } from '../../core/inputError.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { plainText } from '../../core/quantity/cellValue.js';
-import type { LengthUnit } from '../../core/quantity/units.js';
 import { checkedPart } from '../../core/row/checkRow.js';
 import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { readRow } from '../../core/row/readRow.js';
@@ -11,7 +10,7 @@ import type { Shop } from '../../core/shop/readShop.js';
 import { type OperatorSteps, operatorSteps } from '../../core/work/operatorSteps.js';
 import { type RowWorkResult, workOnChecked } from '../../core/work/workOnRow.js';
 import { type Step, Working } from '../../core/working/working.js';
-import { functionWorkings } from './functionWorkings.js';
+import { functionWorkings, type WorkedCall } from './functionWorkings.js';
 import type { Subject } from './subject.js';
 
 export interface WorkedRow {
@@ -51,16 +50,19 @@ export function workedRow(
 export function workedCall({
   name,
   arguments: given,
-}: Extract<Subject, { kind: 'call' }>): { steps: readonly Step[]; unit: LengthUnit } | string {
+}: Extract<Subject, { kind: 'call' }>): WorkedCall | string | Promise<WorkedCall | string> {
   const workings = functionWorkings();
   if (!workings)
     return `The functions are not loaded in this pane. Write =TONROW.WORKING("${name}",…) with the same arguments into a free cell to see the steps.`;
   try {
-    return workings.workingOf(
+    const worked = workings.workingOf(
       name,
       given.map(({ written, values }) => (written === '' ? null : values)),
     );
+    return worked instanceof Promise ? worked.catch(sentenceOf) : worked;
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return sentenceOf(error);
   }
 }
+
+const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -1,0 +1,68 @@
+import type { CellValue } from '../../core/quantity/cellValue.js';
+import type { LengthUnit } from '../../core/quantity/units.js';
+import { listWords } from '../../core/say/listWords.js';
+import { proofWords, shortageWords, stockPartWords } from '../../core/say/stockWords.js';
+import type { PlannedBar, StockPlan } from '../../core/stock/stockPlan.js';
+import type { StockPart } from '../../core/stock/stockProblem.js';
+import { type AskedProblem, shownLength } from './stockCall.js';
+
+export const planHeadings = ['Bars', 'Length', 'Pieces', 'Rest', 'Price'];
+
+/** A plan as cells: a line for each different bar, then what cannot be cut, then the totals and how good the plan is. */
+export function planRows(
+  plan: StockPlan,
+  { problem, notGiven }: AskedProblem,
+  unit: LengthUnit,
+): CellValue[][] {
+  const { parts, stocks } = problem;
+  const isPriced = stocks.some(({ price }) => price !== undefined);
+  const bars = plan.bars.map((bar): CellValue[] => {
+    const { lengthMm = 0, price = 0 } = stocks[bar.stock] ?? {};
+    const pieces = piecesWords(bar, parts, unit);
+    const cost = isPriced ? price * bar.bars : '';
+    return [bar.bars, shownLength(lengthMm, unit), pieces, shownLength(bar.restMm, unit), cost];
+  });
+  const short = plan.shortages.map((shortage): CellValue[] => {
+    const part = parts[shortage.part];
+    return ['', '', part ? shortageWords(shortage, part, unit) : '', '', ''];
+  });
+  const sum = (of: (bar: PlannedBar) => number) =>
+    plan.bars.reduce((total, bar) => total + bar.bars * of(bar), 0);
+  const total: CellValue[] = [
+    sum(() => 1),
+    shownLength(
+      sum(({ stock }) => stocks[stock]?.lengthMm ?? 0),
+      unit,
+    ),
+    totalWords(plan, notGiven),
+    shownLength(
+      sum(({ restMm }) => restMm),
+      unit,
+    ),
+    isPriced ? plan.purchase : '',
+  ];
+  return [planHeadings, ...bars, ...short, total];
+}
+
+/** The pieces of a bar in the order in which they lie in it, equal neighbors together. */
+function piecesWords({ pieces }: PlannedBar, parts: readonly StockPart[], unit: LengthUnit): string {
+  const runs: { words: string; count: number }[] = [];
+  for (const { part } of pieces) {
+    const given = parts[part];
+    const words = given ? stockPartWords(given, unit) : '';
+    const last = runs.at(-1);
+    if (last?.words === words) last.count += 1;
+    else runs.push({ words, count: 1 });
+  }
+  return runs.map(({ words, count }) => `${count} × ${words}`).join(' + ');
+}
+
+/** `Total, proven: no plan buys less.`, and what the plan was made without. */
+function totalWords(plan: StockPlan, notGiven: readonly string[]): string {
+  const sentences = [`Total, ${proofWords(plan)}.`];
+  if (plan.shortages.length > 0) sentences.push('Some parts are not cut.');
+  if (plan.isStopped) sentences.push('Stopped before the end.');
+  if (plan.by === 'steps only') sentences.push('Planned by steps only: the solver did not load.');
+  if (notGiven.length > 0) sentences.push(`No ${listWords(notGiven)} given: 0 taken.`);
+  return sentences.join(' ');
+}
