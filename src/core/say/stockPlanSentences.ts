@@ -1,10 +1,8 @@
 import type { LengthUnit } from '../quantity/units.js';
 import type { PlannedJob } from '../stock/list/jobPlan.js';
-import type { CuttingLosses, StockJob } from '../stock/list/stockJob.js';
+import type { StockJob } from '../stock/list/stockJob.js';
 import { isPriced } from '../stock/list/problemOf.js';
 import type { StockPlan } from '../stock/stockPlan.js';
-import { listWords } from './listWords.js';
-import { size } from './sizes.js';
 import { barLength } from './barLength.js';
 
 /*
@@ -82,40 +80,6 @@ function gapSentence(plan: StockPlan, job: PlannedOf, currency: string, unit: Le
   // Never told smaller than it is.
   const tenths = Math.ceil(((plan.purchase - plan.bound) / plan.bound) * thousand * (1 - roundingShare));
   return `Not proven: ${least}; this is at most ${tenths / 10} % above it.`;
-}
-
-/** What is taken to be 0 because the shop does not say it. */
-export function lossSentences({ trimMm, gripMm, keepMm }: CuttingLosses): string[] {
-  const none = [...(trimMm === undefined ? ['End trim'] : []), ...(gripMm === undefined ? ['Grip'] : [])];
-  return [
-    ...(none.length === 0
-      ? []
-      : [`${listWords(none)} ${none.length === 1 ? 'is' : 'are'} blank in the settings: 0 is taken.`]),
-    ...(keepMm === undefined
-      ? ['Shortest drop kept is blank in the settings: what is left of a bar is scrap.']
-      : []),
-  ];
-}
-
-/** What a cut takes, and from where that is known. */
-export function kerfSentence({ kerf }: StockJob, unit: LengthUnit): string {
-  const { mm, from, press } = kerf;
-  switch (from) {
-    case 'setting':
-      return `A cut takes ${size(mm, unit)}, as Cut kerf of the settings says.`;
-    case 'slug of the press':
-      return `A cut takes ${size(mm, unit)}, the slug of the angle shear of ${press ?? ''}.`;
-    case 'single blade':
-      return 'A cut takes nothing: the shear has a single blade.';
-    case 'slug not known':
-      return `What a cut takes is not known: Angle shear slug of ${press ?? ''} is blank. ${taken(mm, unit)}`;
-    case 'saw not known':
-      return `What the saw takes is not known: Cut kerf is blank in the settings. ${taken(mm, unit)}`;
-  }
-}
-
-function taken(mm: number, unit: LengthUnit): string {
-  return mm === 0 ? '0 is taken.' : `${size(mm, unit)} is taken.`;
 }
 
 /** Pieces that no bar is left for. */

@@ -2,7 +2,8 @@ import { listWords } from '../../core/say/listWords.js';
 import { gaugePushWords } from '../../core/say/gaugePushWords.js';
 import { formatNumber } from '../../core/quantity/formatLength.js';
 import { radianPerDegree } from '../../core/quantity/units.js';
-import type { JobPart } from '../../core/stock/list/stockJob.js';
+import type { CutPiece } from '../../core/stock/list/jobPlan.js';
+import { turnedWords } from '../../core/stock/list/planWords.js';
 import type { FactTable } from '../drawing.js';
 import type { BarInput } from './barInput.js';
 import { barLength } from '../../core/say/barLength.js';
@@ -22,7 +23,7 @@ export function barFacts(
     String(pieces.length),
     name,
     barLength(lengthMm, unit),
-    ...ends(endWords(pieces[0].part)),
+    ...ends(endWords(pieces[0])),
     runningWords(
       pieces.map(({ runMm }) => barLength(runMm, unit)),
       everyCut,
@@ -34,10 +35,14 @@ export function barFacts(
   return { headings, rows: [...rows, ...rest] };
 }
 
-function endWords({ miterLeftRad, miterRightRad }: JobPart): string {
-  if (miterLeftRad === 0 && miterRightRad === 0) return 'square';
+/** The ends as the piece lies in the bar, and how it is turned for that. */
+function endWords(piece: CutPiece): string {
+  const { miterLeftRad: left, miterRightRad: right } = piece.part;
+  if (left === 0 && right === 0) return 'square';
   const degrees = (rad: number) => `${formatNumber(Math.abs(rad) / radianPerDegree, 1)}°`;
-  return `${degrees(miterLeftRad)} left, ${degrees(miterRightRad)} right`;
+  const [first, last] = piece.isTurnedRound ? [right, left] : [left, right];
+  const turned = turnedWords(piece);
+  return `${degrees(first)} left, ${degrees(last)} right${turned === '' ? '' : `, turned ${turned}`}`;
 }
 
 /** So many cuts of a run are told one by one. */

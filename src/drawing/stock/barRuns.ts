@@ -1,6 +1,6 @@
 import type { CutBar, CutPiece } from '../../core/stock/list/jobPlan.js';
 
-/** Pieces of one part, one after the other in a bar. */
+/** Pieces of one part that lie alike, one after the other in a bar. */
 export interface BarRun {
   letter: string;
   /** The mark, in words. */
@@ -14,7 +14,7 @@ export function barRuns({ pieces }: CutBar): BarRun[] {
   const runs: BarRun[] = [];
   for (const piece of pieces) {
     const last = runs.at(-1);
-    if (last?.pieces[0].part === piece.part)
+    if (last && lieAlike(last.pieces[0], piece))
       runs[runs.length - 1] = { ...last, pieces: [...last.pieces, piece] };
     else {
       const { letter, part } = piece;
@@ -23,4 +23,8 @@ export function barRuns({ pieces }: CutBar): BarRun[] {
     }
   }
   return runs;
+}
+
+function lieAlike(a: CutPiece, b: CutPiece): boolean {
+  return a.part === b.part && a.isTurnedOver === b.isTurnedOver && a.isTurnedRound === b.isTurnedRound;
 }

@@ -2,13 +2,8 @@ import type { LengthUnit } from '../../core/quantity/units.js';
 import { formatMass } from '../../core/quantity/formatMass.js';
 import { barLength } from '../../core/say/barLength.js';
 import { caution } from '../../core/say/cautionWords.js';
-import {
-  kerfSentence,
-  lossSentences,
-  moneyWords,
-  proofSentences,
-  shortageSentence,
-} from '../../core/say/stockPlanSentences.js';
+import { moneyWords, proofSentences, shortageSentence } from '../../core/say/stockPlanSentences.js';
+import { blankLossWords, boughtName, kerfWords, partlyPricedWords } from '../../core/stock/list/planWords.js';
 import type { JobMass, ListPlan, PlannedJob } from '../../core/stock/list/jobPlan.js';
 import { html, type Html, styleElement } from '../html.js';
 import { barFigure } from './barFigure.js';
@@ -56,13 +51,14 @@ export function planPage(plan: ListPlan, job: PlanJob, style = planStyle): strin
   return page.text;
 }
 
-function purchases({ planned, unit, currency, losses }: ListPlan): Html {
+function purchases(plan: ListPlan): Html {
+  const { planned, unit, currency } = plan;
   const isPriced = planned.some(({ cost }) => cost !== undefined);
   const rows = planned.flatMap(({ job, purchases: own }) =>
     own.map(({ stock, bars, massKg, cost }) => [
       String(bars),
       barLength(stock.lengthMm, unit),
-      job.section.designation,
+      boughtName(job),
       job.grade.name,
       formatMass(massKg, unit),
       ...(isPriced ? [cost === undefined ? 'no price' : moneyWords(cost, currency)] : []),
@@ -71,7 +67,7 @@ function purchases({ planned, unit, currency, losses }: ListPlan): Html {
   const headings = ['Bars', 'Length', 'Section', 'Grade', 'Mass', ...(isPriced ? ['Cost'] : [])];
   return html`<section>
     <h2>To buy</h2>
-    ${factTable({ headings, rows })} ${lossSentences(losses).map((words) => html`<p>${words}</p>`)}
+    ${factTable({ headings, rows })} ${blankLossWords(plan).map((words) => html`<p>${words}</p>`)}
   </section>`;
 }
 
@@ -80,14 +76,15 @@ function jobSection(planned: PlannedJob, plan: ListPlan, longestMm: number): Htm
   const { unit, currency, losses } = plan;
   const says = [
     ...proofSentences(planned.plan, job, currency, unit),
-    kerfSentence(job, unit),
+    partlyPricedWords(job) ?? '',
+    kerfWords(job, unit),
     ...(job.origin === 'common lengths' ? ['The lengths of the bars are invented: ask your supplier.'] : []),
     massSentence(mass, unit),
   ];
   return html`<section>
-    <h2>${job.section.designation}, ${job.grade.name}</h2>
+    <h2>${boughtName(job)}, ${job.grade.name}</h2>
     ${shortages.map((each) => html`<p class="near">${shortageSentence(each, unit)}</p>`)}
-    <p>${says.join(' ')}</p>
+    <p>${says.filter(Boolean).join(' ')}</p>
     ${bars.map((bar) => barFigure(bar, { job, losses, unit, longestMm }))}
   </section>`;
 }

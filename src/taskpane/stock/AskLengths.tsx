@@ -2,6 +2,7 @@ import { Button, Input } from '@fluentui/react-components';
 import type { FormEvent } from 'react';
 import { InputError } from '../../core/inputError.js';
 import { readStock } from '../../core/shop/readStock.js';
+import { boughtName } from '../../core/stock/list/planWords.js';
 import type { StockJob } from '../../core/stock/list/stockJob.js';
 import type { Workbook } from '../../workbook/port.js';
 import { usePropose } from '../shared/change/useChange.js';
@@ -10,6 +11,7 @@ import type { ShopTable } from '../shared/shopState.js';
 import { shortText } from '../shared/shortText.js';
 import { useKept } from '../shared/useKept.js';
 import type { ReadyShop } from '../shop/sheet/readyShop.js';
+import { jobName } from './jobName.js';
 import { addStockLines, stockHeadings, type StockLine } from './stockTable.js';
 
 interface Props {
@@ -22,11 +24,10 @@ interface Props {
 /** Asks for the lengths that bars of a section come in, and puts them into the Stock table. */
 export function AskLengths({ workbook, shop, table, job }: Props) {
   const propose = usePropose();
-  const { section, grade } = job;
   const typed = useKept(`lengths of ${job.key}`, () => '');
   const lines = linesOf(typed.value, job);
   const problem = typed.value.trim() === '' ? undefined : problemOf(lines, shop);
-  const title = `Add to the Stock table: ${section.designation}`;
+  const title = `Add to the Stock table: ${jobName(job)}`;
   const make = async () => {
     const steps = await addStockLines(workbook, shop, table, lines);
     return typeof steps === 'string' ? steps : { title, steps, written: () => typed.set('') };
@@ -38,7 +39,7 @@ export function AskLengths({ workbook, shop, table, job }: Props) {
   return (
     <form onSubmit={add} noValidate style={{ display: 'flex', gap: 8, alignItems: 'end', flexWrap: 'wrap' }}>
       <PaneField
-        label={`Lengths of ${section.designation}, ${grade.name}`}
+        label={`Lengths of ${jobName(job)}`}
         hint={shop.shop.unit === 'in' ? 'such as 20 ft, 40 ft' : 'such as 6000, 12000'}
         style={{ flex: '1 1 160px' }}
         {...(problem === undefined ? {} : { validationMessage: shortText(problem, 200) })}
@@ -51,9 +52,9 @@ export function AskLengths({ workbook, shop, table, job }: Props) {
 }
 
 /** A row for each length, with the section and grade of the job. */
-function linesOf(typed: string, { section, grade }: StockJob): StockLine[] {
+function linesOf(typed: string, job: StockJob): StockLine[] {
   const lengths = typed.split(/[,;]/).map((text) => text.trim());
-  return lengths.filter((text) => text !== '').map((length) => [section.designation, grade.name, length]);
+  return lengths.filter((text) => text !== '').map((length) => [boughtName(job), job.grade.name, length]);
 }
 
 /** Why the rows cannot be read; undefined where they can. */

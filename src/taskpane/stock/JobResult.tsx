@@ -2,12 +2,8 @@ import { Button, MessageBar, MessageBarBody } from '@fluentui/react-components';
 import { useState } from 'react';
 import { formatMass } from '../../core/quantity/formatMass.js';
 import { barLength } from '../../core/say/barLength.js';
-import {
-  kerfSentence,
-  moneyWords,
-  proofSentences,
-  shortageSentence,
-} from '../../core/say/stockPlanSentences.js';
+import { moneyWords, proofSentences, shortageSentence } from '../../core/say/stockPlanSentences.js';
+import { kerfWords, partlyPricedWords } from '../../core/stock/list/planWords.js';
 import type { ListPlan, PlannedJob } from '../../core/stock/list/jobPlan.js';
 import type { FactTable } from '../../drawing/drawing.js';
 import { barDrawing } from '../../drawing/stock/barDrawing.js';
@@ -34,7 +30,8 @@ export function JobResult({ planned, plan, width, isFirst }: Props) {
   const says = [
     ...proofSentences(planned.plan, job, currency, unit),
     ...(job.origin === 'common lengths' ? ['The lengths are invented: ask your supplier.'] : []),
-    kerfSentence(job, unit),
+    partlyPricedWords(job) ?? '',
+    kerfWords(job, unit),
     restWords(planned, plan),
   ];
   return (
@@ -52,7 +49,7 @@ export function JobResult({ planned, plan, width, isFirst }: Props) {
       {planned.purchases.length > 0 && (
         <FactTableView table={purchaseTable(planned, plan)} caption={`To buy: ${name}`} />
       )}
-      <p className={styles.text}>{says.join(' ')}</p>
+      <p className={styles.text}>{says.filter(Boolean).join(' ')}</p>
       {bars.length > 0 && (
         <details open={isFirst}>
           <summary style={{ cursor: 'pointer', padding: '4px 0' }}>
@@ -86,7 +83,7 @@ function Bars({ planned: { job, bars }, plan, width }: Omit<Props, 'isFirst'>) {
       {bars.slice(0, shown).map((bar) => (
         <DrawingView
           key={bar.pattern}
-          list={`Cut list: ${job.section.designation}, ${job.grade.name}, bar ${bar.pattern}`}
+          list={`Cut list: ${jobName(job)}, bar ${bar.pattern}`}
           drawing={barDrawing({
             ...{ bar, unit, room },
             widthMm: job.widthMm,

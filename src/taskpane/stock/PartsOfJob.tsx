@@ -1,11 +1,13 @@
 import { formatNumber } from '../../core/quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../../core/quantity/units.js';
 import { barLength } from '../../core/say/barLength.js';
+import { notNestedWords } from '../../core/stock/list/planWords.js';
 import type { JobPart, StockJob } from '../../core/stock/list/stockJob.js';
 import type { FactTable } from '../../drawing/drawing.js';
 import { FactTableView } from '../drawing/FactTableView.js';
 import { counted } from '../shared/change/describeStep.js';
 import { shortText } from '../shared/shortText.js';
+import { jobName } from './jobName.js';
 
 /** So many parts are shown; a list may have thousands. */
 const mostShown = 200;
@@ -18,29 +20,18 @@ export function PartsOfJob({ job, unit }: { job: StockJob; unit: LengthUnit }) {
   return (
     <details>
       <summary style={{ cursor: 'pointer', padding: '2px 0' }}>{name}</summary>
-      <FactTableView
-        table={tableOf(parts.slice(0, mostShown), unit)}
-        caption={`Parts of ${job.section.designation}`}
-      />
+      <FactTableView table={tableOf(parts.slice(0, mostShown), unit)} caption={`Parts of ${jobName(job)}`} />
       {parts.length > mostShown && <span>and {counted(parts.length - mostShown, 'mark')} more.</span>}
     </details>
   );
 }
-
-const whyNot: Record<NonNullable<JobPart['notNested']>, string> = {
-  'Long side': 'planned as square: Long side is blank',
-  'Miter leg': 'planned as square: Miter leg is blank',
-  'how it lies': 'planned as square: how the section lies is not given',
-  'both legs': 'planned as square: both legs are mitered',
-  'another width': 'planned as square: mitered across another width than most',
-};
 
 function tableOf(parts: readonly JobPart[], unit: LengthUnit): FactTable {
   const degrees = (rad: number) => `${formatNumber(Math.abs(rad) / radianPerDegree, 1)}°`;
   const ends = ({ miterLeftRad, miterRightRad, notNested }: JobPart) => {
     if (miterLeftRad === 0 && miterRightRad === 0) return 'square';
     const both = `${degrees(miterLeftRad)} left, ${degrees(miterRightRad)} right`;
-    return notNested === undefined ? both : `${both}, ${whyNot[notNested]}`;
+    return notNested === undefined ? both : `${both}, ${notNestedWords(notNested)}`;
   };
   return {
     headings: ['Mark', 'Pieces', 'Length', 'Ends', 'Verdict'],

@@ -1,7 +1,8 @@
 import { Button, MessageBar, MessageBarBody } from '@fluentui/react-components';
 import { useState } from 'react';
 import { formatMass } from '../../core/quantity/formatMass.js';
-import { lossSentences, moneyWords } from '../../core/say/stockPlanSentences.js';
+import { moneyWords } from '../../core/say/stockPlanSentences.js';
+import { blankLossWords } from '../../core/stock/list/planWords.js';
 import { planPage } from '../../print/stock/planPage.js';
 import { planStyle } from '../../print/stock/planStyle.js';
 import type { Workbook } from '../../workbook/port.js';
@@ -54,7 +55,7 @@ export function PlanResults({ workbook, answer }: Props) {
           </MessageBarBody>
         </MessageBar>
       )}
-      {lossSentences(plan.losses).map((words) => (
+      {blankLossWords(plan).map((words) => (
         <p key={words} className={styles.text}>
           {words}
         </p>

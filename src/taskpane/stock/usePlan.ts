@@ -14,9 +14,6 @@ export type PlanState =
   | { at: 'done'; answer: PanePlan; of: string }
   | { at: 'failed'; message: string };
 
-/** While a plan is made its state is told so often. */
-const tellEveryMs = 200;
-
 /** Makes the plan of a list, can be told to stop and keep the best, and keeps the answer while the pane is open. */
 export function usePlan(jobs: StockJobs, shop: Shop) {
   const kept = useKept<PlanState>('stock plan', () => ({ at: 'idle' }));
@@ -31,14 +28,11 @@ export function usePlan(jobs: StockJobs, shop: Shop) {
     const own = new AbortController();
     aborter.current = own;
     const total = jobs.jobs.length;
-    let told = 0;
     setState({ at: 'planning', done: 0, total, says: 'Looking for the first plan' });
     try {
       const answer = await planList(jobs, shop, {
         signal: own.signal,
         onJob: (job, done, best) => {
-          if (best && Date.now() - told < tellEveryMs) return;
-          told = Date.now();
           const { currency } = shop.settings.settings;
           const soFar = best ? soFarWords(best, job, currency, shop.unit) : 'looking for the first plan';
           setState({ at: 'planning', done, total, says: `${jobName(job)}: ${soFar}` });

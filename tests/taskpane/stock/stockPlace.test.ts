@@ -50,15 +50,14 @@ describe('Stock', () => {
   it('names the rows it does not plan, with why', async () => {
     await open('shop-bars-stock');
     await pane.says('11 rows are planned: 179 pieces of 7 sections.');
-    expect(pane.text).toContain('Not planned: PL1. Plates are cut from sheets, not from bars.');
+    expect(pane.text).toContain('Not planned: PL1. A plate is cut in two directions, which is not planned.');
   });
 
   it('leaves out rows that are Off press when asked to', async () => {
     await open('shop-bars-stock');
     await pane.says('11 rows are planned');
-    await pane.click(/^Plan rows that are Off press too/).catch(() => undefined);
     (await pane.field(/Off press too/)).click();
-    await pane.says('Off press; left out as asked.');
+    await pane.says('Off press rows are left out, as asked.');
     await pane.says('8 rows are planned');
   });
 
@@ -133,5 +132,45 @@ describe('Stock', () => {
     expect(pane.text).not.toContain('this plan is of before');
     workbook.type('Rack', 3, 21, [[99]]);
     await pane.says('this plan is of before. Plan again.');
+  });
+
+  it('writes the plan to a new sheet once it is looked at, a second one beside the first, and takes it back', async () => {
+    const workbook = await open('shop-bars-stock');
+    await pane.says('3. Plan');
+    await pane.click('Plan the bars');
+    await pane.click('Write plan to sheet');
+    await pane.says('This will be written');
+    expect(pane.text).toContain('New sheet Stock plan');
+    expect(workbook.memory.sheets.has('Stock plan')).toBe(false);
+    await pane.click('Write');
+    await pane.says('Written: Write plan to sheet Stock plan.');
+    const cells = [...(workbook.memory.sheets.get('Stock plan')?.values() ?? [])].map(
+      ({ content }) => content,
+    );
+    expect(cells).toContain('RA1');
+    await pane.click('Write plan to sheet');
+    await pane.says('New sheet Stock plan 2');
+    await pane.click('Leave as it is');
+    await pane.click('Take back');
+    await pane.until('no sheet', () => !workbook.memory.sheets.has('Stock plan'));
+  });
+
+  it('prints each bar beside its list, with job and date', async () => {
+    await open('shop-bars-stock');
+    await pane.says('3. Plan');
+    await pane.click('Plan the bars');
+    await pane.click('Print');
+    const page = await pane.until(
+      'the page',
+      () => document.querySelector<HTMLIFrameElement>('iframe')?.srcdoc,
+    );
+    const { body } = new DOMParser().parseFromString(page, 'text/html');
+    const bars = [...body.querySelectorAll('.bar')];
+    expect(bars.length).toBeGreaterThan(3);
+    for (const bar of bars)
+      expect([bar.querySelectorAll('svg').length, bar.querySelectorAll('table').length]).toEqual([1, 1]);
+    expect(body.textContent).toContain('This workbook · ');
+    await pane.click('Close the page');
+    await pane.until('no page', () => !document.querySelector('iframe'));
   });
 });
