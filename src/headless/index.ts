@@ -6,6 +6,7 @@
 export { calc } from './command/calc.js';
 export { cards } from './command/cards.js';
 export { recalc } from './command/recalc.js';
+export { stock } from './command/stock.js';
 export type { CommandSetting } from './command/output.js';
 export { builtFunctions } from './functions/builtFunctions.js';
 export { writeFileWhole } from './files/writeFile.js';

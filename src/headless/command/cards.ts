@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import { type BookCards, cardsOfBook } from '../../print/card/cardsOfBook.js';
 import { openWorkbook } from '../../xlsx/workbook.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
-import { bookOfFile } from '../cards/bookOfFile.js';
+import { bookOfFile } from '../book/bookOfFile.js';
 import { nodeCodec } from '../files/nodeCodec.js';
 import { readWorkbookFile } from '../files/readFile.js';
 import { builtFunctions } from '../functions/builtFunctions.js';

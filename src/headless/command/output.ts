@@ -2,6 +2,8 @@
 export interface CommandSetting {
   out: (text: string) => void;
   err: (text: string) => void;
+  /** Shows what is going on in one line, where a person watches. */
+  progress?: ((text: string) => void) | undefined;
   /** The folder of the built functions. */
   folder?: string;
   /** What stands on standard input; undefined when nothing waits there. */
@@ -11,6 +13,7 @@ export interface CommandSetting {
 export const standard: CommandSetting = {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
+  progress: process.stderr.isTTY ? (text) => void process.stderr.write(`\r\u001B[K${text}`) : undefined,
   input: async () => {
     if (process.stdin.isTTY) return undefined;
     const chunks: Buffer[] = [];

@@ -1,4 +1,4 @@
-import type { CardBook } from '../../print/card/cardsOfBook.js';
+import type { Book } from '../../print/shopOfBook.js';
 import { cellKey, parseZone, type Zone } from '../../sheet/address.js';
 import { type CellValue, isCellError } from '../../sheet/cellValue.js';
 import { findName, sheetPosition } from '../../sheet/formula/scope.js';
@@ -10,12 +10,12 @@ type Place = { sheet: number; zone: Zone };
 
 const stampName = 'ShopStamp';
 
-/** A calculated workbook file as cards read it. */
+/** A calculated workbook file as cards and stock plans read it. */
 export function bookOfFile({
   workbook,
   scope,
   grids,
-}: Pick<Calculated, 'workbook' | 'scope' | 'grids'>): CardBook {
+}: Pick<Calculated, 'workbook' | 'scope' | 'grids'>): Book {
   const stamp = placeOfName(stampName);
   const cellsAt = ({ sheet, zone: { top, bottom, left, right } }: Place): CellValue[][] =>
     Array.from({ length: bottom - top + 1 }, (_, down) =>

@@ -1,0 +1,125 @@
+import { formatLength } from '../../quantity/formatLength.js';
+import type { LengthUnit } from '../../quantity/units.js';
+import type { StockPlan } from '../stockPlan.js';
+import type { JobShortage, ListPlan, UnplannedJob } from './jobPlan.js';
+import { commonLengthsMm } from './commonLengths.js';
+import type { JobPart, LeftOut, StockJob } from './stockJob.js';
+
+/*
+ * What a plan of a list says in words: how good it is, what it took, what is not in it.
+ */
+
+/** How good a plan is: `Proven: no plan buys less.` */
+export function statusWords(plan: StockPlan): string {
+  if (plan.shortages.length > 0) return 'Short: not all pieces can be cut from this stock.';
+  if (plan.proof !== undefined) return 'Proven: no plan buys less.';
+  const before = plan.isStopped ? 'Stopped: ' : plan.by === 'steps only' ? 'Without the solver: ' : '';
+  const most = `at most ${gapText(plan)} above the least.`;
+  return before === '' ? most.replace('at', 'At') : before + most;
+}
+
+/** Rounded up to the next 0.1%. */
+function gapText({ purchase, bound }: StockPlan): string {
+  const tenths = bound > 0 ? Math.ceil(((purchase - bound) / bound) * 1000 - 1e-9) : 1000;
+  return `${Math.max(1, tenths) / 10}%`;
+}
+
+/** The plans of all jobs in one sentence. */
+export function totalStatusWords({ planned }: Pick<ListPlan, 'planned'>): string {
+  const proven = planned.filter(({ plan }) => plan.proof !== undefined && plan.shortages.length === 0).length;
+  if (planned.length > 0 && proven === planned.length) return 'Proven: no plan buys less.';
+  return `Proven for ${proven} of ${planned.length} sections.`;
+}
+
+/** What a cut takes and where that comes from; a sentence. */
+export function kerfWords({ kerf }: Pick<StockJob, 'kerf'>, unit: LengthUnit): string {
+  const size = `${formatLength(kerf.mm, unit)} ${unit}`;
+  switch (kerf.from) {
+    case 'setting':
+      return `Each cut takes ${size}, as Cut kerf says.`;
+    case 'slug of the press':
+      return `Each cut takes ${size}, the slug of ${kerf.press ?? ''}.`;
+    case 'single blade':
+      return 'A single blade takes nothing.';
+    case 'slug not known':
+      return `What ${kerf.press ?? ''} takes is not known: ${size} is counted. Fill in Angle shear slug or Cut kerf.`;
+    case 'saw not known':
+      return `It is not sheared, and what the saw takes is not known: ${size} is counted. Fill in Cut kerf.`;
+  }
+}
+
+/** What is counted where a setting of cutting bars is blank; a sentence for each. */
+export function blankLossWords({ losses }: Pick<ListPlan, 'losses'>): string[] {
+  const { trimMm, gripMm, keepMm } = losses;
+  return [
+    ...(trimMm === undefined ? ['End trim is blank: the front end of a bar is used as it comes.'] : []),
+    ...(gripMm === undefined ? ['Grip is blank: a bar is cut to its very end.'] : []),
+    ...(keepMm === undefined ? ['Shortest drop kept is blank: no drop is kept, all is scrap.'] : []),
+  ];
+}
+
+/** Why a part is not nested with others; a clause. */
+export function notNestedWords(why: NonNullable<JobPart['notNested']>): string {
+  switch (why) {
+    case 'Long side':
+      return 'Long side is blank, so the miters share no cut';
+    case 'Miter leg':
+      return 'Miter leg is blank, so the miters share no cut';
+    case 'how it lies':
+      return 'the section may lie in two ways, so the miters share no cut';
+    case 'both legs':
+      return 'both legs are mitered, so the miters share no cut';
+    case 'another width':
+      return 'most pieces are mitered in another leg, so the miters share no cut';
+  }
+}
+
+/** Why a row is not planned; a sentence. */
+export function leftOutWords(why: LeftOut): string {
+  switch (why.is) {
+    case 'plate':
+      return 'A plate is cut in two directions, which is not planned. Where it is cut from flat bar, set Bar stock to width to from bar.';
+    case 'no length':
+      return 'The row has no Length.';
+    case 'bought':
+      return 'The part is bought, as Cut by says.';
+    case 'asked':
+      return why.kind === 'fails'
+        ? 'Rows that fail are left out, as asked.'
+        : 'Off press rows are left out, as asked.';
+    case 'not read':
+      return why.sentence;
+  }
+}
+
+/** Why a job is not planned, and what would do; sentences. */
+export function unplannedWords({ job, why }: UnplannedJob, unit: LengthUnit): string {
+  if (why === 'unreadable stock')
+    return `${job.unreadable.join(' ')} Nothing is planned from this section until then.`;
+  const lengths = commonLengthsMm[unit]
+    .map((mm) => (unit === 'in' ? `${mm / 304.8} ft` : `${mm} mm`))
+    .join(' and ');
+  return `The Stock table has no length for it. Add a row, or use common lengths (${lengths}, invented).`;
+}
+
+/** Why pieces are short; a clause. */
+export function shortageWords({ why }: JobShortage): string {
+  return why === 'too long' ? 'too long for every bar that can be had' : 'not enough bars on hand';
+}
+
+/** That only some lengths of a job have a price; undefined otherwise. */
+export function partlyPricedWords({ stocks }: StockJob): string | undefined {
+  const priced = stocks.filter(({ price }) => price !== undefined).length;
+  if (priced === 0 || priced === stocks.length) return undefined;
+  return 'Only some of its lengths have a price, so the least length is bought, not the least cost.';
+}
+
+/** The section as it is bought: a plate of the list that is cut from flat bar is a flat bar. */
+export function boughtName({ section }: Pick<StockJob, 'section'>): string {
+  return section.kind === 'flat' ? section.designation.replace(/^PL/, 'FB') : section.designation;
+}
+
+/** `over`, `round`: how a piece is turned before it is cut. */
+export function turnedWords(piece: { isTurnedOver: boolean; isTurnedRound: boolean }): string {
+  return [piece.isTurnedOver ? 'over' : '', piece.isTurnedRound ? 'round' : ''].filter(Boolean).join(', ');
+}
