@@ -1,6 +1,6 @@
 /*
  * Drawings as data, before anything is on the screen: lines by their meaning, texts, marks. `part` draws a
- * part on its press, `capacity` what a press can punch.
+ * part on its press, `capacity` what a press can punch, `stock` how a bar is cut.
  */
 
 /** Line meanings of ISO 128, and the two bars of the press table. */
@@ -17,7 +17,7 @@ export type Line =
   | 'heavy';
 
 /** Fills that stay apart in black and white. */
-export type Fill = 'solid' | 'paper' | 'stipple' | 'hatch';
+export type Fill = 'solid' | 'paper' | 'stipple' | 'hatch' | 'cross';
 
 export type Shape =
   | { kind: 'line'; path: string; line: Line; dash?: string }

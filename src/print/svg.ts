@@ -10,7 +10,31 @@ const strokes: Record<Line, { width: number; dash?: string }> = {
   heavy: { width: 4 },
 };
 
-const fills: Record<Fill, string> = { solid: '#000', paper: '#fff', hatch: '#bbb', stipple: '#ddd' };
+/** The patterns are the same in each drawing of a page, so their names are too. */
+const fills: Record<Fill, string> = {
+  solid: '#000',
+  paper: '#fff',
+  hatch: '#bbb',
+  stipple: 'url(#stipple)',
+  cross: 'url(#cross)',
+};
+
+const patterns: Partial<Record<Fill, Html>> = {
+  stipple: html`<pattern id="stipple" width="6" height="6" patternUnits="userSpaceOnUse">
+    <circle cx="2" cy="2" r="1" />
+    <circle cx="5" cy="5" r="1" />
+  </pattern>`,
+  cross: html`<pattern id="cross" width="8" height="8" patternUnits="userSpaceOnUse">
+    <path d="M0 0L8 8M8 0L0 8" stroke="#000" stroke-width="0.7" />
+  </pattern>`,
+};
+
+function patternsOf(shapes: readonly Shape[]): Html[] {
+  const used = new Set(
+    shapes.flatMap((shape) => (shape.kind === 'area' ? (patterns[shape.fill] ?? []) : [])),
+  );
+  return used.size === 0 ? [] : [html`<defs>${[...used]}</defs>`];
+}
 
 /** A drawing as part of a page that prints, black on white; `label` says what it shows. */
 export function svg(
@@ -26,7 +50,7 @@ export function svg(
     role="img"
     aria-label="${label}"
   >
-    ${shapes.map(shapeHtml)}
+    ${patternsOf(shapes)} ${shapes.map(shapeHtml)}
   </svg>`;
 }
 

@@ -6,7 +6,7 @@ import { polyline, segment } from '../path.js';
 import { halfSize } from '../part/holeShapes.js';
 import type { PartPlan } from '../part/partPlan.js';
 import { rightOf, type View, xOf, yOf } from '../part/partView.js';
-import { spread } from './spread.js';
+import { spread } from '../spread.js';
 
 /** A distance from the stop or the fence, and where its line starts. */
 export interface Running {

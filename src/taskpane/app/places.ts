@@ -27,6 +27,11 @@ export const places: readonly Place[] = [
     Component: lazy(() => import(/* webpackChunkName: "parts" */ '../parts/index.js')),
   },
   {
+    key: 'stock',
+    title: 'Stock',
+    Component: lazy(() => import(/* webpackChunkName: "stock" */ '../stock/index.js')),
+  },
+  {
     key: 'steps',
     title: 'Steps',
     Component: lazy(() => import(/* webpackChunkName: "steps" */ '../steps/index.js')),

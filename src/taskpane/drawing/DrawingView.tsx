@@ -9,13 +9,15 @@ const back = ['ArrowLeft', 'ArrowUp'];
 
 /**
  * A drawing with its sentence and its facts as a table. The arrow keys go from point to point, Home and End to the
- * first and last; the point's words are read out and shown.
+ * first and last; the point's words are read out and shown. One of many that stand below each other has its facts as a
+ * `list`, open and by that name, and says less besides.
  */
-export function DrawingView({ drawing }: { drawing: Drawing }) {
+export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string }) {
   const styles = useDrawingStyles();
   const id = useId().replaceAll(':', '');
   const [chosen, setChosen] = useState<number>();
   const { title, summary, width, height, shapes, points, table } = drawing;
+  const Title = list === undefined ? 'h3' : 'h4';
   const point = chosen === undefined ? undefined : points[chosen];
   const move = (event: KeyboardEvent) => {
     const next = nextPoint(event.key, chosen, points.length);
@@ -25,9 +27,9 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
   };
   return (
     <figure className={styles.figure}>
-      <h3 id={`${id}t`} className={styles.title}>
+      <Title id={`${id}t`} className={styles.title}>
         {title}
-      </h3>
+      </Title>
       <p id={`${id}s`} className={styles.summary}>
         {summary}
       </p>
@@ -55,15 +57,18 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
           {point && <circle cx={point.x} cy={point.y} r={13} className={styles.chosen} />}
         </svg>
       </div>
-      <p id={`${id}k`} className={mergeClasses(styles.hint, point && styles.unseen)}>
+      <p
+        id={`${id}k`}
+        className={mergeClasses(styles.hint, (point !== undefined || list !== undefined) && styles.unseen)}
+      >
         {points.length > 0 ? 'Arrow keys: point by point.' : 'No points.'}
       </p>
-      <p aria-live="polite" className={styles.said}>
+      <p aria-live="polite" className={mergeClasses(styles.said, list !== undefined && styles.oneOfMany)}>
         {point?.label ?? ''}
       </p>
-      <details>
-        <summary className={styles.more}>The same as a table</summary>
-        <FactTableView table={table} caption={title} />
+      <details open={list !== undefined}>
+        <summary className={styles.more}>{list ?? 'The same as a table'}</summary>
+        <FactTableView table={table} caption={list ?? title} />
       </details>
     </figure>
   );
@@ -123,7 +128,7 @@ const widthPerLetter = 6.9;
 /** Close enough for the paper behind a label; the font is the host's. */
 const textWidth = (text: string) => text.length * widthPerLetter;
 
-const patterned = (fill: Fill) => fill === 'stipple' || fill === 'hatch';
+const patterned = (fill: Fill) => fill !== 'solid' && fill !== 'paper';
 const fillClass = (fill: Fill) => (fill === 'paper' ? 'paper' : fill === 'solid' ? 'solid' : 'pattern');
 
 function Patterns({ id }: { id: string }) {
@@ -142,6 +147,9 @@ function Patterns({ id }: { id: string }) {
         patternTransform="rotate(45)"
       >
         <path d="M0 0V9" className={styles.hatchLine} />
+      </pattern>
+      <pattern id={`${id}cross`} width={8} height={8} patternUnits="userSpaceOnUse">
+        <path d="M0 0L8 8M8 0L0 8" className={styles.crossLine} />
       </pattern>
     </defs>
   );

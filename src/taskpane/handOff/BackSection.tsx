@@ -5,14 +5,14 @@ import { counted } from '../shared/change/describeStep.js';
 import { usePropose } from '../shared/change/useChange.js';
 import { useLatest } from '../shared/useLatest.js';
 import { useWatch } from '../shared/useShop.js';
-import { useHandOffStyles } from './handOffStyles.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
 import { sentenceOf } from './useTask.js';
 import { listIn } from '../shared/formulaList.js';
 import { type BringBack, bringBack } from './ownValues.js';
 
 /** Bring formulas back: shown where the workbook has a list of them. */
 export function BackSection({ workbook }: { workbook: Workbook }) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const propose = usePropose();
   const [list, setList] = useState<string>();
   const [said, setSaid] = useState('');

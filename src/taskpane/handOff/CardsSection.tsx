@@ -6,13 +6,13 @@ import type { Workbook } from '../../workbook/port.js';
 import { PaneField } from '../shared/PaneField.js';
 import { shortText } from '../shared/shortText.js';
 import type { ShopState } from '../shared/shopState.js';
-import { useHandOffStyles } from './handOffStyles.js';
-import { PrintedPage } from './PrintedPage.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
+import { PrintedPage } from '../shared/print/PrintedPage.js';
 import { Progress } from './Progress.js';
-import { today } from './today.js';
-import { useChangedSince } from './useChangedSince.js';
+import { today } from '../shared/today.js';
+import { useChangedSince } from '../shared/useChangedSince.js';
 import { useTask } from './useTask.js';
-import { jobName } from './cards/jobName.js';
+import { jobName } from '../shared/jobName.js';
 import { type PaneChoice, paneCards } from './cards/paneCards.js';
 
 interface Input {
@@ -22,7 +22,7 @@ interface Input {
 
 /** The operator's cards, one a mark: for all rows that can be made, those of a press, or the selected rows. */
 export function CardsSection({ workbook, shop }: Input) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const choices = choicesOf(shop);
   const [chosen, setChosen] = useState(0);
   const choice = choices[chosen]?.choice ?? { is: 'made' };

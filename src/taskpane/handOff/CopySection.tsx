@@ -2,12 +2,12 @@ import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
 import { copyMaker } from './copyMaker.js';
 import { FileCopy } from './FileCopy.js';
-import { useHandOffStyles } from './handOffStyles.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
 import { ValuesHere } from './ValuesHere.js';
 
 /** The two kinds of copy. */
 export function CopySection({ workbook, shop }: { workbook: Workbook; shop: ShopState }) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const maker = copyMaker();
   const way = (kind: 'shop' | 'customer') =>
     maker ? (

@@ -2,9 +2,9 @@ import { Button } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/port.js';
 import type { CopyKind, CopyMaker, MadeCopy } from './copyMaker.js';
-import { useHandOffStyles } from './handOffStyles.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
 import { Progress } from './Progress.js';
-import { useChangedSince } from './useChangedSince.js';
+import { useChangedSince } from '../shared/useChangedSince.js';
 import { sentenceOf, useTask } from './useTask.js';
 
 interface Input {
@@ -15,7 +15,7 @@ interface Input {
 
 /** A copy of the file: made, shown for what is in it, then saved. */
 export function FileCopy({ kind, maker, workbook }: Input) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const { task, start, stop } = useTask(() => maker.make(kind));
   const [saved, setSaved] = useState('');
   const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
@@ -67,7 +67,7 @@ export function FileCopy({ kind, maker, workbook }: Input) {
 }
 
 function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const { formulas, sheets, names, parts, stays } = copy;
   const gone = [
     `${formulas.toLocaleString('en')} formulas: their values stay`,

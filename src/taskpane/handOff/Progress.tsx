@@ -1,5 +1,5 @@
 import { Button, Spinner } from '@fluentui/react-components';
-import { useHandOffStyles } from './handOffStyles.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
 
 interface ProgressInput {
   label: string;
@@ -9,7 +9,7 @@ interface ProgressInput {
 }
 
 export function Progress({ label, done, total, stop }: ProgressInput) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const counted = total > 0 ? `, ${done.toLocaleString('en')} of ${total.toLocaleString('en')}` : '';
   return (
     <div className={styles.actions} role="status">

@@ -1,15 +1,15 @@
 import { Button } from '@fluentui/react-components';
 import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
-import { useHandOffStyles } from './handOffStyles.js';
-import { PrintedPage } from './PrintedPage.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
+import { PrintedPage } from '../shared/print/PrintedPage.js';
 import { Progress } from './Progress.js';
 import { reportRows } from './report/lists.js';
 import { reportData } from './report/reportData.js';
 import { reportHtml } from './report/reportHtml.js';
 import { reportStyle } from './report/reportStyle.js';
-import { useChangedSince } from './useChangedSince.js';
-import { today } from './today.js';
+import { useChangedSince } from '../shared/useChangedSince.js';
+import { today } from '../shared/today.js';
 import { useTask } from './useTask.js';
 
 interface Input {
@@ -19,7 +19,7 @@ interface Input {
 
 /** The report: made from the lists and the shop as they are now, shown, printed or saved as a page. */
 export function ReportSection({ workbook, shop }: Input) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const { task, start, stop } = useTask(async (work) => {
     const rows = await reportRows(workbook, shop, work);
     const data = reportData(rows, shop, today());

@@ -4,7 +4,7 @@ import type { Workbook } from '../../workbook/port.js';
 import { usePropose } from '../shared/change/useChange.js';
 import type { ShopState } from '../shared/shopState.js';
 import type { CopyKind } from './copyMaker.js';
-import { useHandOffStyles } from './handOffStyles.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
 import type { FoundFormula } from '../shared/formulaList.js';
 import { isListName } from '../../sheet/keptFormulas/formulaList.js';
 import { foundFormulas, goesForShop } from './ourFormulas.js';
@@ -26,7 +26,7 @@ interface Found {
 
 /** Where no file can be saved from here: the formulas of this workbook, which is the copy by then, become values. */
 export function ValuesHere({ kind, workbook, shop }: Input) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const propose = usePropose();
   const [after, setAfter] = useState('');
   const { task, start, stop } = useTask(async (work): Promise<Found> => {
@@ -98,7 +98,7 @@ function verified(cells: readonly string[], count: number): string {
 }
 
 function FoundView({ found: { formulas, own }, kind }: { found: Found; kind: CopyKind }) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   if (formulas.length === 0)
     return <p className={styles.text}>There is no formula that would become a value.</p>;
   const perSheet = new Map<string, number>();

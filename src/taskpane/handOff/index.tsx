@@ -4,7 +4,7 @@ import type { ShopState } from '../shared/shopState.js';
 import { BackSection } from './BackSection.js';
 import { CopySection } from './CopySection.js';
 import { CardsSection } from './CardsSection.js';
-import { useHandOffStyles } from './handOffStyles.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
 import { ReportSection } from './ReportSection.js';
 
 export interface HandOffProps {
@@ -14,7 +14,7 @@ export interface HandOffProps {
 
 /** Copies for others, formulas brought back, the stamp, the report, the cards. */
 export default function HandOff({ workbook, shop }: HandOffProps) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   if (shop.kind === 'loading') return <Spinner label="Reading the shop" />;
   return (
     <div className={styles.place}>
@@ -28,7 +28,7 @@ export default function HandOff({ workbook, shop }: HandOffProps) {
 }
 
 function Stamp({ shop }: { shop: Exclude<ShopState, { kind: 'loading' }> }) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   return (
     <section className={styles.part} aria-label="Stamp">
       <h2 className={styles.heading}>Stamp</h2>

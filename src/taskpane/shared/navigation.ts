@@ -1,6 +1,6 @@
 import { createContext, useContext } from 'react';
 
-export type PlaceKey = 'shop' | 'parts' | 'steps' | 'handOff';
+export type PlaceKey = 'shop' | 'parts' | 'stock' | 'steps' | 'handOff';
 export type PartsView = 'one' | 'list';
 
 export interface Navigation {

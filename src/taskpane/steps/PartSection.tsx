@@ -6,7 +6,7 @@ import type { HoleSetting } from '../../drawing/part/settingMarks.js';
 import { DrawingView } from '../drawing/DrawingView.js';
 import { partDrawing } from '../../drawing/part/partDrawing.js';
 import { useStepsStyles } from './stepsStyles.js';
-import { useWidth } from './useWidth.js';
+import { useWidth } from '../shared/useWidth.js';
 import type { WorkedRow } from './worked.js';
 
 /** A drawing wider than this says no more. */

@@ -6,7 +6,8 @@ import type { LongWork } from '../../../workbook/longWork.js';
 import type { Workbook } from '../../../workbook/port.js';
 import { WorkbookError } from '../../../workbook/workbookError.js';
 import type { ShopState } from '../../shared/shopState.js';
-import { ofEveryRow, type PartsList, partsLists } from '../report/lists.js';
+import { type PartsList, partsLists } from '../../shared/partsLists.js';
+import { ofEveryRow } from '../report/lists.js';
 
 /** Which rows get a card: all that can be made, those of them on a press, or the selected ones. */
 export type PaneChoice = { is: 'made' } | { is: 'press'; press: string } | { is: 'selected' };

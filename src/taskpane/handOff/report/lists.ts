@@ -5,10 +5,9 @@ import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import { readRow } from '../../../core/row/readRow.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
-import { type Area, overlap } from '../../../workbook/area.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import type { Workbook } from '../../../workbook/port.js';
-import { isPartsList } from '../../shared/isPartsList.js';
+import { type PartsList, partsLists } from '../../shared/partsLists.js';
 import type { ShopState } from '../../shared/shopState.js';
 
 /** A row of a list with its result. */
@@ -22,37 +21,6 @@ export interface ReportRow {
 }
 
 type Ready = Extract<ShopState, { kind: 'ready' }>;
-
-/** A list of parts that is a table: its headings, and its rows with the area they fill. */
-export interface PartsList {
-  name: string;
-  headings: readonly string[];
-  values: readonly (readonly CellValue[])[];
-  area: Area;
-}
-
-/** Every parts list of the workbook that is a table; the tables of the shop are none. */
-export async function partsLists(
-  workbook: Workbook,
-  { tables: shopTables }: Ready,
-  signal: AbortSignal | undefined,
-): Promise<PartsList[]> {
-  const own = Object.values(shopTables).map(({ area }) => area);
-  const tables = (await workbook.tables()).filter(
-    ({ area, headings }) => !own.some((each) => overlap(each, area)) && isPartsList(headings),
-  );
-  const read = await workbook.read(
-    tables.map(({ name }) => ({ table: name, part: 'data' }) as const),
-    ['values'],
-    { signal },
-  );
-  return read.map(({ values, area }, at) => ({
-    name: tables[at]?.name ?? '',
-    headings: tables[at]?.headings ?? [],
-    values,
-    area,
-  }));
-}
 
 const sliceRows = 200;
 

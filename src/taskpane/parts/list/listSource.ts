@@ -1,3 +1,4 @@
+import { isStockTable } from '../../../core/shop/readStock.js';
 import { type Area, overlap } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { Table } from '../../../workbook/reading.js';
@@ -21,7 +22,9 @@ export interface ListSources {
 export async function listSources(workbook: Workbook, shop: ShopState): Promise<ListSources> {
   const [tables, selection] = await Promise.all([workbook.tables(), workbook.selection()]);
   const own = shop.kind === 'ready' ? Object.values(shop.tables).map(({ area }) => area) : [];
-  const lists = tables.filter(({ area }) => !own.some((each) => overlap(each, area)));
+  const lists = tables.filter(
+    ({ name, area }) => !own.some((each) => overlap(each, area)) && !isStockTable(name),
+  );
   const sources: (ListSource & { table: Table })[] = lists.map((table) => ({
     key: `table ${table.name}`,
     title: `Table ${table.name}`,

@@ -1,18 +1,19 @@
 import { Button } from '@fluentui/react-components';
 import { type SyntheticEvent, useRef } from 'react';
-import type { Workbook } from '../../workbook/port.js';
-import { usePropose } from '../shared/change/useChange.js';
-import { canPrint } from '../shared/print/canPrint.js';
-import { sheetOfPage } from '../shared/print/sheetOfPage.js';
-import { useHandOffStyles } from './handOffStyles.js';
+import type { Workbook } from '../../../workbook/port.js';
+import { usePropose } from '../change/useChange.js';
+import { canPrint } from './canPrint.js';
+import { sheetOfPage } from './sheetOfPage.js';
+import { useSectionStyles } from '../sectionStyles.js';
 
 interface Props {
   workbook: Workbook;
   /** What it is: `Report`. */
   name: string;
-  /** What it is called as a file, and as a sheet. */
+  /** What it is called as a file. */
   file: string;
-  sheet: string;
+  /** Where it may be put on a sheet as text. */
+  sheet?: string;
   page: string;
   /** The page without its style, which the pane's policy lets in no text. */
   shown: string;
@@ -21,13 +22,11 @@ interface Props {
 
 /** A page to print: shown, printed, saved as a file, or put on a sheet. */
 export function PrintedPage({ workbook, name, file, sheet, page, shown, style }: Props) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const frame = useRef<HTMLIFrameElement>(null);
   const propose = usePropose();
-  const sheetOf = {
-    title: 'Put it on a sheet',
-    make: () => sheetOfPage(workbook, page, sheet),
-  };
+  const putOn = (title: string) =>
+    propose({ title: 'Put it on a sheet', make: () => sheetOfPage(workbook, page, title) });
   const lower = name.toLowerCase();
   return (
     <>
@@ -50,7 +49,7 @@ export function PrintedPage({ workbook, name, file, sheet, page, shown, style }:
             </Button>
           </>
         )}
-        <Button onClick={() => propose(sheetOf)}>Put it on a sheet</Button>
+        {sheet !== undefined && <Button onClick={() => putOn(sheet)}>Put it on a sheet</Button>}
       </div>
       {!canPrint() && (
         <p className={styles.text}>

@@ -1,6 +1,6 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 
-export const useHandOffStyles = makeStyles({
+export const useSectionStyles = makeStyles({
   place: { display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', rowGap: '20px', minWidth: 0 },
   part: {
     display: 'grid',

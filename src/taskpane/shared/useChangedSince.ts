@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/port.js';
-import { useWatch } from '../shared/useShop.js';
+import { useWatch } from './useShop.js';
 
 /** Whether the workbook was changed since an answer was made from it. */
 export function useChangedSince(workbook: Workbook, answer: unknown): boolean {

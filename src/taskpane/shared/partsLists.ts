@@ -1,0 +1,38 @@
+import type { CellValue } from '../../core/quantity/cellValue.js';
+import { isStockTable } from '../../core/shop/readStock.js';
+import { type Area, overlap } from '../../workbook/area.js';
+import type { Workbook } from '../../workbook/port.js';
+import { isPartsList } from './isPartsList.js';
+import type { ShopState } from './shopState.js';
+
+/** A list of parts that is a table: its headings, and its rows with the area they fill. */
+export interface PartsList {
+  name: string;
+  headings: readonly string[];
+  values: readonly (readonly CellValue[])[];
+  area: Area;
+}
+
+/** Every parts list of the workbook that is a table; the tables of the shop are none. */
+export async function partsLists(
+  workbook: Workbook,
+  { tables: shopTables }: Extract<ShopState, { kind: 'ready' }>,
+  signal: AbortSignal | undefined,
+): Promise<PartsList[]> {
+  const own = Object.values(shopTables).map(({ area }) => area);
+  const tables = (await workbook.tables()).filter(
+    ({ name, area, headings }) =>
+      !own.some((each) => overlap(each, area)) && !isStockTable(name) && isPartsList(headings),
+  );
+  const read = await workbook.read(
+    tables.map(({ name }) => ({ table: name, part: 'data' }) as const),
+    ['values'],
+    { signal },
+  );
+  return read.map(({ values, area }, at) => ({
+    name: tables[at]?.name ?? '',
+    headings: tables[at]?.headings ?? [],
+    values,
+    area,
+  }));
+}

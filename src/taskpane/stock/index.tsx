@@ -1,0 +1,75 @@
+import { Button, Spinner, Text } from '@fluentui/react-components';
+import { useMemo } from 'react';
+import type { Workbook } from '../../workbook/port.js';
+import { useNavigation } from '../shared/navigation.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
+import type { ShopState } from '../shared/shopState.js';
+import { useKept } from '../shared/useKept.js';
+import type { ReadyShop } from '../shop/sheet/readyShop.js';
+import { type StockChoice, firstChoice, jobsOf } from './jobsOf.js';
+import { LengthsStep } from './LengthsStep.js';
+import { PlanStep } from './PlanStep.js';
+import { RowsStep } from './RowsStep.js';
+import { useStockSource } from './useStockSource.js';
+
+/** The place where bars are planned: which to buy, and what to cut from each. */
+export default function StockPlace({ workbook, shop }: { workbook: Workbook; shop: ShopState }) {
+  const styles = useSectionStyles();
+  return (
+    <div className={styles.place}>
+      <Text>
+        Which bars to buy for a parts list, and what to cut from each: the least that can be bought, and how
+        that is known. Nothing is written until you say yes. Plates are not planned.
+      </Text>
+      {shop.kind === 'ready' ? (
+        <PlanBars workbook={workbook} shop={shop} />
+      ) : (
+        <NoShop isBroken={shop.kind === 'broken'} />
+      )}
+    </div>
+  );
+}
+
+function NoShop({ isBroken }: { isBroken: boolean }) {
+  const styles = useSectionStyles();
+  const { open } = useNavigation();
+  return (
+    <>
+      <Text>
+        {isBroken
+          ? 'The shop cannot be read, so there is nothing to plan with.'
+          : 'This workbook has no shop sheet yet. The lengths of the bars, what a cut takes and the presses stand there.'}
+      </Text>
+      <div className={styles.actions}>
+        <Button appearance="primary" onClick={() => open('shop')}>
+          To the shop
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function PlanBars({ workbook, shop }: { workbook: Workbook; shop: ReadyShop }) {
+  const source = useStockSource(workbook, shop);
+  const { value: choice, set: choose } = useKept<StockChoice>('stock choice', () => firstChoice);
+  const jobs = useMemo(() => source && jobsOf(source, choice, shop.shop), [source, choice, shop.shop]);
+  if (!source || !jobs) return <Spinner label="Looking for lists" />;
+  if (source.lists.length === 0)
+    return (
+      <Text>
+        There is no parts list yet: make the list a table, with columns Section, Grade, Length and Qty. In
+        Parts, Add check columns makes it one.
+      </Text>
+    );
+  return (
+    <>
+      <RowsStep {...{ source, choice, choose, jobs }} />
+      {!('problem' in jobs) && jobs.jobs.length > 0 && (
+        <>
+          <LengthsStep {...{ workbook, shop, source, choice, choose, jobs }} />
+          <PlanStep {...{ workbook, shop, jobs }} />
+        </>
+      )}
+    </>
+  );
+}
