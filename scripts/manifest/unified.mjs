@@ -1,4 +1,4 @@
-// The same add-in as a unified manifest, derived to hold it against the one published schema. It is not shipped.
+// The same add-in as a unified manifest, derived to check it against the one published schema. It is not shipped.
 
 export const schemaVersion = '1.30';
 

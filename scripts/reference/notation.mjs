@@ -3,7 +3,7 @@ import { code, generated, table, textOf } from './markdown.mjs';
 
 const titles = {
   section: ['Sections', "Under Section. A length may follow: `PL1/2X6X1'-0`."],
-  grade: ['Grades', 'Under Grade. Names are read loosely; an unknown one is refused with near names.'],
+  grade: ['Grades', 'Under Grade. Names are read loosely; an unknown one is refused with names like it.'],
   hole: ['Holes', 'Under Hole, and in calls. A count may stand before or behind the size.'],
   bolt: ['Bolts', 'Under Bolt. What stands behind the diameter changes nothing here.'],
   length: ['Lengths', 'Under Length, Edge, End, Pitch, Gage and wherever a size is asked for.'],

@@ -26,7 +26,7 @@ const kinds = {
 /** Settings of the checks have no text of their own in the code; a key that is missing here fails the generation. */
 const meanings = {
   shearRatio: 'shear strength as a share of the upper tensile strength, where a grade states none',
-  holeToThickness: 'least hole dimension as a multiple of the thickness',
+  holeToThickness: 'smallest hole as a multiple of the thickness',
   punchAllowanceMPa: 'stress a punch may carry in compression',
   edgeCode: 'code of edge distance and pitch',
   clearanceMethod: 'how the total die clearance is chosen',

@@ -1,4 +1,16 @@
 import { distance } from 'fastest-levenshtein';
+import { listWords } from './say/listWords.js';
+
+/** A question that names what was perhaps meant: `Did you mean C8X11.5 or C8X13.75?`; undefined where nothing is near. */
+export function didYouMean(
+  typed: string,
+  names: readonly string[],
+  key = (name: string) => name,
+): string | undefined {
+  const near = nearNames(typed, names, key);
+  if (near.length === 0) return undefined;
+  return `Did you mean ${listWords(near, 'or')}?`;
+}
 
 /** How much of the longer text may differ; names that begin alike, or hold what was typed, may differ more. */
 const greatestShare = 2 / 5;

@@ -1,4 +1,4 @@
-/** So many results of one pair of objects are kept; a part is held against a press in few ways. */
+/** So many results of one pair of objects are kept; a part is checked against a press in few ways. */
 const mostOfPair = 20;
 
 interface Kept<Result> {

@@ -133,7 +133,7 @@ async function openWorking(): Promise<void> {
   await pane.getByRole('heading', { name: 'thick-1', exact: true }).waitFor();
   const row = pane.getByRole('region', { name: 'Row', exact: true });
   expect(await row.innerText()).toContain(
-    `${(thickShare * 100).toFixed(0)} % of the rating, ${thickForceTons.toFixed(1)} US ton · Bay D`,
+    `${(thickShare * 100).toFixed(0)}% of the rating, ${thickForceTons.toFixed(1)} US ton · Bay D`,
   );
   const showAll = pane.getByRole('button', { name: /^Show all \d+ steps$/ });
   const steps = Number(/\d+/.exec(await showAll.innerText())?.[0]);

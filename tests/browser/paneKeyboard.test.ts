@@ -87,7 +87,7 @@ describe('the shop by keyboard alone', () => {
 });
 
 describe('the parts by keyboard alone', () => {
-  it('one part is typed and held against the presses', async () => {
+  it('one part is typed and checked against the presses', async () => {
     const shown = await open('shop');
     await shown.typeInto('Section', 'PL1/2X4');
     await shown.typeInto('Grade', 'A36');

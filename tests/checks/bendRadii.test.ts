@@ -9,7 +9,7 @@ const least = (grade: string, thicknessMm: number, how = {}) => {
   return found.leastMm;
 };
 
-describe('ASTM A6 Table X4.2, multiples of the thickness (held against a reprint; groups of Table X4.1 from memory)', () => {
+describe('ASTM A6 Table X4.2, multiples of the thickness (checked against a reprint; groups of Table X4.1 from memory)', () => {
   const thicknesses = [19.05, 25.4, 50.8, 63.5]; // to 3/4, to 1, to 2, over 2 in
   it.each([
     ['A36', 'B', [1.5, 1.5, 1.5, 2]],
@@ -27,7 +27,7 @@ describe('ASTM A6 Table X4.2, multiples of the thickness (held against a reprint
   });
 });
 
-describe('EN 10025-2, recommended least inside radius for cold flanging, mm (held against a reprint)', () => {
+describe('EN 10025-2, recommended least inside radius for cold flanging, mm (checked against a reprint)', () => {
   const thicknesses = [1.5, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20, 25, 30];
   it.each([
     ['S235', false, [1.6, 2.5, 3, 5, 6, 8, 10, 12, 16, 20, 25, 28, 36, 40, 50, 60]],
@@ -41,7 +41,7 @@ describe('EN 10025-2, recommended least inside radius for cold flanging, mm (hel
   });
 });
 
-describe('Hot-dip galvanized work (guidance of galvanizers, held against a page)', () => {
+describe('Hot-dip galvanized work (guidance of galvanizers, checked against a page)', () => {
   it('a bend of at least three times the thickness', () => {
     expect(least('A36', 10, { galvanized: true })).toBeCloseTo(30, 9);
     expect(least('S235', 10, { galvanized: true })).toBeCloseTo(30, 9);

@@ -31,7 +31,7 @@ describe('AISC 360-22 Table J3.3, in (from memory): standard, oversize, short sl
   });
 });
 
-describe('AISC 360-22 Table J3.3M, mm (held against a reprint): standard, oversize, short slot, long slot', () => {
+describe('AISC 360-22 Table J3.3M, mm (checked against a reprint): standard, oversize, short slot, long slot', () => {
   it.each([
     ['M16', '18', '20', '18x22', '18x40'],
     ['M20', '22', '24', '22x26', '22x50'],
@@ -50,7 +50,7 @@ describe('AISC 360-22 Table J3.3M, mm (held against a reprint): standard, oversi
   });
 });
 
-describe('AISC Design Guide 1, second edition 2006, Table 2.3, in (held against a reprint): anchor rods', () => {
+describe('AISC Design Guide 1, second edition 2006, Table 2.3, in (checked against a reprint): anchor rods', () => {
   it.each([
     ['3/4', '1-5/16'],
     ['7/8', '1-9/16'],
@@ -65,7 +65,7 @@ describe('AISC Design Guide 1, second edition 2006, Table 2.3, in (held against 
   });
 });
 
-describe('EN 1090-2 Table 11, mm (held against a reprint): normal, oversize, short slot, long slot', () => {
+describe('EN 1090-2 Table 11, mm (checked against a reprint): normal, oversize, short slot, long slot', () => {
   it.each([
     ['M12', '13', '15', '13x16', '13x30'],
     ['M14', '15', undefined, '15x18', '15x35'],

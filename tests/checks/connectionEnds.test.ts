@@ -28,7 +28,7 @@ describe('Greatest edge distance', () => {
     ['1/2', '6'],
     ['3/4', '6'],
   ])(
-    'AISC 360-22 J3.6, 12 t up to 6 in: %s in thick, %s in (held against a reprint)',
+    'AISC 360-22 J3.6, 12 t up to 6 in: %s in thick, %s in (checked against a reprint)',
     (thickness, printed) => {
       const thicknessMm = readLength(thickness, 'Thickness', 'in');
       const greatestMm = greatestEdgeDistanceMm({ thicknessMm, code: 'AISC', system: 'in' });

@@ -12,7 +12,7 @@ const press = {
 };
 const shop = shopWith(press, { settings: settingTable({ Units: 'mm', 'Edge code': 'EN' }) });
 
-/** How a row with a notch in the toe of an angle is held against its root. */
+/** How a row with a notch in the toe of an angle is checked against its root. */
 function cut(section: string, cells: Record<string, string | number>) {
   const row = { Section: section, Grade: 'S275', Press: 'Bay A', Length: 600, Qty: 1, ...cells };
   return checkedRow(row, shop).findings.find(({ rule }) => rule === 'cut on angle');

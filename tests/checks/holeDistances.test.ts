@@ -21,7 +21,7 @@ const edge = (size: string, of: string, code: EdgeCode, slotDirection?: SlotDire
   return known(leastHoleEdge({ bolt: bolt(size), hole: hole(of, unit), edge: 'rolled', code, ...direction }));
 };
 
-describe('AISC 360-22 Tables J3.4 and J3.5 for the hole in the part, in (held against a reprint)', () => {
+describe('AISC 360-22 Tables J3.4 and J3.5 for the hole in the part, in (checked against a reprint)', () => {
   it.each([
     ['3/4', '13/16', '1'],
     ['3/4', '15/16', '1-1/16'],
@@ -39,7 +39,7 @@ describe('AISC 360-22 Tables J3.4 and J3.5 for the hole in the part, in (held ag
   });
 });
 
-describe('AISC 360-22 Tables J3.4M and J3.5M for the hole in the part, mm (held against a reprint)', () => {
+describe('AISC 360-22 Tables J3.4M and J3.5M for the hole in the part, mm (checked against a reprint)', () => {
   it.each([
     ['M20', '22', 26],
     ['M20', '24', 28],
@@ -51,7 +51,7 @@ describe('AISC 360-22 Tables J3.4M and J3.5M for the hole in the part, mm (held 
   });
 });
 
-describe('EN 1993-1-8 Table 3.3 and Figure 3.1 e, d0 the hole in the part (held against a reprint)', () => {
+describe('EN 1993-1-8 Table 3.3 and Figure 3.1 e, d0 the hole in the part (checked against a reprint)', () => {
   it('Ø22: e1, e2 = 26.4 from the center; Ø24 for the same bolt: 28.8', () => {
     expectPrinted(edge('M20', '22', 'EN').leastMm, '26.4', 1e-9);
     expectPrinted(edge('M20', '24', 'EN').leastMm, '28.8', 1e-9);
@@ -80,7 +80,7 @@ describe('EN 1993-1-8 Table 3.3 and Figure 3.1 e, d0 the hole in the part (held 
 
 describe('Spacing by the bolt', () => {
   it.each([
-    ['AISC 360-22', '2', '3/4'], // AISC 360-22 J3.4 (J3.3 until 2016): 2⅔ d, and d clear (held against a reprint)
+    ['AISC 360-22', '2', '3/4'], // AISC 360-22 J3.4 (J3.3 until 2016): 2⅔ d, and d clear (checked against a reprint)
     ['CSA', '54 mm', undefined], // CSA S16: 2.7 d (from memory)
     ['AS', '50 mm', undefined], // AS 4100: 2.5 d (from memory)
   ] as const)('%s: %s between centers, %s clear', (code, centers, clear) => {

@@ -102,7 +102,7 @@ describe('AISC Manual Part 1, tubes by the nominal wall (from memory): lb/ft', (
   });
 });
 
-describe('EN 10055 equal tees (from memory): cm², kg/m; ours are sharp and not tapered, within 1 %', () => {
+describe('EN 10055 equal tees (from memory): cm², kg/m; ours are sharp and not tapered, within 1%', () => {
   it.each([
     ['T50x50x6', 5.66, 4.44],
     ['T60x60x7', 7.94, 6.23],

@@ -100,8 +100,8 @@ describe('EN 10056-1 angles (from memory): cm², kg/m', () => {
   });
 });
 
-describe('AISC Manual Part 1, inch angles (held against a reprint): in², lb/ft', () => {
-  // The manual counts the fillet, ours are sharp: the area may be up to 1 % less. The weights are of sharp angles.
+describe('AISC Manual Part 1, inch angles (checked against a reprint): in², lb/ft', () => {
+  // The manual counts the fillet, ours are sharp: the area may be up to 1% less. The weights are of sharp angles.
   it.each([
     ['L2x2x1/4', 0.944, '3.19'],
     ['L3x3x1/4', 1.44, '4.9'],
@@ -139,7 +139,7 @@ describe('Bars', () => {
   });
 });
 
-describe('AISC Manual Part 1, channels, in and in² (held against a reprint where not said otherwise)', () => {
+describe('AISC Manual Part 1, channels, in and in² (checked against a reprint where not said otherwise)', () => {
   it.each([
     ['C3x4.1', 3, 1.41, 0.17, 0.273, 1.2],
     ['C4x5.4', 4, 1.58, 0.184, 0.296, 1.58],
@@ -167,7 +167,7 @@ describe('AISC Manual Part 1, channels, in and in² (held against a reprint wher
   });
 });
 
-describe('EN 10365 UPN (held against a reprint): h, b, tw, tf in mm, cm², kg/m', () => {
+describe('EN 10365 UPN (checked against a reprint): h, b, tw, tf in mm, cm², kg/m', () => {
   it.each([
     ['UPN80', 45, 6, 8, 11.0, 8.64],
     ['UPN100', 50, 6, 8.5, 13.5, 10.6],

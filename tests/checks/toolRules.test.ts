@@ -8,7 +8,7 @@ import { totalDieClearanceMm } from '../../src/core/tooling/dieClearance.js';
 import { leastHoleMm } from '../../src/core/tooling/leastHole.js';
 import { expectPrinted } from '../support/printed.js';
 
-describe('Least hole dimension as a multiple of the thickness (common practice, no source)', () => {
+describe('Smallest hole as a multiple of the thickness (common practice, no source)', () => {
   it.each([
     ['A36', '1.00'],
     ['A572-50', '1.06'],

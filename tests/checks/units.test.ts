@@ -3,7 +3,7 @@ import { describe, it } from 'vitest';
 import * as units from '../../src/core/quantity/units.js';
 import { expectPrinted } from '../support/printed.js';
 
-/** Held against a second unit library (js-quantities) and against printed digits. */
+/** Checked against a second unit library (js-quantities) and against printed digits. */
 const weight = (mass: string) => Qty(mass).mul(Qty('1 gee'));
 const kilopoundPerSquareInch = weight('1000 lb').div(Qty('1 in').mul(Qty('1 in')));
 

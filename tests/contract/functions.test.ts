@@ -162,7 +162,7 @@ describe('bad input', () => {
       expect(code, where).toBe(bad?.code);
       expectSentence(message, argumentLabel(argument ?? ''));
       expect(message, where).toMatch(bad?.received ?? /never/);
-      expect(message, where).toMatch(/Write|Allowed|Give|Near names|Correct|Format|Leave it out|Use /);
+      expect(message, where).toMatch(/Write|Allowed|Give|Did you mean|Correct|Format|Leave it out|Use /);
     });
   });
 

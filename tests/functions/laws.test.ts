@@ -107,7 +107,7 @@ describe('laws of the functions', () => {
     );
   });
 
-  it('the least hole is never under the thickness', () => {
+  it('the smallest hole is never under the thickness', () => {
     fc.assert(
       fc.property(sixteenths(1, 32), grade, (t, name) => {
         expect(number('HOLEMIN', inch(t), name)).toBeGreaterThanOrEqual(inch(t));

@@ -46,7 +46,7 @@ afterEach(async () => {
     return found;
   };
   for (const { source, bytes } of books) {
-    // Files made by hand leave out what their test does not need: that is not held against what was written.
+    // Files made by hand leave out what their test does not need: that is not checked against what was written.
     const before = new Set(judged(bytes).length === 0 ? [] : judged(source));
     expect(judged(bytes).filter((each) => !before.has(each))).toEqual([]);
   }

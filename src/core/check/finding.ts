@@ -11,7 +11,7 @@ import type { Verdict } from './verdict.js';
 
 /**
  * How a check ended: the limit is held; it is not; it would be by some of what the row or the press leaves open; or it
- * has nothing to be held against.
+ * has nothing to be checked against.
  */
 export type Outcome = 'held' | 'failed' | 'open' | 'not applicable';
 

@@ -7,7 +7,7 @@ import type { Hole } from '../tooling/hole.js';
 /** A limit in the core's unit, or the size of a part. */
 type Mm = number;
 
-/** What has the size that is held against a limit of the press. */
+/** What has the size that is checked against a limit of the press. */
 export type Sized =
   | { is: 'hole'; hole: Hole }
   | { is: 'gap, thickness and die entry' }
@@ -61,7 +61,7 @@ export type PressFact =
       from: 'press' | 'practice';
     }
   /** A hole against the thickness it goes through. */
-  | { rule: 'least hole'; hole: Hole; thicknessMm: Mm; limit: Mm }
+  | { rule: 'smallest hole'; hole: Hole; thicknessMm: Mm; limit: Mm }
   /** Force over rating: over capacity above 1, near the limit above the share the shop uses. */
   | {
       rule: 'share';
@@ -79,7 +79,7 @@ export type PressFact =
   | { rule: 'widest bar'; given: Mm; limit: Mm }
   /** A bar thicker than the plate's size of that width. */
   | { rule: 'plate thickness'; given: Mm; plate: { widthMm: Mm; thicknessMm: Mm } }
-  /** The press states nothing that a cut could be held against. */
+  /** The press states nothing that a cut could be checked against. */
   | { rule: 'nothing stated'; of: Station }
   | { rule: 'miter'; on: Station; why: 'over 45°' | 'square only' | 'one leg only' }
   /** The hand of the miters of a part, on a shear that makes one. */

@@ -2,7 +2,7 @@ import type { OpenCell } from './rowFact.js';
 import type { Finding } from './finding.js';
 
 /**
- * Equal for findings of two rows that say the same whatever the sizes: the same rule and kind, held against the same
+ * Equal for findings of two rows that say the same whatever the sizes: the same rule and kind, checked against the same
  * limit of the same press, with the same cells missing. Cells that cannot be read are the same where they hold the same.
  */
 export function reasonKey(finding: Finding): string {
@@ -24,7 +24,7 @@ function factsOf(finding: Finding): unknown {
       return finding.item;
     case 'shear minimum':
       return [finding.item, finding.limit];
-    case 'least hole':
+    case 'smallest hole':
     case 'widest bar':
       return finding.limit;
     case 'blade material':

@@ -9,7 +9,7 @@ import type { Hole } from '../tooling/hole.js';
 import type { Finding, FindingBase } from './finding.js';
 import type { Range } from './range.js';
 
-/** What a distance of the part is held against. */
+/** What a distance of the part is checked against. */
 export type DistanceKind =
   | 'edge by code'
   | 'edge by practice'
@@ -63,7 +63,7 @@ export interface DistanceFact {
   face: FaceId;
   between: readonly [Thing, Thing];
   at: readonly [Point, Point];
-  /** How many clearances of this kind were held against their limits, and how many of them ended as this one. */
+  /** How many clearances of this kind were checked against their limits, and how many of them ended as this one. */
   pairs: number;
   repeats: number;
   /** Cells that would place what is not placed. */
@@ -91,7 +91,7 @@ export type RowFact =
     }
   /** Holes where a notch or corner clip has taken the steel. */
   | { rule: 'hole in a cut'; cause: Cause; correct: readonly OpenCell[] }
-  /** Something the row asks for that nothing holds against anything. */
+  /** Something the row asks for that nothing is checked against. */
   | ({ rule: 'not held' } & NotHeld)
   /** A notch or clip in an angle where the other leg stands. */
   | {
@@ -151,7 +151,7 @@ export type RowFact =
   /** Nothing of the row needs a press. */
   | { rule: 'off press' };
 
-/** Why something is not held against anything. */
+/** Why something is not checked against anything. */
 export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'uneven lines'; group: number }

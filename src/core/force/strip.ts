@@ -11,7 +11,7 @@ import type { Working } from '../working/working.js';
  * @returns force in N
  * Valid for shares from 0.05 to 0.5. Throws `invalid` outside that and for a force not above zero.
  * @example strippingForceN({ punchForceN: 200_000, strippingShare: 0.15 }) // 30 000
- * Source: common practice, no source: 10 to 20 % of the punching force.
+ * Source: common practice, no source: 10 to 20% of the punching force.
  */
 export function strippingForceN(
   input: { punchForceN: number; strippingShare: number },
@@ -29,7 +29,7 @@ export function strippingForceN(
       forceValue('F', 'punching force', punchForceN),
     ],
     result: forceValue('Fs', 'stripping force', forceN),
-    source: 'common practice, 10 to 20 % of the punching force',
+    source: 'common practice, 10 to 20% of the punching force',
   });
   return forceN;
 }

@@ -1,5 +1,5 @@
 import { refuseUnknown } from '../inputError.js';
-import { nearNames } from '../nearNames.js';
+import { didYouMean } from '../nearNames.js';
 import { quoted } from '../quantity/cellValue.js';
 import { memo } from '../quantity/memo.js';
 import type { LengthUnit } from '../quantity/units.js';
@@ -15,7 +15,7 @@ const ownIndexes = new WeakMap<readonly Grade[], Map<string, Grade>>();
 
 /**
  * The grade of a name: the shop's own first, then the built-in ones. Names are read loosely (`A36`,
- * `astm a572 gr 50`, `S355J2`); an unknown name is refused with near names and never read as another grade.
+ * `astm a572 gr 50`, `S355J2`); an unknown name is refused with names like it and never read as another grade.
  *
  * @param text the name as typed
  * @param argument what the name came from, for the refusal
@@ -67,11 +67,8 @@ export function strengthExample(unit: LengthUnit): string {
 
 function unknownGrade(text: string, argument: string, own: readonly Grade[], unit: LengthUnit): never {
   const names = [...own, ...builtInGrades].map((grade) => grade.name);
-  const near = nearNames(text.slice(0, longestName), names, gradeKey);
-  const hint =
-    near.length > 0
-      ? `Near names: ${near.join(', ')}. Or write`
-      : `Write a grade such as ${gradeExample(unit)}, or`;
+  const meant = didYouMean(text.slice(0, longestName), names, gradeKey);
+  const hint = meant ? `${meant} Or write` : `Write a grade such as ${gradeExample(unit)}, or`;
   return refuseUnknown(
     argument,
     text,

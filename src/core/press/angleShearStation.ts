@@ -30,7 +30,7 @@ const miterCut = {
 /**
  * One cut of an angle. Any miter up to 45° is held to the plate's size at 45°; the longer leg and the
  * thickness must be within it, and the force of the oblique cut within that size's own. For the share, the
- * plate's angle has the part's root radius, so that the plate's size reads exactly 100 %.
+ * plate's angle has the part's root radius, so that the plate's size reads exactly 100%.
  * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
  */
 export function angleShearFindings(press: Press, job: ShearJob<Angle>, working?: Working): PressFinding[] {

@@ -23,7 +23,7 @@ interface PlatePoint {
  * One cut of a flat bar or plate. A miter makes it wider (w / cos θ), which must fit the blade and a size on
  * the plate. The plate's two sizes are steps: up to the thickest bar's width its thickness holds, up to the
  * widest bar's width that bar's thickness. No size is ever raised for a weaker material.
- * Where the plate gives no sizes, the force with the dull-blade allowance is held against Shear force.
+ * Where the plate gives no sizes, the force with the dull-blade allowance is checked against Shear force.
  * @returns findings; `use` is a share, 1 is full. Source: common practice, no source.
  */
 export function flatShearFindings(press: Press, job: FlatJob, working?: Working): PressFinding[] {

@@ -42,7 +42,7 @@ export function valueOr(press: Press, key: PressItemKey, standard: number): numb
   return value.state === 'value' ? value.value : standard;
 }
 
-/** Plate sizes stand for this shear strength where the press says nothing. Common practice, no source. */
+/** Rated sizes stand for this shear strength where the press says nothing. Common practice, no source. */
 const usualReferenceShearMPa = 50 * megapascalPerKsi;
 
 /** The shear strength that the sizes on the plate stand for, in MPa. */
@@ -50,7 +50,7 @@ export function referenceShearMPa(press: Press): number | PressFinding {
   return valueOr(press, 'referenceShear', usualReferenceShearMPa);
 }
 
-/** Reports one value held against a limit of the press. */
+/** Reports one value checked against a limit of the press. */
 export function limitStep(
   working: Working | undefined,
   press: Press,

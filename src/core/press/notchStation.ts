@@ -16,7 +16,7 @@ export interface NotchJob extends Notch {
 /**
  * One notch against a press's notcher: station, thickness, narrowest tool, bites, force. Width and depth on the plate are
  * those of one bite: a bigger notch is several. Share of rating: the worst bite's force over that of the plate's own notch, in an
- * edge and at the plate's reference strength, so that the plate's own notch in mild steel reads exactly 100 %.
+ * edge and at the plate's reference strength, so that the plate's own notch in mild steel reads exactly 100%.
  * @param press the press, its limits in mm
  * @param job the notch and the thickness in mm, shear strength in MPa
  * @param working collects the steps when given

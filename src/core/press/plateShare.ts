@@ -16,7 +16,7 @@ interface PlateShare {
 
 /**
  * The share of a shear station: the force of the part over the force of the plate's own size, so that the
- * plate's size in mild steel reads exactly 100 %. Source: common practice, no source.
+ * plate's size in mild steel reads exactly 100%. Source: common practice, no source.
  */
 export function plateShareFinding(press: Press, share: PlateShare, working?: Working): PressFinding {
   const { operation, forceN, plateForceN, plate } = share;

@@ -24,15 +24,15 @@ export interface PunchJob {
 export const usualWorkingGapMm = 6;
 
 /**
- * One punched hole against a press's punch station: station, largest hole, stroke, least hole, force.
+ * One punched hole against a press's punch station: station, largest hole, stroke, smallest hole, force.
  *
  * Share of rating: F / punch force, and F / force of the plate's largest hole at its reference shear
- * strength, whichever is larger, so that the plate's own hole in mild steel reads exactly 100 %.
+ * strength, whichever is larger, so that the plate's own hole in mild steel reads exactly 100%.
  * @param press the press, its limits in mm and N
  * @param job hole and thickness in mm, strengths in MPa
  * @param working collects the steps when given
  * @returns findings, at least one; `use` is a share, 1 is full
- * Source: common practice, no source; force and least hole name their own.
+ * Source: common practice, no source; force and smallest hole name their own.
  */
 export function punchFindings(press: Press, job: PunchJob, working?: Working): PressFinding[] {
   const station = stationOf(press, 'punch', working);
@@ -69,7 +69,7 @@ function leastHoleFinding(press: Press, job: PunchJob, working?: Working): Press
   const limit = leastHoleMm(job, working);
   const held = leastDimensionMm(job.hole) >= limit * (1 - roundingShare);
   return {
-    rule: 'least hole',
+    rule: 'smallest hole',
     outcome: held ? 'held' : 'failed',
     verdict: held ? 'OK' : 'Hole too small',
     press: press.name,
@@ -79,7 +79,7 @@ function leastHoleFinding(press: Press, job: PunchJob, working?: Working): Press
   };
 }
 
-/** What 100 % of the punch is; Infinity where the press states no limit. */
+/** What 100% of the punch is; Infinity where the press states no limit. */
 interface Rating {
   ratingN: number;
   plate?: PlateSize;

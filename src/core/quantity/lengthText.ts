@@ -117,7 +117,7 @@ function bareOrFeetInches(
     return refuse(
       argument,
       received,
-      `${quoted(received)} may be ${first.value} ft ${inches.value} in or a fraction cut short.`,
+      `${quoted(received)} may be ${first.value} ft ${inches.value} in or an unfinished fraction.`,
       `Write ${first.value}'-${inches.value}" or the whole fraction.`,
     );
   }

@@ -21,7 +21,7 @@ import { isCountKnown, isShapeKnown, isUnclear, waitsOnUnclear } from './unclear
 
 /**
  * Checks one row of a parts list against the shop: every operation of the row, one verdict by precedence, everything
- * that was held against something, and what was understood and assumed.
+ * that was checked against something, and what was understood and assumed.
  * @param cells the row's cells, in the order of the headings
  * @param headings where each input stands
  * @param shop the shop's presses, tools, grades and settings

@@ -36,7 +36,7 @@ export interface PressChoice {
 
 /**
  * The checks on the press of the row; where the row names none, on the best of all presses.
- * A row that could not be read has nothing to hold against a press.
+ * A row that could not be read has nothing to check against a press.
  */
 export function checksOnPress(
   job: RowJob,

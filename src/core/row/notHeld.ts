@@ -6,7 +6,7 @@ import { needsPress } from './job/needsPress.js';
 import type { ReadyRow } from './job/readyRow.js';
 
 /**
- * What a row asks for and nothing holds against anything, so that it is never OK: bends across each other,
+ * What a row asks for and nothing is checked against, so that it is never OK: bends across each other,
  * an odd number of holes in two lines, thick steel that is galvanized after it was punched or bent, and columns that
  * are not read.
  */

@@ -45,7 +45,7 @@ export function isWorkKnown(job: Job, work: keyof typeof ofWork): boolean {
   return !anyOf(job, ofWork[work]);
 }
 
-/** Whether the outline of a part and its bends are known, so that holes can be held against them. */
+/** Whether the outline of a part and its bends are known, so that holes can be checked against them. */
 export function isShapeKnown(job: Job): boolean {
   return (
     isCutKnown(job) && (['notch', 'corner clip', 'bend'] as const).every((work) => isWorkKnown(job, work))

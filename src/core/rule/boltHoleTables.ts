@@ -32,7 +32,7 @@ export const aiscInchAbove = {
   longSlotFactor: 2.5,
 };
 
-/** Source: AISC 360-22 Table J3.3M, mm. Held against a reprint. */
+/** Source: AISC 360-22 Table J3.3M, mm. Checked against a reprint. */
 // prettier-ignore
 export const aiscMetricRows: readonly AiscHoleRow[] = [
   { diameter: 16, standard: 18, oversize: 20, shortSlot: [18, 22], longSlot: [18, 40] },
@@ -59,7 +59,7 @@ export const anchorRodRows: readonly { diameter: number; hole: number }[] = [
 ];
 
 /**
- * Source: EN 1090-2 Table 11, nominal clearances in mm (held against a reprint; the oversize hole of M14 from
+ * Source: EN 1090-2 Table 11, nominal clearances in mm (checked against a reprint; the oversize hole of M14 from
  * memory). The clearance of a short slot is that of its length; a long slot is 2.5 d long over all. M8 and M10 are not
  * in the table: they have the clearances of M12 by common practice.
  */

@@ -7,7 +7,7 @@ export interface EdgeTable {
   connectionEnd?: { diameters: readonly number[]; edge: number; note: string };
 }
 
-/** Source: AISC 360-22 Table J3.4, inches (held against a reprint). */
+/** Source: AISC 360-22 Table J3.4, inches (checked against a reprint). */
 const aiscInch: EdgeTable = {
   source: 'AISC 360-22 Table J3.4',
   rows: [
@@ -22,7 +22,7 @@ const aiscInch: EdgeTable = {
   aboveFactor: 1.25,
 };
 
-/** Source: AISC 360-22 Table J3.4M, mm (held against a reprint). */
+/** Source: AISC 360-22 Table J3.4M, mm (checked against a reprint). */
 const aiscMetric: EdgeTable = {
   source: 'AISC 360-22 Table J3.4M',
   rows: [
@@ -37,7 +37,7 @@ const aiscMetric: EdgeTable = {
   aboveFactor: 1.25,
 };
 
-/** Source: AISC 360-05 Table J3.4, at sheared edges, inches (held against a reprint); withdrawn in 2010. */
+/** Source: AISC 360-05 Table J3.4, at sheared edges, inches (checked against a reprint); withdrawn in 2010. */
 const shearedInch: EdgeTable = {
   source: 'AISC 360-05 Table J3.4, at sheared edges (edition withdrawn in 2010)',
   rows: [
@@ -57,7 +57,7 @@ const shearedInch: EdgeTable = {
   },
 };
 
-/** Source: AISC 360-05 Table J3.4M, at sheared edges, mm (held against a reprint); withdrawn in 2010. */
+/** Source: AISC 360-05 Table J3.4M, at sheared edges, mm (checked against a reprint); withdrawn in 2010. */
 const shearedMetric: EdgeTable = {
   source: 'AISC 360-05 Table J3.4M, at sheared edges (edition withdrawn in 2010)',
   rows: [
@@ -99,7 +99,7 @@ export interface IncrementTable {
   rows: readonly { upToDiameter: number; oversize: number; shortSlot: number }[];
 }
 
-/** Source: AISC 360-22 Table J3.5, inches (held against a reprint). A long slot across the edge adds 3/4 d. */
+/** Source: AISC 360-22 Table J3.5, inches (checked against a reprint). A long slot across the edge adds 3/4 d. */
 export const incrementInch: IncrementTable = {
   source: 'AISC 360-22 Table J3.5',
   rows: [
@@ -109,7 +109,7 @@ export const incrementInch: IncrementTable = {
   ],
 };
 
-/** Source: AISC 360-22 Table J3.5M, mm (held against a reprint). */
+/** Source: AISC 360-22 Table J3.5M, mm (checked against a reprint). */
 export const incrementMetric: IncrementTable = {
   source: 'AISC 360-22 Table J3.5M',
   rows: [

@@ -11,8 +11,8 @@ const enFactor = 4;
 const enAdditionMm = 40;
 
 const sources: Record<Exclude<EdgeCode, 'EN'>, string> = {
-  AISC: 'AISC 360-22 J3.6 (held against a reprint)',
-  'AISC 360-22': 'AISC 360-22 J3.6 (held against a reprint)',
+  AISC: 'AISC 360-22 J3.6 (checked against a reprint)',
+  'AISC 360-22': 'AISC 360-22 J3.6 (checked against a reprint)',
   CSA: 'CSA S16, maximum edge distance (from memory)',
   AS: 'AS 4100, maximum edge distance (from memory)',
 };

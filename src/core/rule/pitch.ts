@@ -8,7 +8,7 @@ import { withOtherCodes } from './otherCodes.js';
 const aisc = {
   factor: 8 / 3,
   formula: 'p = 2⅔ · d',
-  source: 'AISC 360-22 J3.4, until 2016 J3.3 (held against a reprint)',
+  source: 'AISC 360-22 J3.4, until 2016 J3.3 (checked against a reprint)',
   cautions: ['3 d is preferred.'],
 };
 const byBolt: Record<

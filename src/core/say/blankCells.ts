@@ -6,10 +6,10 @@ import { holeTitle } from '../row/job/rowJob.js';
 import { listWords } from './listWords.js';
 
 const unchecked: Record<Unchecked, string> = {
-  'far end': 'nothing was held against the far end',
+  'far end': 'nothing was checked against the far end',
   'longest bar': 'the length and mass that the press carries were not checked',
   'shortest piece': 'the shortest piece the press can hold was not checked',
-  'notches against the rest': 'the notches were not held against the rest of the part',
+  'notches against the rest': 'the notches were not checked against the rest of the part',
   'bends against the rest': 'flanges, and holes beside the bends, were not checked',
   'mitered leg': 'it is not known whether a press that miters one leg makes it',
   'hand of the miter': 'it is not known whether a press that makes one hand of miter makes it',

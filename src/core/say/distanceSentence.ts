@@ -47,10 +47,10 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
 
 function betweenCuts({ given, limit, between, ...rule }: Distance, unit: LengthUnit): string {
   const [a, b] = between.map(thingWords).sort();
-  return `between ${a} and ${b} there are ${size(given.most, unit)} of steel, under ${size(limit.most, unit)} (${ruleWords(rule)}).`;
+  return `only ${size(given.most, unit)} of steel between ${a} and ${b}, under ${size(limit.most, unit)} (${ruleWords(rule)}).`;
 }
 
-/** A failure of a hole that lies over what it is held against, wherever it may be. */
+/** A failure of a hole that lies over what it is checked against, wherever it may be. */
 export function runsOver({ outcome, kind, given }: Distance): boolean {
   return outcome === 'failed' && kind !== 'flange' && given.most < -toleranceMm;
 }
@@ -89,7 +89,7 @@ function thingWords(thing: Thing): string {
   }
 }
 
-/** What a distance was held against: `AISC, sheared edge, bolt 3/4`. */
+/** What a distance was checked against: `AISC, sheared edge, bolt 3/4`. */
 export function ruleWords({ kind, basis, face }: Pick<Distance, 'kind' | 'basis' | 'face'>): string {
   switch (kind) {
     case 'edge by practice':

@@ -6,7 +6,7 @@ const rules = {
   'press limit': true,
   'blank item': true,
   'shear minimum': true,
-  'least hole': true,
+  'smallest hole': true,
   share: true,
   'blade material': true,
   'widest bar': true,

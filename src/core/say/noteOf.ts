@@ -21,7 +21,7 @@ export function noteOf(row: CheckedRow, unit: LengthUnit): string {
 /** What was read and assumed, as one sentence; empty where nothing was. */
 export function echoOf(readings: readonly Reading[], unit: LengthUnit): string {
   const echo = readings.map((reading) => readingWords(reading, unit)).filter((words) => words !== '');
-  return echo.length > 0 ? `Read: ${[...new Set(echo)].join('; ')}.` : '';
+  return echo.length > 0 ? `Understood as: ${[...new Set(echo)].join('; ')}.` : '';
 }
 
 /** How the press was chosen, where the row names none. */

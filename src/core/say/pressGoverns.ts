@@ -3,7 +3,7 @@ import { governsOf } from '../press/limit.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { describeHole } from '../tooling/hole.js';
 
-/** What a check against a press held against what, in a few words: `punch throat`, `punch force, Ø13/16`. */
+/** What a check against a press compared, in a few words: `punch throat`, `punch force, Ø13/16`. */
 export function pressGoverns(finding: PressFinding, unit: LengthUnit): string {
   switch (finding.rule) {
     case 'refusal':
@@ -17,8 +17,8 @@ export function pressGoverns(finding: PressFinding, unit: LengthUnit): string {
     case 'blank item':
     case 'shear minimum':
       return governsOf(finding.item);
-    case 'least hole':
-      return `least hole, ${describeHole(finding.hole, unit)}`;
+    case 'smallest hole':
+      return `smallest hole, ${describeHole(finding.hole, unit)}`;
     case 'share':
       return finding.hole ? `${finding.operation}, ${describeHole(finding.hole, unit)}` : finding.operation;
     case 'widest bar':

@@ -31,8 +31,8 @@ function sentence(finding: PressFinding, press: string, unit: LengthUnit): strin
       return `${itemName(finding.item)} of ${press} is blank, so it was not checked.`;
     case 'shear minimum':
       return minimumSentence(finding, press, unit);
-    case 'least hole':
-      return leastHoleSentence(finding, unit);
+    case 'smallest hole':
+      return smallestHoleSentence(finding, unit);
     case 'share':
       return shareSentence(finding, unit);
     case 'blade material':
@@ -41,7 +41,7 @@ function sentence(finding: PressFinding, press: string, unit: LengthUnit): strin
       return `a cut ${size(finding.given, unit)} wide is over ${press}'s widest bar, ${size(finding.limit, unit)}.`;
     case 'plate thickness': {
       const { widthMm, thicknessMm } = finding.plate;
-      return `${size(finding.given, unit)} thick is over ${press}'s plate size ${sizes([widthMm, thicknessMm], unit)}.`;
+      return `${size(finding.given, unit)} thick is over ${press}'s rated size ${sizes([widthMm, thicknessMm], unit)}.`;
     }
     case 'nothing stated':
       return `${press} states neither sizes nor a force for its ${finding.of}, so the cut was not checked.`;
@@ -82,9 +82,12 @@ function minimumSentence(
     : `${size(given, unit)} is smaller than ${press} can hold and cut, ${least}.`;
 }
 
-function leastHoleSentence({ hole, thicknessMm, limit }: FindingOf<'least hole'>, unit: LengthUnit): string {
+function smallestHoleSentence(
+  { hole, thicknessMm, limit }: FindingOf<'smallest hole'>,
+  unit: LengthUnit,
+): string {
   const least = size(nextSizeMm(limit, unit), unit);
-  return `a ${nameHole(hole, unit)} in metal ${size(thicknessMm, unit)} thick may burst the punch; the least is ${least}; drill it.`;
+  return `a ${nameHole(hole, unit)} in metal ${size(thicknessMm, unit)} thick may burst the punch; the smallest to punch is ${least}. Drill it.`;
 }
 
 function bladeSentence(
@@ -152,5 +155,5 @@ function dieHolderSentence(
   unit: LengthUnit,
 ): string {
   const room = size(Math.max(given, 0), unit);
-  return `${holeTitle(group)}: from the hole to the ${beside} there are ${room}; ${press}'s die holder needs ${size(limit, unit)}.`;
+  return `${holeTitle(group)}: only ${room} from the hole to the ${beside}; ${press}'s die holder needs ${size(limit, unit)}.`;
 }

@@ -7,7 +7,7 @@ import { holeTitle } from '../row/job/rowJob.js';
 import { listWords } from './listWords.js';
 import { size, sizes } from './sizes.js';
 
-/** What was read or taken, as a clause of the note: `8 × Ø13/16 in`, `usual gage 1-3/4 in taken`. Empty for what is a sentence of its own. */
+/** What was read or taken, as a clause of the note: `8 × Ø13/16`, `usual gage 1-3/4 in taken`. Empty for what the row already says so, and for what is a sentence of its own. */
 export function readingWords(reading: Reading, unit: LengthUnit): string {
   switch (reading.is) {
     case 'ignored mark':
@@ -21,14 +21,17 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'holes': {
       const fit = reading.fitOfBolt ? `, ${reading.fitOfBolt.fit} for bolt ${reading.fitOfBolt.bolt}` : '';
       const finishing = reading.countersunk ? ', countersunk, which is not checked' : '';
+      if (reading.typedSo && reading.counted && fit === '') return finishing.replace(', ', '');
       return `${reading.count} × ${describeHole(reading.hole, unit)}${assumed(reading)}${fit}${finishing}`;
     }
     case 'notches': {
       const { widthMm, depthMm, placed } = reading;
+      if (placed && reading.counted && !reading.byMiddle) return '';
       const where = placed ? (reading.byMiddle ? ', placed by the middle' : '') : ', taken at an edge';
       return `${counted(reading, 'notch', 'notches')} ${size(widthMm, unit)} wide, ${size(depthMm, unit)} deep${where}`;
     }
     case 'corners clipped':
+      if (reading.counted && reading.alongMm === reading.acrossMm) return '';
       return `${counted(reading, 'corner', 'corners')} clipped ${sizes([reading.alongMm, reading.acrossMm], unit)}`;
     case 'bends':
       return `${counted(reading, 'bend', 'bends')} ${size(reading.lengthMm, unit)} long, given as a flat blank`;

@@ -3,7 +3,7 @@ import { governsOf } from '../press/limit.js';
 import { cellName } from './cellWords.js';
 import { holeTitle } from '../row/job/rowJob.js';
 
-/** What a check of the row held against what, in a few words: `edge distance`, `spacing`. */
+/** What a check of the row compared, in a few words: `edge distance`, `spacing`. */
 export function rowGoverns(finding: RowFinding): string {
   switch (finding.rule) {
     case 'distance':

@@ -12,7 +12,7 @@ export function say(finding: Finding, unit: LengthUnit): string {
   return rowSentence(finding, unit, (each) => say(each, unit));
 }
 
-/** What was held against what, in a few words: `punch force`, `end distance`. */
+/** What was compared, in a few words: `punch force`, `end distance`. */
 export function governs(finding: Finding, unit: LengthUnit): string {
   return isPressFinding(finding) ? pressGoverns(finding, unit) : rowGoverns(finding);
 }

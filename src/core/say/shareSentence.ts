@@ -11,10 +11,10 @@ export function shareSentence(finding: ShareFinding, unit: LengthUnit): string {
   const share = `${operation} is ${percentBeside(use, [1, shareToUse])} of ${press}'s rating`;
   const above = outcome === 'failed' ? '' : `, above the ${percent(shareToUse)} the shop uses`;
   const full = fullWords(finding, unit);
-  return `${share}${above}${full === undefined ? '' : `; 100 % is ${full}`}.`;
+  return `${share}${above}${full === undefined ? '' : `; 100% is ${full}`}.`;
 }
 
-/** What 100 % is: the size on the plate, or the rated force. */
+/** What 100% is: the size on the plate, or the rated force. */
 function fullWords({ operation, ratingN, plate }: ShareFinding, unit: LengthUnit): string | undefined {
   if (plate) {
     const strength = formatQuantity({ kind: 'stress', value: plate.strengthMPa }, unit);

@@ -6,7 +6,7 @@ import { describeHole, type Hole, nameHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/job/rowJob.js';
 import { size } from './sizes.js';
 
-/** What has a size that is held against a limit, with the size: `thickness 1/2 in`, `a cut 12 in wide`. */
+/** What has a size that is checked against a limit, with the size: `thickness 1/2 in`, `a cut 12 in wide`. */
 export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, unit: LengthUnit): string {
   switch (sized.is) {
     case 'hole':
@@ -42,7 +42,7 @@ export function sizedWords({ sized, given, group }: FindingOf<'press limit'>, un
   }
 }
 
-/** What of a hole is held against the largest: of one with corners the diagonal. */
+/** What of a hole is checked against the largest: of one with corners the diagonal. */
 function holeWords(hole: Hole, given: number, unit: LengthUnit): string {
   if (hole.shape === 'round') return `hole ${describeHole(hole, unit)}`;
   const name = nameHole(hole, unit);

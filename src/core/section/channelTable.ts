@@ -23,7 +23,7 @@ interface UpnRow {
 }
 
 /**
- * Source: AISC Steel Construction Manual, Part 1, C-shapes. Held against a reprint: C3X4.1, C4X5.4, C5X6.7, C6X8.2,
+ * Source: AISC Steel Construction Manual, Part 1, C-shapes. Checked against a reprint: C3X4.1, C4X5.4, C5X6.7, C6X8.2,
  * C6X10.5, C8X11.5, C8X13.75, C10X15.3, C12X20.7, C15X33.9, and the areas of C7X9.8, C10X20, C15X50. The other
  * dimensions of those three and all other rows are from memory, but C3X3.5, C4X4.5 and C4X6.25: AISC Shapes Database
  * 15.0, as in the open repository buddyd16/Structural-Engineering.
@@ -65,7 +65,7 @@ const inchRows: readonly InchRow[] = [
 ];
 
 /**
- * Source: EN 10365, UPN. The rows from 80 to 200 are held against a reprint; the dimensions of the others against the
+ * Source: EN 10365, UPN. The rows from 80 to 200 are checked against a reprint; the dimensions of the others against the
  * open repository fib-international/structuralcodes, their areas and masses are from memory.
  */
 // prettier-ignore
@@ -102,7 +102,7 @@ const upeRows: readonly (readonly [number, number, number, number, number])[] = 
   [400, 115, 13.5, 18, 18],
 ];
 
-/** Flanges of US channels gain 2 in 12 toward the web; of UPN 8 %, over 300 mm 5 % (EN 10279, from memory). */
+/** Flanges of US channels gain 2 in 12 toward the web; of UPN 8%, over 300 mm 5% (EN 10279, from memory). */
 const usSlope = 1 / 6;
 const upnSlope = 0.08;
 const deepUpnSlope = 0.05;

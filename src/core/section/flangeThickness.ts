@@ -2,7 +2,7 @@ import type { Section } from './section.js';
 
 /**
  * The thickness of a channel's flange at a gage line. The table's thickness holds at one place; a tapered
- * flange gains with its slope toward the web: 1 in 6 for US channels, 8 % for UPN.
+ * flange gains with its slope toward the web: 1 in 6 for US channels, 8% for UPN.
  *
  * Formula: t = tf + (g0 − g) · slope, g0 where the flange has its nominal thickness
  * @param input.section the channel, mm

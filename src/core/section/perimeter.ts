@@ -24,7 +24,7 @@ interface PerimeterStep {
  * @param section the section, dimensions in mm
  * @param working collects the step when given
  * @returns perimeter in mm
- * Valid for positive dimensions; throws `invalid` otherwise. Channels and tees are taken as sharp, which is up to 5 %
+ * Valid for positive dimensions; throws `invalid` otherwise. Channels and tees are taken as sharp, which is up to 5%
  * too much.
  * @example sectionPerimeterMm(readSection('L100x100x10', 'Section', 'mm').section) // 389.7
  * Source: plane geometry; the surfaces that EN 10056-1 and EN 10219-2 print agree (from memory).
@@ -89,7 +89,7 @@ function describe(section: AnySection): PerimeterStep {
   }
 }
 
-const sharp = 'Taken as sharp: up to 5 % too much.';
+const sharp = 'Taken as sharp: up to 5% too much.';
 
 function sides(a: number, b: number, first: string, second: string): NamedValue[] {
   return [lengthValue('a', first, a), lengthValue('b', second, b)];

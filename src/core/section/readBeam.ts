@@ -1,5 +1,5 @@
 import { refuseUnknown } from '../inputError.js';
-import { nearNames } from '../nearNames.js';
+import { didYouMean } from '../nearNames.js';
 import { quoted } from '../quantity/cellValue.js';
 import { beams } from './beam/beamTable.js';
 import { readTrailingLength, type SectionSource } from './dimension.js';
@@ -30,8 +30,7 @@ function metricName(word: string, part: string): string {
 }
 
 function unknownBeam(name: string, source: SectionSource): never {
-  const near = nearNames(name, [...byName.keys()]);
-  const hint = near.length > 0 ? `Near names: ${near.join(', ')}.` : 'Write a name such as W12X26 or HEA160.';
+  const hint = didYouMean(name, [...byName.keys()]) ?? 'Write a name such as W12X26 or HEA160.';
   return refuseUnknown(
     source.argument,
     source.text,

@@ -1,5 +1,5 @@
 import { refuseUnknown } from '../inputError.js';
-import { nearNames } from '../nearNames.js';
+import { didYouMean } from '../nearNames.js';
 import { quoted } from '../quantity/cellValue.js';
 import { channels } from './channelTable.js';
 import { readTrailingLength, type SectionSource } from './dimension.js';
@@ -22,9 +22,7 @@ export function readChannel(word: string, parts: string[], source: SectionSource
 }
 
 function unknownChannel(name: string, source: SectionSource): never {
-  const near = nearNames(name, [...byName.keys()]);
-  const hint =
-    near.length > 0 ? `Near names: ${near.join(', ')}.` : 'Write a name such as C8X11.5 or UPN100.';
+  const hint = didYouMean(name, [...byName.keys()]) ?? 'Write a name such as C8X11.5 or UPN100.';
   const problem = `${quoted(source.text)} is not a channel in the table.`;
   return refuseUnknown(source.argument, source.text, problem, hint);
 }

@@ -37,7 +37,7 @@ export function sawnAreaStep(section: SawnSection): AreaStep {
     case 'tee': {
       const { flangeWidthMm: a, depthMm: b } = section;
       const values = [lengthValue('a', 'flange width', a), lengthValue('b', 'depth of the stem', b), wall];
-      const cautions = ['Taken as sharp and without taper: within about 1 % of rolled tees.'];
+      const cautions = ['Taken as sharp and without taper: within about 1% of rolled tees.'];
       const formula = 'A = t · (a + b − t)';
       return { areaMm2: t * (a + b - t), formula, values, source: 'plane geometry', cautions };
     }

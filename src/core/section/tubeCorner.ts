@@ -11,5 +11,5 @@ const largerCornersOverMm = 6;
 /** A caution where the corners of metric tubes are larger than ours. */
 export function cornerCaution(thicknessMm: number): string[] {
   if (thicknessMm <= largerCornersOverMm) return [];
-  return ['Walls over 6 mm have larger corners in EN 10219-2: the area is then up to 2 % less.'];
+  return ['Walls over 6 mm have larger corners in EN 10219-2: the area is then up to 2% less.'];
 }

@@ -36,7 +36,7 @@ export function gaugeSteps(
     title: 'Reach',
     formula: 'fence and stops of the press that reaches most holes, with the fewest settings',
     values: [],
-    result: textValue('press', 'press that the reach is held against', found.press ?? 'none: no limits'),
+    result: textValue('press', 'press that the reach is checked against', found.press ?? 'none: no limits'),
     source: 'fence, stops and throat, as given in the Presses table',
     cautions: reachCautions(found),
   });
@@ -56,7 +56,7 @@ function reachCautions({ unknown, settings }: GaugesOfShop): string[] {
   const usesBoth = new Set(settings.map(({ stop }) => stop)).size > 1;
   const names = unknown.map(itemName).join(', ');
   return [
-    ...(unknown.length > 0 ? [`Not known of this press, and not held against: ${names}.`] : []),
+    ...(unknown.length > 0 ? [`Not known of this press, and not checked against: ${names}.`] : []),
     ...(usesBoth ? [otherEnd] : []),
   ];
 }

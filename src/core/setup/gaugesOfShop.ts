@@ -7,7 +7,7 @@ import { pressReach } from './pressReach.js';
 
 /** The settings of the press that is best for them. */
 export interface GaugesOfShop extends GaugeSettings {
-  /** The press whose reach they are held against; none where no press punches. */
+  /** The press whose reach they are checked against; none where no press punches. */
   press?: string;
   unknown: readonly PressItemKey[];
 }
@@ -20,7 +20,7 @@ const anywhere: GaugeReach = {
 
 /**
  * The fewest settings for a plate on the press of a shop that reaches most holes, and of these needs fewest settings;
- * the first of several. Without a press that punches, nothing is held against a reach.
+ * the first of several. Without a press that punches, nothing is checked against a reach.
  */
 export function gaugesOfShop(input: Omit<GaugeInput, 'reach'>, presses: readonly Press[]): GaugesOfShop {
   const onEach = presses

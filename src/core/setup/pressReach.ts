@@ -4,10 +4,10 @@ import type { Press } from '../press/press.js';
 import type { PressItemKey } from '../press/item/pressItem.js';
 import type { GaugeReach } from './gaugeSetting.js';
 
-/** The reach of the gauges of a press, and the items it could not be held against. */
+/** The reach of the gauges of a press, and the items it could not be checked against. */
 export interface PressReach {
   reach: GaugeReach;
-  /** Blank, or cells that cannot be read: nothing was held against them. */
+  /** Blank, or cells that cannot be read: nothing was checked against them. */
   unknown: readonly PressItemKey[];
 }
 

@@ -39,7 +39,7 @@ export interface RowGauge {
   marked: readonly HoleOfRow[];
   /** The row does not give where they lie: nothing can be set for them. */
   notGiven: readonly HoleOfRow[];
-  /** Items of the press that are not known, so that nothing was held against them. */
+  /** Items of the press that are not known, so that nothing was checked against them. */
   unknown: readonly PressItemKey[];
 }
 

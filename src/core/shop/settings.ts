@@ -13,7 +13,7 @@ import { type Cells, nameKey, readTable, type Table } from './table.js';
 export interface Settings extends CostSettings {
   /** Shear strength as a share of the upper tensile strength, where a grade states none. */
   shearRatio: number;
-  /** Least hole dimension as a multiple of the thickness. */
+  /** Smallest hole as a multiple of the thickness. */
   holeToThickness: number;
   /** Stress a punch may carry in compression, MPa. */
   punchAllowanceMPa: number;

@@ -24,7 +24,7 @@ export interface StopsOfStroke {
   stripperMm?: number;
   /** Of the punch, where its height and the press are known. */
   travel?: RamTravel;
-  /** What could not be held against the stops, since the press does not say it. */
+  /** What could not be checked against the stops, since the press does not say it. */
   notChecked: readonly PressItemKey[];
 }
 

@@ -16,7 +16,7 @@ export const bendGroups: readonly { grade: string; group: BendGroup }[] = [
 
 /**
  * Source: ASTM A6 Table X4.2, suggested least inside radius for bends across the rolling direction, as a multiple of
- * the thickness (held against a reprint). Its rows end at 3/4, 1 and 2 in [20, 25, 50 mm]; the larger of both counts.
+ * the thickness (checked against a reprint). Its rows end at 3/4, 1 and 2 in [20, 25, 50 mm]; the larger of both counts.
  */
 export const bendMultiples: readonly ({ upToMm: number } & Record<BendGroup, number>)[] = [
   { upToMm: 20, B: 1.5, C: 1.5, F: 1.75 },
@@ -29,7 +29,7 @@ export const bendMultiples: readonly ({ upToMm: number } & Record<BendGroup, num
 type RadiusPair = readonly [across: number, along: number];
 
 /**
- * Source: EN 10025-2, recommended least inside radius for cold flanging to 90° of flat products, mm (held against a
+ * Source: EN 10025-2, recommended least inside radius for cold flanging to 90° of flat products, mm (checked against a
  * reprint). The grades there are those with the suffix C, such as S235JRC. Thicknesses above 1 mm.
  */
 export const flangingRadii: readonly {

@@ -66,7 +66,7 @@ function plateClearance(thicknessMm: number, working?: Working): number {
     values: [{ symbol: 't', meaning: 'thickness', kind: 'length', value: thicknessMm }],
     result: { symbol: 'c', meaning: 'total die clearance, both sides', kind: 'length', value: totalMm },
     source: 'common practice, plate and structural',
-    ...(usual ? {} : { cautions: ['The clearance is outside the usual 5 to 25 % of the thickness.'] }),
+    ...(usual ? {} : { cautions: ['The clearance is outside the usual 5 to 25% of the thickness.'] }),
   });
   return totalMm;
 }

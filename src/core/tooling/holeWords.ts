@@ -36,7 +36,7 @@ const filler = longestFirst([...fillers, ...plurals]);
 const letters = 'a-zäöüéè';
 
 const shapeBefore = new RegExp(`^(${longestFirst(Object.keys(shapeWords))})(?![${letters}])\\.? ?(.*)$`);
-/** A `d` behind a size says nothing: `22 d` may be cut short. */
+/** A `d` behind a size says nothing: `22 d` may be unfinished. */
 const shapesBehind = longestFirst(Object.keys(shapeWords).filter((word) => word !== 'd'));
 const shapeBehind = new RegExp(`^([\\d.,].*?) ?(?<![${letters}])(${shapesBehind})\\.?$`);
 const fillerBefore = new RegExp(`^(?:${filler})(?![${letters}])[.:]? ?`);

@@ -23,7 +23,7 @@ const alongRollingFactor = 1.5;
 const galvanizedMultiple = 3;
 /** A plate sold as 3/4 in or 8 mm may be typed with rounding. */
 const nominalToleranceMm = 0.05;
-const galvanizedSource = 'hot-dip galvanized work, 3 t (guidance of galvanizers, held against a page)';
+const galvanizedSource = 'hot-dip galvanized work, 3 t (guidance of galvanizers, checked against a page)';
 
 /**
  * The least inside radius of a cold bend, by grade and thickness: with a sharper one the outside may crack.
@@ -64,7 +64,7 @@ function byGroup(input: BendRadiusInput, working?: Working): LeastBendRadius | u
   if (!group || !row) return undefined;
   const multiple = row[group] * (alongRolling ? alongRollingFactor : 1);
   const leastMm = multiple * thicknessMm;
-  const source = `ASTM A6 Table X4.2, group ${group} (held against a reprint; the group from memory)`;
+  const source = `ASTM A6 Table X4.2, group ${group} (checked against a reprint; the group from memory)`;
   working?.step({
     title: 'Least inside radius of the grade',
     formula: 'r0 = m · t',
@@ -86,7 +86,7 @@ function byFlanging(input: BendRadiusInput, working?: Working): LeastBendRadius 
   const row = flangingRadii.find(({ upToMm }) => atMost(thicknessMm, upToMm + nominalToleranceMm));
   if (!row || thicknessMm <= flangingAboveMm) return { known: false, why: 'thickness' };
   const leastMm = row[name][alongRolling ? 1 : 0];
-  const source = 'EN 10025-2, least inside radius for cold flanging (held against a reprint)';
+  const source = 'EN 10025-2, least inside radius for cold flanging (checked against a reprint)';
   working?.step({
     title: 'Least inside radius of the grade',
     formula: 'r0 by table',

@@ -32,7 +32,7 @@ export function leastHoleMm(
     (4 * shearStrengthMPa * thicknessMm) / punchAllowanceMPa,
   );
   working?.step({
-    title: 'Least hole dimension',
+    title: 'Smallest hole',
     formula: 'd = max(r · t, 4 · τ · t / σp)',
     values: [
       { symbol: 'r', meaning: 'hole-to-thickness ratio', kind: 'ratio', value: holeToThickness },
@@ -40,7 +40,7 @@ export function leastHoleMm(
       { symbol: 'τ', meaning: 'shear strength', kind: 'stress', value: shearStrengthMPa },
       { symbol: 'σp', meaning: 'punch allowance in compression', kind: 'stress', value: punchAllowanceMPa },
     ],
-    result: { symbol: 'd', meaning: 'least hole dimension', kind: 'length', value: leastMm },
+    result: { symbol: 'd', meaning: 'smallest hole', kind: 'length', value: leastMm },
     source: 'common practice',
   });
   return leastMm;

@@ -104,7 +104,7 @@ function refuseTwoReadings(text: string, { argument, value }: HoleSource): void 
   refuse(
     argument,
     value,
-    `${quoted(value)} may be ${mixed ? `one hole of ${mixed}` : 'a size cut short'} or ${whole} holes of ${part}.`,
+    `${quoted(value)} may be ${mixed ? `one hole of ${mixed}` : 'an unfinished size'} or ${whole} holes of ${part}.`,
     `Write ${mixed ? `Ø${whole}-${part} for one hole, or ` : ''}${whole} @ ${part} for ${whole} holes.`,
   );
 }

@@ -21,7 +21,7 @@ export const stripForce = define({
   gives:
     'Force in US tons (inch shop) or kN (mm shop): the punching force × the setting Stripping share, else 0.15.',
   errors: '',
-  source: 'common practice, no source: 10 to 20 % of the punching force; that by Groover (from memory)',
+  source: 'common practice, no source: 10 to 20% of the punching force; that by Groover (from memory)',
   example: '=TONROW.STRIPFORCE("13/16","3/8","A36")',
   compute({ hole, thickness, grade, shop }, _context, working) {
     const shearRatio = setting(shop, 'shearRatio');

@@ -1,5 +1,5 @@
 import { refuse, refuseUnknown, sentenceInCell } from '../../core/inputError.js';
-import { nearNames } from '../../core/nearNames.js';
+import { didYouMean } from '../../core/nearNames.js';
 import { pressSource } from '../../core/press/limit.js';
 import { type PressValue, pressValue as valueOf } from '../../core/press/press.js';
 import { type PressItem, pressItems } from '../../core/press/item/pressItem.js';
@@ -38,8 +38,7 @@ export const pressValue = define({
   compute({ press, item, shop }, { unit }, working) {
     const found: PressItem | undefined = pressItems.find((each) => nameKey(each.name) === nameKey(item));
     if (!found) {
-      const near = nearNames(nameKey(item), itemNames, nameKey);
-      const hint = near.length > 0 ? `Near names: ${near.join(', ')}.` : 'Write a name of the Item column.';
+      const hint = didYouMean(nameKey(item), itemNames, nameKey) ?? 'Write a name of the Item column.';
       return refuseUnknown('Item', item, `${quoted(item)} is not an item of a press.`, hint);
     }
     const value = valueOf(findPress(press, 'Press', shop), found.key as (typeof pressItems)[number]['key']);

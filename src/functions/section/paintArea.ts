@@ -15,7 +15,7 @@ export const paintArea = define({
   result: 'surface',
   gives: 'Surface in ft² (inch shop) or m² (mm shop): perimeter × length; tubes outside only.',
   errors: '#N/A for a channel that stands in no table.',
-  source: 'plane geometry; channels and tees as sharp, up to 5 % too much',
+  source: 'plane geometry; channels and tees as sharp, up to 5% too much',
   example: '=TONROW.PAINTAREA("L3X3X1/4","10\'-0""")',
   compute({ section, length }, _context, working) {
     return paintAreaMm2({ section, lengthMm: length }, working);

@@ -35,7 +35,7 @@ export const strokeLimits = define({
     thickness: lengthArgument('thickness', 'Thickness of the material; of a round or square bar its size'),
     shop: shopArgument,
     hole: optionalHoleArgument(
-      'Hole to be punched: the height of its punch is then held against the press',
+      'Hole to be punched: the height of its punch is then checked against the press',
       'the height of the punch is not checked',
     ),
   },

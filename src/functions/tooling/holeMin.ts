@@ -8,7 +8,7 @@ import { define } from '../descriptor/descriptor.js';
 
 export const holeMin = define({
   name: 'HOLEMIN',
-  purpose: 'Least hole dimension a punch survives in a thickness and grade',
+  purpose: 'Smallest hole a punch survives in a thickness and grade',
   arguments: {
     thickness: lengthArgument('thickness', 'Thickness of the material'),
     grade: gradeArgument(),

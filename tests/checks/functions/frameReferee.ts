@@ -106,7 +106,7 @@ function commonSides(a: Flatten.Polygon, b: Flatten.Polygon): number {
 }
 
 /**
- * How the legs lie, from the drawing alone: the sheared line is held against the heel and the axis of the piece. With
+ * How the legs lie, from the drawing alone: the sheared line is checked against the heel and the axis of the piece. With
  * the heel at the bottom of the picture, a line like / needs the standing leg up, one like \ needs it down.
  */
 function legsSeen({ polygon, inward }: Piece, toes: 'in' | 'out'): string {

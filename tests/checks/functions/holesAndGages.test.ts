@@ -69,7 +69,7 @@ describe('BOLTHOLE', () => {
     expect(sheet.call('BOLTHOLE', bolt, 'in', 'long slot')).toBe(long);
   });
 
-  // AISC 360-22 Table J3.3M, mm (held against a reprint).
+  // AISC 360-22 Table J3.3M, mm (checked against a reprint).
   it.each([
     ['M16', 18, 20, '18x22', '18x40'],
     ['M20', 22, 24, '22x26', '22x50'],
@@ -85,7 +85,7 @@ describe('BOLTHOLE', () => {
     expect(sizes(sheet.call('BOLTHOLE', bolt, 'mm', 'long slot'))).toBe(long);
   });
 
-  // EN 1090-2 Table 11 (held against a reprint).
+  // EN 1090-2 Table 11 (checked against a reprint).
   it.each([
     ['M12', 13, 15, '13x16', '13x30'],
     ['M16', 18, 20, '18x22', '18x40'],
@@ -121,7 +121,7 @@ describe('BOLTHOLE', () => {
     expect(sheet.number('BOLTHOLE', bolt, 'mm', 'coarse', 'ISO 273')).toBe(coarse);
   });
 
-  // AISC Design Guide 1, Table 2.3, 2006 (held against a reprint).
+  // AISC Design Guide 1, Table 2.3, 2006 (checked against a reprint).
   it.each([
     ['3/4', '1-5/16'],
     ['7/8', '1-9/16'],
@@ -138,8 +138,8 @@ describe('BOLTHOLE', () => {
 
 describe('PITCHMIN', () => {
   it.each([
-    ['AISC 360-22 J3.4, 2⅔ d (held against a reprint)', ['3/4'], 2],
-    ['AISC 360-22 J3.4, 2⅔ d (held against a reprint)', ['7/8', 'in', 'AISC 360-22'], 7 / 3],
+    ['AISC 360-22 J3.4, 2⅔ d (checked against a reprint)', ['3/4'], 2],
+    ['AISC 360-22 J3.4, 2⅔ d (checked against a reprint)', ['7/8', 'in', 'AISC 360-22'], 7 / 3],
     ['EN 1993-1-8 Table 3.3, 2.2 d0', ['M20', enShop.stamp], 48.4],
     ['CSA S16, 2.7 d (from memory)', ['M20', 'mm', 'CSA'], 54],
     ['AS 4100, 2.5 d (from memory)', ['M20', 'mm', 'AS'], 50],

@@ -8,12 +8,12 @@ const groover = shopWith({ 'Punch force': '100 kN', 'Bend V openings': '16 mm, 2
 const sheet = new SheetRuntime(shop, groover);
 
 describe('STRIPFORCE', () => {
-  it('Kalpakjian & Schmid: Ø25, 3.2 mm, 0.7 · 1000 MPa, punching ≈ 176 kN (digits from memory); 15 % of it: 26.4 kN (common practice, no source)', () => {
+  it('Kalpakjian & Schmid: Ø25, 3.2 mm, 0.7 · 1000 MPa, punching ≈ 176 kN (digits from memory); 15% of it: 26.4 kN (common practice, no source)', () => {
     expectPrinted(sheet.number('PUNCHFORCE', 25, 3.2, 'shear 700 MPa', 'mm'), '176');
     expectPrinted(sheet.number('STRIPFORCE', 25, 3.2, 'shear 700 MPa', 'mm'), '26.4');
   });
 
-  it('lies within 10 to 20 % of the punching force (common practice, no source)', () => {
+  it('lies within 10 to 20% of the punching force (common practice, no source)', () => {
     const share =
       sheet.number('STRIPFORCE', '13/16', '1/2', 'A36') / sheet.number('PUNCHFORCE', '13/16', '1/2', 'A36');
     expect(share).toBeGreaterThanOrEqual(0.1);
@@ -57,7 +57,7 @@ describe('BENDFORCE', () => {
     ['A36', '1.5'],
     ['A572-50', '1.5'],
     ['A514', '1.75'],
-  ])('ASTM A6 Table X4.2, least inside radius of %s: %s t (held against a reprint)', (grade, multiple) => {
+  ])('ASTM A6 Table X4.2, least inside radius of %s: %s t (checked against a reprint)', (grade, multiple) => {
     const radius = result(stepsOf(300, 10, grade, 'mm'), 'Least inside radius of the grade');
     expectPrinted(radius / 10, multiple, 1e-9);
   });
@@ -89,7 +89,7 @@ describe('NOTCHUSE', () => {
 });
 
 describe('BENDUSE', () => {
-  it('Groover, V bending, 10,909 N (digits from memory), on a press of 100 kN: 10.909 %', () => {
+  it('Groover, V bending, 10,909 N (digits from memory), on a press of 100 kN: 10.909%', () => {
     const use = sheet.number(
       'BENDUSE',
       'Bay A',
@@ -107,7 +107,7 @@ describe('BENDUSE', () => {
     expectPrinted(sheet.number(...call) / sheet.number(...call, '25 mm'), '0.625', 1e-9); // 25 over 40
   });
 
-  it('EN 10025-2, S355 of 10 mm, least inside radius 20 mm (held against a reprint): V 120 mm, over the 4 in on hand', () => {
+  it('EN 10025-2, S355 of 10 mm, least inside radius 20 mm (checked against a reprint): V 120 mm, over the 4 in on hand', () => {
     const call = ['BENDUSE', 'Bay A', '150 mm', '10 mm', 'S355', shop.stamp] as const;
     expect(sheet.call(...call)).toBe('No tool');
     expect(sheet.call(...call, 4)).toBeTypeOf('number');

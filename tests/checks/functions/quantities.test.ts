@@ -22,10 +22,10 @@ describe('SECTIONMASS', () => {
   });
 
   it.each([
-    ['L2X2X1/4', '3.19', 'AISC Manual, Part 1 (held against a reprint)'],
-    ['L3X3X1/4', '4.9', 'AISC Manual, Part 1 (held against a reprint)'],
-    ['L4X4X1/2', '12.8', 'AISC Manual, Part 1 (held against a reprint)'],
-    ['L6X4X1/2', '16.2', 'AISC Manual, Part 1 (held against a reprint)'],
+    ['L2X2X1/4', '3.19', 'AISC Manual, Part 1 (checked against a reprint)'],
+    ['L3X3X1/4', '4.9', 'AISC Manual, Part 1 (checked against a reprint)'],
+    ['L4X4X1/2', '12.8', 'AISC Manual, Part 1 (checked against a reprint)'],
+    ['L6X4X1/2', '16.2', 'AISC Manual, Part 1 (checked against a reprint)'],
     ['C8X11.5', '11.5', 'AISC naming: the designation itself'],
     ['C12X20.7', '20.7', 'AISC naming: the designation itself'],
     ['RB 1', '2.67', 'common tables of bars (from memory)'],

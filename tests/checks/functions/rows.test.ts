@@ -53,7 +53,7 @@ const rowOf: Record<Verdict, Case> = {
   'Check input': {
     part: { ...clip, Grade: 'A3x6' },
     governs: 'Grade',
-    note: /^Grade: 'A3x6' is not a known grade\. Near names: .*\./,
+    note: /^Grade: 'A3x6' is not a known grade\. Did you mean .*\?/,
   },
   'No press': {
     part: { ...clip, Press: 'Bay Z' },
@@ -70,7 +70,7 @@ const rowOf: Record<Verdict, Case> = {
   'Too big': {
     part: { ...plain, Section: 'FB 1x4' },
     governs: /flat shear/,
-    note: /^1 in thick is over Bay A's plate size 8 × 3\/4 in\./,
+    note: /^1 in thick is over Bay A's rated size 8 × 3\/4 in\./,
   },
   // A throat of 5 in: the hole is 5-1/4 in from one edge, 5-3/4 from the other and 6 from either end.
   "Can't reach": {
@@ -82,8 +82,8 @@ const rowOf: Record<Verdict, Case> = {
   // A36: the hole must be at least the thickness, 3/4; it is 9/16.
   'Hole too small': {
     part: { ...clip, Section: 'FB 3/4x4', Hole: '9/16', Bolt: '1/2' },
-    governs: /least hole/,
-    note: /^A Ø9\/16 in hole in metal 3\/4 in thick may burst the punch; the least is 3\/4 in; drill it\./,
+    governs: /smallest hole/,
+    note: /^A Ø9\/16 in hole in metal 3\/4 in thick may burst the punch; the smallest to punch is 3\/4 in\. Drill it\./,
   },
   // AISC 360-22 J3.4: 2⅔ × 3/4 = 2 in between holes.
   'Holes too close': {
@@ -97,7 +97,7 @@ const rowOf: Record<Verdict, Case> = {
     governs: 'end distance',
     note: /^Hole: 1-3\/16 in from the center to the left end is under 1-1\/4 in \(AISC, sheared edge, bolt 3\/4 in\)\./,
   },
-  // Ø1-1/4 through 5/8 in of A572-50, 0.75 × 85 = 63.75 ksi: π · 1.25 · 0.625 · 31.875 = 78.2 of 58.9 tons, 133 %.
+  // Ø1-1/4 through 5/8 in of A572-50, 0.75 × 85 = 63.75 ksi: π · 1.25 · 0.625 · 31.875 = 78.2 of 58.9 tons, 133%.
   'Over capacity': {
     part: {
       ...clip,
@@ -109,7 +109,7 @@ const rowOf: Record<Verdict, Case> = {
       End: 2.5,
     },
     governs: /^punch force/,
-    note: /^Punch force is 133 % of Bay A's rating; 100 % is the plate's Ø1-1\/2 in hole through 1\/2 in at 50 ksi\./,
+    note: /^Punch force is 133% of Bay A's rating; 100% is the plate's Ø1-1\/2 in hole through 1\/2 in at 50 ksi\./,
   },
   'No tool': {
     part: clip,
@@ -126,7 +126,7 @@ const rowOf: Record<Verdict, Case> = {
     governs: 'punch stroke',
     note: /^Punch stroke of Bay A is blank, so it was not checked\./,
   },
-  // Ø1-1/4 through 1/2 in of mild steel is 1.25 / 1.5 of the plate's own hole: 83 %, over the 80 % the shop uses.
+  // Ø1-1/4 through 1/2 in of mild steel is 1.25 / 1.5 of the plate's own hole: 83%, over the 80% the shop uses.
   'Near limit': {
     part: {
       ...clip,
@@ -138,7 +138,7 @@ const rowOf: Record<Verdict, Case> = {
       End: 2.5,
     },
     governs: /^punch force/,
-    note: /^Punch force is 83 % of Bay A's rating, above the 80 % the shop uses; 100 % is /,
+    note: /^Punch force is 83% of Bay A's rating, above the 80% the shop uses; 100% is /,
   },
   // Where the second hole lies is not said, and nothing else is amiss.
   'OK so far': {
@@ -150,9 +150,9 @@ const rowOf: Record<Verdict, Case> = {
   'Off press': {
     part: { ...plain, Section: 'RB 2', 'Cut by': 'saw' },
     governs: '',
-    note: /^Read: sawn, as the row says; the cut was not checked on a press\./,
+    note: /^Understood as: sawn, as the row says; the cut was not checked on a press\./,
   },
-  OK: { part: clip, governs: /^punch force/, note: /^Read: 2 × Ø13\/16; / },
+  OK: { part: clip, governs: /^punch force/, note: /^Understood as: the shop has no list of tools/ },
 };
 
 const toolsFor = (tools?: CellValue[][]) => (tools ? { tools } : {});
@@ -175,7 +175,7 @@ describe('ROWCHECK', () => {
     expect(verdictOf(part, shop)).toBe('Over capacity');
     const note = noteOf(part, shop);
     const order = [
-      'Punch force is 133 %',
+      'Punch force is 133%',
       '9/16 in from the rim to the next hole is under 5/8 in',
       '9/16 in from the rim to the left end is under 5/8 in',
       'Punch stroke of Bay A is blank',
@@ -206,7 +206,7 @@ describe('ROWCHECK', () => {
     const few = { ...clip, Qty: null, Holes: null, Hole: '4 @ 13/16', Bolt: null, 'End kind': null };
     expect(verdictOf(few, shopWith())).toBe('OK');
     expect(noteOf(few, shopWith())).toBe(
-      'Read: quantity 1 assumed; 4 × Ø13/16; the shop has no list of tools, so none were checked; ' +
+      'Understood as: quantity 1 assumed; the shop has no list of tools, so none were checked; ' +
         'bolt 3/4 in taken from the hole; edge rolled, end sheared.',
     );
   });
@@ -250,9 +250,9 @@ describe('ROWCHECK', () => {
     const free = { ...clip, Press: null };
 
     it('chooses the press with the better word, then with the smaller share, and says so', () => {
-      // Bay B: 28.716 of 30 US tons is 96 %; Bay A 49 %.
+      // Bay B: 28.716 of 30 US tons is 96%; Bay A 49%.
       expect(noteOf(free, both)).toContain('No press given: Bay A chosen of 2.');
-      expect(noteOf({ ...clip, Press: 'Bay B' }, both)).toMatch(/^Punch force is 9\d % of Bay B's rating/);
+      expect(noteOf({ ...clip, Press: 'Bay B' }, both)).toMatch(/^Punch force is 9\d% of Bay B's rating/);
       const equal = readShop({ presses: pressTable({ 'Bay A': { ...bayA, Punch: 'no' }, 'Bay B': bayA }) });
       expect(noteOf(free, equal)).toContain('No press given: Bay B chosen of 2.');
     });

@@ -10,8 +10,8 @@ describe('SECTIONAREA', () => {
     ['EN 10056-1 (from memory)', 'L80x80x8', '12.3'],
     ['EN 10056-1 (from memory)', 'L100x100x10', '19.2'],
     ['EN 10056-1 (from memory)', 'L150x150x15', '43.0'],
-    ['EN 10365 (held against a reprint)', 'UPN100', '13.5'],
-    ['EN 10365 (held against a reprint)', 'UPN200', '32.2'],
+    ['EN 10365 (checked against a reprint)', 'UPN100', '13.5'],
+    ['EN 10365 (checked against a reprint)', 'UPN200', '32.2'],
     ['EN 10219-2 (from memory)', 'RHS100x50x5', '13.4'],
     ['EN 10219-2 (from memory)', 'CHS60.3x3.2', '5.74'],
   ])('%s, %s: %s cm²', (_, section, printed) => {
@@ -24,7 +24,7 @@ describe('SECTIONAREA', () => {
     ['C12X20.7', '6.08'],
     ['L3X3X1/4', '1.44'],
     ['L4X4X1/2', '3.75'],
-  ])('AISC Manual Part 1, %s: %s in² (held against a reprint)', (section, printed) => {
+  ])('AISC Manual Part 1, %s: %s in² (checked against a reprint)', (section, printed) => {
     expectPrinted(sheet.number('SECTIONAREA', section), printed);
   });
 });
@@ -46,7 +46,7 @@ describe('PAINTAREA', () => {
 });
 
 describe('SECTIONDIM', () => {
-  // AISC Manual Part 1 (held against a reprint): depth, flange width, web, flange.
+  // AISC Manual Part 1 (checked against a reprint): depth, flange width, web, flange.
   it.each([
     ['C3X4.1', 3, 1.41, 0.17, 0.273],
     ['C6X8.2', 6, 1.92, 0.2, 0.343],
@@ -61,7 +61,7 @@ describe('SECTIONDIM', () => {
     expect(sheet.number('SECTIONDIM', section, 'flange thickness')).toBeCloseTo(flange, 12);
   });
 
-  // EN 10365 (held against a reprint).
+  // EN 10365 (checked against a reprint).
   it.each([
     ['UPN80', 80, 45, 6, 8],
     ['UPN140', 140, 60, 7, 10],
@@ -107,8 +107,8 @@ describe('GRADEVALUE', () => {
     ['EN 10025-2', 'S275', 410, 560],
     ['EN 10025-2', 'S355', 470, 630],
     ['EN 10025-3 (from memory)', 'S460', 540, 720],
-    ['CSA G40.21 (held against a reprint)', '300W', 450, 620],
-    ['CSA G40.21 (held against a reprint)', '350W', 450, 650],
+    ['CSA G40.21 (checked against a reprint)', '300W', 450, 620],
+    ['CSA G40.21 (checked against a reprint)', '350W', 450, 650],
   ])('%s: %s %d to %d MPa', (_, grade, least, upper) => {
     expect(sheet.number('GRADEVALUE', grade, 'tensile min', 'mm')).toBe(least);
     expect(sheet.number('GRADEVALUE', grade, 'tensile upper', 'mm')).toBe(upper);

@@ -66,7 +66,7 @@ describe('PUNCHUSE', () => {
       'Too big',
     ],
     // A36: the thickness itself (common practice, no source)
-    ['least hole', '', ['3/4', '23/32'], (d: string) => punchUse(d, '3/4', 'A36'), 'Hole too small'],
+    ['smallest hole', '', ['3/4', '23/32'], (d: string) => punchUse(d, '3/4', 'A36'), 'Hole too small'],
     [
       'station',
       'Punch',

@@ -1,4 +1,4 @@
-// How a number of ours and one of a referee are held against each other, and what was counted on the way.
+// How a number of ours and one of a referee are checked against each other, and what was counted on the way.
 import { expect } from 'vitest';
 
 /** What the work promises, and everything is held to. */

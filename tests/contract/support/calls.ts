@@ -105,13 +105,13 @@ export const goodCalls: readonly GoodCall[] = [
   {
     name: 'ROWCHECK',
     given: (stamp) => [[headings], [row], stamp],
-    value: /^\[\["OK",0\.\d+,"Read: 2 × Ø13\/16/,
+    value: /^\[\["OK",0\.\d+,"Understood as: /,
     same: (stamp) => [[[[...headings].reverse()], [[...row].reverse()], stamp]],
   },
   {
     name: 'LISTCHECK',
     given: (stamp) => [[headings, row], stamp],
-    value: /^\[\["Verdict","Share of rating","Note"\],\["OK",0\.\d+,"Read: /,
+    value: /^\[\["Verdict","Share of rating","Note"\],\["OK",0\.\d+,"Understood as: /,
     same: (stamp) => [[[headings, row], stamp, 'verdict, use, note']],
   },
   {

@@ -75,7 +75,7 @@ describe('notchFindings: limits', () => {
     expect(words({}, job(2, 2, 0.376))).toContain('Too big');
   });
 
-  it("the plate's own notch reads exactly 100 %", () => {
+  it("the plate's own notch reads exactly 100%", () => {
     expect(use(job(4, 4, 0.375))).toBe(1);
     expect(words({}, job(4, 4, 0.375))).toEqual(['Near limit']);
     expect(words({}, job(4, 4, 0.375, { shearStrengthMPa: mild * 1.01 }))).toEqual(['Over capacity']);

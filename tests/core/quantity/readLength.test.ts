@@ -363,7 +363,7 @@ describe('readLength: values', () => {
 
   it.each([
     ['1,500', "'1,500' may be 1.5 or 1500.", 'Write 1.5 or 1500.'],
-    ['2-6', "'2-6' may be 2 ft 6 in or a fraction cut short.", 'Write 2\'-6" or the whole fraction.'],
+    ['2-6', "'2-6' may be 2 ft 6 in or an unfinished fraction.", 'Write 2\'-6" or the whole fraction.'],
   ])('refuses %s with both readings', (text, problem, allowed) => {
     expect(refusal(() => readLength(text, 'Length', 'in'))).toMatchObject({ problem, allowed });
   });

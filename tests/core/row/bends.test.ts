@@ -12,12 +12,12 @@ const rank = (row: Row) => verdicts.indexOf(check(row).verdict);
 
 describe('a bend beside cuts', () => {
   it.each<[string, Row, string, RegExp]>([
-    ['far from a miter', { 'Miter right': 45, 'Long side': 'right bottom' }, 'OK', /^Read: /],
+    ['far from a miter', { 'Miter right': 45, 'Long side': 'right bottom' }, 'OK', /^Understood as: /],
     [
       'far from a miter whose long side is not given',
       { 'Miter right': 45, 'Bend at': 'right end 11' },
       'OK',
-      /Read: /,
+      /Understood as: /,
     ],
     [
       'near a miter',
@@ -31,7 +31,12 @@ describe('a bend beside cuts', () => {
       'Edge short',
       /^Bend: 2 in from the line to clipped corner 1 is under 2\.31 in/,
     ],
-    ['with a small clip in its flange', { 'Corner clip': '1x1', 'Clip at': 'top left' }, 'OK', /^Read: /],
+    [
+      'with a small clip in its flange',
+      { 'Corner clip': '1x1', 'Clip at': 'top left' },
+      'OK',
+      /^Understood as: /,
+    ],
     [
       'beside a notch',
       { 'Notch width': 4, 'Notch depth': 1, 'Notch at': 'top edge 7' },
@@ -42,13 +47,13 @@ describe('a bend beside cuts', () => {
       'parted by a notch that reaches over it',
       { 'Notch width': 4, 'Notch depth': 5, 'Notch at': 'left end', 'Bend length': 2 },
       'OK',
-      /Read: /,
+      /Understood as: /,
     ],
     [
       'over a notch at the corner that ends beyond it',
       { 'Notch width': 4.5, 'Notch depth': 1, 'Notch at': 'bottom left', 'Bend length': 5 },
       'OK',
-      /Read: /,
+      /Understood as: /,
     ],
     [
       'over a notch at the corner that ends before it',

@@ -151,7 +151,7 @@ describe('a station that no press has', () => {
   it('is told of all presses, and none is said to come nearest', () => {
     const { verdict, governs, note } = checked(notched, none);
     expect({ verdict, governs }).toEqual({ verdict: 'No station', governs: 'notcher' });
-    expect(note).toMatch(/^No press has a notcher\. Read: /);
+    expect(note).toMatch(/^No press has a notcher\. Understood as: /);
     expect(note).not.toMatch(/Bay|nearest/);
     const angles = { 'Bay A': { ...bayA, 'Angle shear': 'no' }, 'Bay B': { ...bayB, 'Angle shear': 'no' } };
     expect(checked({ ...plain, Section: 'L3x3x1/4' }, angles).note).toMatch(/^No press has an angle shear\./);
@@ -159,7 +159,7 @@ describe('a station that no press has', () => {
 
   it('leaves the nearest named where something else is found on it', () => {
     const { note } = checked({ ...notched, Section: 'PL1X4' }, none);
-    expect(note).toMatch(/^No press has a notcher\. 1 in thick is over Bay [AB]'s plate size/);
+    expect(note).toMatch(/^No press has a notcher\. 1 in thick is over Bay [AB]'s rated size/);
     expect(note).toMatch(/Bay [AB] comes nearest\./);
   });
 

@@ -164,7 +164,7 @@ describe('a flat part turned around', () => {
 });
 
 describe('no clearance is left out', () => {
-  it('every hole is held against every edge, and every two holes of a face against each other', () => {
+  it('every hole is checked against every edge, and every two holes of a face against each other', () => {
     const count = fc.integer({ min: 1, max: 30 });
     fc.assert(
       fc.property(count, count, (first, second) => {

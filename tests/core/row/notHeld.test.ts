@@ -1,4 +1,4 @@
-// What a row asks for and nothing holds against anything is never OK.
+// What a row asks for and nothing is checked against is never OK.
 import { describe, expect, it } from 'vitest';
 import { checkedRow, type Row } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
@@ -81,7 +81,7 @@ describe('cuts of an angle', () => {
       /reaches its root/,
     ],
     ['at a place that is not given', {}, 'Not checked', /say where it is/],
-    ['at the toe', { 'Notch at': 'toe edge 6' }, 'OK', /^Read: /],
+    ['at the toe', { 'Notch at': 'toe edge 6' }, 'OK', /^Understood as: /],
   ])('%s', (_where, cells, verdict, note) => {
     expect(checked({ ...angle, ...cells })).toMatchObject({ verdict });
     expect(checked({ ...angle, ...cells }).note).toMatch(note);
@@ -95,7 +95,7 @@ describe('the steel that is left between cuts', () => {
     const across = { ...bar, 'Notch at': 'top edge 8, bottom edge 8' };
     // 5 − 2 · 2-15/32 = 1/16; 5 − 2 · 2-3/8 = 1/4.
     expect(checked({ ...across, 'Notch depth': '2-15/32' }).note).toContain(
-      'Between notch 1 and notch 2 there are 1/16 in of steel, under 1/4 in (press practice: at least the thickness must be left).',
+      'Only 1/16 in of steel between notch 1 and notch 2, under 1/4 in (press practice: at least the thickness must be left).',
     );
     expect(checked({ ...across, 'Notch depth': '2-15/32' }).verdict).toBe('Edge short');
     expect(checked({ ...across, 'Notch depth': '2-3/8' }).verdict).toBe('OK');

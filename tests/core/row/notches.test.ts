@@ -20,7 +20,7 @@ describe('the note of a notch', () => {
     expect(check(notch).note).not.toContain('bite');
     const wide = check({ ...notch, 'Notch width': 5 });
     expect(wide).toMatchObject({ verdict: 'OK' });
-    expect(wide.note).toMatch(/^A notch takes 2 bites on Bay A\. Read: /);
+    expect(wide.note).toMatch(/^A notch takes 2 bites on Bay A\. Understood as: /);
     expect(check({ ...notch, 'Notch width': 5, 'Notch depth': 5 }).note).toContain('takes 4 bites on Bay A.');
   });
 });

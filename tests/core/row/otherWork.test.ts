@@ -161,7 +161,7 @@ describe('holes in an angle without a gage', () => {
     const angle = checked({ Section: 'L3X3X1/4', ...holes });
     expect(angle).toMatchObject({ verdict: 'Not checked', governs: 'punch die half width' });
     expect(angle.note).toMatch(
-      /^Hole: Gage is blank, so punch die half width of Bay A was not checked\. Hole: Gage is blank, so the distances to the edges are not known\. Read: /,
+      /^Hole: Gage is blank, so punch die half width of Bay A was not checked\. Hole: Gage is blank, so the distances to the edges are not known\. Understood as: /,
     );
     expect(checked({ Section: 'L3X3X1/4', ...holes, Gage: '1-3/4' }).verdict).toBe('OK');
   });

@@ -62,17 +62,17 @@ describe('the steps of a row', () => {
 describe('the note of a hole that is too small', () => {
   const small = (row: Row) => checked({ ...clip, Edge: null, End: null, Pitch: null, ...row }).note;
 
-  it('names the least hole as the next size that can be punched', () => {
+  it('names the smallest hole as the next size that can be punched', () => {
     // A572-50: τ = 0.75 · 85 = 63.75 ksi; 4 · 63.75 / 240 = 1.0625; 1.0625 · 5/8 = 0.664, 11/16 in 32nds.
     expect(small({ Section: 'FB 5/8x4', Grade: 'A572-50', Hole: '9/16' })).toMatch(
-      /^A Ø9\/16 in hole in metal 5\/8 in thick may burst the punch; the least is 11\/16 in; drill it\./,
+      /^A Ø9\/16 in hole in metal 5\/8 in thick may burst the punch; the smallest to punch is 11\/16 in\. Drill it\./,
     );
     expect(small({ Section: 'FB 5/8x4', Grade: 'A572-50', Hole: '11/16' })).not.toContain('burst');
   });
 
   it('names slots by both sizes', () => {
     expect(small({ Section: 'FB 5/8x4', Grade: 'A36', Hole: '9/16x1' })).toMatch(
-      /^A slot 9\/16 × 1 in in metal 5\/8 in thick may burst the punch; the least is 5\/8 in; drill it\./,
+      /^A slot 9\/16 × 1 in in metal 5\/8 in thick may burst the punch; the smallest to punch is 5\/8 in\. Drill it\./,
     );
   });
 });

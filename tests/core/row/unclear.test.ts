@@ -69,7 +69,7 @@ describe('a cell that cannot be read', () => {
   it('still has checked what does not hang on it', () => {
     const row = told({ Edge: '?', Hole: '1-3/4' });
     expect(row.note).toContain("Edge: '?' is not a length.");
-    expect(row.note).toContain("Punch force is 103 % of Bay A's rating");
+    expect(row.note).toContain("Punch force is 103% of Bay A's rating");
   });
 
   it('leaves neither hits nor mass that it would change', () => {

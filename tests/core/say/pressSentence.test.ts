@@ -20,7 +20,7 @@ type Case = [fact: PressFact, governs: string, sentence: string, more?: Partial<
 const limit = (sized: Sized, given: number, item = 'notcherThickness' as const) =>
   ({ rule: 'press limit', item, sized, given: given * inch, limit: inch }) as const;
 
-/** Each kind of size that is held against a limit. */
+/** Each kind of size that is checked against a limit. */
 const sizes: Record<Sized['is'], Case> = {
   hole: [
     { ...limit({ is: 'hole', hole }, 2), item: 'punchLargestHole' },
@@ -157,15 +157,15 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
     'bar shear shortest piece',
     'a piece 1/2 in long is too short to hold: Bay A needs 1 in by common practice.',
   ],
-  'least hole': [
-    { rule: 'least hole', hole, thicknessMm: inch, limit: inch },
-    'least hole, Ø13/16',
-    'a Ø13/16 in hole in metal 1 in thick may burst the punch; the least is 1 in; drill it.',
+  'smallest hole': [
+    { rule: 'smallest hole', hole, thicknessMm: inch, limit: inch },
+    'smallest hole, Ø13/16',
+    'a Ø13/16 in hole in metal 1 in thick may burst the punch; the smallest to punch is 1 in. Drill it.',
   ],
   share: [
     { rule: 'share', operation: 'punch force', use: 1.2, forceN: 1, shareToUse: 0.8, hole },
     'punch force, Ø13/16',
-    "punch force is 120 % of Bay A's rating.",
+    "punch force is 120% of Bay A's rating.",
   ],
   'blade material': [
     { rule: 'blade material', grade: 'A572-50', given: 586.0541, limit: 500 },
@@ -181,7 +181,7 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
   'plate thickness': [
     { rule: 'plate thickness', given: inch, plate: { widthMm: 8 * inch, thicknessMm: 0.75 * inch } },
     'flat shear size of Bay A',
-    "1 in thick is over Bay A's plate size 8 × 3/4 in.",
+    "1 in thick is over Bay A's rated size 8 × 3/4 in.",
   ],
   'nothing stated': [
     { rule: 'nothing stated', of: 'flat shear' },
@@ -207,7 +207,7 @@ const rules: Record<Exclude<PressFact['rule'], 'press limit'>, Case> = {
   'die holder': [
     { rule: 'die holder', beside: 'fillet', given: -3, limit: 0.75 * inch },
     'punch die half width',
-    "Hole 3: from the hole to the fillet there are 0 in; Bay A's die holder needs 3/4 in.",
+    "Hole 3: only 0 in from the hole to the fillet; Bay A's die holder needs 3/4 in.",
     { group: 2 },
   ],
 };

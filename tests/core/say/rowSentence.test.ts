@@ -177,7 +177,7 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
   'blank cell': [
     { rule: 'blank cell', cell: { cell: 'Length' }, unchecked: 'far end' },
     'Length',
-    'Length is blank, so nothing was held against the far end. Fill it in.',
+    'Length is blank, so nothing was checked against the far end. Fill it in.',
     open,
   ],
   'reach open': [
@@ -337,7 +337,7 @@ describe('what a blank cell leaves unchecked', () => {
       partly: true,
     };
     expect(say(finding, 'in')).toBe(
-      'Notch at does not say how far from the end, so the notches were not held against the rest of the part. Add the distance.',
+      'Notch at does not say how far from the end, so the notches were not checked against the rest of the part. Add the distance.',
     );
   });
 });

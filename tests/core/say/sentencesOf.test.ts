@@ -42,6 +42,6 @@ describe('what is left open', () => {
 describe('a hole that runs over an edge', () => {
   it('is told by that alone, not by the least distances there', () => {
     const { note } = checkedRow({ ...plate, End: '1/4', Bolt: '3/4' }, shopWith());
-    expect(note).toMatch(/^Hole: the hole runs 5\/32 in over the left end\. Read: /);
+    expect(note).toMatch(/^Hole: the hole runs 5\/32 in over the left end\. Understood as: /);
   });
 });

@@ -27,24 +27,24 @@ const said = (findings: readonly PressFinding[], unit: LengthUnit = 'in') =>
 
 describe('the share of a rating in a sentence', () => {
   it.each([
-    [0.83, "bend force is 83 % of Bay A's rating, above the 80 % the shop uses."],
-    [0.803, "bend force is 80.3 % of Bay A's rating, above the 80 % the shop uses."],
-    [0.8004, "bend force is 80.04 % of Bay A's rating, above the 80 % the shop uses."],
-    [0.996, "bend force is 99.6 % of Bay A's rating, above the 80 % the shop uses."],
-    [1, "bend force is 100 % of Bay A's rating, above the 80 % the shop uses."],
-    [1.003, "bend force is 100.3 % of Bay A's rating."],
-    [1.33, "bend force is 133 % of Bay A's rating."],
+    [0.83, "bend force is 83% of Bay A's rating, above the 80% the shop uses."],
+    [0.803, "bend force is 80.3% of Bay A's rating, above the 80% the shop uses."],
+    [0.8004, "bend force is 80.04% of Bay A's rating, above the 80% the shop uses."],
+    [0.996, "bend force is 99.6% of Bay A's rating, above the 80% the shop uses."],
+    [1, "bend force is 100% of Bay A's rating, above the 80% the shop uses."],
+    [1.003, "bend force is 100.3% of Bay A's rating."],
+    [1.33, "bend force is 133% of Bay A's rating."],
     [0.8, ''],
   ])('%s of it', (use, sentence) => {
     expect(bendNote(use)).toBe(sentence);
   });
 
   it('is told apart from a share of the shop that has a decimal', () => {
-    expect(bendNote(0.806, 0.805)).toContain("is 80.6 % of Bay A's rating, above the 80.5 %");
+    expect(bendNote(0.806, 0.805)).toContain("is 80.6% of Bay A's rating, above the 80.5%");
   });
 });
 
-describe('what 100 % is', () => {
+describe('what 100% is', () => {
   const cut = (section: string, cells: PressCells = {}, miterRad = 0) =>
     shearFindings(pressOf(cells), {
       section: readSection(section, 'Section', 'in').section,
@@ -62,26 +62,22 @@ describe('what 100 % is', () => {
     });
 
   it.each([
-    ['FB 1/2x12', 0, "flat shear is 120 % of Bay A's rating; 100 % is the plate's 12 × 1/2 in at 50 ksi."],
+    ['FB 1/2x12', 0, "flat shear is 120% of Bay A's rating; 100% is the plate's 12 × 1/2 in at 50 ksi."],
     [
       'L5X5X1/2',
       0,
-      "angle shear is 120 % of Bay A's rating; 100 % is the plate's angle 5 × 1/2 in, cut square, at 50 ksi.",
+      "angle shear is 120% of Bay A's rating; 100% is the plate's angle 5 × 1/2 in, cut square, at 50 ksi.",
     ],
     [
       'L3X3X3/8',
       Math.PI / 4,
-      "angle shear is 120 % of Bay A's rating; 100 % is the plate's angle 3 × 3/8 in, cut at 45°, at 50 ksi.",
+      "angle shear is 120% of Bay A's rating; 100% is the plate's angle 3 × 3/8 in, cut at 45°, at 50 ksi.",
     ],
-    [
-      'RB 1-1/2',
-      0,
-      "bar shear is 120 % of Bay A's rating; 100 % is the plate's 1-1/2 in round bar at 50 ksi.",
-    ],
+    ['RB 1-1/2', 0, "bar shear is 120% of Bay A's rating; 100% is the plate's 1-1/2 in round bar at 50 ksi."],
     [
       'SQ 1-1/4',
       0,
-      "bar shear is 120 % of Bay A's rating; 100 % is the plate's 1-1/4 in square bar at 50 ksi.",
+      "bar shear is 120% of Bay A's rating; 100% is the plate's 1-1/4 in square bar at 50 ksi.",
     ],
   ])('of a cut of %s is the size on the plate', (section, miterRad, sentence) => {
     expect(said(cut(section, {}, miterRad))).toEqual([sentence]);
@@ -89,30 +85,30 @@ describe('what 100 % is', () => {
 
   it('stands behind the share that the shop uses', () => {
     expect(said(cut('FB 7/16x12'))).toEqual([
-      "flat shear is 92 % of Bay A's rating, above the 80 % the shop uses; 100 % is the plate's 12 × 1/2 in at 50 ksi.",
+      "flat shear is 92% of Bay A's rating, above the 80% the shop uses; 100% is the plate's 12 × 1/2 in at 50 ksi.",
     ]);
   });
 
   it('of a notch is the notch on the plate', () => {
     const job = { widthMm: 101.6, depthMm: 101.6, where: 'edge', thicknessMm: 9.525 } as const;
     expect(said(notchFindings(pressOf(), { ...job, shearStrengthMPa: 60 * ksi }))).toEqual([
-      "notcher is 120 % of Bay A's rating; 100 % is the plate's 4 × 4 × 3/8 in notch at 50 ksi.",
+      "notcher is 120% of Bay A's rating; 100% is the plate's 4 × 4 × 3/8 in notch at 50 ksi.",
     ]);
   });
 
   it('of a punch is its largest hole, or the rated force where that is less', () => {
     expect(said(punched())).toEqual([
-      "punch force is 120 % of Bay A's rating; 100 % is the plate's Ø1-1/2 in hole through 1/2 in at 50 ksi.",
+      "punch force is 120% of Bay A's rating; 100% is the plate's Ø1-1/2 in hole through 1/2 in at 50 ksi.",
     ]);
     // 1.2 · 58.905 US tons over 40.
     expect(said(punched({ 'Punch force': 40 }))).toEqual([
-      "punch force is 177 % of Bay A's rating; 100 % is the rated punch force, 40 US ton.",
+      "punch force is 177% of Bay A's rating; 100% is the rated punch force, 40 US ton.",
     ]);
   });
 
   it('is told in mm, MPa and kN in a shop of mm', () => {
     expect(said(cut('FB 1/2x12'), 'mm')).toEqual([
-      "flat shear is 120 % of Bay A's rating; 100 % is the plate's 304.8 × 12.7 mm at 344.7 MPa.",
+      "flat shear is 120% of Bay A's rating; 100% is the plate's 304.8 × 12.7 mm at 344.7 MPa.",
     ]);
     expect(said(punched({ 'Punch force': '300 kN' }), 'mm')[0]).toMatch(/the rated punch force, 300 kN\.$/);
   });
@@ -125,7 +121,7 @@ describe('what 100 % is', () => {
       ]),
     );
     expect(said(cut('FB 1/2x12', { ...none, 'Shear force': 20 }))[0]).toMatch(
-      /^shear force is \d+ % of Bay A's rating\.$/,
+      /^shear force is \d+% of Bay A's rating\.$/,
     );
   });
 });

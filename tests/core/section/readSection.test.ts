@@ -83,7 +83,7 @@ describe('readSection: arguments', () => {
   });
 
   it('names near channels', () => {
-    expect(refusal(() => read('C8X11')).allowed).toMatch(/^Near names: C8X11\.5, /);
+    expect(refusal(() => read('C8X11')).allowed).toMatch(/^Did you mean C8X11\.5, /);
   });
 
   it('never throws anything but a refusal, and never gives a dimension that is not above zero', () => {

@@ -1,4 +1,4 @@
-// Held against trying everything: every set of up to eight holes of a small grid, every way to choose settings. Each set
+// Checked against trying everything: every set of up to eight holes of a small grid, every way to choose settings. Each set
 // of mating holes is tried with one turn and one reach; with GAUGES=all with every turn and reach, which takes 10 s.
 import { describe, expect, it } from 'vitest';
 import type { GaugeHole, GaugeReach } from '../../../src/core/setup/gaugeSetting.js';

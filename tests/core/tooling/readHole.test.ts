@@ -71,8 +71,8 @@ describe('readHole: two readings', () => {
     },
   );
 
-  it.each(['2-6', '3-5'])('refuses %s, a size cut short or a count', (text) => {
-    expect(refusalText(() => inches(text))).toMatch(/may be a size cut short or \d holes of \d/);
+  it.each(['2-6', '3-5'])('refuses %s, an unfinished size or a count', (text) => {
+    expect(refusalText(() => inches(text))).toMatch(/may be an unfinished size or \d holes of \d/);
   });
 
   it('refuses a number with two readings', () => {

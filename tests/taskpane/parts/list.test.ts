@@ -247,7 +247,7 @@ describe('adding checks', () => {
     const { list, matches } = await read();
     await write(await addChecks(workbook, list, matches));
     expect(column('Parts', 'Note')).toEqual(['galvanize']);
-    expect(String(column('Parts', 'Check note')[0])).toContain('Read: ');
+    expect(String(column('Parts', 'Check note')[0])).toContain('Understood as: ');
   });
 });
 

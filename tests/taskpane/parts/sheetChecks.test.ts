@@ -180,7 +180,7 @@ describe('which rows lack their checks', () => {
       sheet,
       1,
       await at('Verdict'),
-      Array.from({ length: 8 }, () => ['OK', 0.5, 'Read: …']),
+      Array.from({ length: 8 }, () => ['OK', 0.5, 'Understood as: …']),
     );
     expect(await readSheetChecks(workbook, area, headings)).toBeUndefined();
   });

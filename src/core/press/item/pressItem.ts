@@ -60,7 +60,7 @@ export const pressItems = [
     key: 'referenceShear',
     name: 'Reference shear strength',
     kind: 'stress',
-    meaning: 'shear strength the plate sizes stand for',
+    meaning: 'shear strength the rated sizes stand for',
     whenBlank: { in: '50 ksi', mm: '345 MPa' },
   },
   { key: 'hourlyRate', name: 'Hourly rate', kind: 'amount', meaning: 'price of one press hour' },
@@ -144,7 +144,7 @@ export const pressItems = [
     key: 'bendVeeOpenings',
     name: 'Bend V openings',
     kind: 'lengths',
-    meaning: 'V openings on hand, as text: 1, 1-1/2, 2; the force is held against Punch force',
+    meaning: 'V openings on hand, as text: 1, 1-1/2, 2; the force is checked against Punch force',
   },
   {
     key: 'bendPunchHalfWidth',

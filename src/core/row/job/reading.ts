@@ -16,6 +16,8 @@ export type Reading =
       count: number;
       hole: Hole;
       counted: boolean;
+      /** The cell says so in the same numbers. */
+      typedSo?: true;
       countersunk?: true;
       fitOfBolt?: { fit: string; bolt: string };
     }

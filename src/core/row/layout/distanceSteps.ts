@@ -19,7 +19,7 @@ const titles: Record<DistanceKind, string> = {
   'between cuts': 'steel between cuts',
 };
 
-/** Reports the distances that were held against their limits, the worst of each kind, worst first. */
+/** Reports the distances that were checked against their limits, the worst of each kind, worst first. */
 export function distanceSteps(findings: readonly Finding[], working: Working | undefined): void {
   if (!working) return;
   for (const finding of [...findings].sort(bySeverity)) {

@@ -23,7 +23,7 @@ export interface HeldLayout {
   /** By the index of the group in the row. */
   held: ReadonlyMap<number, HeldGroup>;
   code: EdgeCode;
-  /** The length is not known, so nothing is held against the right end. */
+  /** The length is not known, so nothing is checked against the right end. */
   endless: boolean;
 }
 

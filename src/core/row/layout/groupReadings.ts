@@ -44,10 +44,14 @@ function boltReadings({ index }: PlacedHoles, basis: BoltBasis): Reading[] {
   return basis.is === 'not known' ? [{ is: 'bolt not known', group: index }] : [];
 }
 
+/** What was taken for the edges and ends that the row does not name. */
 function edgesReading(row: ReadyRow, { group, index }: PlacedHoles): Reading {
-  const edge = group.edgeKind ?? longEdgeKindOf(row);
-  const end = group.endKind ?? endKindOf(row);
-  return { is: 'edges', group: index, edge, end };
+  return {
+    is: 'edges',
+    group: index,
+    ...(group.edgeKind === undefined ? { edge: longEdgeKindOf(row) } : {}),
+    ...(group.endKind === undefined ? { end: endKindOf(row) } : {}),
+  };
 }
 
 function placeReadings({ readings, index, holes }: LaidGroup): Reading[] {

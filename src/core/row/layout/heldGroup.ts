@@ -12,7 +12,7 @@ import type { HoleGroup } from '../job/rowJob.js';
 import type { EdgeKinds } from './edgeKindsOf.js';
 import { type BoltBasis, boltBasis } from './boltBasis.js';
 
-/** A hole group in a face, with what its distances are held against. */
+/** A hole group in a face, with what its distances are checked against. */
 export interface HeldGroup extends PlacedGroup {
   bolt: BoltBasis;
   /** Steel that must be left beside a punched hole; none beside one that is drilled or burned. */

@@ -18,7 +18,7 @@ import { workOnThePart } from './workOnThePart.js';
 
 /**
  * Whether the part can be made as drawn, whatever the press: the row is laid out as geometry, and every clearance of its
- * holes to every edge, cut and other hole is held against what the code and press practice ask. Every one ends as held,
+ * holes to every edge, cut and other hole is checked against what the code and press practice ask. Every one ends as held,
  * failed or open. Source: geometry; each rule names its own.
  */
 export function layoutFindings(row: ReadyRow, layouts: Layouts, shop: Shop): Finding[] {

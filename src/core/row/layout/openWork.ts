@@ -2,7 +2,7 @@ import type { RowFinding } from '../../check/rowFact.js';
 import type { Unchecked } from '../../check/rowFact.js';
 import type { ReadyRow } from '../job/readyRow.js';
 
-/** Work whose place the row does not give, so that it cannot be held against the rest of the part. */
+/** Work whose place the row does not give, so that it cannot be checked against the rest of the part. */
 export function openWork({ notches, clips, bends, places, lengthMm, miterRad }: ReadyRow): RowFinding[] {
   const open = (cell: string, unchecked: Unchecked, filled = false): RowFinding => ({
     rule: 'blank cell',

@@ -14,7 +14,7 @@ const unitWords = new Set(['mm', 'cm', 'm', 'in', 'inch', 'inches', 'ft', 'feet'
 
 /**
  * Parts a text into its words and its sizes; a unit behind digits belongs to the size. A dash or stroke parts them where
- * it has a space beside it; right behind a digit (`top 1/`) it stays, for the fraction that was cut short.
+ * it has a space beside it; right behind a digit (`top 1/`) it stays, for the unfinished fraction.
  */
 export function cellWords(text: string): CellWords {
   const order: CellWords['order'] = [];

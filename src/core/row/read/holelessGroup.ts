@@ -18,7 +18,7 @@ const ofHoles: readonly GroupField[] = [
   'holesAt',
 ];
 
-/** Cells of a hole group without a hole: nothing can be held against them, so they are a problem of the row. */
+/** Cells of a hole group without a hole: nothing can be checked against them, so they are a problem of the row. */
 export function refuseHoleless(
   reader: RowReader,
   columns: Partial<Record<GroupField, Column>>,

@@ -11,6 +11,7 @@ import type { HoleGroup } from '../job/rowJob.js';
 import type { RowReader } from '../headings/rowReader.js';
 import { boltHoleOf, isPunchable, tabledHole } from './boltHoleOf.js';
 import { refuseHoleless } from './holelessGroup.js';
+import { saysHole } from './typedSo.js';
 import { readDistances } from './readDistances.js';
 import { readEdgeKind } from './readEdgeKind.js';
 import { type FinishedHole, readFinishedHole } from './readFinishedHole.js';
@@ -68,6 +69,7 @@ export function readHoleGroup(
     hole,
     count: count ?? 1,
     counted: count !== undefined,
+    ...(text && saysHole(reader.cell(columns.hole), hole, count ?? 1, shop.unit) ? { typedSo: true } : {}),
     ...(text?.finishing?.includes('countersink') ? { countersunk: true as const } : {}),
     ...(text || !bolt ? {} : { fitOfBolt: { fit: setting(shop, 'holeFit'), bolt: bolt.name } }),
   });

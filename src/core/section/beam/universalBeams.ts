@@ -1,7 +1,7 @@
 /**
  * Universal beams and columns, British sizes with parallel flanges: name, depth, flange width, web, flange, root radius (mm).
  * The last number of the name is the mass in kg/m, rounded.
- * Source: BS 4-1 and EN 10365, as in the open repository waynemaranga/steelsnakes, `src/steelsnakes/UK/data`. Held against
+ * Source: BS 4-1 and EN 10365, as in the open repository waynemaranga/steelsnakes, `src/steelsnakes/UK/data`. Checked against
  * fib-international/structuralcodes: where both have a size, depths and widths agree to the mm, webs and flanges to 0.1 mm.
  */
 export const universalBeams = `

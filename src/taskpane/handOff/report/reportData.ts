@@ -59,7 +59,7 @@ export interface ReportData {
   /** Both by reason, the most frequent first. */
   reasons: Reason[];
   assumptions: string[];
-  /** The rules of the shop that the rows are held against, by the name of the setting. */
+  /** The rules of the shop that the rows are checked against, by the name of the setting. */
   rules: [setting: string, value: string][];
   /** Rows with work that no press does, with its steps. */
   elsewhere: ElsewhereRow[];
@@ -155,7 +155,7 @@ function totals(rows: readonly ReportRow[], unit: LengthUnit): ReportData['total
 
 const ruleKeys = ['edgeCode', 'jobSpec', 'shearRatio', 'holeToThickness'] as const;
 
-/** What the drawing and the forces are held against; a setting that cannot be read is told in its rows. */
+/** What the drawing and the forces are checked against; a setting that cannot be read is told in its rows. */
 function rules({ settings }: Ready['shop']): ReportData['rules'] {
   return ruleKeys
     .filter((key) => settings.bad[key] === undefined)

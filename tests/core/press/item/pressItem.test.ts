@@ -7,7 +7,7 @@ import { shopWith } from '../../../support/sampleShop.js';
 
 const usual = pressItems.filter((item: PressItem) => item.whenBlank !== undefined) as PressItem[];
 
-/** A press that leans on every usual value: no plate sizes, a stroke that just suffices, a share near the limit. */
+/** A press that leans on every usual value: no rated sizes, a stroke that just suffices, a share near the limit. */
 const leaning = {
   'Shear force': 16,
   'Flat shear widest bar': 'none',

@@ -131,7 +131,7 @@ describe('the far end', () => {
   it('is open where it is not known', () => {
     for (const open of [{ End: null }, { Pitch: null }])
       expect(checked({ ...two, Length: 152, ...open }).verdict).toBe('OK so far');
-    expect(checked({ ...two, Length: null }).open).toContain('nothing was held against the far end');
+    expect(checked({ ...two, Length: null }).open).toContain('nothing was checked against the far end');
   });
 });
 

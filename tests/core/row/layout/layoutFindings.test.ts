@@ -188,7 +188,7 @@ describe('a cell that is blank', () => {
     const endless = checked({ ...plate, Length: null });
     expect(endless).toMatchObject({ verdict: 'Not checked', governs: 'Length' });
     expect(endless.note).toMatch(
-      /^Length is blank, so the shortest piece the press can hold was not checked, the length and mass that the press carries were not checked, and nothing was held against the far end\. Fill it in\. Read: /,
+      /^Length is blank, so the shortest piece the press can hold was not checked, the length and mass that the press carries were not checked, and nothing was checked against the far end\. Fill it in\. Understood as: /,
     );
   });
 
@@ -224,7 +224,7 @@ describe('a cell that is blank', () => {
       'Holes 2': 2,
     };
     expect(checked(second).note).toMatch(
-      /^Hole 2: the hole runs 5\/32 in over the bottom edge\. Hole 2: Pitch 2 is blank, so the distances [^.]* are not known\. Read: /,
+      /^Hole 2: the hole runs 5\/32 in over the bottom edge\. Hole 2: Pitch 2 is blank, so the distances [^.]* are not known\. Understood as: /,
     );
   });
 });

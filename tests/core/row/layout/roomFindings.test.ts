@@ -12,7 +12,7 @@ const roomOf = (row: Row) => checked(row).findings.filter(({ rule }) => rule ===
 describe('holes whose spaces are not given', () => {
   const leg: Row = { Section: 'L80x80x10', Length: 250, Edge: null, Gage: 45 };
 
-  it('are held against the greatest number that has room', () => {
+  it('are checked against the greatest number that has room', () => {
     // Centers 18 + 10 = 28 mm apart, and 9 + 10 = 19 mm from either end: 212 / 28 + 1 = 8.6.
     expect(roomOf({ ...leg, Holes: 8 })).toMatchObject([{ outcome: 'held', count: 8, most: 8 }]);
     const many = checked({ ...leg, Holes: 9 });
