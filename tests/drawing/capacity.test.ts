@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { holeLadder, punchesOnHandMm } from '../../src/drawing/capacity/holeLadder.js';
-import { wedge } from '../../src/drawing/capacity/wedge.js';
+import { ladderLegend } from '../../src/drawing/capacity/ladderLegend.js';
 import type { Drawing } from '../../src/drawing/drawing.js';
 import { shopWith } from '../support/sampleShop.js';
 import { corners, drawn, grade, inch, linear, pathsOf, textAt } from './support.js';
@@ -88,7 +88,7 @@ describe('the hole ladder', () => {
     );
     expect(of(1.1, 1 / 2)).toContain('is above the 80 % the shop uses');
     expect(of(1.3, 1 / 2)).toContain('is over the largest hole');
-    expect(of(1 / 4, 1 / 2)).toContain('is under the least hole');
+    expect(of(1 / 4, 1 / 2)).toContain('is under the smallest hole');
   });
 
   it('tells every rung as a point and as a row of the table', () => {
@@ -97,7 +97,7 @@ describe('the hole ladder', () => {
     expect(points).toHaveLength(10);
     expect(table.rows[5]).toEqual(['A36', '1/2', '1/2', '1', '1-1/4', '9/16, 13/16']);
     expect(points[5]?.label).toBe(
-      "1/2 in: holes from 1/2 to 1 in within the shop's share, to 1-1/4 at the rating. Punches on hand in that range: 2.",
+      "1/2 in: holes from 1/2 to 1 in within the shop's share, to 1-1/4 at the rating. Punches on hand in that range: 2, the largest Ø13/16.",
     );
     expect(points[8]?.label).toContain('none');
   });
@@ -123,77 +123,28 @@ describe('the hole ladder', () => {
   });
 });
 
-/** Values of the two logarithmic scales, from the marks that are written. */
-function scales(drawing: Drawing) {
-  const log = (from: number, to: number, low: number, high: number) => (at: number) =>
-    low * (high / low) ** ((at - from) / (to - from));
-  const marks = drawing.shapes.filter((shape) => shape.kind === 'text');
-  const along = (text: string) =>
-    marks.find((mark) => mark.text === text && mark.anchor === 'middle')?.x ?? NaN;
-  const up = (text: string) =>
-    (marks.find((mark) => mark.text === text && mark.anchor === 'end')?.y ?? NaN) - 4;
-  return {
-    thickness: log(along('1/8'), along('1'), 1 / 8, 1),
-    hole: log(up('1/8'), up('1'), 1 / 8, 1),
-  };
-}
-
-const wide = (more: object = {}) => drawn(wedge({ press, grades: [grade('A36')], shop, selected, ...more }));
-
-describe('hole against thickness', () => {
-  it('has limits of equal force that fall straight: hole times thickness stays the same', () => {
-    const drawing = wide();
-    const { thickness, hole } = scales(drawing);
-    const outlines = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'outline');
-    const rating = corners(outlines[1] ?? '').map(([x, y]) => [thickness(x), hole(y)] as const);
-    const falling = rating.filter(([, d]) => d < 1.49);
-    expect(falling.length).toBeGreaterThan(20);
-    const ratingKip = Math.PI * 1.5 * 0.5 * 50;
-    for (const [t, d] of falling) expect((Math.PI * d * t * 60) / ratingKip).toBeCloseTo(1, 2);
-    for (const [, d] of rating.filter(([t]) => t < 0.4)) expect(d).toBeCloseTo(1.5, 1);
+describe('the largest punch on hand', () => {
+  it('of each thickness stands at its rung, by name; none where no punch fits', () => {
+    const onHand = ladder().shapes.flatMap((shape) =>
+      shape.kind === 'text' && shape.anchor === 'end' && /Ø|none/.test(shape.text) ? shape.text : [],
+    );
+    // Smallest holes 1/8 … 5/8 leave 13/16; in 3/4 it would take more than the rating, and 1 in takes no hole.
+    expect(onHand).toEqual([...Array<string>(7).fill('Ø13/16'), 'Ø13/16', 'none']);
   });
 
-  it('has a least hole that rises straight: hole over thickness stays the same', () => {
-    const drawing = wide();
-    const { thickness, hole } = scales(drawing);
-    const [least = ''] = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'outline');
-    for (const [x, y] of corners(least)) expect(hole(y) / thickness(x)).toBeCloseTo(1, 1);
+  it('has no column where no punches are known', () => {
+    const bare = shopWith();
+    const drawing = drawn(holeLadder({ press: bare.presses[0] ?? fail(), grade: grade('A36'), shop: bare }));
+    expect(drawing.shapes.some((shape) => shape.kind === 'text' && shape.text === 'on hand')).toBe(false);
   });
+});
 
-  it('puts the diamond at the thickness and the hole of the row', () => {
-    const drawing = wide();
-    const { thickness, hole } = scales(drawing);
-    const point = drawing.points.at(-1);
-    expect(point?.label).toBe('Selected: Ø13/16 through 3/8 in.');
-    expect(thickness(point?.x ?? 0)).toBeCloseTo(3 / 8, 2);
-    expect(hole(point?.y ?? 0)).toBeCloseTo(13 / 16, 2);
-  });
-
-  it('tells at most three grades apart, by dash and by name', () => {
-    const drawing = wide({ grades: ['A36', 'S355', '6061-T6', 'A514'].map(grade) });
-    for (const name of ['A36', 'S355', '6061-T6']) expect(textAt(drawing, name).strong).toBe(true);
-    const dashes = new Set(drawing.shapes.map((shape) => (shape.kind === 'line' ? shape.dash : undefined)));
-    expect([...dashes].filter((dash) => dash !== undefined)).toHaveLength(2);
-    expect(JSON.stringify(drawing)).not.toContain('A514');
-    expect(drawing.table.rows).toHaveLength(27);
-  });
-
-  it('keeps the name of a grade inside its frame where the line ends near it', () => {
-    for (const width of [460, 540]) {
-      const drawing = wide({ grades: ['A36', 'A572-50'].map(grade), width, height: 0.7 * width });
-      const name = textAt(drawing, 'A572-50');
-      // Bold letters of 13 px are about 7.5 px wide.
-      expect(name.x + 7 * 7.5).toBeLessThan(width - 8);
-      expect(name.x).toBeGreaterThan(textAt(drawing, 'A36').x);
-    }
-  });
-
-  it('hatches the outside, stipples from the share to the rating and leaves the wedge bare', () => {
-    const fills = wide().shapes.flatMap((shape) => (shape.kind === 'area' ? shape.fill : []));
-    expect(fills.slice(0, 3)).toEqual(['hatch', 'paper', 'stipple']);
-  });
-
-  it('is drawn as before', () => {
-    expect(wide().shapes).toMatchSnapshot();
+describe('the legend of the ladder', () => {
+  it('says in words what bar, line, ticks and diamond are, with the share of the press', () => {
+    expect(ladderLegend(press, shop, selected)).toBe(
+      'Thick bar: up to the 80 % of the rating that the shop uses. Thin line: up to the rating. Ticks: punches on hand, with the largest named at the right. Diamond: the selected hole.',
+    );
+    const bare = shopWith();
+    expect(ladderLegend(bare.presses[0] ?? fail(), bare)).not.toMatch(/Ticks|Diamond/);
   });
 });

@@ -1,19 +1,28 @@
 const focusable =
   'button:not([disabled]), [href], input:not([type=file]):not([disabled]), select, textarea, [tabindex="0"]';
 
+interface Area {
+  element: HTMLElement;
+  /** Makes it seen where only one of several is. */
+  show?(): void;
+  enter(): void;
+}
+
 /**
  * F6 and Shift+F6 go round the areas of the page: inside the grid, Tab goes from cell to cell.
- * @param areas in their order, each with what takes the focus in it
+ * @param all in their order, each with what takes the focus in it; an area that is not shown and cannot be is left out
  */
-export function goRoundWithF6(areas: readonly { element: HTMLElement; enter(): void }[]): void {
+export function goRoundWithF6(all: readonly Area[]): void {
   addEventListener(
     'keydown',
     (event) => {
       if (event.key !== 'F6') return;
       event.preventDefault();
       event.stopPropagation();
+      const areas = all.filter(({ element, show }) => show !== undefined || element.checkVisibility());
       const here = areas.findIndex(({ element }) => element.contains(document.activeElement));
       const next = (here + (event.shiftKey ? -1 : 1) + areas.length) % areas.length;
+      areas[next]?.show?.();
       areas[next]?.enter();
     },
     { capture: true },

@@ -6,6 +6,7 @@ import { labelGrid } from './gridLabels.js';
 import { hideWhatIsNotSaved } from './menus.js';
 import { Speech } from './speech.js';
 import { makeSplitter } from './splitter.js';
+import { makeMenu, makeViews } from './views.js';
 import './page.css';
 
 /*
@@ -22,13 +23,15 @@ async function start(): Promise<void> {
   console.debug = () => undefined;
   const speech = new Speech(part('news'), part('trouble'), part<HTMLDialogElement>('question'));
   makeSplitter(part('splitter'), part('frame'), part('pane'));
+  const show = makeViews(part('frame'), { grid: part('show-grid'), pane: part('show-pane') });
+  makeMenu(part('menu'), part('actions'));
   hideWhatIsNotSaved();
   labelGrid(part('grid'));
   goRoundWithF6([
     { element: part('top'), enter: () => enterFirst(part('top')) },
-    { element: part('grid'), enter: () => enterGrid(part('grid')) },
+    { element: part('grid'), show: () => show('grid'), enter: () => enterGrid(part('grid')) },
     { element: part('splitter'), enter: () => part('splitter').focus() },
-    { element: part('pane'), enter: () => enterFirst(part('pane')) },
+    { element: part('pane'), show: () => show('pane'), enter: () => enterFirst(part('pane')) },
   ]);
   try {
     const { functions, choices } = await loadBuiltFunctions('');

@@ -1,6 +1,7 @@
 import type { Grade } from '../../core/material/grade.js';
 import type { Press } from '../../core/press/press.js';
-import { formatLength, formatNumber } from '../../core/quantity/formatLength.js';
+import { percent } from '../../core/say/percent.js';
+import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { leastDimensionMm } from '../../core/tooling/hole.js';
@@ -10,7 +11,7 @@ import { equalRoundMm, type SelectedHole, selectedText } from './selectedHole.js
 
 interface Told {
   press: Press;
-  grades: readonly Grade[];
+  grade: Grade;
   shop: Shop;
   rungs: readonly PunchCapacity[];
   selected?: SelectedHole | undefined;
@@ -19,26 +20,25 @@ interface Told {
 const sameMm = 0.01;
 
 /** The title and the one sentence of a capacity drawing. */
-export function capacityTitle({ press, grades, shop, rungs, selected }: Told): {
+export function capacityTitle({ press, grade, shop, rungs, selected }: Told): {
   title: string;
   summary: string;
 } {
-  const names = grades.map(({ name }) => name).join(', ');
-  const title = `Holes ${press.name} punches in ${names}`;
-  const percent = formatNumber(greatestGoodShare(press) * 100, 1);
+  const title = `Holes ${press.name} punches in ${grade.name}`;
+  const share = percent(greatestGoodShare(press));
   const own = selected && rungs.find((rung) => Math.abs(rung.thicknessMm - selected.thicknessMm) < sameMm);
   if (!selected || !own) {
     const punched = rungs.filter((rung) => works(rung));
     const thickest = punched.at(-1);
     const text = thickest
-      ? `punches ${grades[0]?.name ?? ''} up to ${formatLength(thickest.thicknessMm, shop.unit)} ${shop.unit} thick; the shop uses ${percent} % of the rating.`
-      : `punches none of the common thicknesses of ${grades[0]?.name ?? ''}.`;
+      ? `punches ${grade.name} up to ${formatLength(thickest.thicknessMm, shop.unit)} ${shop.unit} thick; the shop uses ${share} of the rating.`
+      : `punches none of the common thicknesses of ${grade.name}.`;
     return { title, summary: `${press.name} ${text}` };
   }
-  const thick = `${grades[0]?.name ?? ''} ${formatLength(selected.thicknessMm, shop.unit)} ${shop.unit} thick`;
+  const thick = `${grade.name} ${formatLength(selected.thicknessMm, shop.unit)} ${shop.unit} thick`;
   return {
     title,
-    summary: `${selectedText(selected, shop.unit)} through ${thick} is ${standing(selected, own, percent)} on ${press.name}.`,
+    summary: `${selectedText(selected, shop.unit)} through ${thick} is ${standing(selected, own, share)} on ${press.name}.`,
   };
 }
 
@@ -48,13 +48,13 @@ function works({ stopped, ratingMm, leastMm }: PunchCapacity): boolean {
 
 const roundingShare = 1e-9;
 
-function standing(selected: SelectedHole, own: PunchCapacity, percent: string): string {
+function standing(selected: SelectedHole, own: PunchCapacity, share: string): string {
   const sizeMm = equalRoundMm(selected.hole);
   if (own.stopped !== undefined) return 'not punched: the work is too thick for the stroke';
-  if (leastDimensionMm(selected.hole) < own.leastMm * (1 - roundingShare)) return 'under the least hole';
+  if (leastDimensionMm(selected.hole) < own.leastMm * (1 - roundingShare)) return 'under the smallest hole';
   if (sizeMm > own.ratingMm * (1 + roundingShare)) return 'over the largest hole';
-  if (sizeMm > own.shareMm * (1 + roundingShare)) return `above the ${percent} % the shop uses`;
-  return `within the ${percent} % the shop uses`;
+  if (sizeMm > own.shareMm * (1 + roundingShare)) return `above the ${share} the shop uses`;
+  return `within the ${share} the shop uses`;
 }
 
 function upTo(mm: number, unit: LengthUnit): string {
@@ -65,9 +65,11 @@ function upTo(mm: number, unit: LengthUnit): string {
 export function capacityLabel(rung: PunchCapacity, punches: readonly number[], unit: LengthUnit): string {
   const thick = `${formatLength(rung.thicknessMm, unit)} ${unit}`;
   if (rung.stopped !== undefined) return `${thick}: none; ${rung.stopped}`;
-  if (!works(rung)) return `${thick}: none; the least hole takes more than the rating.`;
+  if (!works(rung)) return `${thick}: none; the smallest hole takes more than the rating.`;
   const count = fitting(rung, punches).length;
-  const tools = punches.length === 0 ? '' : ` Punches on hand in that range: ${count}.`;
+  const largest = largestOnHandMm(rung, punches);
+  const named = largest === undefined ? '' : `, the largest Ø${formatLength(largest, unit)}`;
+  const tools = punches.length === 0 ? '' : ` Punches on hand in that range: ${count}${named}.`;
   const caution = rung.unchecked === undefined ? '' : ` ${rung.unchecked}`;
   return `${thick}: holes from ${formatLength(rung.leastMm, unit)} to ${upTo(rung.shareMm, unit)} ${unit} within the shop's share, to ${upTo(rung.ratingMm, unit)} at the rating.${tools}${caution}`;
 }
@@ -76,35 +78,44 @@ function fitting({ leastMm, ratingMm }: PunchCapacity, punches: readonly number[
   return punches.filter((mm) => mm >= leastMm * (1 - roundingShare) && mm <= ratingMm * (1 + roundingShare));
 }
 
+/** The largest punch on hand that a rung takes. */
+export function largestOnHandMm(rung: PunchCapacity, punches: readonly number[]): number | undefined {
+  return works(rung) ? fitting(rung, punches).at(-1) : undefined;
+}
+
 /** The facts of a capacity drawing as rows. */
-export function capacityTable(
-  grades: readonly { grade: Grade; rungs: readonly PunchCapacity[] }[],
-  punches: readonly number[],
-  unit: LengthUnit,
-): FactTable {
+export function capacityTable({
+  grade,
+  rungs,
+  punches,
+  unit,
+}: {
+  grade: Grade;
+  rungs: readonly PunchCapacity[];
+  punches: readonly number[];
+  unit: LengthUnit;
+}): FactTable {
   const headings = [
     'Grade',
     `Thickness, ${unit}`,
-    'Least hole',
+    'Smallest hole',
     "To the shop's share",
     'To the rating',
     'Punches on hand',
   ];
-  const rows = grades.flatMap(({ grade, rungs }) =>
-    rungs.map((rung) => [
-      grade.name,
-      formatLength(rung.thicknessMm, unit),
-      ...(works(rung)
-        ? [
-            formatLength(rung.leastMm, unit),
-            rung.shareMm < rung.leastMm ? 'none' : upTo(rung.shareMm, unit),
-            upTo(rung.ratingMm, unit),
-          ]
-        : [formatLength(rung.leastMm, unit), 'none', 'none']),
-      fitting(rung, punches)
-        .map((mm) => formatLength(mm, unit))
-        .join(', ') || 'none',
-    ]),
-  );
+  const rows = rungs.map((rung) => [
+    grade.name,
+    formatLength(rung.thicknessMm, unit),
+    ...(works(rung)
+      ? [
+          formatLength(rung.leastMm, unit),
+          rung.shareMm < rung.leastMm ? 'none' : upTo(rung.shareMm, unit),
+          upTo(rung.ratingMm, unit),
+        ]
+      : [formatLength(rung.leastMm, unit), 'none', 'none']),
+    fitting(rung, punches)
+      .map((mm) => formatLength(mm, unit))
+      .join(', ') || 'none',
+  ]);
   return { headings, rows };
 }

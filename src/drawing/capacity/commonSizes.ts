@@ -28,9 +28,26 @@ export function scaleMarksMm(unit: LengthUnit, endMm: number): number[] {
   return Array.from({ length: Math.floor(end / step + 1e-9) + 1 }, (_, at) => at * step * mmPer[unit]);
 }
 
-/** Marks of a logarithmic scale: halves and doubles in inches, 1, 2, 5 in mm. */
-export function logMarksMm(unit: LengthUnit, fromMm: number, toMm: number): number[] {
-  const marks =
-    unit === 'in' ? [1 / 8, 1 / 4, 1 / 2, 1, 2, 4, 8, 16, 32] : [2, 5, 10, 20, 50, 100, 200, 500, 1000];
-  return marks.map((mark) => mark * mmPer[unit]).filter((mm) => mm >= fromMm && mm <= toMm);
-}
+/** Sizes of bars and legs that shops stock. Common practice, no source. */
+const bars: Record<LengthUnit, readonly number[]> = {
+  in: [1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 7 / 8, 1, 1.125, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 3],
+  mm: [6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 30, 32, 35, 40, 45, 50, 55, 60, 70, 80],
+};
+const legs: Record<LengthUnit, readonly number[]> = {
+  in: [1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 8],
+  mm: [40, 50, 60, 70, 80, 90, 100, 120, 150, 200],
+};
+const angleThicknesses: Record<LengthUnit, readonly number[]> = {
+  in: [1 / 8, 3 / 16, 1 / 4, 5 / 16, 3 / 8, 7 / 16, 1 / 2, 5 / 8, 3 / 4, 1],
+  mm: [3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 18, 20],
+};
+
+const inMm = (sizes: Record<LengthUnit, readonly number[]>) => (unit: LengthUnit) =>
+  sizes[unit].map((size) => size * mmPer[unit]);
+
+export const commonBarsMm = inMm(bars);
+export const commonLegsMm = inMm(legs);
+export const angleThicknessesMm = inMm(angleThicknesses);
+
+/** The step in which hole sizes are told on paper: punches are kept in sixteenths, or in whole millimeters. */
+export const holeStepMm: Record<LengthUnit, number> = { in: mmPer.in / 16, mm: 1 };

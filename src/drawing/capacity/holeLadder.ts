@@ -5,7 +5,7 @@ import { nameKey } from '../../core/shop/table.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { Drawn, Point, Shape } from '../drawing.js';
 import { rectangle, segment } from '../path.js';
-import { capacityLabel, capacityTable, capacityTitle } from './capacityText.js';
+import { capacityLabel, capacityTable, capacityTitle, largestOnHandMm } from './capacityText.js';
 import { commonThicknessesMm, scaleMarksMm } from './commonSizes.js';
 import { punchCapacity, type PunchCapacity } from './punchCapacity.js';
 import { equalRoundMm, type SelectedHole, selectedMark, selectedText } from './selectedHole.js';
@@ -19,14 +19,19 @@ export interface LadderInput {
 }
 
 const left = 54;
-const right = 18;
 const top = 30;
+/** Room at the right for the largest punch on hand of each rung; none where no punches are known. */
+const handWidth = 64;
+const margin = 18;
 const rungHeight = 32;
 const foot = 44;
 const halfBar = 5;
 const sameMm = 0.01;
 
-/** The holes a press punches, a rung for each common thickness, for narrow panes. One grade. */
+/**
+ * The holes a press punches in a grade, a rung for each common thickness: a bar from the smallest to the largest hole,
+ * thick up to the shop's share, thin to the rating; ticks for the punches on hand, the largest of a rung named.
+ */
 export function holeLadder({ press, grade, shop, selected, width = 320 }: LadderInput): Drawn {
   const rungs: PunchCapacity[] = [];
   for (const thicknessMm of commonThicknessesMm(shop.unit, selected?.thicknessMm)) {
@@ -38,6 +43,7 @@ export function holeLadder({ press, grade, shop, selected, width = 320 }: Ladder
   const chosenMm = selected ? equalRoundMm(selected.hole) : 0;
   const ends = rungs.flatMap(({ ratingMm }) => (Number.isFinite(ratingMm) ? ratingMm : []));
   const endMm = Math.max(...ends, ...punches, chosenMm, ...rungs.map(({ leastMm }) => leastMm)) * 1.06;
+  const right = punches.length > 0 ? handWidth : margin;
   const x = (mm: number) => left + (Math.min(mm, endMm) / endMm) * (width - left - right);
   const y = (at: number) => top + rungHeight * (at + 0.5);
   const height = top + rungHeight * rungs.length + foot;
@@ -48,6 +54,7 @@ export function holeLadder({ press, grade, shop, selected, width = 320 }: Ladder
   }));
   const shapes = [
     ...axis(shop.unit, endMm, x, height),
+    ...(punches.length > 0 ? onHandColumn(rungs, punches, shop.unit, { x: width - 4, y }) : []),
     ...rungs.flatMap((rung, at) => rungShapes(rung, { x, y: y(at), endMm, punches, unit: shop.unit })),
   ];
   const at = rungs.findIndex(
@@ -62,12 +69,12 @@ export function holeLadder({ press, grade, shop, selected, width = 320 }: Ladder
     });
   }
   return {
-    ...capacityTitle({ press, grades: [grade], shop, rungs, selected }),
+    ...capacityTitle({ press, grade, shop, rungs, selected }),
     width,
     height,
     shapes,
     points,
-    table: capacityTable([{ grade, rungs }], punches, shop.unit),
+    table: capacityTable({ grade, rungs, punches, unit: shop.unit }),
   };
 }
 
@@ -79,6 +86,22 @@ export function punchesOnHandMm(press: Press, shop: Shop): number[] {
     return kind === 'punch' && count > 0 && fits && size.shape === 'round' ? size.diameterMm : [];
   });
   return [...new Set(sizes)].sort((a, b) => a - b);
+}
+
+/** The largest punch on hand of each rung, by name. */
+function onHandColumn(
+  rungs: readonly PunchCapacity[],
+  punches: readonly number[],
+  unit: Shop['unit'],
+  { x, y }: { x: number; y: (at: number) => number },
+): Shape[] {
+  const column = { kind: 'text', x, anchor: 'end' } as const;
+  const named = rungs.map((rung, at): Shape => {
+    const largest = largestOnHandMm(rung, punches);
+    const text = largest === undefined ? 'none' : `Ø${formatLength(largest, unit)}`;
+    return { ...column, y: y(at) + 4, text, strong: largest !== undefined };
+  });
+  return [{ ...column, y: 18, text: 'on hand' }, ...named];
 }
 
 function axis(unit: Shop['unit'], endMm: number, x: (mm: number) => number, height: number): Shape[] {

@@ -15,7 +15,7 @@ import { leastHoleMm } from '../../core/tooling/leastHole.js';
 /** The round holes a press punches in one thickness of a grade. */
 export interface PunchCapacity {
   thicknessMm: number;
-  /** Least hole. */
+  /** Smallest hole. */
   leastMm: number;
   /** Largest hole up to the shop's share of the rating, and up to the rating; Infinity where nothing limits it. */
   shareMm: number;
@@ -27,7 +27,7 @@ export interface PunchCapacity {
 }
 
 /**
- * The capacity of a press in one thickness, asked of the same checks a row goes through: the least hole is tried
+ * The capacity of a press in one thickness, asked of the same checks a row goes through: the smallest hole is tried
  * on the press, and since the force of a round hole grows with its diameter alone, its share of the rating gives
  * the hole that takes the whole rating.
  * @returns the capacity, or the sentence that says why there is none

@@ -9,6 +9,7 @@ import { KeptContext, type KeptEntries } from '../shared/useKept.js';
 import { useShop } from '../shared/useShop.js';
 import { Caution } from './Caution.js';
 import { ErrorBoundary } from './ErrorBoundary.js';
+import { InventedBanner } from './InventedBanner.js';
 import { places } from './places.js';
 import { ShopBanner } from './ShopBanner.js';
 import { StatusLine } from './StatusLine.js';
@@ -61,6 +62,7 @@ export function Shell({ workbook }: { workbook: Workbook }) {
         </div>
         <ChangeHost workbook={workbook}>
           <ShopBanner workbook={workbook} shop={shop} lists={lists} />
+          <InventedBanner shop={shop} isInShop={current === 'shop'} />
           <div id="place" role="tabpanel" aria-labelledby={`place-${current}`} className={styles.place}>
             <ErrorBoundary key={current}>
               <Suspense fallback={<Spinner label={`Opening ${place?.title ?? ''}`} />}>

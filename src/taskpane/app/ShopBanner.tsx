@@ -25,7 +25,7 @@ export function ShopBanner({ workbook, shop, lists }: Props) {
     <MessageBar intent="error" layout="multiline">
       <MessageBarBody>
         {shortText(message, 300)}
-        {waiting > 0 && ` ${counted(waiting, 'row waits', 'rows wait')} on it.`}
+        {waiting > 0 && ` ${counted(waiting, 'row needs', 'rows need')} this value.`}
         {more > 0 && ` ${counted(more, 'further cell')} of the shop cannot be read.`}
       </MessageBarBody>
       {area && (

@@ -25,9 +25,9 @@ function darkQuery(): MediaQueryList | undefined {
     : undefined;
 }
 
-/** A colour such as #1F1F1F from 0, black, to 1, white. */
-function luminance(colour: string): number {
-  const parts = /^#?([\da-f]{2})([\da-f]{2})([\da-f]{2})$/i.exec(colour)?.slice(1) ?? ['ff', 'ff', 'ff'];
+/** A color such as #1F1F1F from 0, black, to 1, white. */
+function luminance(color: string): number {
+  const parts = /^#?([\da-f]{2})([\da-f]{2})([\da-f]{2})$/i.exec(color)?.slice(1) ?? ['ff', 'ff', 'ff'];
   const [red = 1, green = 1, blue = 1] = parts.map((part) => Number.parseInt(part, 16) / 255);
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }

@@ -39,7 +39,7 @@ export default function PartsPlace({ workbook, shop: state }: { workbook: Workbo
       )}
       <div id="parts-view" role="tabpanel" aria-labelledby={`parts-view-${partsView}`} style={stack(12)}>
         {partsView === 'one' ? (
-          <TryOnePart shop={shop} />
+          <TryOnePart shop={shop} hasSheet={state.kind === 'ready'} />
         ) : (
           <CheckList workbook={workbook} shop={shop} state={state} />
         )}

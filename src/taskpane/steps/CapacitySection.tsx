@@ -1,15 +1,14 @@
 import { Field, Select } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
-import { InputError } from '../../core/inputError.js';
-import { findGrade } from '../../core/material/findGrade.js';
 import type { Grade } from '../../core/material/grade.js';
-import { builtInGrades } from '../../core/material/gradeTable.js';
+import { isInvented } from '../../core/press/isInvented.js';
 import type { Press } from '../../core/press/press.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { DrawingView } from '../drawing/DrawingView.js';
 import { holeLadder } from '../../drawing/capacity/holeLadder.js';
 import type { SelectedHole } from '../../drawing/capacity/selectedHole.js';
-import { wedge } from '../../drawing/capacity/wedge.js';
+import { ladderLegend } from '../../drawing/capacity/ladderLegend.js';
+import { inventedNotice } from '../shop/sheet/starter.js';
 import { useStepsStyles } from './stepsStyles.js';
 import { useWidth } from '../shared/useWidth.js';
 
@@ -21,19 +20,13 @@ export interface CapacityInput {
   press?: string | undefined;
 }
 
-/** From this width on hole against thickness, below it the ladder. */
-const wideFrom = 480;
-const heightShare = 0.7;
-
 /** What a press punches, with the selected hole in it. */
 export function CapacitySection({ shop, grade, selected, press: named }: CapacityInput) {
   const styles = useStepsStyles();
   const { element, width } = useWidth<HTMLDivElement>();
   const [chosen, setChosen] = useState<string>();
-  const [second, setSecond] = useState('');
   const name = chosen ?? named ?? shop.presses[0]?.name;
   const press = shop.presses.find((each) => each.name === name) ?? shop.presses[0];
-  const wide = width >= wideFrom;
   if (!press) return <p className={styles.text}>The shop has no press to draw.</p>;
   return (
     <section className={styles.part} aria-label="Capacity" ref={element}>
@@ -48,18 +41,8 @@ export function CapacitySection({ shop, grade, selected, press: named }: Capacit
             </Select>
           </Field>
         )}
-        {wide && (
-          <Field label="Compare with grade">
-            <Select value={second} onChange={(_, { value }) => setSecond(value)}>
-              <option value="">none</option>
-              {[...shop.grades, ...builtInGrades].map((each, at) => (
-                <option key={at}>{each.name}</option>
-              ))}
-            </Select>
-          </Field>
-        )}
       </div>
-      <Capacity {...{ shop, grade, selected, press, wide, width, second }} />
+      <Capacity {...{ shop, grade, selected, press, width }} />
     </section>
   );
 }
@@ -69,28 +52,25 @@ interface Drawn {
   grade: Grade;
   selected: SelectedHole;
   press: Press;
-  wide: boolean;
   width: number;
-  second: string;
 }
 
-function Capacity({ shop, grade, selected, press, wide, width, second }: Drawn) {
+/** Wider, the bars of a ladder are no easier to read. */
+const mostWidth = 560;
+
+function Capacity({ shop, grade, selected, press, width: room }: Drawn) {
   const styles = useStepsStyles();
-  const drawing = useMemo(() => {
-    if (!wide) return holeLadder({ press, grade, shop, selected, width });
-    const grades = [grade, ...compared(second, shop)];
-    return wedge({ press, grades, shop, selected, width, height: Math.round(width * heightShare) });
-  }, [shop, grade, selected, press, wide, width, second]);
+  const width = Math.min(room, mostWidth);
+  const drawing = useMemo(
+    () => holeLadder({ press, grade, shop, selected, width }),
+    [shop, grade, selected, press, width],
+  );
   if ('problem' in drawing) return <p className={styles.text}>There is no drawing: {drawing.problem}</p>;
-  return <DrawingView drawing={drawing} />;
-}
-
-function compared(name: string, shop: Shop): Grade[] {
-  if (name === '') return [];
-  try {
-    return [findGrade(name, 'Grade', shop.grades)];
-  } catch (error) {
-    if (error instanceof InputError) return [];
-    throw error;
-  }
+  return (
+    <>
+      {isInvented(press) && <p className={styles.text}>{inventedNotice}</p>}
+      <DrawingView drawing={drawing} />
+      <p className={styles.text}>{ladderLegend(press, shop, selected)}</p>
+    </>
+  );
 }

@@ -33,15 +33,22 @@ describe.each(['in', 'mm'] as const)('the starter shop in %s', (unit) => {
   });
 });
 
-describe.each(['in', 'mm'] as const)('a press that still is the invented one, in %s', (unit) => {
+describe.each(['in', 'mm'] as const)('a press that is invented, in %s', (unit) => {
   const cells = new Map(starterPresses(unit).map((row) => [String(row[0]), row[2] ?? null]));
-  it('is known by its name and all its values', () => {
-    expect(isStarter('Bay A', (item) => cells.get(item) ?? null)).toBe(true);
+  const changed = (changes: Record<string, string>) => (item: string) =>
+    changes[item] ?? cells.get(item) ?? null;
+
+  it('says so in a row of its own, until that says no', () => {
+    expect(isStarter('Bay A', changed({}))).toBe(true);
+    expect(isStarter('Bay A', changed({ 'Punch force': '60' }))).toBe(true);
+    expect(isStarter('Bay North', changed({}))).toBe(true);
+    expect(isStarter('Bay A', changed({ Invented: 'no' }))).toBe(false);
   });
-  it('is not any more when one value differs, or under another name', () => {
-    expect(isStarter('Bay A', (item) => (item === 'Punch force' ? '60' : (cells.get(item) ?? null)))).toBe(
-      false,
-    );
-    expect(isStarter('Bay C', (item) => cells.get(item) ?? null)).toBe(false);
+
+  it('is known by its name and all its values in a table without that row', () => {
+    const older = (changes: Record<string, string>) => changed({ Invented: '', ...changes });
+    expect(isStarter('Bay A', older({}))).toBe(true);
+    expect(isStarter('Bay A', older({ 'Punch force': '60' }))).toBe(false);
+    expect(isStarter('Bay C', older({}))).toBe(false);
   });
 });

@@ -66,7 +66,7 @@ export const pressItems = [
   { key: 'hourlyRate', name: 'Hourly rate', kind: 'amount', meaning: 'price of one press hour' },
   { key: 'crew', name: 'Crew', kind: 'count', meaning: 'people at the press' },
   { key: 'punch', name: 'Punch', kind: 'station', meaning: 'has the press a punch station: yes or no' },
-  { key: 'punchThroat', name: 'Punch throat', kind: 'length', meaning: 'from the punch centre to the frame' },
+  { key: 'punchThroat', name: 'Punch throat', kind: 'length', meaning: 'from the punch center to the frame' },
   {
     key: 'punchLargestHole',
     name: 'Punch largest hole',
@@ -97,7 +97,7 @@ export const pressItems = [
     key: 'punchDieHalfWidth',
     name: 'Punch die half width',
     kind: 'length',
-    meaning: 'from the punch centre to the outside of the die holder',
+    meaning: 'from the punch center to the outside of the die holder',
   },
   {
     key: 'punchOpenHeight',
@@ -161,6 +161,12 @@ export const pressItems = [
   },
   ...gaugeItems,
   ...timeItems,
+  {
+    key: 'invented',
+    name: 'Invented',
+    kind: 'yesNo',
+    meaning: 'yes: the numbers are of no real press; no: they are from its plate and manual',
+  },
 ] as const satisfies readonly PressItem[];
 
 /** What an item is and what a blank cell stands for, in words for people of a unit. */

@@ -1,15 +1,20 @@
 import { makeStyles, Text, tokens } from '@fluentui/react-components';
 import { hardestOf } from '../../../core/check/severity.js';
 import type { Finding } from '../../../core/check/finding.js';
+import type { PressItemKey } from '../../../core/press/item/pressItem.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { CheckedRow } from '../../../core/row/rowResult.js';
 import type { RowWorkResult } from '../../../core/work/workOnRow.js';
+import { percentBeside } from '../../../core/say/percent.js';
 import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
 import { WorkText } from '../../shared/WorkText.js';
-import { percent, ShareBar } from './ShareBar.js';
+import { inventedNotice } from '../../shop/sheet/starter.js';
+import { neededOf } from './needed.js';
+import { ShareBar } from './ShareBar.js';
+import { StillNeeded } from './StillNeeded.js';
 import { isAmong } from './unreadInputs.js';
 
 const useStyles = makeStyles({
@@ -36,18 +41,28 @@ interface Props {
   currency: string;
   /** What cannot be read of the part, told once above: with it, no share of a rating means anything. */
   unread: readonly Finding[];
+  /** The numbers of the press are invented. */
+  isInvented: boolean;
+  /** Leads to the field of a value of the press; left out where there is none. */
+  goToItem?: (key: PressItemKey) => void;
+  /** Leads to the field of a cell of the part. */
+  goToCell: (heading: string) => void;
 }
 
 /** What one press says to a part: the verdict, the share of its rating, and every reason. */
-export function PressResult({ press, result, work, unit, currency, unread }: Props) {
+export function PressResult(props: Props) {
+  const { press, result, work, unit, currency, unread, isInvented, goToItem, goToCell } = props;
   const styles = useStyles();
   const { verdict, deciding, findings } = result;
   const isRead = unread.length === 0;
   const hardest = isRead ? hardestOf(findings) : undefined;
   const decidedBy = isRead && deciding ? governs(deciding, unit) : '';
   const shareOf = hardest ? governs(hardest, unit) : '';
+  const needed = neededOf(findings);
   const reasons = sentencesOf(
-    findings.filter((finding) => !isAmong(unread, finding)),
+    findings.filter(
+      (finding) => !isAmong(unread, finding) && (goToItem === undefined || finding.rule !== 'blank item'),
+    ),
     unit,
   );
   return (
@@ -58,12 +73,14 @@ export function PressResult({ press, result, work, unit, currency, unread }: Pro
         </Text>
         <VerdictWord verdict={verdict} />
       </div>
-      {decidedBy !== '' && <Text>Decided by {shortText(decidedBy)}</Text>}
+      {isInvented && <Text weight="semibold">{inventedNotice}</Text>}
+      {isRead && <StillNeeded {...{ verdict, needed, goToItem, goToCell }} />}
+      {decidedBy !== '' && <Text>Limited by {shortText(decidedBy)}</Text>}
       {hardest && (
         <div className={styles.share}>
           <ShareBar share={hardest.use} />
           <Text>
-            {percent(hardest.use)} of rating
+            {percentBeside(hardest.use, [1, hardest.shareToUse])} of rating
             {shareOf !== decidedBy && ` for ${shortText(shareOf)}`}
           </Text>
         </div>

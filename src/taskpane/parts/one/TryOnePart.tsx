@@ -1,61 +1,48 @@
-import { Button, Input, makeStyles, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
+import { Button, makeStyles, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
 import { useDeferredValue, useMemo } from 'react';
 import { echoOf } from '../../../core/say/noteOf.js';
 import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import type { Shop } from '../../../core/shop/readShop.js';
+import { isInvented } from '../../../core/press/isInvented.js';
+import { useGoToPressItem } from '../../shop/press/useGoToPressItem.js';
 import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
 import { checkPart, type PartCells } from './checkPart.js';
 import { type PartField, partFields } from './partFields.js';
+import { PartInputs } from './PartInputs.js';
 import { PressResult } from './PressResult.js';
 import { unreadInputs } from './unreadInputs.js';
+import { focusField } from '../../shared/focusField.js';
 import { stack } from '../../shared/stack.js';
-import { PaneField } from '../../shared/PaneField.js';
 
 const useStyles = makeStyles({
-  fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(88px, 1fr))', gap: '8px' },
-  wide: { gridColumn: '1 / -1' },
   results: {
     display: 'grid',
     gridTemplateColumns: 'repeat(auto-fill, minmax(min(240px, 100%), 1fr))',
     gap: '8px',
   },
-  more: { cursor: 'pointer', padding: '4px 0' },
 });
 
 /** One part, typed as in a list, against every press at once. Nothing is written. */
-export function TryOnePart({ shop }: { shop: Shop }) {
+export function TryOnePart({ shop, hasSheet }: { shop: Shop; hasSheet: boolean }) {
   const styles = useStyles();
   const { value: part, set: setPart } = useKept<PartCells>('one part', () => ({}));
   const checked = useDeferredValue(part);
-  const { first, more } = partFields(shop.unit);
+  const goToItem = useGoToPressItem();
   const results = useMemo(() => checkPart(checked, shop), [checked, shop]);
-  const field = ({ heading, example }: PartField) => (
-    <PaneField key={heading} label={heading} className={heading === 'Section' ? styles.wide : ''}>
-      <Input
-        style={{ minWidth: 0 }}
-        placeholder={example}
-        value={part[heading] ?? ''}
-        onChange={(_, { value }) => setPart({ ...part, [heading]: value })}
-      />
-    </PaneField>
-  );
   const asked = (part['Section'] ?? '').trim() !== '' && (part['Grade'] ?? '').trim() !== '';
   const shown = results.flatMap(({ press, result, work }) => (result.blank ? [] : { press, result, work }));
   const [one] = shown;
   const unread = unreadInputs(shown.map(({ result }) => result));
+  const invented = new Set(shop.presses.filter(isInvented).map(({ name }) => name));
   return (
     <>
-      <div className={styles.fields}>{first.map(field)}</div>
-      <details>
-        <summary className={styles.more}>Pitch, gage, miters, corners, notches, bends</summary>
-        <div className={styles.fields}>{more.map(field)}</div>
-      </details>
+      <PartInputs unit={shop.unit} part={part} onChange={setPart} />
       <div role="status" style={stack(8)}>
         {!asked && (
           <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
             <Text>Give at least a section and a grade.</Text>
-            <Button size="small" onClick={() => setPart(exampleOf(first))}>
+            <Button size="small" onClick={() => setPart(exampleOf(partFields(shop.unit).first))}>
               Fill in an example
             </Button>
           </div>
@@ -68,6 +55,9 @@ export function TryOnePart({ shop }: { shop: Shop }) {
               <PressResult
                 key={`${press} ${at}`}
                 {...{ press, result, work, unread }}
+                isInvented={invented.has(press)}
+                goToCell={focusField}
+                {...(hasSheet ? { goToItem: (key) => goToItem(press, key) } : {})}
                 unit={shop.unit}
                 currency={shop.settings.settings.currency}
               />

@@ -12,7 +12,7 @@ export interface PartOnPress {
   work: RowWorkResult;
 }
 
-/** The part held against every press of the shop, one result each, with its time and cost there. */
+/** The part checked against every press of the shop, one result each, with its time and cost there. */
 export function checkPart(part: PartCells, shop: Shop): PartOnPress[] {
   const filled = Object.entries(part).filter(([, text]) => text.trim() !== '');
   const headings = readHeadings([...new Set(['Section', ...filled.map(([heading]) => heading), 'Press'])]);

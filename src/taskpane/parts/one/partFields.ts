@@ -1,8 +1,20 @@
 import type { LengthUnit } from '../../../core/quantity/units.js';
+import type { PartCells } from './checkPart.js';
 
 export interface PartField {
   heading: string;
   example: string;
+}
+
+export const cutByHeading = 'Cut by';
+/** What a part may be cut by, as a cell says it, and as a person does. */
+export const cutByWords = { '': 'the press', saw: 'a saw', burn: 'burning', bought: 'bought to length' };
+
+/** A plate with two holes that is cut elsewhere, to begin with: what differs is typed over it. */
+export function plateToBegin(unit: LengthUnit): PartCells {
+  const [Section, Grade, Length, Hole, edge] =
+    unit === 'in' ? ['PL3/8x6', 'A36', '12', '13/16', '2'] : ['PL10x150', 'S275', '300', '22', '50'];
+  return { Section, Grade, Length, Hole, Holes: '1 each end', Edge: edge, End: edge, [cutByHeading]: 'saw' };
 }
 
 /** The inputs of one part, by the headings of a list; examples are in the unit of the shop. */
@@ -21,6 +33,7 @@ export function partFields(unit: LengthUnit): { first: PartField[]; more: PartFi
     { heading: 'Bolt', example: bolt },
     { heading: 'Edge', example: edge },
     { heading: 'End', example: end },
+    { heading: cutByHeading, example: '' },
   ];
   const more = [
     { heading: 'Edge kind', example: 'sheared, sawn, gas cut, rolled' },

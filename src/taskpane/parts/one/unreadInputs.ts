@@ -1,7 +1,7 @@
 import type { Finding } from '../../../core/check/finding.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 
-/** What cannot be read of a part, whichever press it is held against: the same in every result. */
+/** What cannot be read of a part, whichever press it is checked against: the same in every result. */
 export function unreadInputs(results: readonly RowResult[]): Finding[] {
   const [first = [], ...others] = results.map((result) =>
     result.blank

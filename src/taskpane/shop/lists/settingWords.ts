@@ -26,7 +26,7 @@ const choices: { [Name in string]?: readonly string[] } = {
 
 const meanings: Record<Exclude<keyof Settings, keyof CostSettings>, string> = {
   shearRatio: 'shear strength as a share of the upper tensile strength',
-  holeToThickness: 'least hole as a multiple of the thickness',
+  holeToThickness: 'smallest hole as a multiple of the thickness',
   punchAllowanceMPa: 'stress a punch may carry, with its unit',
   edgeCode: 'least distances at edges and between holes',
   clearanceMethod: 'total die clearance: by plate thickness, or as for sheet',

@@ -3,7 +3,7 @@ import type { ChangeEvent } from 'react';
 import { PaneField } from '../../shared/PaneField.js';
 import { forceUnits, type NewPressAnswers } from './newPressAnswers.js';
 
-type Key = keyof NewPressAnswers;
+type Key = Exclude<keyof NewPressAnswers, 'more'>;
 
 interface Props {
   answer: (key: Key) => {
@@ -33,7 +33,7 @@ export function FirstLimits({ answer, field, lengthUnit }: Props) {
       </PaneField>
       <PaneField
         label={`3. Throat, ${lengthUnit('punchThroat')}`}
-        hint="from the punch centre to the frame"
+        hint="from the punch center to the frame"
         {...field('throat')}
       >
         <Input {...answer('throat')} />

@@ -1,22 +1,24 @@
-import { Button, Input, Subtitle2, Text } from '@fluentui/react-components';
+import { Button, Checkbox, Input, Subtitle2, Text } from '@fluentui/react-components';
 import { useState } from 'react';
-import { useKept } from '../../shared/useKept.js';
-import { shortText } from '../../shared/shortText.js';
+import { plateToBegin } from '../../parts/one/partFields.js';
+import { listWords } from '../../../core/say/listWords.js';
 import { usePropose } from '../../shared/change/useChange.js';
+import { PaneField } from '../../shared/PaneField.js';
+import { shortText } from '../../shared/shortText.js';
+import { stack } from '../../shared/stack.js';
+import { useKept } from '../../shared/useKept.js';
+import { addedPress } from '../own/addedPress.js';
+import { OwnPress } from '../own/OwnPress.js';
 import type { ShopPartProps } from '../sheet/readyShop.js';
-import { appendColumn } from '../sheet/tableCells.js';
+import { inventedPresses } from '../sheet/replaceInvented.js';
 import {
-  type AnswerProblems,
   answerProblems,
   copiedCells,
-  forceUnits,
-  newPressCells,
+  moreProblems,
   type NewPressAnswers,
+  newPressCells,
+  noAnswers,
 } from './newPressAnswers.js';
-import { FirstLimits } from './FirstLimits.js';
-import { itemOf, unitOf } from './pressFields.js';
-import { stack } from '../../shared/stack.js';
-import { PaneField } from '../../shared/PaneField.js';
 
 interface Props extends ShopPartProps {
   /** The press whose values the new one takes. */
@@ -25,54 +27,44 @@ interface Props extends ShopPartProps {
   onCancel: () => void;
 }
 
-/** The four things a new press is asked first. */
+/** A new press by its name and four numbers, with a part to try on it; a copy is asked its name only. */
 export function NewPress({ workbook, shop, copyOf, onAdded, onCancel }: Props) {
   const propose = usePropose();
   const table = shop.tables.presses;
   const { unit } = shop.shop;
-  const {
-    value: answers,
-    set: setAnswers,
-    forget,
-  } = useKept<NewPressAnswers>('new press', () => ({
-    name: '',
-    force: '',
-    forceUnit: String(unitOf(table, itemOf('punchForce')) ?? forceUnits[0]),
-    throat: '',
-    largestHole: '',
-    thickness: '',
-  }));
-  const [asked, setAsked] = useState(false);
-  const all = answerProblems(answers, table, unit);
-  const problems = copyOf === undefined ? all : nameOnly(all);
-  const answer = (key: keyof NewPressAnswers) => ({
-    value: answers[key],
-    onChange: (_: unknown, { value }: { value: string }) => setAnswers({ ...answers, [key]: value }),
-  });
-  const field = (key: keyof NewPressAnswers) => {
-    const shown = asked || answers[key] !== '' ? problems[key] : undefined;
-    return shown === undefined
-      ? {}
-      : { validationMessage: shortText(shown, 300), validationState: 'error' as const };
+  const kept = useKept<NewPressAnswers>('new press', () => noAnswers(table));
+  const answers = kept.value;
+  const part = useKept('one part', () => plateToBegin(unit));
+  const invented = copyOf === undefined ? inventedPresses(table) : [];
+  const [isReplacing, setReplacing] = useState(true);
+  const [wasAsked, setAsked] = useState(false);
+  const problems = answerProblems(answers, table, unit);
+  const leave = (then: () => void) => () => {
+    kept.forget();
+    then();
   };
-  const lengthUnit = (key: 'punchThroat' | 'punchLargestHole' | 'punchLargestHoleThickness') =>
-    String(unitOf(table, itemOf(key)) || unit);
   const add = () => {
     setAsked(true);
-    if (Object.keys(problems).length > 0) return;
+    const wrong =
+      copyOf === undefined
+        ? { ...problems, ...moreProblems(answers, table, unit) }
+        : problems.name === undefined
+          ? {}
+          : { name: problems.name };
+    if (Object.keys(wrong).length > 0) return;
     const name = answers.name.trim();
-    const title = `Add press ${shortText(name)}`;
     const cells = copyOf === undefined ? newPressCells(answers, table) : copiedCells(table, copyOf);
-    const written = () => {
-      forget();
-      onAdded(name);
-    };
-    const make = async () => {
-      const steps = await appendColumn(workbook, table, name, cells);
-      return typeof steps === 'string' ? steps : { title, steps, written };
-    };
-    propose({ title, make });
+    propose(
+      addedPress(workbook, {
+        table,
+        name,
+        cells,
+        isReplacing: isReplacing && copyOf === undefined,
+        written: leave(() => onAdded(name)),
+      }),
+    );
   };
+  const copy = copyOf === undefined ? undefined : shortText(copyOf, 30);
   return (
     <form
       aria-label="New press"
@@ -84,35 +76,45 @@ export function NewPress({ workbook, shop, copyOf, onAdded, onCancel }: Props) {
       }}
     >
       <Subtitle2 as="h2" style={{ margin: 0 }}>
-        {copyOf === undefined ? 'New press' : `A copy of ${shortText(copyOf, 30)}`}
+        {copy === undefined ? 'New press' : `A copy of ${copy}`}
       </Subtitle2>
       <Text>
-        {copyOf === undefined
-          ? 'Four things from its plate. What you leave blank is not known, and rows that need it are Not checked.'
-          : `Every value of ${shortText(copyOf, 30)} is copied. Give the copy a name of its own, then change what differs.`}
+        {copy === undefined
+          ? 'Its name and four numbers from its plate. Leave blank what you do not know: rows that need it are Not checked.'
+          : `Every value of ${copy} is copied. Give the copy a name of its own, then change what differs.`}
       </Text>
-      <PaneField label={copyOf === undefined ? '1. Name' : 'Name'} required {...field('name')}>
-        <Input {...answer('name')} />
-      </PaneField>
-      {copyOf === undefined && <FirstLimits {...{ answer, field, lengthUnit }} />}
+      {copy === undefined ? (
+        <OwnPress
+          {...{ unit, table, answers, problems, wasAsked }}
+          tables={shop.tables}
+          onAnswers={kept.set}
+          part={part.value}
+          onPart={part.set}
+        />
+      ) : (
+        <PaneField
+          label="Name"
+          required
+          {...((wasAsked || answers.name !== '') && problems.name !== undefined
+            ? { validationMessage: shortText(problems.name, 300), validationState: 'error' as const }
+            : {})}
+        >
+          <Input value={answers.name} onChange={(_, { value: name }) => kept.set({ ...answers, name })} />
+        </PaneField>
+      )}
+      {invented.length > 0 && (
+        <Checkbox
+          label={`Remove the invented ${invented.length === 1 ? 'press' : 'presses'} ${listWords(invented.map((each) => shortText(each, 30)))}`}
+          checked={isReplacing}
+          onChange={(_, { checked }) => setReplacing(checked === true)}
+        />
+      )}
       <div style={{ display: 'flex', gap: 8 }}>
         <Button appearance="primary" type="submit">
           Add press
         </Button>
-        <Button
-          onClick={() => {
-            forget();
-            onCancel();
-          }}
-        >
-          Cancel
-        </Button>
+        <Button onClick={leave(onCancel)}>Cancel</Button>
       </div>
     </form>
   );
-}
-
-/** A copy is asked its name only. */
-function nameOnly({ name }: AnswerProblems): AnswerProblems {
-  return name === undefined ? {} : { name };
 }

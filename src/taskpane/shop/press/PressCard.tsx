@@ -7,7 +7,7 @@ import { counted } from '../../shared/change/describeStep.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictMark } from '../../shared/VerdictMark.js';
-import { isStarter, starterNotice } from '../sheet/starter.js';
+import { inventedNotice, isStarter } from '../sheet/starter.js';
 import { fieldState, FieldStateMark } from './FieldState.js';
 import { fieldsOf, itemOf, unitOf, unitOfTable } from './pressFields.js';
 import { useUnsaved } from './usePressFields.js';
@@ -36,6 +36,7 @@ interface Props {
   press: Press;
   table: ShopTable;
   onEdit: () => void;
+  onCapacity: () => void;
 }
 
 const stations = ['punch', 'flatShear', 'angleShear', 'barShear', 'notcher', 'bend'] as const;
@@ -47,7 +48,7 @@ const keyLimits = [
 ] as const;
 
 /** A press at a glance: its stations, its key limits, and what is not complete. */
-export function PressCard({ press, table, onEdit }: Props) {
+export function PressCard({ press, table, onEdit, onCapacity }: Props) {
   const styles = useStyles();
   const fields = fieldsOf(table, press.name);
   const unsaved = useUnsaved(press.name);
@@ -72,9 +73,14 @@ export function PressCard({ press, table, onEdit }: Props) {
         <Text as="h2" weight="semibold" size={400} style={{ margin: 0 }}>
           {shortText(press.name)}
         </Text>
-        <Button size="small" onClick={onEdit} aria-label={`Edit ${shortText(press.name)}`}>
-          Edit
-        </Button>
+        <span style={{ display: 'flex', gap: 6 }}>
+          <Button size="small" onClick={onCapacity} aria-label={`Capacity sheet of ${shortText(press.name)}`}>
+            Capacity
+          </Button>
+          <Button size="small" onClick={onEdit} aria-label={`Edit ${shortText(press.name)}`}>
+            Edit
+          </Button>
+        </span>
       </div>
       <Text>{has.length > 0 ? has.map((key) => itemOf(key).name).join(' · ') : 'No station said yet'}</Text>
       <dl className={styles.limits}>
@@ -95,7 +101,7 @@ export function PressCard({ press, table, onEdit }: Props) {
       {press.problem !== undefined && <Mark text={sentenceInCell(press.problem)} />}
       {bad > 0 && <Mark text={`Incomplete: ${counted(bad, 'cell')} cannot be read`} />}
       {unknown > 0 && <Mark text={`${counted(unknown, 'station')} not known`} />}
-      {isStarter(press.name, (name) => fields[name] ?? '') && <Mark text={starterNotice} />}
+      {isStarter(press.name, (name) => fields[name] ?? '') && <Mark text={inventedNotice} />}
     </section>
   );
 }

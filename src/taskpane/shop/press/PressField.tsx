@@ -6,6 +6,7 @@ import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { FieldConflict } from './mergeFields.js';
 import { shortText } from '../../shared/shortText.js';
 import { type FieldState, fieldState, FieldStateMark, fieldStateWords } from './FieldState.js';
+import { choices } from './pressChoices.js';
 import { PaneField } from '../../shared/PaneField.js';
 
 interface Props {
@@ -19,13 +20,6 @@ interface Props {
   conflict: FieldConflict | undefined;
   onText: (text: string) => void;
 }
-
-const choices: Partial<Record<PressItem['kind'], readonly string[]>> = {
-  station: ['yes', 'no'],
-  yesNo: ['yes', 'no'],
-  legs: ['one', 'both', 'no'],
-  legPosition: ['down', 'up', 'both'],
-};
 
 /** One value of a press: what it is, what it says, and whether that is a limit, none, or not known. */
 export function PressField({ item, label, unit, shopUnit, text, problem, conflict, onText }: Props) {
@@ -42,7 +36,7 @@ export function PressField({ item, label, unit, shopUnit, text, problem, conflic
         : { validationMessage: shortText(problem, 300), validationState: 'error' as const })}
     >
       {words ? (
-        <Select value={text.toLowerCase()} onChange={(_, { value }) => onText(value)}>
+        <Select data-field={item.key} value={text.toLowerCase()} onChange={(_, { value }) => onText(value)}>
           <option value="">Not known</option>
           {words.map((word) => (
             <option key={word} value={word}>
@@ -81,6 +75,7 @@ function LimitInput({
       <Input
         {...fromField}
         input={{ ref: input }}
+        data-field={item.key}
         style={{ flex: '1 1 90px', minWidth: 0 }}
         value={text}
         onChange={(_, { value }) => onText(value)}
@@ -101,7 +96,7 @@ function LimitInput({
   );
 }
 
-function Conflict({
+export function Conflict({
   conflict: { theirs },
   onText,
 }: {

@@ -1,10 +1,22 @@
-import { Button, Subtitle2, Text } from '@fluentui/react-components';
+import {
+  Button,
+  makeStyles,
+  MessageBar,
+  MessageBarActions,
+  MessageBarBody,
+  Subtitle2,
+  Text,
+  tokens,
+} from '@fluentui/react-components';
 import { shortText } from '../../shared/shortText.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import type { ShopPartProps } from '../sheet/readyShop.js';
 import { appendRows } from '../sheet/tableCells.js';
-import { starterUnit } from '../sheet/starter.js';
+import { inventedItem, inventedNotice, isStarter, starterUnit } from '../sheet/starter.js';
+import { FoldGroup } from './FoldGroup.js';
+import type { Fields } from './mergeFields.js';
+import { fieldShown, useWantedItem } from './useWantedItem.js';
 import { PressActions } from './PressActions.js';
 import { PressFold } from './PressFold.js';
 import { foldGroups } from './folds.js';
@@ -22,8 +34,25 @@ interface Props extends ShopPartProps {
   onCopy: () => void;
 }
 
+const useStyles = makeStyles({
+  /** In sight wherever one is in the form. */
+  save: {
+    position: 'sticky',
+    bottom: 0,
+    zIndex: 1,
+    display: 'flex',
+    gap: '8px',
+    alignItems: 'center',
+    flexWrap: 'wrap',
+    paddingBlock: '8px',
+    backgroundColor: tokens.colorNeutralBackground1,
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+});
+
 /** The values of one press, folded by station. Saving writes the changed cells only. */
 export function PressForm({ workbook, shop, name, onClose, onRenamed, onCopy }: Props) {
+  const styles = useStyles();
   const propose = usePropose();
   const table = shop.tables.presses;
   const { mine, base, changed, taken, conflicts, type, discard } = usePressFields(
@@ -37,11 +66,14 @@ export function PressForm({ workbook, shop, name, onClose, onRenamed, onCopy }: 
     ]),
   );
   const wrong = changed.filter((field) => problems[field] !== undefined);
-  const title = `Change ${shortText(name)}`;
-  const save = () => {
-    const { steps, missing } = changedCells(table, name, base, mine);
+  const wanted = useWantedItem((item) => fieldShown(item, mine));
+  const write = (title: string, after: Fields) => {
+    const { steps, missing } = changedCells(table, name, base, after);
     propose({ title, make: async () => withSteps(title, steps, await rowsFor(missing)) });
   };
+  const save = () => write(`Change ${shortText(name)}`, mine);
+  const confirm = () =>
+    write(`Say that the numbers of ${shortText(name, 30)} are its own`, { ...base, [inventedItem]: 'no' });
   const rowsFor = async (missing: Record<string, string>): Promise<Step[] | string> => {
     const headings = table.values[0] ?? [];
     const rows = pressItems
@@ -70,21 +102,31 @@ export function PressForm({ workbook, shop, name, onClose, onRenamed, onCopy }: 
         <Button onClick={onClose}>All presses</Button>
       </div>
       {taken.length > 0 && <Text role="status">Taken from the sheet meanwhile: {taken.join(', ')}.</Text>}
-      {foldGroups.map(({ title: of, folds }) => (
-        <section key={of} aria-label={of}>
-          <Text as="h3" weight="semibold" style={{ margin: 0 }}>
-            {of}
-          </Text>
+      {isStarter(name, (item) => String(mine[item] ?? '')) && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            {inventedNotice} Replace its numbers by those of the plate and manual, then say so.
+          </MessageBarBody>
+          <MessageBarActions>
+            <Button size="small" onClick={confirm}>
+              These are its own numbers
+            </Button>
+          </MessageBarActions>
+        </MessageBar>
+      )}
+      {foldGroups.map(({ title: of, folds, isFolded }) => (
+        <FoldGroup key={of} title={of} isFolded={isFolded === true}>
           {folds.map((fold) => (
             <PressFold
               key={fold.title}
               {...{ fold, table, mine, problems, conflicts, onText: type }}
               unit={shop.shop.unit}
+              isOpen={fold.items.some(({ key }) => key === wanted)}
             />
           ))}
-        </section>
+        </FoldGroup>
       ))}
-      <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
+      <div className={styles.save}>
         <Button appearance="primary" type="submit" disabled={changed.length === 0 || wrong.length > 0}>
           {changed.length === 0
             ? 'Nothing changed'

@@ -1,11 +1,16 @@
 import { Button, Text } from '@fluentui/react-components';
 import { useKept } from '../../shared/useKept.js';
 import type { ShopPartProps } from '../sheet/readyShop.js';
+import { CapacitySheetPanel } from './CapacitySheetPanel.js';
 import { NewPress } from './NewPress.js';
 import { PressCard } from './PressCard.js';
 import { PressForm } from './PressForm.js';
 
-type Open = { kind: 'cards' } | { kind: 'new'; copyOf?: string } | { kind: 'press'; name: string };
+type Open =
+  | { kind: 'cards' }
+  | { kind: 'new'; copyOf?: string }
+  | { kind: 'press'; name: string }
+  | { kind: 'capacity'; name: string };
 
 /** The presses as cards; one of them, or a new one, as a form. */
 export function PressList(props: ShopPartProps) {
@@ -33,6 +38,9 @@ export function PressList(props: ShopPartProps) {
         onCopy={() => setOpen({ kind: 'new', copyOf: press.name })}
       />
     );
+  const drawn = open.kind === 'capacity' && shop.shop.presses.find(({ name }) => name === open.name);
+  if (drawn)
+    return <CapacitySheetPanel workbook={props.workbook} shop={shop.shop} press={drawn} onClose={close} />;
   return (
     <>
       {shop.shop.presses.length === 0 && <Text>The shop has no press yet.</Text>}
@@ -42,6 +50,7 @@ export function PressList(props: ShopPartProps) {
           press={each}
           table={shop.tables.presses}
           onEdit={() => setOpen({ kind: 'press', name: each.name })}
+          onCapacity={() => setOpen({ kind: 'capacity', name: each.name })}
         />
       ))}
       <Button appearance="primary" style={{ justifySelf: 'start' }} onClick={() => setOpen({ kind: 'new' })}>

@@ -22,6 +22,16 @@ const strokes: readonly PressItemKey[] = [
   ...timeItems.flatMap(({ key }) => (isInvented(key) ? [] : key)),
 ];
 const rate: readonly PressItemKey[] = ['hourlyRate', 'crew'];
+/** Two sizes of one thing, which share a line. */
+export const pairs: readonly (readonly [PressItemKey, PressItemKey])[] = [
+  ['punchLargestHole', 'punchLargestHoleThickness'],
+  ['flatShearWidestBar', 'flatShearWidestBarThickness'],
+  ['flatShearThickestBarWidth', 'flatShearThickestBar'],
+  ['angleShearLegSquare', 'angleShearThicknessSquare'],
+  ['angleShearLeg45', 'angleShearThickness45'],
+  ['notcherWidth', 'notcherDepth'],
+];
+
 const apart = new Set<string>([whole, blades, supports, gauges, times, strokes, rate].flat());
 
 /** The items that the checks of a row need, in the order in which a plate is read: whole press, stations, supports. */
@@ -44,11 +54,29 @@ const workFolds: readonly Fold[] = [
   foldOf('Rate', rate, 'Needed for cost and price; without an hourly rate a row has minutes and no cost.'),
 ];
 
-/** The folds of the form of a press, by what they are needed for. */
-export const foldGroups: readonly { title: string; folds: readonly Fold[] }[] = [
+/** The folds of the form of a press, by what they are needed for; what no check needs is folded away as a whole. */
+export const foldGroups: readonly { title: string; folds: readonly Fold[]; isFolded?: true }[] = [
   { title: 'What the checks need', folds: checkFolds },
-  { title: 'Set-up, time and cost', folds: workFolds },
+  { title: 'Set-up, time and cost', folds: workFolds, isFolded: true },
 ];
+
+/** The station of a fold, and what is asked of it: nothing more where the press has not got it. */
+export function shownItems({ items }: Fold, text: (item: string) => string): PressItem[] {
+  const station = items.find(({ kind }) => kind === 'station');
+  return station && text(station.name).trim().toLowerCase() !== 'yes' ? [station] : items;
+}
+
+/** Items in lines: a pair shares one, at the place of the first of the two. */
+export function linesOf(items: readonly PressItem[]): PressItem[][] {
+  const byKey = (key: string) => items.find((item) => item.key === key);
+  return items.flatMap((item) => {
+    const pair = pairs.find((each) => each.some((key) => key === item.key));
+    const both = pair?.flatMap((key) => byKey(key) ?? []) ?? [];
+    if (both.length < 2) return [[item]];
+    const firstOfBoth = items.find((each) => both.includes(each));
+    return item === firstOfBoth ? [both] : [];
+  });
+}
 
 /** Whether a blank cell of an item stands for a time that nobody measured. */
 export function isInvented(key: string): boolean {

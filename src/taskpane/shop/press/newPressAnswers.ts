@@ -15,10 +15,12 @@ export interface NewPressAnswers {
   throat: string;
   largestHole: string;
   thickness: string;
+  /** Further values, by item, where a part needs them. */
+  more?: Readonly<Partial<Record<PressItemKey, string>>>;
 }
 
 /** What is wrong with answers, a sentence each. */
-export type AnswerProblems = Partial<Record<keyof NewPressAnswers, string>>;
+export type AnswerProblems = Partial<Record<Exclude<keyof NewPressAnswers, 'more'>, string>>;
 
 export const forceUnits = ['US ton', 'tonne', 'kN'] as const;
 
@@ -34,6 +36,19 @@ export function answerProblems(answers: NewPressAnswers, table: ShopTable, unit:
     thickness: problem(answers.thickness, 'punchLargestHoleThickness'),
   };
   return Object.fromEntries(Object.entries(found).filter(([, message]) => message !== undefined));
+}
+
+/** What is wrong with the further values, by item. */
+export function moreProblems(
+  { name, more = {} }: NewPressAnswers,
+  table: ShopTable,
+  unit: LengthUnit,
+): Partial<Record<PressItemKey, string>> {
+  const found = Object.entries(more).flatMap(([key, text]) => {
+    const problem = problemOf(text, itemOf(key as PressItemKey), table, name.trim(), unit);
+    return problem === undefined ? [] : [[key, problem]];
+  });
+  return Object.fromEntries(found) as Partial<Record<PressItemKey, string>>;
 }
 
 /** The force with its unit, where it is another than the one of the table's Unit column. */
@@ -53,12 +68,19 @@ export function newPressCells(answers: NewPressAnswers, table: ShopTable): CellV
     punchThroat: answers.throat.trim(),
     punchLargestHole: answers.largestHole.trim(),
     punchLargestHoleThickness: answers.thickness.trim(),
+    ...answers.more,
   };
   const byName = new Map(
     Object.entries(byKey).map(([key, text]) => [nameKey(itemOf(key as PressItemKey).name), text]),
   );
   const itemColumn = columnAt(table, 'Item');
   return table.values.slice(1).map((row) => byName.get(nameKey(row[itemColumn])) || null);
+}
+
+/** No answer yet; the force is in the unit of the table. */
+export function noAnswers(table: ShopTable): NewPressAnswers {
+  const forceUnit = String(unitOf(table, itemOf('punchForce')) ?? forceUnits[0]);
+  return { name: '', force: '', forceUnit, throat: '', largestHole: '', thickness: '' };
 }
 
 /** The cells of another press, one for each row of the table. */

@@ -4,6 +4,7 @@ import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
 import type { Step } from '../../../workbook/step.js';
+import { shortText } from '../../shared/shortText.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { stampName } from '../../shared/readShopState.js';
 import { gradeHeadings, starterNotice, starterPresses, starterSettings } from './starter.js';
@@ -15,8 +16,14 @@ const gapBelowPresses = 12;
 /** Items, their units, then presses and what stands below them: in characters. */
 const columnWidths = [34, 12, 14, 14, 14, 14, 14, 14, 20];
 
-/** What Add shop sheet writes: the sheet, its tables, and the shop cell. */
-export async function addShopSheet(workbook: Workbook, unit: LengthUnit): Promise<Proposal> {
+/** A press with its values, one for each row of the table. */
+interface OwnPress {
+  name: string;
+  cells: readonly CellValue[];
+}
+
+/** What Add shop sheet writes: the sheet, its tables, and the shop cell; with a press of the shop's own, or with two invented ones. */
+export async function addShopSheet(workbook: Workbook, unit: LengthUnit, own?: OwnPress): Promise<Proposal> {
   const [sheets, tables, names] = await Promise.all([workbook.sheets(), workbook.tables(), workbook.names()]);
   const taken = [...tables, ...names].map(({ name }) => name.toLowerCase());
   const sheet = [
@@ -25,17 +32,17 @@ export async function addShopSheet(workbook: Workbook, unit: LengthUnit): Promis
     'Tonrow shop',
     ...Array.from({ length: 50 }, (_, at) => `Shop ${at + 2}`),
   ].find((name) => !sheets.some((each) => sameName(each.name, name)));
-  const placed = placeTables(sheet ?? 'Shop', unit).map((table) => ({
+  const placed = placeTables(sheet ?? 'Shop', unit, own).map((table) => ({
     ...table,
     name: freeName(table.name, taken),
   }));
   return {
-    title: 'Add shop sheet',
+    title: own ? `Add shop sheet with ${shortText(own.name, 30)}` : 'Add shop sheet',
     remarks: [
-      `The sheet has two presses to begin with, Bay A and Bay B. ${starterNotice}`,
+      ...(own ? [] : [`The sheet has two presses to begin with, Bay A and Bay B. ${starterNotice}`]),
       `The cell ${stampName} stands for the whole shop: formulas that need it take that one cell.`,
     ],
-    steps: stepsFor(sheet ?? 'Shop', placed),
+    steps: stepsFor(sheet ?? 'Shop', placed, own ? 'Each press has its own column.' : starterNotice),
   };
 }
 
@@ -46,8 +53,9 @@ interface PlacedTable {
 }
 
 /** Presses on top, free to grow to the right; below them side by side the lists that grow downward. */
-function placeTables(sheet: string, unit: LengthUnit): PlacedTable[] {
-  const presses = starterPresses(unit);
+function placeTables(sheet: string, unit: LengthUnit, own?: OwnPress): PlacedTable[] {
+  const starters = starterPresses(unit);
+  const presses = own ? withOwn(starters, own) : starters;
   const below = firstTableRow + presses.length + gapBelowPresses;
   const settings = starterSettings(unit);
   const grades = [gradeHeadings, gradeHeadings.map(() => null)];
@@ -63,12 +71,17 @@ function placeTables(sheet: string, unit: LengthUnit): PlacedTable[] {
   ];
 }
 
+/** The table with one press in the place of the invented ones. */
+function withOwn(starters: CellValue[][], { name, cells }: OwnPress): CellValue[][] {
+  return starters.map((row, at) => [...row.slice(0, 2), at === 0 ? name : (cells[at - 1] ?? null)]);
+}
+
 function freeName(name: string, taken: readonly string[]): string {
   const choices = [name, `Shop${name}`, ...Array.from({ length: 50 }, (_, at) => `Shop${name}${at + 2}`)];
   return choices.find((each) => !taken.includes(each.toLowerCase())) ?? name;
 }
 
-function stepsFor(sheet: string, tables: readonly PlacedTable[]): Step[] {
+function stepsFor(sheet: string, tables: readonly PlacedTable[], notice: string): Step[] {
   const cell = (row: number, column: number): Area => ({ sheet, row, column, rows: 1, columns: 1 });
   const text = (row: number, value: string): Step => ({
     kind: 'cells',
@@ -87,7 +100,7 @@ function stepsFor(sheet: string, tables: readonly PlacedTable[]): Step[] {
       contents: [['Shop data', ...columnWidths.slice(1).map(() => undefined)]],
       widths: columnWidths,
     },
-    text(1, starterNotice),
+    text(1, notice),
     text(
       2,
       'A value is a limit; none: there is no such limit; blank: not known, and rows that need it are Not checked.',

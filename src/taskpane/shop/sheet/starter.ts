@@ -2,8 +2,10 @@ import { pressItems, type PressItemKey, type PressItemKind } from '../../../core
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import { settingRows } from '../../../core/shop/settings.js';
+import { nameKey } from '../../../core/shop/table.js';
 
 export const starterNotice = 'Starter presses are invented: replace them before quoting.';
+export const inventedNotice = 'Invented press: do not quote from it.';
 export const starterNames = ['Bay A', 'Bay B'] as const;
 
 /** The unit that the Unit column states for a kind of item. */
@@ -17,6 +19,9 @@ const unitsOfKinds: Record<LengthUnit, Partial<Record<PressItemKind, string>>> =
     ...{ speed: 'mm/s', seconds: 's', minutes: 'min' },
   },
 };
+
+/** The row that says whether a press is invented. */
+export const inventedItem = pressItems.find(({ key }) => key === 'invented')?.name ?? '';
 
 type StarterValues = Partial<Record<PressItemKey, readonly [string, string]>>;
 
@@ -59,10 +64,11 @@ const inchValues: StarterValues = {
   bend: ['no', 'no'],
   longestBar: ['20\'-0"', '40\'-0"'],
   heaviestBar: ['250', 'none'],
+  invented: ['yes', 'yes'],
 };
 
-/** The like of them in millimetres, in sizes that are round there. */
-const millimetreValues: StarterValues = {
+/** The like of them in millimeters, in sizes that are round there. */
+const millimeterValues: StarterValues = {
   ...inchValues,
   punchForce: ['500', '800'],
   referenceShear: ['345', '345'],
@@ -89,7 +95,7 @@ const millimetreValues: StarterValues = {
   heaviestBar: ['110', 'none'],
 };
 
-const starterValues = { in: inchValues, mm: millimetreValues };
+const starterValues = { in: inchValues, mm: millimeterValues };
 
 /** The unit cell of an item in a table made by the pane. */
 export function starterUnit(kind: PressItemKind, unit: LengthUnit): string {
@@ -106,12 +112,19 @@ export function starterPresses(unit: LengthUnit): CellValue[][] {
   return [['Item', 'Unit', ...starterNames], ...rows];
 }
 
-/** Whether a press still has the invented values of the starter of its name. */
+/**
+ * Whether the cells of a press say that it is invented; in a table without that row, whether they are still those of the
+ * starter of its name.
+ */
 export function isStarter(name: string, cell: (item: string) => CellValue): boolean {
+  const said = nameKey(cell(inventedItem));
+  if (said !== '') return said === 'yes';
   const at = starterNames.findIndex((each) => each === name);
   if (at < 0) return false;
   return Object.values(starterValues).some((values) =>
-    pressItems.every(({ key, name: item }) => String(cell(item) ?? '') === (values[key]?.[at] ?? '')),
+    pressItems.every(
+      ({ key, name: item }) => key === 'invented' || String(cell(item) ?? '') === (values[key]?.[at] ?? ''),
+    ),
   );
 }
 
@@ -131,7 +144,7 @@ export const toolHeadings = [
 export const gradeHeadings = ['Grade', 'Tensile min', 'Tensile upper', 'Shear', 'Density', 'Source'];
 
 /** Settings of a new shop sheet: the unit, and a row for each setting, blank where the usual value holds. Metric bolts
- * are in the tables of EN, so a shop in millimetres begins with those. */
+ * are in the tables of EN, so a shop in millimeters begins with those. */
 export function starterSettings(unit: LengthUnit): CellValue[][] {
   const begins = (name: string) => (unit === 'mm' && name === settingRows.edgeCode.name ? 'EN' : '');
   const rows = Object.values(settingRows).map(({ name }) => [name, begins(name), '']);
