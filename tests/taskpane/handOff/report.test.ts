@@ -88,12 +88,12 @@ describe('the report', () => {
   it('lists every failing row with its reason, and where it stands', async () => {
     const page = pageOf(await made());
     expect(cellsOf(page.querySelector('[aria-label="Failing rows"]'))).toEqual([
-      ['BP1', 'Parts, 6', 'Too big', '206 %', "Hole Ø1-5/16 is over Bay B's punch largest hole, 1-1/4 in."],
+      ['BP1', 'Parts, 6', 'Too big', '206%', "Hole Ø1-5/16 is over Bay B's punch largest hole, 1-1/4 in."],
       [
         'A1',
         'Parts, 7',
         'Edge short',
-        '36 %',
+        '36%',
         'Hole: 7/8 in from the center to the left end is under 1-1/4 in (AISC, sheared edge, bolt 3/4 in).',
       ],
     ]);

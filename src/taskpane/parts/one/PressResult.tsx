@@ -9,7 +9,8 @@ import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
 import { WorkText } from '../../shared/WorkText.js';
-import { percent, ShareBar } from './ShareBar.js';
+import { percentText } from '../../../core/quantity/percentText.js';
+import { ShareBar } from './ShareBar.js';
 import { isAmong } from './unreadInputs.js';
 
 const useStyles = makeStyles({
@@ -63,7 +64,7 @@ export function PressResult({ press, result, work, unit, currency, unread }: Pro
         <div className={styles.share}>
           <ShareBar share={hardest.use} />
           <Text>
-            {percent(hardest.use)} of rating
+            {percentText(hardest.use)} of rating
             {shareOf !== decidedBy && ` for ${shortText(shareOf)}`}
           </Text>
         </div>

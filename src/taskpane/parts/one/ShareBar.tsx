@@ -19,8 +19,3 @@ export function ShareBar({ share }: { share: number }) {
     </svg>
   );
 }
-
-/** A share as text: 58 %. */
-export function percent(share: number): string {
-  return `${(share * 100).toFixed(share < 0.0995 ? 1 : 0)} %`;
-}
