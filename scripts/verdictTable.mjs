@@ -19,7 +19,7 @@ function shown(cell) {
 }
 
 function share(cell) {
-  return typeof cell === 'number' ? `${(cell * 100).toFixed(0)} %` : shown(cell);
+  return typeof cell === 'number' ? `${(cell * 100).toFixed(0)}%` : shown(cell);
 }
 
 function cut(text, width) {

@@ -92,7 +92,7 @@ describe('the parts by keyboard alone', () => {
     await shown.typeInto('Section', 'PL1/2X4');
     await shown.typeInto('Grade', 'A36');
     await shown.typeInto('Hole', '1-3/16');
-    await shown.says('102 % of rating');
+    await shown.says('102% of rating');
     await shown.keys(/^Pitch, gage/, 'Enter');
     await shown.typeInto('Pitch', '2');
     expect(shown.errors).toEqual([]);

@@ -12,8 +12,8 @@ import { CapacitySection } from './CapacitySection.js';
 import { PartSection } from './PartSection.js';
 import { selectedOfRow } from './selectedOfRow.js';
 import { formatQuantity } from '../../core/quantity/formatQuantity.js';
+import { percentText } from '../../core/quantity/percentText.js';
 import { SetupSection } from './SetupSection.js';
-import { shownShare } from './shownShare.js';
 import { StepList } from './StepList.js';
 import { useStepsStyles } from './stepsStyles.js';
 import type { Subject } from './subject.js';
@@ -70,8 +70,8 @@ function headline({ result }: Exclude<ReturnType<typeof workedRow>, string>, uni
   const shareOf = hardest ? governs(hardest, unit) : '';
   const of = shareOf === decidedBy ? '' : ` for ${shareOf}`;
   const facts = [
-    decidedBy === '' ? '' : `Decided by ${decidedBy}`,
-    hardest ? `${shownShare(hardest.use)} of the rating${of}${force}` : '',
+    decidedBy === '' ? '' : `Limited by ${decidedBy}`,
+    hardest ? `${percentText(hardest.use)} of the rating${of}${force}` : '',
     press ?? '',
   ];
   return facts.filter((text) => text !== '').join(' · ');

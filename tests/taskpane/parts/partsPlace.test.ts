@@ -26,7 +26,7 @@ describe('trying one part', () => {
     await pane.says('Give at least a section and a grade.');
     await pane.fill('Grade', 'A36');
     await pane.fill('Hole', '1-3/16');
-    await pane.says('102 % of rating');
+    await pane.says('102% of rating');
     await pane.says('Over capacity');
     await pane.fill('Hole', '13/16');
     await pane.saysNoMore('Over capacity');

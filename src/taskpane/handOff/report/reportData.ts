@@ -14,7 +14,7 @@ import type { ShopState } from '../../shared/shopState.js';
 import type { PressItemKey } from '../../../core/press/item/pressItem.js';
 import { itemOf } from '../../shop/press/pressFields.js';
 import { isStarter } from '../../shop/sheet/starter.js';
-import { shownShare } from '../../steps/shownShare.js';
+import { percentText } from '../../../core/quantity/percentText.js';
 import type { ReportRow } from './lists.js';
 
 export interface ReportedRow {
@@ -121,7 +121,7 @@ function reported(
       list,
       row,
       verdict: result.verdict,
-      use: result.use === undefined ? '' : shownShare(result.use),
+      use: result.use === undefined ? '' : percentText(result.use),
       reason: sentence(reasonOf(result, unit)),
     }));
 }

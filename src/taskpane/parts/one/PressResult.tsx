@@ -5,7 +5,6 @@ import type { PressItemKey } from '../../../core/press/item/pressItem.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { CheckedRow } from '../../../core/row/rowResult.js';
 import type { RowWorkResult } from '../../../core/work/workOnRow.js';
-import { percentBeside } from '../../../core/say/percent.js';
 import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
@@ -13,6 +12,7 @@ import { VerdictWord } from '../../shared/VerdictMark.js';
 import { WorkText } from '../../shared/WorkText.js';
 import { inventedNotice } from '../../shop/sheet/starter.js';
 import { neededOf } from './needed.js';
+import { percentText } from '../../../core/quantity/percentText.js';
 import { ShareBar } from './ShareBar.js';
 import { StillNeeded } from './StillNeeded.js';
 import { isAmong } from './unreadInputs.js';
@@ -80,7 +80,7 @@ export function PressResult(props: Props) {
         <div className={styles.share}>
           <ShareBar share={hardest.use} />
           <Text>
-            {percentBeside(hardest.use, [1, hardest.shareToUse])} of rating
+            {percentText(hardest.use)} of rating
             {shareOf !== decidedBy && ` for ${shortText(shareOf)}`}
           </Text>
         </div>
