@@ -1,8 +1,10 @@
 import { limits } from './refusal/limits.js';
 import { refuseWorkbook } from './refusal/refusal.js';
+import { checkUtf8 } from './xml/characters.js';
 import { XmlReader } from './xml/reader.js';
+import { checkWellFormed } from './xml/wellFormed.js';
 import type { Codec } from './zip/codec.js';
-import { readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive.js';
+import { partKey, readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive.js';
 import { unpack } from './zip/unpack.js';
 
 export interface Relationship {
@@ -18,19 +20,20 @@ export interface Relationship {
 export class Package {
   readonly archive: ZipArchive;
   private readonly byName = new Map<string, ZipEntry>();
+  private readonly checked = new Set<ZipEntry>();
   private readBytes = 0;
+  private cells = 0;
 
   constructor(
     bytes: Uint8Array,
     readonly codec: Codec,
   ) {
     this.archive = readArchive(bytes);
-    for (const entry of this.archive.entries)
-      this.byName.set(entry.name.replace(/\\/g, '/').toLowerCase(), entry);
+    for (const entry of this.archive.entries) this.byName.set(partKey(entry.name), entry);
   }
 
   entry(part: string): ZipEntry | undefined {
-    return this.byName.get(part.toLowerCase());
+    return this.byName.get(partKey(part));
   }
 
   /** A part's XML with one character per byte, or undefined when the package lacks it. */
@@ -44,7 +47,18 @@ export class Package {
     if (bytes[0] === 0 || bytes[1] === 0 || bytes[0] === 0xfe || bytes[0] === 0xff) {
       refuseWorkbook(`The file is refused: part ${JSON.stringify(part)} is not written in UTF-8.`);
     }
-    return this.codec.toCharacters(bytes);
+    const xml = this.codec.toCharacters(bytes);
+    if (!this.checked.has(entry)) this.check(entry, bytes, xml);
+    return xml;
+  }
+
+  /** What is read is well-formed to its end, and no larger than it may be. */
+  private check(entry: ZipEntry, bytes: Uint8Array, xml: string): void {
+    checkUtf8(bytes);
+    this.cells += checkWellFormed(xml);
+    if (this.cells > limits.cells)
+      refuseWorkbook('The file is refused: its sheets hold more than 8 million cells.');
+    this.checked.add(entry);
   }
 
   /** The relationships of a part; of the package itself when the part is ''. */

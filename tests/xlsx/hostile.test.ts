@@ -61,6 +61,8 @@ describe('files that are no .xlsx workbook', () => {
   });
 });
 
+const parts = { name: 'Parts', ref: 'A1:B1', columns: ['Mark', '1'] };
+
 describe('truncated and damaged files', () => {
   it('cut at any place are refused in one sentence', () => {
     const whole = ordinary();
@@ -87,6 +89,15 @@ describe('truncated and damaged files', () => {
     const parts = workbookParts([{ name: 'Quote', rows: [[1]] }]);
     parts['xl/worksheets/sheet1.xml'] = '<worksheet><sheetData><row r="1"><c r="A1';
     expect(refusal(zipParts(parts))).toContain('well-formed');
+  });
+
+  it('with any part that is read cut off anywhere are refused', () => {
+    const whole = workbookParts([{ name: 'Quote', rows: [['Mark', 1]], tables: [parts] }]);
+    for (const [name, text] of Object.entries(whole)) {
+      if (name === '[Content_Types].xml') continue;
+      for (let length = 1; length < text.length; length += 13)
+        expect(refusal(zipParts({ ...whole, [name]: text.slice(0, length) }))).toContain('well-formed');
+    }
   });
 });
 
@@ -156,6 +167,21 @@ describe('bombs', () => {
     const text = '<?xml version="1.0" encoding="UTF-16"?><worksheet/>';
     files['xl/worksheets/sheet1.xml'] = new Uint8Array(Buffer.from(`\ufeff${text}`, 'utf16le'));
     expect(refusal(zipSync(files))).toContain('UTF-8');
+  });
+
+  it('a part that declares another encoding is refused', () => {
+    const parts = workbookParts([{ name: 'Quote', rows: [['Ø']] }]);
+    const sheet = 'xl/worksheets/sheet1.xml';
+    parts[sheet] = (parts[sheet] as string).replace('UTF-8', 'windows-1252');
+    expect(refusal(zipParts(parts))).toContain('written in windows-1252, not in UTF-8');
+  });
+
+  it('a part named with backslashes never takes the place of another', () => {
+    const bytes = zipParts({
+      ...workbookParts([{ name: 'Quote' }]),
+      'xl\\worksheets\\sheet1.xml': '<worksheet/>',
+    });
+    expect(refusal(bytes)).toContain('two parts named');
   });
 
   it('two parts with one name are refused', () => {

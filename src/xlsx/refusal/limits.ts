@@ -15,6 +15,10 @@ export const limits = {
   declared: 2048 * MiB,
   /** Bytes of all parts that are read, once unpacked. */
   read: 512 * MiB,
+  /** Cells of all sheets. */
+  cells: 8_000_000,
+  /** Elements within each other. */
+  depth: 200,
   /** Unpacked over packed size allowed beyond `ratioFrom` bytes; ordinary sheets stay under 60. */
   ratio: 250,
   ratioFrom: 16 * MiB,

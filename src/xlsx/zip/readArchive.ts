@@ -115,6 +115,9 @@ function readLargeSizes(view: DataView, start: number, length: number, sizes: Si
   }
 }
 
+/** What makes two names the same part: some writers put \\ where / belongs, and case does not count. */
+export const partKey = (name: string): string => name.replaceAll('\\', '/').toLowerCase();
+
 function checkEntries(entries: ZipEntry[], directoryStart: number): void {
   let declared = 0;
   let previousEnd = 0;
@@ -127,10 +130,10 @@ function checkEntries(entries: ZipEntry[], directoryStart: number): void {
     }
     previousEnd = end;
     declared += entry.size;
-    if (names.has(entry.name.toLowerCase())) {
+    const key = partKey(entry.name);
+    if (names.has(key))
       refuseWorkbook(`The file is refused: it holds two parts named ${JSON.stringify(entry.name)}.`);
-    }
-    names.add(entry.name.toLowerCase());
+    names.add(key);
   }
   if (declared > limits.declared)
     refuseWorkbook('The file is refused: unpacked it would be larger than 2 GB.');
