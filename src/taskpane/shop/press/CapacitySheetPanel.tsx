@@ -10,8 +10,8 @@ import { capacitySheet } from '../../../drawing/capacity/sheet/capacitySheet.js'
 import { capacityPage } from '../../../print/capacity/capacityPage.js';
 import { capacityStyle } from '../../../print/capacity/capacityStyle.js';
 import type { Workbook } from '../../../workbook/port.js';
-import { PrintedPage } from '../../handOff/PrintedPage.js';
-import { today } from '../../handOff/today.js';
+import { PrintedPage } from '../../shared/print/PrintedPage.js';
+import { today } from '../../shared/today.js';
 import { PaneField } from '../../shared/PaneField.js';
 import { shortText } from '../../shared/shortText.js';
 import { stack } from '../../shared/stack.js';
