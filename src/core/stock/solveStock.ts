@@ -29,6 +29,8 @@ export const usualLimits: SolveLimits = {
   wholeIterations: 400_000,
 };
 
+const firstDives = 3;
+
 /**
  * Improves a plan and its bound with a solver of linear programs: column generation for the bound, dives for plans,
  * then, where a gap is left, all patterns that a better plan could have, as one program in whole numbers.
@@ -59,14 +61,24 @@ export function solveStock(
     const until = { bound: Infinity, rounds: Infinity, isExact: false };
     const first = generateColumns(cutting, master, wanted, until, work);
     if (!first) return false;
+    if (first.bound > mostCost(cutting)) {
+      // The bars do not suffice: what is left is to leave out little.
+      restrictedPlan(cutting, solver, best, master, limits, work);
+      return false;
+    }
     best.raise(first.bound);
-    dive(cutting, master, best, limits.dives, limits.diveWork, work);
+    dive(cutting, master, best, firstDives, limits.diveWork, work);
     if (best.isDone() || work.isStopped()) return false;
     const exact = generateColumns(cutting, master, wanted, { ...until, isExact: true }, work);
     const duals = [first.dual, exact?.dual].filter((dual) => dual !== undefined);
     const dual = duals.reduce((one, other) => (other.bound > one.bound ? other : one));
     best.raise(wholeBound(dual.bound));
     if (best.isDone()) return false;
+    // Where few patterns are left, their program is quicker than more dives.
+    const few = { ...limits, patterns: limits.patterns / 10, patternNodes: limits.patternNodes / 10 };
+    if (proveByPatterns(cutting, solver, best, dual, few, work)) return true;
+    dive(cutting, master, best, limits.dives, limits.diveWork, work);
+    if (best.isDone() || work.isStopped()) return false;
     if (proveByPatterns(cutting, solver, best, dual, limits, work)) return true;
     restrictedPlan(cutting, solver, best, master, limits, work);
     return false;
@@ -123,6 +135,12 @@ function restrictedPlan(
   const wholeLimits = { nodes: limits.wholeNodes, iterations: limits.wholeIterations };
   const { packing } = wholePlan(cutting, solver, master.patterns, belowOf(cutting, best), wholeLimits, work);
   if (packing) best.offer(packing);
+}
+
+/** What all bars cost that can be had and that a plan could use: no plan without shortage costs more. */
+function mostCost(cutting: Cutting): number {
+  const pieces = cutting.items.reduce((sum, item) => sum + item.demand, 0);
+  return cutting.stocks.reduce((sum, { cost, available }) => sum + cost * Math.min(available, pieces), 0);
 }
 
 /** What a better plan costs less than. */

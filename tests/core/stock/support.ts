@@ -29,13 +29,13 @@ const leans = fc.constantFrom(0, 0, 45, -45, 30, -30, 60, 12.5).map((each) => ea
 export function smallProblems({ isMitered }: { isMitered?: boolean } = {}): fc.Arbitrary<StockProblem> {
   const lean = isMitered === false ? fc.constant(0) : leans;
   const part = fc.record({
-    lengthMm: fc.integer({ min: 100, max: 700 }),
+    lengthMm: fc.integer({ min: 110, max: 700 }),
     pieces: fc.integer({ min: 1, max: 3 }),
     leanLeftRad: lean,
     leanRightRad: lean,
   });
   const base = {
-    parts: fc.array(part, { minLength: 1, maxLength: 4 }),
+    parts: fc.array(part, { minLength: 1, maxLength: isMitered === false ? 4 : 3 }),
     widthMm: fc.constantFrom(20, 25.4),
     turning: turnings,
     kerfMm: fc.constantFrom(0, 3, 3.175),
@@ -53,6 +53,10 @@ export function smallProblems({ isMitered }: { isMitered?: boolean } = {}): fc.A
     .record({ ...base, stocks, prices: fc.option(prices, { nil: undefined }) })
     .map(({ prices: given, ...problem }) => ({
       ...problem,
+      parts: problem.parts.map((each) => ({
+        ...each,
+        pieces: isMitered === false ? each.pieces : Math.min(each.pieces, 2),
+      })),
       stocks: problem.stocks.map((each, at) => (given ? { ...each, price: (given[at] ?? 0) / 10 } : each)),
     }));
 }
