@@ -10,6 +10,8 @@ const tables = [
   { id: 4, name: 'Grades', source: 'grades', column: 16, numbers: ['Density'] },
   { id: 5, name: 'Settings', source: 'settings', column: 23, numbers: ['Value'] },
 ];
+/** Not part of the stamp: no formula names it. */
+const stock = { id: 8, name: 'Stock', source: 'stock', column: 27, numbers: ['Price', 'Available'] };
 const whole = (name) => `${name}[[#Headers],[#Data]]`;
 
 /** Where the workbook's name ShopStamp points. */
@@ -30,7 +32,7 @@ export function shopSheet(folder, strings) {
     spill: true,
     style: 'stamp',
   });
-  for (const { id, name, source, column, numbers } of tables) {
+  for (const { id, name, source, column, numbers } of [...tables, stock]) {
     const [headings, ...rows] = readSource(folder, source);
     const cells = rows.map((row) =>
       row.map((text, index) => {
@@ -50,7 +52,10 @@ function layout() {
       '<sheetView workbookViewId="0">' +
       `<pane ySplit="${firstRow}" topLeftCell="A${firstRow + 1}" activePane="bottomLeft" state="frozen"/>` +
       `<selection pane="bottomLeft" activeCell="A${firstRow + 1}" sqref="A${firstRow + 1}"/></sheetView>`,
-    columns: [33, 9, 12, 12, 3, 8, 8, 9, 9, 9, 8, 7, 10, 27, 3, 12, 12, 13, 9, 9, 46, 3, 24, 10, 52],
+    columns: [
+      33, 9, 12, 12, 3, 8, 8, 9, 9, 9, 8, 7, 10, 27, 3, 12, 12, 13, 9, 9, 46, 3, 24, 10, 52, 3, 16, 9, 10, 12,
+      10,
+    ],
     after: pageSettings,
   };
 }

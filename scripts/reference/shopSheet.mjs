@@ -61,7 +61,7 @@ export function shopSheetPage(sources) {
     settingsOpening,
     table(['Setting', 'Value', 'Default', 'Meaning'], [units, ...settings]),
     jobSpecs,
-    stock,
+    stock(sources.stockColumns),
   ].join('\n\n');
 }
 
@@ -175,6 +175,17 @@ ${code('AISC older rule')}, thickness up to the bolt and 1/8 in; ${code('CSA S16
 strength up to 360 MPa and thickness up to 5600 over it; ${code('AASHTO')}, 3/4, 5/8 or 1/2 in by steel;
 ${code('seismic or fatigue')}, never; ${code('galvanized')}, under 3/4 in.`;
 
-const stock = `## Stock
+const stock = (columns) => `## Stock
 
-A table ${code('Stock')} is not part of the stamp, and no function of this version reads one.`;
+Lengths that bars come in, one per row, for stock plans. The table is called ${code('Stock')}, or ${code('ShopStock')} where
+that name is taken; it is not part of the stamp, and the plan prints what it took. Lengths of one section go by what the
+section is, not by its spelling.
+
+${table(
+  ['Heading', 'Meaning'],
+  columns.map(({ name, meaning }) => [name, meaning]),
+)}
+
+A row that cannot be read is named, and nothing is planned of its section until it can. Where only some lengths of a
+section have a price, the least length is bought instead of the least cost. Without prices ${code('Material price')} of the
+settings gives the cost.`;

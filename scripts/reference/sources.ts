@@ -10,3 +10,4 @@ export { otherHeadings } from '../../src/core/row/headings/headingWords.js';
 export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
 export { catalogue, namespace } from '../../src/functions/catalogue.js';
 export { shopUnits } from '../../src/core/quantity/shopUnit.js';
+export { stockColumns } from '../../src/core/shop/readStock.js';

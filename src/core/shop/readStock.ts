@@ -57,9 +57,16 @@ export interface StockRead {
   unread: readonly UnreadStock[];
 }
 
-/** Whether a table of a workbook is the Stock table, by its name: it has a column Section, and is no parts list. */
+/** Whether a table of a workbook is the Stock table, by its name. */
 export function isStockTable(name: string): boolean {
   return stockTableNames.some((each) => nameKey(each) === nameKey(name));
+}
+
+/** Whether headings are those of a Stock table, which has a column Section and is no parts list. */
+export function isStockHeadings(headings: readonly CellValue[]): boolean {
+  const keys = new Set(headings.map(nameKey));
+  const isStock = keys.has('price') || keys.has('available');
+  return isStock && keys.has('section') && keys.has('length') && !keys.has('mark') && !keys.has('qty');
 }
 
 /**

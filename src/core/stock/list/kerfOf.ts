@@ -1,3 +1,4 @@
+import { verdictKind } from '../../check/verdict.js';
 import { slugMm } from '../../cut/backGaugeSetting.js';
 import type { AnySection } from '../../section/section.js';
 import { forSection } from '../../shop/bySection.js';
@@ -12,12 +13,14 @@ import type { JobPart, Kerf } from './stockJob.js';
  */
 export function kerfOf(
   section: AnySection,
-  parts: readonly Pick<JobPart, 'press' | 'isSheared'>[],
+  parts: readonly Pick<JobPart, 'press' | 'isSheared' | 'verdict'>[],
   shop: Shop,
 ): Kerf {
   const given = forSection(setting(shop, 'cutKerf') ?? [], section.designation);
   if (given !== undefined) return { mm: given, from: 'setting' };
-  const presses = [...new Set(parts.flatMap(({ press, isSheared }) => (isSheared && press ? [press] : [])))];
+  const runs = parts.filter(({ verdict }) => verdictKind(verdict) !== 'fails');
+  const sheared = (runs.length > 0 ? runs : parts).filter(({ isSheared }) => isSheared);
+  const presses = [...new Set(sheared.flatMap(({ press }) => press ?? []))];
   const slugs = presses
     .map((press) => ({ press: press.name, mm: slugMm({ section }, press) }))
     .sort((a, b) => (b.mm ?? 0) - (a.mm ?? 0) || compareText(a.press, b.press));

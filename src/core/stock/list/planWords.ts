@@ -78,7 +78,7 @@ export function notNestedWords(why: NonNullable<JobPart['notNested']>): string {
 export function leftOutWords(why: LeftOut): string {
   switch (why.is) {
     case 'plate':
-      return 'A plate is cut in two directions, which is not planned. Where it is cut from flat bar, set Bar stock to width to from bar.';
+      return 'Plates are cut in two directions and are not planned. Where they come from flat bar, set Bar stock to width to from bar.';
     case 'no length':
       return 'The row has no Length.';
     case 'bought':

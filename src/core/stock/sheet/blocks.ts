@@ -1,17 +1,14 @@
-import type { JobPart } from '../list/stockJob.js';
-import type { CutBar, CutPiece, ListPlan, PlannedJob } from '../list/jobPlan.js';
+import type { JobPart, LeftRow } from '../list/stockJob.js';
+import type { ListPlan, PlannedJob } from '../list/jobPlan.js';
 import {
   boughtName,
   leftOutWords,
-  notNestedWords,
   shortageWords,
   statusWords,
   totalStatusWords,
-  turnedWords,
   unplannedWords,
 } from '../list/planWords.js';
-import { gapWords } from '../../say/pieceWords.js';
-import { count, headings, length, mass, miter, money, share, size, text } from './cells.js';
+import { count, headings, length, mass, money, share, text } from './cells.js';
 import type { SheetCell, SheetRow } from './sheetCell.js';
 
 /*
@@ -19,13 +16,13 @@ import type { SheetCell, SheetRow } from './sheetCell.js';
  * that formulas and filters find each row.
  */
 
-const named = (line: string, { job }: Pick<PlannedJob, 'job'>): SheetCell[] => [
+export const named = (line: string, { job }: Pick<PlannedJob, 'job'>): SheetCell[] => [
   text(line),
   text(boughtName(job)),
   text(job.grade.name),
 ];
 
-const markOf = ({ mark, row }: { mark: string; row: number }) => (mark === '' ? `row ${row}` : mark);
+export const markOf = ({ mark, row }: { mark: string; row: number }) => (mark === '' ? `row ${row}` : mark);
 
 export function buyRows({ planned, unit, currency }: ListPlan): SheetRow[] {
   const inMoney = currency === '' ? '' : `, ${currency}`;
@@ -81,45 +78,6 @@ export function resultRows({ planned, unit }: ListPlan): SheetRow[] {
   return [
     [...head, ...headings(massHead('Drops kept', unit), massHead('Scrap', unit), 'Yield', 'Note')],
     ...rows,
-  ];
-}
-
-export function cutRows({ planned, unit }: ListPlan): SheetRow[] {
-  const head = headings(
-    ...['Line', 'Section', 'Grade', `Bar, ${unit}`, 'Bars', 'Pattern', 'Letter', 'Mark', `Length, ${unit}`],
-    ...['Miter left', 'Miter right', 'Turn', `Cut at, ${unit}`, `Back gauge, ${unit}`, 'Note'],
-  );
-  const rows = planned.flatMap((job) =>
-    job.bars.flatMap((bar) => bar.pieces.map((piece): SheetRow => cutRow(job, bar, piece, unit))),
-  );
-  return [head, ...rows];
-}
-
-function cutRow(job: PlannedJob, bar: CutBar, piece: CutPiece, unit: 'in' | 'mm'): SheetRow {
-  const { part, push } = piece;
-  const [left, right] = piece.isTurnedRound
-    ? [part.miterRightRad, part.miterLeftRad]
-    : [part.miterLeftRad, part.miterRightRad];
-  const notes = [
-    part.isOtherHand ? 'other hand than drawn' : '',
-    part.notNested ? notNestedWords(part.notNested) : '',
-    'open' in push ? gapWords(push.open) : '',
-    'mm' in push && push.reach === 'over' ? 'beyond the back gauge' : '',
-  ];
-  return [
-    ...named('cut', job),
-    length(bar.stock.lengthMm, unit),
-    count(bar.bars),
-    count(bar.pattern),
-    text(piece.letter),
-    text(markOf(part)),
-    size(part.longMm, unit),
-    miter(left),
-    miter(right),
-    text(turnedWords(piece)),
-    size(piece.runMm, unit),
-    'mm' in push ? size(push.mm, unit) : null,
-    text(notes.filter(Boolean).join('; ')),
   ];
 }
 
@@ -196,23 +154,28 @@ export function leftRows({ left, unplanned, unit }: ListPlan): SheetRow[] {
       text(unplannedWords(each, unit)),
     ],
   );
-  const rows = left.map(
-    (each): SheetRow => [
+  const byReason = new Map<string, LeftRow[]>();
+  for (const each of left) {
+    const why = leftOutWords(each.why);
+    byReason.set(why, [...(byReason.get(why) ?? []), each]);
+  }
+  const rows = [...byReason].map(
+    ([why, of]): SheetRow => [
       text('not planned'),
       null,
       null,
-      text(markOf(each)),
-      text(each.verdict),
-      text(leftOutWords(each.why)),
+      text(marksOf(of)),
+      count(of.length),
+      text(why),
     ],
   );
   if (noPlan.length + rows.length === 0) return [];
-  return [headings('Line', 'Section', 'Grade', 'Mark', 'Verdict', 'Why'), ...noPlan, ...rows];
+  return [headings('Line', 'Section', 'Grade', 'Marks', 'Rows', 'Why'), ...noPlan, ...rows];
 }
 
-const mostMarks = 12;
+const mostMarks = 40;
 
-function marksOf(parts: readonly JobPart[]): string {
+function marksOf(parts: readonly Pick<JobPart, 'mark' | 'row'>[]): string {
   const marks = [...new Set(parts.map(markOf))];
   const rest = marks.length > mostMarks ? ` and ${marks.length - mostMarks} more` : '';
   return marks.slice(0, mostMarks).join(', ') + rest;

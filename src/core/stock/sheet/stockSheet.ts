@@ -1,7 +1,8 @@
 import type { ListPlan } from '../list/jobPlan.js';
 import { blankLossWords, kerfWords, partlyPricedWords } from '../list/planWords.js';
 import { listWords } from '../../say/listWords.js';
-import { buyRows, cutRows, dropRows, leftRows, markRows, resultRows, shortRows } from './blocks.js';
+import { buyRows, dropRows, leftRows, markRows, resultRows, shortRows } from './blocks.js';
+import { cutRows } from './cutRows.js';
 import type { SheetContent, SheetRow } from './sheetCell.js';
 
 /** The first cell of a sheet that was made here: no other is replaced. */
@@ -31,7 +32,11 @@ export function stockSheet(plan: ListPlan): SheetContent {
   ];
   const rows: SheetRow[] = [[{ kind: 'title', value: stockSheetTitle }], ...notes(plan).map(line)];
   for (const block of blocks) if (block.length > 0) rows.push([], ...block);
-  return { name: stockSheetName, rows, widths: [12, 16, 12, 12, 9, 12, 14, 14, 14, 10, 10, 10, 12, 14, 40] };
+  return {
+    name: stockSheetName,
+    rows,
+    widths: [12, 16, 12, 12, 9, 14, 12, 14, 12, 12, 10, 11, 12, 14, 22, 40],
+  };
 }
 
 const line = (value: string): SheetRow => [{ kind: 'text', value }];
