@@ -5,6 +5,9 @@ import { incumbent, type Incumbent } from './incumbent.js';
 import { layOut } from './layOut.js';
 import { materialBound } from './materialBound.js';
 import { takenBy } from './patterns.js';
+import type { LinearSolver } from './linearSolver.js';
+import { solveStock, usualLimits, type SolveLimits } from './solveStock.js';
+import { countWork } from './work.js';
 import type { Shortage, StockPlan } from './stockPlan.js';
 import type { StockProblem } from './stockProblem.js';
 import { correctValues } from './valueCorrection.js';
@@ -12,8 +15,14 @@ import { verifyPlan } from './verifyPlan.js';
 import { wholeUnits } from './wholeUnits.js';
 
 export interface PlanOptions {
+  /** Without it, the plan is made by steps alone. */
+  solver?: LinearSolver;
   /** Called with every better plan, verified, and with every better bound. */
   onBest?: (plan: StockPlan) => void;
+  /** What to stop at; those left out are as usual. */
+  limits?: Partial<SolveLimits>;
+  /** A clock that ends the search where it goes on for too long. A plan that it ended says so: it may differ the next time. */
+  clock?: { now: () => number; longestMs: number };
 }
 
 const roundsOfCorrection = 30;
@@ -22,10 +31,11 @@ const roundsOfCorrection = 30;
  * The bars to buy for a list of parts of one section and grade, and what is cut from each: purchase first, then the
  * length of the drops worth keeping.
  *
- * Steps: first-fit and best-fit decreasing, then sequential value correction; the bound is by material. Every plan is
- * verified before it is handed out.
+ * Steps: first-fit and best-fit decreasing, then sequential value correction, with a bound by material; then, with a
+ * solver, column generation with its bound, dives, and a proof by all patterns within the gap. Every plan is verified
+ * before it is handed out. Limits are counts, so the same problem always gives the same plan.
  * @param problem lengths in mm, angles in rad
- * @param options who wants to hear of better plans
+ * @param options the solver, who wants to hear of better plans, limits
  * @returns the plan; `proof` speaks of the purchase alone
  * Valid for up to 100,000 pieces.
  * Throws InputError for a problem that cannot be planned, Error where a plan fails its verification.
@@ -33,9 +43,17 @@ const roundsOfCorrection = 30;
  * Source: see each step.
  */
 export function planStock(problem: StockProblem, options: PlanOptions = {}): StockPlan {
+  const { solver, clock } = options;
+  const start = clock?.now() ?? 0;
+  const work = countWork(() => clock !== undefined && clock.now() - start > clock.longestMs);
   requireStockProblem(problem);
   const { cutting, tooLong } = withoutTooLong(wholeUnits(problem));
-  const planned = () => planOf(problem, cutting, tooLong, best);
+  let isByPatterns = false;
+  const planned = (): StockPlan => {
+    const plan = planOf(problem, cutting, tooLong, best);
+    if (plan.proof !== undefined && isByPatterns) plan.proof = 'by patterns';
+    return { ...plan, by: solver ? 'solver' : 'steps only', isStopped: work.isStopped() };
+  };
   const best = incumbent(cutting, () => options.onBest?.(planned()));
   best.raise(materialBound(cutting));
   for (const packing of bestFit(cutting)) best.offer(packing);
@@ -44,6 +62,8 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
       best.offer(packing);
       return best.isDone();
     });
+  if (solver && !best.isDone())
+    isByPatterns = solveStock(cutting, solver, best, { ...usualLimits, ...options.limits }, work);
   return planned();
 }
 

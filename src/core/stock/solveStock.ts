@@ -1,0 +1,132 @@
+import { costOf, type Cutting } from './cutting.js';
+import { dive } from './dive.js';
+import { everyPattern } from './everyPattern.js';
+import { everything } from './fitDecreasing.js';
+import { generateColumns, wholeBound, type Dual } from './generateColumns.js';
+import type { Incumbent } from './incumbent.js';
+import type { LinearSolver } from './linearSolver.js';
+import { openMaster, type Master } from './master.js';
+import { wholePlan } from './wholePlan.js';
+import type { Work } from './work.js';
+
+export interface SolveLimits {
+  dives: number;
+  /** What dives may spend in all; about microseconds. */
+  diveWork: number;
+  /** Patterns within the gap. */
+  patterns: number;
+  patternNodes: number;
+  wholeNodes: number;
+  wholeIterations: number;
+}
+
+export const usualLimits: SolveLimits = {
+  dives: 43,
+  diveWork: 3e6,
+  patterns: 12_000,
+  patternNodes: 3e6,
+  wholeNodes: 3000,
+  wholeIterations: 400_000,
+};
+
+/**
+ * Improves a plan and its bound with a solver of linear programs: column generation for the bound, dives for plans,
+ * then, where a gap is left, all patterns that a better plan could have, as one program in whole numbers.
+ *
+ * A plan that costs at most K uses only patterns whose cost less the worth of their pieces is at most K less the
+ * bound. If these make no plan of at most K, none does.
+ * @param cutting items and stocks
+ * @param solver of linear programs
+ * @param best has a plan already, and is told of better plans and bounds
+ * @param limits of patterns, nodes and iterations
+ * @param work counted
+ * @returns whether the plan is proven by its patterns
+ * Valid for every cutting. Throws nothing.
+ * @example solveStock(cutting, solver, best, usualLimits, work)
+ * Source: Gilmore and Gomory 1961 and 1963; columns by reduced cost after Baldacci and others 2008, from memory.
+ */
+export function solveStock(
+  cutting: Cutting,
+  solver: LinearSolver,
+  best: Incumbent,
+  limits: SolveLimits,
+  work: Work,
+): boolean {
+  const wanted = everything(cutting);
+  const master = openMaster(cutting, solver, wanted, work);
+  try {
+    master.add((best.packing?.runs ?? []).map((run) => run.pattern));
+    const until = { bound: Infinity, rounds: Infinity, isExact: false };
+    const first = generateColumns(cutting, master, wanted, until, work);
+    if (!first) return false;
+    best.raise(first.bound);
+    dive(cutting, master, best, limits.dives, limits.diveWork, work);
+    if (best.isDone() || work.isStopped()) return false;
+    const exact = generateColumns(cutting, master, wanted, { ...until, isExact: true }, work);
+    const duals = [first.dual, exact?.dual].filter((dual) => dual !== undefined);
+    const dual = duals.reduce((one, other) => (other.bound > one.bound ? other : one));
+    best.raise(wholeBound(dual.bound));
+    if (best.isDone()) return false;
+    if (proveByPatterns(cutting, solver, best, dual, limits, work)) return true;
+    restrictedPlan(cutting, solver, best, master, limits, work);
+    return false;
+  } finally {
+    master.dispose();
+  }
+}
+
+function proveByPatterns(
+  cutting: Cutting,
+  solver: LinearSolver,
+  best: Incumbent,
+  dual: Dual,
+  limits: SolveLimits,
+  work: Work,
+): boolean {
+  const below = belowOf(cutting, best);
+  const patterns = cutting.stocks.flatMap(({ cost, capacity, available }, stock) => {
+    if (available === 0 || capacity === 0) return [];
+    // A little less: what is kept too much does no harm.
+    const spare = Number.isFinite(below) ? below - dual.bound : Infinity;
+    const worth = (cost - spare) * dual.scale;
+    const least = worth - Math.abs(worth) * 1e-12 - (dual.bars[stock] as number) - 1;
+    const found = everyPattern(
+      cutting,
+      dual.pieces,
+      stock,
+      least,
+      limits.patterns,
+      limits.patternNodes,
+      work,
+    );
+    return found ?? [undefined];
+  });
+  const all = patterns.filter((pattern) => pattern !== undefined);
+  if (all.length < patterns.length || all.length > limits.patterns) return false;
+  const wholeLimits = { nodes: limits.wholeNodes, iterations: limits.wholeIterations };
+  const { status, packing } = wholePlan(cutting, solver, all, below, wholeLimits, work);
+  if (packing) best.offer(packing);
+  if (status === 'stopped' || !Number.isFinite(belowOf(cutting, best))) return false;
+  best.raise(belowOf(cutting, best));
+  return true;
+}
+
+/** The best of the patterns found so far. */
+function restrictedPlan(
+  cutting: Cutting,
+  solver: LinearSolver,
+  best: Incumbent,
+  master: Master,
+  limits: SolveLimits,
+  work: Work,
+): void {
+  const wholeLimits = { nodes: limits.wholeNodes, iterations: limits.wholeIterations };
+  const { packing } = wholePlan(cutting, solver, master.patterns, belowOf(cutting, best), wholeLimits, work);
+  if (packing) best.offer(packing);
+}
+
+/** What a better plan costs less than. */
+function belowOf(cutting: Cutting, best: Incumbent): number {
+  const packing = best.packing;
+  return packing && packing.short.every((count) => count === 0) ? costOf(cutting, packing) : Infinity;
+}

@@ -1,0 +1,83 @@
+import { costOf, type Cutting, type Packing, type Pattern } from './cutting.js';
+import { everything } from './fitDecreasing.js';
+import type { LinearSolver, WholeAnswer, WholeLimits } from './linearSolver.js';
+import { columnOf, dearestOf, limitedStocks, rowsFor } from './master.js';
+import { tidy } from './patterns.js';
+import type { Work } from './work.js';
+
+export interface WholePlan {
+  /** `none`: these patterns make no plan below the cost. */
+  status: WholeAnswer['status'];
+  packing: Packing | undefined;
+}
+
+/**
+ * The cheapest plan of given patterns, by a search in whole numbers.
+ *
+ * @param cutting items and stocks
+ * @param solver of linear programs
+ * @param patterns each at most as often as it takes to cut all its pieces
+ * @param below plans must cost less; Infinity where pieces may also be left out
+ * @param limits nodes and iterations
+ * @param work counted
+ * @returns the plan, and whether it is the best of these patterns
+ * Valid for every cutting. Throws nothing.
+ * @example wholePlan(cutting, solver, patterns, 74, limits, work).status
+ * Source: branch and bound of the solver.
+ */
+export function wholePlan(
+  cutting: Cutting,
+  solver: LinearSolver,
+  patterns: readonly Pattern[],
+  below: number,
+  limits: Pick<WholeLimits, 'nodes' | 'iterations'>,
+  work: Work,
+): WholePlan {
+  if (patterns.length === 0) return { status: 'none', packing: undefined };
+  const limited = limitedStocks(cutting);
+  const dearest = dearestOf(cutting);
+  const rows = rowsFor(cutting, limited, everything(cutting));
+  const columns = patterns.map((pattern) =>
+    columnOf(cutting, limited, pattern, dearest, mostOf(cutting, pattern)),
+  );
+  if (Number.isFinite(below)) {
+    // Half a step below: costs are whole steps.
+    rows.push({ least: -Infinity, most: (below - 0.5) / dearest });
+    const row = rows.length - 1;
+    columns.forEach((column, at) => {
+      columns[at] = { ...column, rows: [...column.rows, row], values: [...column.values, column.cost] };
+    });
+  } else columns.push(...leftOut(cutting));
+  const answer = solver.solveWhole(rows, columns, {
+    ...limits,
+    nearEnough: 0.999 / dearest,
+    isStopped: () => work.isStopped(),
+  });
+  if (!answer.columns) return { status: answer.status, packing: undefined };
+  const times = answer.columns;
+  const runs = patterns
+    .map((pattern, at) => ({ pattern, bars: Math.round(times[at] as number) }))
+    .filter(({ bars }) => bars > 0);
+  const packing = tidy(cutting, { runs, short: [] });
+  // An answer that is not below the cost is one of rounding, and proves nothing.
+  const isBelow = costOf(cutting, packing) < below;
+  return { status: isBelow ? answer.status : 'stopped', packing: isBelow ? packing : undefined };
+}
+
+function mostOf(cutting: Cutting, pattern: Pattern): number {
+  const times = pattern.items.map((item, k) =>
+    Math.ceil((cutting.items[item]?.demand ?? 0) / (pattern.counts[k] as number)),
+  );
+  return Math.min(Math.max(...times), cutting.stocks[pattern.stock]?.available ?? 0);
+}
+
+/** A piece left out costs more than any bar that could hold it, the more the longer it is. */
+function leftOut(cutting: Cutting) {
+  const smallest = Math.min(...cutting.items.map((item) => item.size));
+  return cutting.items.map((item, row) => ({
+    cost: (10 * item.size) / smallest,
+    rows: [row],
+    values: [1],
+    most: item.demand,
+  }));
+}
