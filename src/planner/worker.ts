@@ -7,5 +7,5 @@ import { answerRequest } from './answerRequest.js';
 type Problem = Parameters<typeof answerRequest>[0];
 
 addEventListener('message', ({ data }: MessageEvent<Problem>) => {
-  answerRequest(data, (answer) => postMessage(answer));
+  void answerRequest(data, (answer) => postMessage(answer));
 });

@@ -14,8 +14,9 @@ const schemaVersion = '1.30';
  * published description of the metadata. What it does not know of the metadata file is left out.
  */
 function unifiedManifest(given: Pick<BuiltMetadata, 'functions' | 'enums'>) {
-  const functions = given.functions.map(({ result, ...rest }) => ({
+  const functions = given.functions.map(({ result, options, ...rest }) => ({
     ...rest,
+    ...options,
     result: { dimensionality: result?.dimensionality },
   }));
   return {

@@ -64,9 +64,9 @@ describe('the package', () => {
     }
   });
 
-  it('keeps the plain name only of what the manifest names', () => {
+  it('keeps the plain name only of what the manifest names, and of the planner, which scripts load', () => {
     const plain = [...host.files.keys()].filter((name) => /\.(?:js|css)$/.test(name) && !hashed.test(name));
-    expect(plain).toEqual(['functions.js']);
+    expect(plain).toEqual(['functions.js', 'planner.js']);
     expect(manifest()).toContain(`${host.address}/functions.js"`);
   });
 
@@ -85,9 +85,21 @@ describe('the package', () => {
     const names = [...host.files.keys()];
     expect(names.filter((name) => name.endsWith('.mjs'))).toEqual([]);
     expect(names).toContain('functions.js.LICENSE.txt');
+    expect(text('planner.js.LICENSE.txt')).toContain('highs');
     expect(names).toContain('pane.js.LICENSE.txt');
     const total = [...host.files.values()].reduce((sum, bytes) => sum + bytes.length, 0);
     expect(total).toBeLessThan(20_000_000);
+  });
+
+  it('holds the solver beside the planner, which names it, and nothing else does', () => {
+    const magic = Buffer.from([0, 0x61, 0x73, 0x6d]);
+    expect(host.files.get('highs.wasm')?.subarray(0, 4)).toEqual(magic);
+    const naming = [...host.files.keys()].filter(
+      (name) => name.endsWith('.js') && text(name).includes('highs.wasm'),
+    );
+    expect(naming).toEqual(['planner.js']);
+    expect(text('planner.js')).not.toContain('file:///');
+    expect(text('functions.js')).toContain('planner.js');
   });
 
   it.each([

@@ -5,6 +5,7 @@ import { ShopRegistry } from '../../src/functions/shop/registry.js';
 import { type Runtime, type SheetErrorCode, type SheetResult, wrap } from '../../src/functions/wrapper.js';
 import type { Shop } from '../../src/core/shop/readShop.js';
 import { planStock } from '../../src/core/stock/planStock.js';
+import { loadSolver } from '../../src/planner/highs.js';
 import type { PlanInWorker } from '../../src/planner/planQueue.js';
 
 /** The error a sheet shows, as this runtime throws it. */
@@ -17,8 +18,10 @@ export class SheetError extends Error {
   }
 }
 
-/** Plans in the same thread, by steps only. */
-const planHere: PlanInWorker = (problem) => new Promise((resolve) => resolve(planStock(problem)));
+/** Plans in the same thread. */
+const planHere: PlanInWorker = async (problem) => planStock(problem, { solver: await solver() });
+let loading: ReturnType<typeof loadSolver> | undefined;
+const solver = () => (loading ??= loadSolver());
 
 /** The wrapped functions in a runtime of their own, with some shops known to it. */
 export class SheetRuntime {

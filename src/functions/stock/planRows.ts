@@ -1,7 +1,7 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { listWords } from '../../core/say/listWords.js';
-import { proofWords, shortageWords, stockPartWords } from '../../core/say/stockWords.js';
+import { proofWords, shortageWords, stockGap, stockPartWords } from '../../core/say/stockWords.js';
 import type { PlannedBar, StockPlan } from '../../core/stock/stockPlan.js';
 import type { StockPart } from '../../core/stock/stockProblem.js';
 import { type AskedProblem, shownLength } from './stockCall.js';
@@ -62,7 +62,9 @@ function totalWords(plan: StockPlan, notGiven: readonly string[]): string {
   const sentences = [`Total, ${proofWords(plan)}.`];
   if (plan.shortages.length > 0) sentences.push('Some parts are not cut.');
   if (plan.isStopped) sentences.push('Stopped before the end.');
-  if (plan.by === 'steps only') sentences.push('Planned by steps only: the solver did not load.');
+  // What the steps prove they would have planned with the solver, too.
+  if (plan.by === 'steps only' && stockGap(plan) > 0)
+    sentences.push('Planned by steps only: the solver did not load.');
   if (notGiven.length > 0) sentences.push(`No ${listWords(notGiven)} given: 0 taken.`);
   return sentences.join(' ');
 }

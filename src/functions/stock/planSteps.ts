@@ -17,8 +17,13 @@ export function barsOf({ bars }: StockPlan): number {
   return bars.reduce((sum, { bars: alike }) => sum + alike, 0);
 }
 
-/** What a plan was made from, what it buys, and how it is known that none buys less. Ends in the number of bars. */
-export function planSteps(plan: StockPlan, problem: StockProblem, working: Working | undefined): void {
+/** What a plan was made from, what it buys, and how it is known that none buys less. Ends in the number of bars as it is shown. */
+export function planSteps(
+  plan: StockPlan,
+  problem: StockProblem,
+  working: Working | undefined,
+  shown: number | string = barsOf(plan),
+): void {
   if (!working) return;
   const { parts, stocks, kerfMm, trimMm, gripMm } = problem;
   const isPriced = stocks.some(({ price }) => price !== undefined);
@@ -73,7 +78,8 @@ export function planSteps(plan: StockPlan, problem: StockProblem, working: Worki
     title: 'Bars',
     formula: 'N = Σ bars',
     values: [],
-    result: count('N', 'bars to buy', barsOf(plan)),
+    result:
+      typeof shown === 'number' ? count('N', 'bars to buy', shown) : textValue('N', 'bars to buy', shown),
     source: 'counted',
     ...(plan.shortages.length > 0 ? { cautions: ['Some parts are not cut.'] } : {}),
   });

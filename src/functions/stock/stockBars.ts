@@ -22,11 +22,12 @@ export const stockBars = define({
     const { problem } = problemOf(call);
     const made = await plan(problem);
     refuseShort(made, problem, unit);
-    planSteps(made, problem, working);
     const bars = barsOf(made);
     // Another program may have the solver and count fewer: a number would not tell.
     const isOpen = made.by === 'steps only' && stockGap(made) > 0;
-    return isOpen ? `${bars} bars without the solver, ${proofWords(made)}` : bars;
+    const shown = isOpen ? `${bars} bars without the solver, ${proofWords(made)}` : bars;
+    planSteps(made, problem, working, shown);
+    return shown;
   },
 });
 

@@ -20,8 +20,9 @@ import {
   type Scalar,
 } from './values.js';
 
-/** How long a result that comes later may take. */
+/** How long a result that comes later may take; plans of bars wait for each other. */
 const patienceMs = 60_000;
+const longPatienceMs = 1_200_000;
 
 /** Calls our functions from formulas, as the host does; results that come later are awaited between passes. */
 export class OurFunctions {
@@ -85,7 +86,7 @@ export class OurFunctions {
     }
     if (!isPromise(result)) return fromHost(readResult(name, result));
     this.answersLater.add(name);
-    return this.await(name, key || name + JSON.stringify(prepared.arguments), result);
+    return this.await(one, key || name + JSON.stringify(prepared.arguments), result);
   }
 
   private answered(key: string): Operand {
@@ -94,9 +95,11 @@ export class OurFunctions {
     return fromHost(result);
   }
 
-  private await(name: string, key: string, promise: PromiseLike<unknown>): never {
+  private await({ metadata }: LoadedFunction, key: string, promise: PromiseLike<unknown>): never {
+    const { name, options } = metadata;
+    const limit = options?.['cancelable'] === true ? longPatienceMs : patienceMs;
     this.later.set(key, undefined);
-    const settled = inTime(name, promise).then(
+    const settled = inTime(name, promise, limit).then(
       (result) => this.later.set(key, readResult(name, result)),
       (error: unknown) => this.later.set(key, thrown(name, error)),
     );
@@ -108,12 +111,12 @@ export class OurFunctions {
   }
 }
 
-function inTime(name: string, promise: PromiseLike<unknown>): Promise<unknown> {
+function inTime(name: string, promise: PromiseLike<unknown>, limitMs: number): Promise<unknown> {
   let timer: NodeJS.Timeout | undefined;
   const late = new Promise((_, reject) => {
     timer = setTimeout(
-      () => reject({ code: '#N/A', message: `${name} did not answer within a minute.` }),
-      patienceMs,
+      () => reject({ code: '#N/A', message: `${name} did not answer within ${limitMs / 60_000} min.` }),
+      limitMs,
     );
   });
   return Promise.race([promise, late]).finally(() => clearTimeout(timer));

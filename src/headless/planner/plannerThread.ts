@@ -8,5 +8,5 @@ import { answerRequest } from '../../planner/answerRequest.js';
 type Problem = Parameters<typeof answerRequest>[0];
 
 parentPort?.on('message', (problem: Problem) => {
-  answerRequest(problem, (answer) => parentPort?.postMessage(answer));
+  void answerRequest(problem, (answer) => parentPort?.postMessage(answer));
 });

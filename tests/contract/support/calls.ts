@@ -296,6 +296,29 @@ export const goodCalls: readonly GoodCall[] = [
     same: () => [[`4'-0`, `2'-6 1/2"`, 'L3X2X1/4"', 'in', 'IN', null]],
   },
   {
+    name: 'STOCKPLAN',
+    // Counted by hand: three pieces of 5 ft and two kerfs in a bar of 20 ft, a fourth does not fit.
+    given: () => [[[60, 8]], [[240]], 'in', '1/8'],
+    value: /\[3,720,"Total, proven: no plan buys less\. No trim and grip given: 0 taken\."/,
+    same: () => [
+      [
+        [
+          ['Qty', 'Length'],
+          ['8', `5'-0`],
+        ],
+        [['Length'], ['20 ft']],
+        'IN',
+        0.125,
+      ],
+    ],
+  },
+  {
+    name: 'STOCKBARS',
+    given: () => [[[60, 8]], [[240]], 'in', '1/8'],
+    value: 3,
+    same: () => [[[['1524 mm', 8]], [['20 ft']], 'in', '3.175 mm']],
+  },
+  {
     name: 'WORKING',
     given: () => ['PUNCHFORCE', '13/16', '3/8', 'A36'],
     value: /^\[\["Step",.*"Punching force",/,

@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import path from 'node:path';
 import { type DOMWindow, JSDOM } from 'jsdom';
+import { root } from '../../../scripts/ensure.mjs';
+import { plannerThreads } from '../../../src/headless/planner/plannerThreads.js';
 
 const runtimeFile = createRequire(import.meta.url).resolve(
   '@microsoft/office-js/dist/custom-functions-runtime.js',
@@ -21,10 +24,12 @@ export interface Invocation {
 /** Bits of an invocation's flags. */
 export const allowsErrors = 4;
 export const carriesDataTypes = 8;
+export const isCancelable = 2;
 
 /** The runtime's internal numbers of the two errors that show a message. */
 const errorCodes: Record<number, string> = { 1: '#N/A', 7: '#VALUE!' };
 const invocationMessage = { messageCategory: 1, messageType: 1000 };
+const cancellationMessage = { messageCategory: 1, messageType: 1001 };
 const entries = 3;
 const response = 2;
 
@@ -52,6 +57,8 @@ export class OfficialRuntime {
     this.window = dom.window as unknown as HostWindow;
     this.window._richApiNativeBridge = { sendMessageToHost: (text) => this.receive(text) };
     this.window.eval(runtimeScript);
+    // The page of this test has no workers; the planner is the built one all the same.
+    Object.assign(this.window, { tonrowOpenPlanner: plannerThreads(path.join(root, 'dist')) });
     prepare(this.window);
     this.window.eval(bundle);
   }
@@ -77,6 +84,16 @@ export class OfficialRuntime {
     });
     this.send({ type: entries, message: { entries: messages } });
     return Promise.all(outcomes);
+  }
+
+  /** Cancels calls that are not answered, as a host does when a formula changes; they get no answer. */
+  cancelAll(): void {
+    const entriesOf = [...this.waiting.keys()].map((invocationId) => ({
+      ...cancellationMessage,
+      message: { invocationId },
+    }));
+    this.waiting.clear();
+    this.send({ type: entries, message: { entries: entriesOf } });
   }
 
   close(): void {
