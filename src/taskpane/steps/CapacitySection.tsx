@@ -11,7 +11,7 @@ import { holeLadder } from '../../drawing/capacity/holeLadder.js';
 import type { SelectedHole } from '../../drawing/capacity/selectedHole.js';
 import { wedge } from '../../drawing/capacity/wedge.js';
 import { useStepsStyles } from './stepsStyles.js';
-import { useWidth } from './useWidth.js';
+import { useWidth } from '../shared/useWidth.js';
 
 export interface CapacityInput {
   shop: Shop;

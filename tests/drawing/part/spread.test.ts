@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { spread } from '../../../src/drawing/card/spread.js';
+import { spread } from '../../../src/drawing/part/spread.js';
 
 describe('labels along a line', () => {
   it('stand where they belong when they have room', () => {
