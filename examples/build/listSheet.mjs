@@ -11,7 +11,7 @@ export function listSheet(parts, strings) {
   });
   ['Mark', ...parts.map(([mark]) => mark)].forEach((mark, index) => {
     const row = headingRow + index;
-    sheet.set(1, row, { formula: `Quote!A${row}&""`, value: mark, style: index === 0 ? 'bold' : 'general' });
+    sheet.set(1, row, { formula: `Quote!B${row}&""`, value: mark, style: index === 0 ? 'bold' : 'general' });
   });
   sheet.set(2, headingRow, {
     formula: '_xldudf_TONROW_LISTCHECK(Parts[[#All],[Mark]:[Press]],ShopStamp,"verdict, use")',

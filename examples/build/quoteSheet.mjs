@@ -8,8 +8,9 @@ import { address, columnName, escapeText } from './xml.mjs';
 export const headingRow = 5;
 
 const numberColumns = ['Qty', 'Holes'];
+/** Left of the marks, where it stays in sight. The formulas read from Mark on, so no row contains its own result. */
+const verdict = { name: 'Verdict', item: 'verdict', style: 'bold', width: 13 };
 const checks = [
-  { name: 'Verdict', item: 'verdict', style: 'bold', width: 15 },
   { name: 'Share of rating', item: 'use', style: 'share', width: 9 },
   { name: 'Governs', item: 'governs', width: 24 },
   { name: 'Note', item: 'note', style: 'wrapped', width: 70 },
@@ -20,7 +21,7 @@ const checks = [
   { name: 'Minutes', item: 'minutes', style: 'one', width: 9 },
   { name: 'Cost', item: 'cost', style: 'money', width: 10 },
 ];
-const inputWidths = [13, 10, 6, 18, 12, 13, 13, 7, 7, 8, 8, 13, 9, 8, 8, 8, 9];
+const inputWidths = [10, 6, 18, 12, 13, 13, 7, 7, 8, 8, 13, 9, 8, 8, 8, 9, 10];
 
 const check = (item) =>
   `_xldudf_TONROW_ROWCHECK(Parts[[#Headers],[Mark]:[Press]],Parts[[#This Row],[Mark]:[Press]],ShopStamp,"${item}")`;
@@ -28,22 +29,21 @@ const check = (item) =>
 export function quoteSheet(folder, strings) {
   const [headings, ...parts] = readSource(folder, 'parts');
   const sheet = new Sheet('Quote', strings);
-  // Right of the frozen column: text does not run on across its edge in every program.
-  sheet.set(2, 1, { value: 'Catwalk and handrail package, grain-handling tower', style: 'title' });
-  sheet.set(2, 2, {
-    value: 'An invented job. Input columns are text, left of the checks; every check is one formula per row.',
+  // Right of the frozen columns: text does not run on across their edge in every program.
+  sheet.set(3, 1, { value: 'Catwalk and handrail package, grain-handling tower', style: 'title' });
+  sheet.set(3, 2, {
+    value:
+      'An invented job. The verdict stands beside the mark, the other checks right of the inputs; each is one formula per row.',
     style: 'note',
   });
   sheet.set(1, 3, { value: 'Checked with', style: 'bold' });
   sheet.set(2, 3, { formula: 'ShopStamp', style: 'stamp' });
   const rows = parts.map((cells, index) => [
+    checkCell(verdict),
     ...inputCells(headings, cells, parts.slice(0, index)),
-    ...checkCells(),
+    ...checks.map(checkCell),
   ]);
-  const columns = [
-    ...headings.map((name) => ({ name })),
-    ...checks.map(({ name, item }) => ({ name, formula: check(item) })),
-  ];
+  const columns = [checkColumn(verdict), ...headings.map((name) => ({ name })), ...checks.map(checkColumn)];
   addTable(sheet, { id: 1, name: 'Parts', column: 1, row: headingRow, columns, rows });
   return { sheet, headings, parts, xml: sheet.part(layout(headings.length, parts.length)) };
 }
@@ -58,22 +58,20 @@ function inputCells(headings, cells, above) {
 
 /** A subtotal: the sheet's own sum of the rows above. */
 function sumOf(above, column) {
-  const name = columnName(column + 1);
+  const name = columnName(column + 2);
   return {
     formula: `SUM(${name}${headingRow + 1}:${name}${headingRow + above.length})`,
     value: above.reduce((sum, cells) => sum + Number(cells[column]), 0),
   };
 }
 
-function checkCells() {
-  return checks.map(({ item, style }) => ({ formula: check(item), style }));
-}
+const checkCell = ({ item, style }) => ({ formula: check(item), style });
+const checkColumn = ({ name, item }) => ({ name, formula: check(item) });
 
 function layout(inputs, count) {
   const last = headingRow + count;
-  const verdict = columnName(inputs + 1);
-  const area = `${verdict}${headingRow + 1}:${verdict}${last}`;
-  const at = `$${verdict}${headingRow + 1}`;
+  const area = `A${headingRow + 1}:A${last}`;
+  const at = `$A${headingRow + 1}`;
   const rules = [
     [`${at}="OK"`, verdictColours.good],
     [`${at}="Near limit"`, verdictColours.near],
@@ -84,16 +82,16 @@ function layout(inputs, count) {
     ([formula, colour], index) =>
       `<cfRule type="expression" dxfId="${colour}" priority="${index + 1}" stopIfTrue="1"><formula>${escapeText(formula)}</formula></cfRule>`,
   );
-  const frozen = address(2, headingRow + 1);
+  const frozen = address(3, headingRow + 1);
   return {
     views:
       '<sheetView tabSelected="1" workbookViewId="0">' +
-      `<pane xSplit="1" ySplit="${headingRow}" topLeftCell="${frozen}" activePane="bottomRight" state="frozen"/>` +
+      `<pane xSplit="2" ySplit="${headingRow}" topLeftCell="${frozen}" activePane="bottomRight" state="frozen"/>` +
       `<selection pane="bottomRight" activeCell="${frozen}" sqref="${frozen}"/></sheetView>`,
-    columns: [...inputWidths, ...checks.map(({ width }) => width)],
+    columns: [verdict.width, ...inputWidths, ...checks.map(({ width }) => width)],
     after:
       `<conditionalFormatting sqref="${area}">${rules.join('')}</conditionalFormatting>` +
       pageSettings +
-      `<ignoredErrors><ignoredError sqref="A${headingRow + 1}:${columnName(inputs)}${last}" numberStoredAsText="1"/></ignoredErrors>`,
+      `<ignoredErrors><ignoredError sqref="B${headingRow + 1}:${columnName(inputs + 1)}${last}" numberStoredAsText="1"/></ignoredErrors>`,
   };
 }

@@ -29,6 +29,8 @@ export type Shape =
       text: string;
       anchor?: 'start' | 'middle' | 'end';
       strong?: boolean;
+      /** Reads upward: turned about its place. */
+      turned?: true;
       /** A box around it, or bare paper behind it so that lines do not cross it. */
       behind?: 'box' | 'paper';
     };
@@ -53,6 +55,10 @@ export interface Drawing {
   width: number;
   height: number;
   shapes: Shape[];
+  /** What stands below it in words: how it is not to scale, what has no room in it. */
+  notes?: string[];
+  /** How the part lies, seen from its end. */
+  end?: { width: number; height: number; shapes: Shape[]; words: string };
   points: Point[];
   table: FactTable;
 }

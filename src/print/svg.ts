@@ -72,7 +72,15 @@ function shapeHtml(shape: Shape): Html {
 /** The widest of usual fonts, with bare paper behind so that lines do not cross it. */
 const letterWidth = 7;
 
-function textHtml({ x, y, text, anchor = 'start', strong, behind }: Extract<Shape, { kind: 'text' }>): Html {
+function textHtml({
+  x,
+  y,
+  text,
+  anchor = 'start',
+  strong,
+  behind,
+  turned,
+}: Extract<Shape, { kind: 'text' }>): Html {
   const width = text.length * letterWidth + 4;
   const left = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width + 2 : x - 2;
   const paper = html`<rect
@@ -84,7 +92,8 @@ function textHtml({ x, y, text, anchor = 'start', strong, behind }: Extract<Shap
   />`;
   const weight = strong ? new Html(' font-weight="700"') : [];
   const at = html`x="${rounded(x)}" y="${rounded(y)}" text-anchor="${anchor}"`;
-  return html`${behind ? paper : []}<text ${at} fill="#000" ${weight}>${text}</text>`;
+  const turn = turned ? html` transform="rotate(-90 ${rounded(x)} ${rounded(y)})"` : [];
+  return html`${behind ? paper : []}<text ${at} fill="#000" ${weight}${turn}>${text}</text>`;
 }
 
 function strokeOf(line: Line, dash = strokes[line].dash): Html {

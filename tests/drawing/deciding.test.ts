@@ -42,7 +42,7 @@ describe('the distance that decides', () => {
       'Notch at': 'bottom edge 5',
     };
     expect(decided(row, 10)[1]).toEqual(['1 < 1-1/4']);
-    expect(partOf(row).summary).toContain('Hole: edge distance 1 in, must be 1-1/4 in');
+    expect(partOf(row).summary).toContain('Hole: edge distance 1 in, needs 1-1/4 in or more');
   });
 
   it('that is over an edge says by how much', () => {

@@ -57,11 +57,13 @@ describe('a plate on the press', () => {
     expect(centres).toHaveLength(8);
   });
 
-  it('dimensions nothing when no distance decides', () => {
-    const texts = drawingOfRow(plate, shop).shapes.flatMap((shape) =>
-      shape.kind === 'text' ? shape.text : [],
-    );
-    expect(texts.sort()).toEqual(['fence', 'operator', 'stop']);
+  it('is measured from the stop and from the fence, its hole size told once with its count', () => {
+    const drawing = drawingOfRow(plate, shop);
+    const texts = drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? shape.text : []));
+    // 4 holes, End 2, Pitch 6, Edge 1-3/4 and Gage 6-1/2 on 10 × 10.
+    const wanted = ['2', '8', '10 in long', '1-3/4', '8-1/4', '10 wide', '4 × Ø13/16'];
+    expect(texts.sort()).toEqual([...wanted, 'fence', 'operator', 'stop'].sort());
+    expect(boxed(drawing)).toEqual([]);
   });
 
   it('dimensions the distance that decides, heavy, boxed, with what it must be', () => {
@@ -75,7 +77,7 @@ describe('a plate on the press', () => {
     expect(corners(heavy).map(([x]) => x)).toEqual(
       [first?.x, second?.x].map((x) => expect.closeTo(x ?? 0, 1) as number),
     );
-    expect(drawing.summary).toContain('Hole: spacing 1-1/2 in, must be 2 in');
+    expect(drawing.summary).toContain('Hole: spacing 1-1/2 in, needs 2 in or more');
   });
 
   it('dimensions the far edge where a gage leaves too little there', () => {
@@ -100,11 +102,6 @@ describe('a plate on the press', () => {
     );
   });
 
-  it('dimensions all that the row gives on request', () => {
-    const drawing = drawingOfRow(plate, shop, { all: true });
-    for (const text of ['2', '6', '1-3/4', '6-1/2']) expect(textAt(drawing, text).behind).toBe('paper');
-  });
-
   it('draws what the row leaves open as it is read, and says so', () => {
     const drawing = drawingOfRow(
       ['P', 'PL3/8X4', 'A36', 9, '13/16', 2, null, null, null, null, null, null, null],
@@ -127,7 +124,7 @@ describe('a plate on the press', () => {
 describe('a part longer than 4 to 1', () => {
   it('is broken in the middle, its ends to one scale, and says so', () => {
     const drawing = drawingOfRow(angle, shop);
-    expect(textAt(drawing, 'ends to scale, 60 in left out')).toBeDefined();
+    expect(drawing.notes).toEqual(['Ends to scale, 60 in left out.']);
     expect(drawing.summary).toContain('the middle is left out, the ends are to scale');
     const [near, far] = drawing.points;
     const outlines = pathsOf(drawing, (shape) => shape.kind === 'line' && shape.line === 'outline');
@@ -141,13 +138,13 @@ describe('a part longer than 4 to 1', () => {
     expect(zigzags).toHaveLength(2);
   });
 
-  it('counts the holes that lie in what is left out', () => {
+  it('is drawn whole, its length not to scale, where holes lie all along it', () => {
     const drawing = drawingOfRow(
       ['A', 'L3x3x1/4', 'A36', 72, '13/16', 6, '3/4', null, 2, 3, '1-3/4', null, null],
       shop,
     );
-    expect(drawing.points).toHaveLength(2);
-    expect(drawing.summary).toContain('4 holes lie in what is left out');
+    expect(drawing.points).toHaveLength(6);
+    expect(drawing.notes).toEqual(['Length not to scale.']);
   });
 
   it('is whole at exactly 4 to 1', () => {
@@ -203,11 +200,11 @@ describe('other sections on the press', () => {
     );
   });
 
-  it('dimensions the gage from the hole to the heel on request, and the distance to the toe', () => {
-    const drawing = drawingOfRow(angle, shop, { all: true });
-    const hole = drawing.points[0]?.y ?? 0;
-    expect(textAt(drawing, '1-3/4').y).toBeGreaterThan(hole);
-    expect(textAt(drawing, '1-1/4').y).toBeLessThan(hole);
+  it('measures the gage of an angle from the heel at the fence, and shows in its end view which leg is down', () => {
+    const drawing = drawingOfRow(angle, shop);
+    expect(textAt(drawing, '1-3/4').y).toBeCloseTo((drawing.points[0]?.y ?? 0) + 4, 0);
+    expect(drawing.end?.words).toBe('leg 3 down');
+    expect(drawingOfRow(plate, shop).end).toBeUndefined();
   });
 
   it('leaves the fence at the far edge of a channel on its web, of a plate and of a bar', () => {
@@ -249,7 +246,7 @@ describe('other sections on the press', () => {
       problems: [],
       readings: [],
     };
-    expect(partDrawing({ job, unit: 'in' })).toEqual({
+    expect(partDrawing({ job, unit: 'in', length: '' })).toEqual({
       problem: 'There is no drawing: the section of this row could not be read.',
     });
   });

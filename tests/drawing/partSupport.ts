@@ -1,6 +1,7 @@
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
 import { checkRow } from '../../src/core/row/checkRow.js';
 import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
+import { lengthAsTyped } from '../../src/core/row/lengthAsTyped.js';
 import { readRow } from '../../src/core/row/readRow.js';
 import type { Drawing } from '../../src/drawing/drawing.js';
 import { partDrawing } from '../../src/drawing/part/partDrawing.js';
@@ -13,7 +14,7 @@ export type Row = Record<string, CellValue>;
 /** The drawing of a row given by its headings; a plate of 4 × 12 in unless the row says otherwise. */
 export function partOf(
   row: Row,
-  more: { all?: boolean; width?: number; settings?: Row; press?: Row; drawnSettings?: HoleSetting[] } = {},
+  more: { width?: number; settings?: Row; press?: Row; drawnSettings?: HoleSetting[] } = {},
 ): Drawing {
   const whole: Row = { Mark: 'P1', Section: 'PL1/4X4', Grade: 'A36', Length: 12, ...row };
   const { settings = {}, press = {}, drawnSettings = [], ...input } = more;
@@ -22,7 +23,15 @@ export function partOf(
   const result = checkRow(cells, headings, shop);
   if (result.blank) throw new Error('the row is blank');
   const job = readRow(cells, headings, shop);
-  const asked = { job, deciding: result.deciding, unit: 'in', shop, settings: drawnSettings } as const;
+  const length = lengthAsTyped(cells, headings, job.lengthMm, 'in');
+  const asked = {
+    job,
+    deciding: result.deciding,
+    unit: 'in',
+    shop,
+    length,
+    settings: drawnSettings,
+  } as const;
   return drawn(partDrawing({ ...asked, ...input }));
 }
 

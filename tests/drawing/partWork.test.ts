@@ -128,9 +128,7 @@ describe('bends', () => {
     const inches = inchesOf(drawing, 12);
     const xs = linesOf(drawing, 'centre').map((path) => inches(corners(path)[0] ?? [0, 0])[0]);
     expect(xs.map((x) => Number(x.toFixed(1)))).toEqual([4, 9]);
-    expect(textAt(drawing, 'bend').y).toBeGreaterThan(
-      corners(linesOf(drawing, 'outline')[0] ?? '')[0]?.[1] ?? 0,
-    );
+    for (const text of ['4 bend', '9 bend', '2 bends 4 in long']) expect(textAt(drawing, text)).toBeDefined();
     expect(drawing.summary).toContain('2 bends 4 in long');
     expect(drawing.points.map(({ label }) => label)[0]).toBe(
       'Bend, 1 of 2, 4 in long, across the part: 4 in from the stop, 2 in from the edge at the fence.',
@@ -151,8 +149,8 @@ describe('bends', () => {
     expect(drawnAs(drawing, 'Bend')).toEqual(['Bend at gives no place, so 2 bends are not drawn']);
   });
 
-  it('have one name for all where they lie close', () => {
+  it('have labels that stand upright where they lie close', () => {
     const at = Array.from({ length: 6 }, (_, each) => `left end ${each + 3}`).join('; ');
-    expect(textAt(partOf({ 'Bend length': 4, Bends: 6, 'Bend at': at }), '6 bends')).toBeDefined();
+    expect(textAt(partOf({ 'Bend length': 4, Bends: 6, 'Bend at': at }), '3 bend').turned).toBe(true);
   });
 });

@@ -2,6 +2,7 @@ import { findGrade } from '../../src/core/material/findGrade.js';
 import type { CellValue } from '../../src/core/quantity/cellValue.js';
 import { checkRow } from '../../src/core/row/checkRow.js';
 import { readHeadings } from '../../src/core/row/headings/readHeadings.js';
+import { lengthAsTyped } from '../../src/core/row/lengthAsTyped.js';
 import { readRow } from '../../src/core/row/readRow.js';
 import type { Shop } from '../../src/core/shop/readShop.js';
 import type { Drawing, Drawn, Shape } from '../../src/drawing/drawing.js';
@@ -58,14 +59,16 @@ export const headings = [
 export function drawingOfRow(
   cells: readonly CellValue[],
   shop: Shop,
-  more: { all?: boolean; width?: number } = {},
+  more: { width?: number } = {},
 ): Drawing {
   const read = readHeadings(headings);
   const result = checkRow(cells, read, shop);
   if (result.blank) throw new Error('the row is blank');
+  const job = readRow(cells, read, shop);
   return drawn(
     partDrawing({
-      job: readRow(cells, read, shop),
+      job,
+      length: lengthAsTyped(cells, read, job.lengthMm, shop.unit),
       deciding: result.deciding,
       unit: shop.unit,
       mark: String(cells[0]),

@@ -2,7 +2,7 @@ import type { Finding } from '../check/finding.js';
 import type { Verdict } from '../check/verdict.js';
 import type { FaceId } from '../part/part.js';
 import { type CellValue, meant, plainText } from '../quantity/cellValue.js';
-import { formatSizes } from '../quantity/formatLength.js';
+import { lengthAsTyped } from '../row/lengthAsTyped.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { CheckedPart } from '../row/checkRow.js';
 import type { RowField } from '../row/headings/heading.js';
@@ -107,19 +107,13 @@ function headOf(
     const cell = meant(joined[headings.fields[field]?.at ?? -1]);
     return cell === null ? '' : plainText(String(cell));
   };
-  const ofSection = row?.lengthMm === undefined ? '' : formatSizes([row.lengthMm], unit);
   const head = Object.fromEntries(headFields.map((field) => [field, typed(field)])) as CardHead;
   return {
     ...head,
     section: row?.section.designation ?? head.section,
     qty: head.qty || '1',
-    length: withUnit(head.length || ofSection, headings.fields.length?.unit ?? unit),
+    length: lengthAsTyped(cells, headings, row?.lengthMm, unit),
   };
-}
-
-/** A size that ends in a digit says no unit of its own. */
-function withUnit(text: string, unit: string): string {
-  return /^[\d\s./-]+$/.test(text) ? `${text} ${unit}` : text;
 }
 
 /** The faces with holes, in the order of the section; the first where no face has any. */

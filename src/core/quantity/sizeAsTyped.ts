@@ -17,8 +17,16 @@ export function sizeAsTyped(mm: number, typed: readonly (string | undefined)[], 
   // A computed size is no one's cell: it is round in the other unit only where it was typed there.
   const parts = mm / finest[other];
   const isRound = Math.abs(parts - Math.round(parts)) < 1e-6;
-  if (!isTyped || !isRound) return formatSizes([mm], unit);
+  // A fraction of the shop's own may come from another cell: 1-1/2 is 38.1 mm, too.
+  const sixteenths = (mm / mmPerInch) * 16;
+  const isFraction = unit === 'in' && Math.abs(sixteenths - Math.round(sixteenths)) < 1e-6;
+  if (!isTyped || !isRound || isFraction) return formatSizes([mm], unit);
   return `${formatLength(mm, other)} ${other}`;
+}
+
+/** A size as typed, always with its unit: `2 in`, `50 mm`. */
+export function withUnit(size: string, unit: LengthUnit): string {
+  return /[a-z]$/.test(size) ? size : `${size} ${unit}`;
 }
 
 /** The finest size that is typed, in mm: a tenth of a millimeter, a 64th of an inch. */

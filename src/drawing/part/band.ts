@@ -1,7 +1,5 @@
 import { labelWidth } from '../labelWidth.js';
 
-export const rowHeight = 22;
-
 /** Labels in rows beside the part, row 0 next to it: none lies over another, and all stay in the drawing. */
 export class Band {
   private readonly rows: [number, number][][] = [];
@@ -28,7 +26,8 @@ export class Band {
     return (this.rows[row] ?? []).every(([from, to]) => right <= from || left >= to);
   }
 
-  get height(): number {
-    return this.rows.length * rowHeight;
+  /** How many rows are taken. */
+  get count(): number {
+    return this.rows.length;
   }
 }

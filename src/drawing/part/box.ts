@@ -25,8 +25,12 @@ const belowLine = 4;
 export function textBoxes(shapes: readonly Shape[]): Box[] {
   return shapes.flatMap((shape) => {
     if (shape.kind !== 'text') return [];
-    const { x, y, text, anchor = 'start' } = shape;
+    const { x, y, text, anchor = 'start', turned } = shape;
     const width = labelWidth(text);
+    if (turned) {
+      const top = anchor === 'end' ? y : anchor === 'middle' ? y - width / 2 : y - width;
+      return [{ left: x - aboveLine, right: x + belowLine, top, bottom: top + width }];
+    }
     const left = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width : x;
     return [{ left, right: left + width, top: y - aboveLine, bottom: y + belowLine }];
   });
@@ -43,4 +47,14 @@ export function fenceBoxes(view: View): Box[] {
   return view.fence === 'throat'
     ? [stop, { left, right, top: view.top - 12, bottom: view.top + 1 }]
     : [stop, { left, right, top: bottom - 1, bottom: bottom + 12 }];
+}
+
+/** The room of a straight line. */
+export function boxOf([x1, y1]: readonly [number, number], [x2, y2]: readonly [number, number]): Box {
+  return {
+    left: Math.min(x1, x2) - 1,
+    right: Math.max(x1, x2) + 1,
+    top: Math.min(y1, y2) - 1,
+    bottom: Math.max(y1, y2) + 1,
+  };
 }

@@ -3,8 +3,11 @@ import type { PlacedHole } from '../../core/part/part.js';
 import type { Point } from '../../core/part/point.js';
 import { toleranceMm } from '../../core/part/tolerance.js';
 import { formatLength } from '../../core/quantity/formatLength.js';
+import { sizeAsTyped, withUnit } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
+import type { RowJob } from '../../core/row/job/rowJob.js';
 import { governs } from '../../core/say/say.js';
+import { decidingSize } from './decidingSize.js';
 import type { DrawnGroup } from './drawnGroup.js';
 
 /** The distance that decides a row, between its two places. */
@@ -19,7 +22,8 @@ export interface DecidingDistance {
   words: string;
 }
 
-interface Drawn {
+export interface Drawn {
+  job: RowJob;
   groups: readonly DrawnGroup[];
   lengthMm: number;
   widthMm: number;
@@ -32,7 +36,11 @@ export function decidingDistance(finding: Finding | undefined, drawn: Drawn): De
     case 'distance':
       return ofTheDrawing(finding, drawn);
     case 'press limit':
-      return finding.verdict === "Can't reach" ? ofTheThroat(finding, drawn) : undefined;
+      return finding.verdict === "Can't reach" ? ofTheThroat(finding, drawn) : decidingSize(finding, drawn);
+    case 'widest bar':
+    case 'shear minimum':
+    case 'least hole':
+      return decidingSize(finding, drawn);
     case 'die holder':
       return finding.verdict === "Can't reach" ? ofTheDieHolder(finding, drawn) : undefined;
     default:
@@ -40,15 +48,16 @@ export function decidingDistance(finding: Finding | undefined, drawn: Drawn): De
   }
 }
 
-function ofTheDrawing(finding: FindingOf<'distance'>, { unit, groups }: Drawn): DecidingDistance | undefined {
+function ofTheDrawing(finding: FindingOf<'distance'>, drawn: Drawn): DecidingDistance | undefined {
+  const { unit, groups } = drawn;
   const { given, limit, at, between, outcome } = finding;
   if (given.least !== given.most || outcome === 'held') return undefined;
   const leastMm = Number.isFinite(limit.most) ? limit.most : limit.least;
-  const size = (mm: number) => formatLength(mm, unit);
+  const size = sizesOf(finding, given.most, drawn);
   const least = Number.isFinite(leastMm) && leastMm > 0 ? size(leastMm) : undefined;
   const isOver = given.most < -toleranceMm;
   const is = isOver ? `${size(-given.most)} over` : size(Math.max(0, given.most));
-  const asked = least === undefined ? 'the least is not known' : `must be ${least} ${unit}`;
+  const asked = least === undefined ? 'the least is not known' : `needs ${withUnit(least, unit)} or more`;
   const [first, other] = between;
   return {
     from: at[0],
@@ -58,7 +67,7 @@ function ofTheDrawing(finding: FindingOf<'distance'>, { unit, groups }: Drawn): 
       ...(other.is === 'hole' ? ['to' as const] : []),
     ],
     text: least === undefined ? `${is} < ?` : `${is} < ${least}`,
-    words: `${whoseWords(finding, groups)}${governs(finding, unit)} ${isOver ? `over by ${size(-given.most)}` : is} ${unit}, ${asked}`,
+    words: `${whoseWords(finding, groups)}${governs(finding, unit)} ${withUnit(isOver ? `over by ${size(-given.most)}` : is, unit)}, ${asked}`,
   };
 }
 
@@ -79,14 +88,14 @@ function ofTheThroat(finding: FindingOf<'press limit'>, drawn: Drawn): DecidingD
   };
   const center = farthest(holesOf(finding, drawn), (each) => -Math.abs(reachOf(each, footOf(each)) - given));
   if (!center || limit === undefined) return undefined;
-  const size = (mm: number) => formatLength(mm, unit);
+  const size = sizesOf(finding, given, drawn);
   const edge = isToe ? 'the toe' : 'the nearer edge';
   return {
     from: footOf(center),
     to: center,
     open: ['to'],
     text: `${size(given)} > ${size(limit)}`,
-    words: `${whoseWords(finding, drawn.groups)}${size(given)} ${unit} to ${edge}, ${governs(finding, unit)} ${size(limit)} ${unit}`,
+    words: `${whoseWords(finding, drawn.groups)}${withUnit(size(given), unit)} to ${edge}, ${governs(finding, unit)} ${withUnit(size(limit), unit)}`,
   };
 }
 
@@ -101,14 +110,15 @@ function ofTheDieHolder(finding: FindingOf<'die holder'>, drawn: Drawn): Decidin
   const fromHeel = ({ y }: Point) => (beside === 'fillet' ? y : Math.min(y, widthMm - y));
   const center = farthest(holesOf(finding, drawn), (each) => -fromHeel(each));
   if (!center || limit === undefined) return undefined;
-  const size = (mm: number) => formatLength(Math.max(0, mm), unit);
+  const sized = sizesOf(finding, given, drawn);
+  const size = (mm: number) => sized(Math.max(0, mm));
   const isUp = beside === 'flange' && center.y > widthMm / 2;
   return {
     from: { x: center.x, y: isUp ? center.y + given : center.y - given },
     to: center,
     open: ['from', 'to'],
     text: `${size(given)} < ${size(limit)}`,
-    words: `${whoseWords(finding, drawn.groups)}${size(given)} ${unit} beside the ${beside}, ${governs(finding, unit)} ${size(limit)} ${unit}`,
+    words: `${whoseWords(finding, drawn.groups)}${withUnit(size(given), unit)} beside the ${beside}, ${governs(finding, unit)} ${withUnit(size(limit), unit)}`,
   };
 }
 
@@ -120,6 +130,14 @@ function farthest(holes: readonly PlacedHole[], of: (center: Point) => number): 
   return holes
     .map(({ center }) => center)
     .reduce<Point | undefined>((most, each) => (most && of(most) >= of(each) ? most : each), undefined);
+}
+
+/** Both sizes of a comparison in one unit: that in which the first is typed. */
+function sizesOf({ group }: Finding, givenMm: number, { groups, unit }: Drawn): (mm: number) => string {
+  const own = groups.find(({ holes }) => holes[0]?.group === group);
+  const first = sizeAsTyped(Math.abs(givenMm), Object.values(own?.group.typed ?? {}), unit);
+  const other = /[a-z]$/.test(first) ? (unit === 'in' ? 'mm' : 'in') : undefined;
+  return (mm) => (other ? `${formatLength(mm, other)} ${other}` : formatLength(mm, unit));
 }
 
 function whoseWords({ group }: Finding, groups: readonly DrawnGroup[]): string {

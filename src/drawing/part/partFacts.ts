@@ -1,5 +1,6 @@
 import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
+import type { GroupField } from '../../core/row/headings/heading.js';
 import { describeHole } from '../../core/tooling/hole.js';
 import type { FactTable } from '../drawing.js';
 import type { DrawnGroup } from './drawnGroup.js';
@@ -10,7 +11,7 @@ import type { PartPlan } from './partPlan.js';
 const doesNotApply = '–';
 
 /** The part as a table: the piece itself, its holes, its other work. Hole distances have columns where there are holes. */
-export function factsOf(plan: PartPlan, unit: LengthUnit): FactTable {
+export function factsOf(plan: PartPlan, { unit, length }: { unit: LengthUnit; length: string }): FactTable {
   const { groups, works } = plan;
   const withHoles = groups.length > 0;
   const row = (work: string, size: string, count: string, distances: string[], drawnAs: string) => [
@@ -27,7 +28,7 @@ export function factsOf(plan: PartPlan, unit: LengthUnit): FactTable {
     rows: [
       row(
         'Piece',
-        pieceText(plan, unit),
+        pieceText(plan, length),
         '1',
         none,
         [plan.lengthMm === undefined ? 'no length in the row' : 'given', ...lyingWords(plan.fence)].join(
@@ -49,21 +50,19 @@ export function factsOf(plan: PartPlan, unit: LengthUnit): FactTable {
   };
 }
 
-function pieceText({ section, lengthMm }: PartPlan, unit: LengthUnit): string {
-  if (lengthMm === undefined) return section.designation;
-  return `${section.designation}, ${formatLength(lengthMm, unit)} ${unit} long`;
+function pieceText({ section, lengthMm }: PartPlan, length: string): string {
+  return lengthMm === undefined ? section.designation : `${section.designation}, ${length} long`;
 }
 
 function holeCells({ group, made, read, choices }: DrawnGroup, unit: LengthUnit): [string[], string] {
-  const sizes = (...mm: (number | undefined)[]) => {
-    const given = mm.flatMap((each) => (each === undefined ? [] : formatLength(each, unit)));
-    return given.length === 0 ? 'not given' : given.join(', ');
-  };
+  const { typed = {} } = group;
+  const size = (field: GroupField, mm: number | undefined) =>
+    typed[field] ?? (mm === undefined ? 'not given' : formatLength(mm, unit));
   const distances = [
-    sizes(group.endMm),
-    sizes(group.edgeMm),
-    sizes(group.pitchMm, ...(group.pitchesMm ?? [])),
-    sizes(group.gageMm),
+    size('end', group.endMm),
+    size('edge', group.edgeMm),
+    size('pitch', group.pitchMm ?? group.pitchesMm?.[0]),
+    size('gage', group.gageMm),
   ];
   const drawnAs = [...read, ...choices].join('; ') || 'given';
   return [distances, made === '' ? drawnAs : `${drawnAs}; ${made}`];

@@ -50,7 +50,7 @@ export function planOf(job: RowJob, section: Section, asked: Asked): PartPlan {
   const fence = fenceOf(section, face.id);
   const groups = drawnGroups(drawn, job, section, asked);
   const { lengthMm } = laid.layout;
-  const deciding = decidingDistance(asked.deciding, { groups, lengthMm, widthMm: face.widthMm, unit });
+  const deciding = decidingDistance(asked.deciding, { job, groups, lengthMm, widthMm: face.widthMm, unit });
   const place = placeWords(fence, face.widthMm, unit);
   return {
     ...drawn,

@@ -40,6 +40,6 @@ function holeMarks(
   };
   return holes.map((hole) => ({
     ...hole.center,
-    label: `${group.title}, ${hole.index} of ${group.count}, ${describeHole(group.hole, unit)}${how}: ${place(hole.center)}${isRead(hole) ? ', as read' : ''}${settingOf(hole)}.`,
+    label: `${group.title}, ${hole.index} of ${group.count}, ${describeHole(group.hole, unit)}${how}: ${place(hole.center, Object.values(group.typed ?? {}))}${isRead(hole) ? ', as read' : ''}${settingOf(hole)}.`,
   }));
 }

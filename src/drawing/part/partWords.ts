@@ -1,4 +1,3 @@
-import { formatLength } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { describeHole } from '../../core/tooling/hole.js';
 import { lyingWords } from './fence.js';
@@ -8,9 +7,13 @@ import { choiceWords } from './readWork.js';
 import { counted } from './work.js';
 
 /** The part in one sentence: what it is, what decides, what is read, what is not drawn. */
-export function summaryOf(plan: PartPlan, view: View, unit: LengthUnit): string {
+export function summaryOf(
+  plan: PartPlan,
+  view: View,
+  { unit, length: typed }: { unit: LengthUnit; length: string },
+): string {
   const { section, lengthMm, groups, elsewhere, works, deciding } = plan;
-  const length = lengthMm === undefined ? '' : `, ${formatLength(lengthMm, unit)} ${unit} long,`;
+  const length = lengthMm === undefined ? '' : `, ${typed} long,`;
   const holes = groups.map(({ group, made }) => {
     const how = made === '' ? '' : `, ${made}`;
     return `${group.count} × ${describeHole(group.hole, unit)}${how}`;

@@ -1,78 +1,16 @@
 import type { PlacedBend } from '../../core/row/layout/bendLines.js';
 import type { Shape } from '../drawing.js';
-import { labelWidth } from '../labelWidth.js';
 import { polyline, segment } from '../path.js';
-import type { Band } from './band.js';
-import { rowY } from './distanceShapes.js';
-import { type DrawnMiter, miterText } from './miterWork.js';
-import type { PartPlan } from './partPlan.js';
-import { piecesOf, rightOf, type View, xOf, yOf } from './partView.js';
-
-/** A text below the part, in its row of the band. */
-export interface WorkLabel {
-  text: string;
-  x: number;
-  row: number;
-}
+import type { DrawnMiter } from './miterWork.js';
+import { piecesOf, type View, xOf, yOf } from './partView.js';
 
 const beyond = 6;
 /** The fence bar is near. */
 const beyondFence = 3;
-/** Bends closer than this have one label for all. */
-const labelRoom = 40;
-
-/** The texts at miters and bends across the part. */
-export function workLabels({ miters, bends }: PartPlan, view: View, below: Band): WorkLabel[] {
-  const wanted = [
-    ...miters.map(({ end, miterRad }) => {
-      const text = `miter ${miterText(miterRad)}`;
-      const half = labelWidth(text) / 2;
-      return { text, x: end === 'left' ? view.left + half : rightOf(view) - half };
-    }),
-    ...acrossBends(bends, view),
-  ];
-  return wanted.map(({ text, x }) => ({ text, ...below.place(x, text) }));
-}
-
-function acrossBends(bends: readonly PlacedBend[], view: View): { text: string; x: number }[] {
-  const across = bends.filter(({ runs }) => runs === 'across');
-  const xs = across.flatMap(({ from }) => xOf(view, from.x) ?? []).sort((a, b) => a - b);
-  const [first, second] = xs;
-  if (first === undefined) return [];
-  if (second !== undefined && second - first < labelRoom)
-    return [{ text: `${across.length} bends`, x: first }];
-  return xs.map((x) => ({ text: 'bend', x }));
-}
-
-export function labelShapes(labels: readonly WorkLabel[], view: View): Shape[] {
-  return labels.map(({ text, x, row }) => ({
-    kind: 'text',
-    x,
-    y: rowY(view, { above: false, row }),
-    text,
-    anchor: 'middle',
-    behind: 'paper',
-  }));
-}
 
 /** Chain lines where the part is bent, a little beyond its edges. */
 export function bendShapes(bends: readonly PlacedBend[], view: View): Shape[] {
-  const along = bends.filter(({ runs }) => runs === 'along');
-  const [first] = along;
-  const text = along.length === 1 ? 'bend' : `${along.length} bends`;
-  return [
-    ...bends.flatMap((bend) => (bend.runs === 'across' ? acrossLine(bend, view) : alongLines(bend, view))),
-    ...(first
-      ? [
-          {
-            kind: 'text',
-            x: rightOf(view) + beyond + 2,
-            y: yOf(view, first.atMm) + 4,
-            text,
-          } satisfies Shape,
-        ]
-      : []),
-  ];
+  return bends.flatMap((bend) => (bend.runs === 'across' ? acrossLine(bend, view) : alongLines(bend, view)));
 }
 
 function acrossLine({ from, to }: PlacedBend, view: View): Shape[] {

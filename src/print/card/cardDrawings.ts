@@ -3,8 +3,9 @@ import type { FaceId } from '../../core/part/part.js';
 import { formatSizes } from '../../core/quantity/formatLength.js';
 import { isSawn, type Section } from '../../core/section/section.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import { type CardDrawing, cardDrawing } from '../../drawing/card/cardDrawing.js';
-import { type EndView, endViewOf } from '../../drawing/card/endView.js';
+import { cardDrawing } from '../../drawing/card/cardDrawing.js';
+import type { FaceDrawing } from '../../drawing/part/faceDrawing.js';
+import { type EndView, endViewOf } from '../../drawing/part/endView.js';
 import type { HoleSetting } from '../../drawing/part/settingMarks.js';
 import { html, type Html } from '../html.js';
 import { svg } from '../svg.js';
@@ -59,7 +60,7 @@ export function cardDrawings(card: Card, shop: Shop): CardDrawings {
   return drawn;
 }
 
-function figure(drawing: CardDrawing, end: EndView | undefined, label: string, caption: string): Html {
+function figure(drawing: FaceDrawing, end: EndView | undefined, label: string, caption: string): Html {
   const words = caption === '' ? [] : [html`<figcaption>${caption}</figcaption>`];
   const ends = end ? [svg(end, `End view: ${end.words}`)] : [];
   return html`<figure>

@@ -1,7 +1,8 @@
 import { mergeClasses } from '@fluentui/react-components';
-import { type KeyboardEvent, useId, useState } from 'react';
+import { type KeyboardEvent, type PropsWithChildren, useId, useState } from 'react';
 import type { Drawing, Fill, Shape } from '../../drawing/drawing.js';
 import { FactTableView } from './FactTableView.js';
+import { PrintDrawing } from './PrintDrawing.js';
 import { useDrawingStyles } from './drawingStyles.js';
 
 const forward = ['ArrowRight', 'ArrowDown'];
@@ -16,7 +17,7 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
   const styles = useDrawingStyles();
   const id = useId().replaceAll(':', '');
   const [chosen, setChosen] = useState<number>();
-  const { title, summary, width, height, shapes, points, table } = drawing;
+  const { title, summary, width, height, shapes, notes = [], end, points, table } = drawing;
   const Title = list === undefined ? 'h3' : 'h4';
   const point = chosen === undefined ? undefined : points[chosen];
   const move = (event: KeyboardEvent) => {
@@ -44,33 +45,58 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
         onKeyDown={move}
         onBlur={() => setChosen(undefined)}
       >
-        <svg
-          viewBox={`0 0 ${width} ${height}`}
-          className={styles.svg}
-          style={{ maxWidth: width }}
-          aria-hidden="true"
-        >
-          <Patterns id={id} />
-          {shapes.map((shape, at) => (
-            <ShapeView key={at} shape={shape} id={id} />
-          ))}
-          {point && <circle cx={point.x} cy={point.y} r={13} className={styles.chosen} />}
-        </svg>
+        <div className={styles.sheets}>
+          <SvgView {...{ width, height, shapes, id }}>
+            {point && <circle cx={point.x} cy={point.y} r={13} className={styles.chosen} />}
+          </SvgView>
+          {end && <SvgView {...end} id={`${id}e`} />}
+        </div>
       </div>
+      {notes.map((note) => (
+        <p key={note} className={styles.summary}>
+          {note}
+        </p>
+      ))}
       <p
         id={`${id}k`}
         className={mergeClasses(styles.hint, (point !== undefined || list !== undefined) && styles.unseen)}
       >
-        {points.length > 0 ? 'Arrow keys: point by point.' : 'No points.'}
+        {points.length > 0 ? 'Use arrow keys to step through points.' : 'No points.'}
       </p>
       <p aria-live="polite" className={mergeClasses(styles.said, list !== undefined && styles.oneOfMany)}>
         {point?.label ?? ''}
       </p>
+      {list === undefined && <PrintDrawing drawing={drawing} />}
       <details open={list !== undefined}>
         <summary className={styles.more}>{list ?? 'The same as a table'}</summary>
         <FactTableView table={table} caption={list ?? title} />
       </details>
     </figure>
+  );
+}
+
+interface SvgInput {
+  width: number;
+  height: number;
+  shapes: readonly Shape[];
+  id: string;
+}
+
+function SvgView({ width, height, shapes, id, children }: PropsWithChildren<SvgInput>) {
+  const styles = useDrawingStyles();
+  return (
+    <svg
+      viewBox={`0 0 ${width} ${height}`}
+      className={styles.svg}
+      style={{ maxWidth: width, flexBasis: width }}
+      aria-hidden="true"
+    >
+      <Patterns id={id} />
+      {shapes.map((shape, at) => (
+        <ShapeView key={at} shape={shape} id={id} />
+      ))}
+      {children}
+    </svg>
   );
 }
 
@@ -102,7 +128,7 @@ function ShapeView({ shape, id }: { shape: Shape; id: string }) {
         style={patterned(shape.fill) ? { fill: `url(#${id}${shape.fill})` } : undefined}
       />
     );
-  const { x, y, text, anchor = 'start', strong, behind } = shape;
+  const { x, y, text, anchor = 'start', strong, behind, turned } = shape;
   const width = textWidth(text) + 8;
   const boxX = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width + 4 : x - 4;
   return (
@@ -116,7 +142,13 @@ function ShapeView({ shape, id }: { shape: Shape; id: string }) {
           className={mergeClasses(behind === 'box' && styles.thin, styles.paper)}
         />
       )}
-      <text x={x} y={y} textAnchor={anchor} className={mergeClasses(styles.text, strong && styles.strong)}>
+      <text
+        x={x}
+        y={y}
+        textAnchor={anchor}
+        transform={turned && `rotate(-90 ${x} ${y})`}
+        className={mergeClasses(styles.text, strong && styles.strong)}
+      >
         {text}
       </text>
     </>

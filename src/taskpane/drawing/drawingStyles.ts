@@ -29,7 +29,15 @@ export const useDrawingStyles = makeStyles({
     borderRadius: tokens.borderRadiusMedium,
     ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: '2px' },
   },
-  svg: { width: '100%', height: 'auto', display: 'block', forcedColorAdjust: 'none' },
+  sheets: { display: 'flex', flexWrap: 'wrap', columnGap: '12px', alignItems: 'flex-start' },
+  svg: {
+    width: '100%',
+    height: 'auto',
+    flexShrink: 1,
+    flexGrow: 0,
+    display: 'block',
+    forcedColorAdjust: 'none',
+  },
   hint: {
     margin: 0,
     color: tokens.colorNeutralForeground2,

@@ -3,6 +3,7 @@ import type { CellValue } from '../../core/quantity/cellValue.js';
 import { plainText } from '../../core/quantity/cellValue.js';
 import { checkedPart } from '../../core/row/checkRow.js';
 import { readHeadings } from '../../core/row/headings/readHeadings.js';
+import { lengthAsTyped } from '../../core/row/lengthAsTyped.js';
 import { readRow } from '../../core/row/readRow.js';
 import type { RowJob } from '../../core/row/job/rowJob.js';
 import type { RowResult } from '../../core/row/rowResult.js';
@@ -16,6 +17,8 @@ import type { Subject } from './subject.js';
 export interface WorkedRow {
   mark: string;
   job: RowJob;
+  /** The length as it is typed, with its unit. */
+  length: string;
   result: Extract<RowResult, { blank: false }>;
   /** How the press is set for it. */
   setup: OperatorSteps;
@@ -39,7 +42,8 @@ export function workedRow(
     const mark = plainText(String(cells[read.fields.mark?.at ?? -1] ?? ''));
     const job = readRow(cells, read, shop);
     const work = workOnChecked(checked, shop, working);
-    return { mark, job, result, setup: operatorSteps(checked, shop), work, steps: working.steps };
+    const length = lengthAsTyped(cells, read, job.lengthMm, shop.unit);
+    return { mark, job, length, result, setup: operatorSteps(checked, shop), work, steps: working.steps };
   } catch (error) {
     if (error instanceof InputError) return error.message;
     throw error;

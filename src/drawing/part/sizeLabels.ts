@@ -1,12 +1,15 @@
+import type { PlacedHole } from '../../core/part/part.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { describeHole } from '../../core/tooling/hole.js';
 import type { Shape } from '../drawing.js';
 import { polyline } from '../path.js';
-import { Band } from '../part/band.js';
-import { halfSize } from '../part/holeShapes.js';
-import { miterText } from '../part/miterWork.js';
-import type { PartPlan } from '../part/partPlan.js';
-import { pixelOf, rightOf, type View, xOf, yOf } from '../part/partView.js';
+import type { Band } from './band.js';
+import { halfSize } from './holeShapes.js';
+import { miterText } from './miterWork.js';
+import type { PartPlan } from './partPlan.js';
+import { pixelOf, rightOf, type View, xOf, yOf } from './partView.js';
+
+const sameMm = 0.01;
 
 /** What a label above the part says, and what it points at, from the top of the part. */
 interface Label {
@@ -21,34 +24,28 @@ export interface PlacedLabel extends Label {
 }
 
 /** The sizes of holes and works, each once with its count, in rows above the part: row 0 is next to it. */
-export function sizeLabels(
-  plan: PartPlan,
-  view: View,
-  unit: LengthUnit,
-  width: number,
-): { labels: PlacedLabel[]; height: number } {
-  const band = new Band(width);
-  const labels = [...holeLabels(plan, view, unit), ...workLabels(plan, view), ...miterLabels(plan, view)].map(
+export function sizeLabels(plan: PartPlan, view: View, unit: LengthUnit, band: Band): PlacedLabel[] {
+  return [...holeLabels(plan, view, unit), ...workLabels(plan, view), ...miterLabels(plan, view)].map(
     (label) => {
       const { x: middle, row } = band.place(label.x, label.text);
       return { ...label, middle, row };
     },
   );
-  return { labels, height: band.height };
 }
 
+/** Each size once, with the count of all its holes; the line goes to the topmost, then the leftmost of them. */
 function holeLabels({ groups }: PartPlan, view: View, unit: LengthUnit): Label[] {
-  return groups.map(({ group, holes, made }) => {
-    const text = `${holes.length} × ${describeHole(group.hole, unit)}${made === '' ? '' : ` ${made}`}`;
-    const shown = holes.filter(({ center }) => xOf(view, center.x) !== undefined);
-    const top = shown.reduce(
-      (best, each) =>
-        each.center.y > best.center.y + 0.01 ||
-        (Math.abs(each.center.y - best.center.y) <= 0.01 && each.center.x < best.center.x)
-          ? each
-          : best,
-      shown[0] as (typeof shown)[number],
-    );
+  const sizes = new Map<string, PlacedHole[]>();
+  for (const { group, holes, made } of groups) {
+    const size = `${describeHole(group.hole, unit)}${made === '' ? '' : ` ${made}`}`;
+    sizes.set(size, [...(sizes.get(size) ?? []), ...holes]);
+  }
+  return [...sizes].flatMap(([size, holes]) => {
+    if (holes.length === 0) return [];
+    const text = `${holes.length} × ${size}`;
+    const [top] = holes
+      .filter(({ center }) => xOf(view, center.x) !== undefined)
+      .sort((a, b) => Math.round((b.center.y - a.center.y) / sameMm) || a.center.x - b.center.x);
     if (!top) return { text, x: view.left };
     const [x, y] = pixelOf(view, top.center);
     return { text, x, y: y - halfSize(top, view.pixelPerMm).y };

@@ -3,9 +3,9 @@ import { sizeAsTyped } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Shape } from '../drawing.js';
 import { polyline, segment } from '../path.js';
-import { halfSize } from '../part/holeShapes.js';
-import type { PartPlan } from '../part/partPlan.js';
-import { rightOf, type View, xOf, yOf } from '../part/partView.js';
+import { halfSize } from './holeShapes.js';
+import type { PartPlan } from './partPlan.js';
+import { rightOf, type View, xOf, yOf } from './partView.js';
 import { spread } from '../spread.js';
 
 /** A distance from the stop or the fence, and where its line starts. */
@@ -99,31 +99,69 @@ export function acrossTheFence(plan: PartPlan, view: View, unit: LengthUnit): Ru
   return [...once([...holes, ...along], Math.min), whole];
 }
 
+/** Running dimensions below the part, and the room they take. */
+export interface AlongShapes {
+  shapes: Shape[];
+  height: number;
+}
+
+interface AlongRoom {
+  level: number;
+  left: number;
+  right: number;
+  /** Labels that have no room beside each other may stand upright. */
+  turn: boolean;
+}
+
+/** From where lines turn to their labels, to the top of these. */
+const toLabels = 9;
+const flatHeight = 30;
+const turnedRoom = 14;
+
 /** A row of running dimensions below the part; undefined where they have no room beside each other. */
 export function alongShapes(
   running: readonly Running[],
-  { level, left, right }: { level: number; left: number; right: number },
-): Shape[] | undefined {
-  const places = spread(
-    running.map(({ at, text }) => ({ at, room: text.length * figureWidth + 7 })),
+  { level, left, right, turn }: AlongRoom,
+): AlongShapes | undefined {
+  const width = (text: string) => text.length * figureWidth + 7;
+  const flat = spread(
+    running.map(({ at, text }) => ({ at, room: width(text) })),
     left,
     right,
   );
-  return places?.flatMap((x, at): Shape[] => {
-    const { at: from, start, text } = running[at] as Running;
-    return [
-      {
-        kind: 'line',
-        path: polyline([
-          [from, start],
-          [from, level],
-          [x, level + 9],
-        ]),
-        line: 'thin',
-      },
-      { kind: 'text', x, y: level + 22, text, anchor: 'middle', behind: 'paper' },
-    ];
+  const places =
+    flat ??
+    (turn
+      ? spread(
+          running.map(({ at }) => ({ at, room: turnedRoom })),
+          left,
+          right,
+        )
+      : undefined);
+  if (!places) return undefined;
+  const shapes = places.flatMap((x, at): Shape[] => {
+    const each = running[at] as Running;
+    return [leader(each, x, level), flat ? flatLabel(each.text, x, level) : turnedLabel(each.text, x, level)];
   });
+  const longest = Math.max(0, ...running.map(({ text }) => width(text)));
+  return { shapes, height: flat ? flatHeight : toLabels + longest + 4 };
+}
+
+function leader({ at, start }: Running, x: number, level: number): Shape {
+  const path = polyline([
+    [at, start],
+    [at, level],
+    [x, level + toLabels],
+  ]);
+  return { kind: 'line', path, line: 'thin' };
+}
+
+function flatLabel(text: string, x: number, level: number): Shape {
+  return { kind: 'text', x, y: level + 22, text, anchor: 'middle', behind: 'paper' };
+}
+
+function turnedLabel(text: string, x: number, level: number): Shape {
+  return { kind: 'text', x: x + 4, y: level + toLabels + 3, text, anchor: 'end', turned: true };
 }
 
 /** A column of running dimensions at the right of the part; undefined where they have no room below each other. */

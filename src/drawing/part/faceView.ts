@@ -1,25 +1,26 @@
-import { type Kept, longest, type View, viewOf, xOf } from '../part/partView.js';
+import { type Kept, longest, type View, viewOf, xOf } from './partView.js';
 
-/** A long part is not drawn higher than this, so that its length gets the room. */
+/** A long part is not drawn higher than this on a card, so that its length gets the room. */
 const tallestLong = 72;
 /** A part with all its holes in view has them at least this far apart, in pixels, so that circles do not meet. */
 const narrowest = 16;
 
 /**
- * How a part is laid out on a card: to scale; a long one with its middle left out; and where something lies in that
+ * How a face is laid out: to scale; a long one with its middle left out; and where something lies in that
  * middle, whole, with its length not to scale.
  */
-export function cardViewOf(
+export function faceViewOf(
   part: Pick<View, 'lengthMm' | 'widthMm' | 'fence'>,
   room: { left: number; top: number; width: number; height: number },
   kept: readonly Kept[],
+  longHeight = tallestLong,
 ): View {
   const { lengthMm, widthMm } = part;
   if (lengthMm <= longest * widthMm) return viewOf(part, room, kept);
-  const broken = viewOf(part, { ...room, height: Math.min(room.height, tallestLong) }, kept);
+  const broken = viewOf(part, { ...room, height: Math.min(room.height, longHeight) }, kept);
   const isShown = ({ fromMm, toMm }: Kept) => xOf(broken, (fromMm + toMm) / 2) !== undefined;
   if (kept.every(isShown)) return broken;
-  const pixelPerMm = Math.min(room.height, tallestLong) / widthMm;
+  const pixelPerMm = Math.min(room.height, longHeight) / widthMm;
   const alongPerMm = Math.min(pixelPerMm, room.width / lengthMm);
   return { ...part, pixelPerMm, alongPerMm, left: room.left, top: room.top };
 }
