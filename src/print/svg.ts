@@ -45,7 +45,7 @@ function shapeHtml(shape: Shape): Html {
   }
 }
 
-/** The widest of usual fonts, with bare paper behind so that lines do not cross it. */
+/** The widest of usual fonts, with a box or bare paper behind so that lines do not cross it. */
 const letterWidth = 7;
 
 function textHtml({ x, y, text, anchor = 'start', strong, behind }: Extract<Shape, { kind: 'text' }>): Html {
@@ -57,6 +57,7 @@ function textHtml({ x, y, text, anchor = 'start', strong, behind }: Extract<Shap
     width="${rounded(width)}"
     height="14"
     fill="#fff"
+    ${behind === 'box' ? new Html('stroke="#000" stroke-width="1.2"') : []}
   />`;
   const weight = strong ? new Html(' font-weight="700"') : [];
   const at = html`x="${rounded(x)}" y="${rounded(y)}" text-anchor="${anchor}"`;

@@ -106,13 +106,21 @@ export function starterPresses(unit: LengthUnit): CellValue[][] {
   return [['Item', 'Unit', ...starterNames], ...rows];
 }
 
-/** Whether a press still has the invented values of the starter of its name. */
+/**
+ * Whether a press still has most of the invented values of the starter of its name: a few changed cells do not make it
+ * the shop's own.
+ */
 export function isStarter(name: string, cell: (item: string) => CellValue): boolean {
   const at = starterNames.findIndex((each) => each === name);
   if (at < 0) return false;
-  return Object.values(starterValues).some((values) =>
-    pressItems.every(({ key, name: item }) => String(cell(item) ?? '') === (values[key]?.[at] ?? '')),
-  );
+  return Object.values(starterValues).some((values) => {
+    const given = pressItems.flatMap(({ key, name: item }) => {
+      const value = values[key]?.[at] ?? '';
+      return value === '' ? [] : [{ item, value }];
+    });
+    const kept = given.filter(({ item, value }) => String(cell(item) ?? '').trim() === value);
+    return kept.length > given.length / 2;
+  });
 }
 
 export const toolHeadings = [
