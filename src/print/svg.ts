@@ -69,7 +69,7 @@ function shapeHtml(shape: Shape): Html {
   }
 }
 
-/** The widest of usual fonts, with bare paper behind so that lines do not cross it. */
+/** The widest of usual fonts, with a box or bare paper behind so that lines do not cross it. */
 const letterWidth = 7;
 
 function textHtml({
@@ -89,6 +89,7 @@ function textHtml({
     width="${rounded(width)}"
     height="14"
     fill="#fff"
+    ${behind === 'box' ? new Html('stroke="#000" stroke-width="1.2"') : []}
   />`;
   const weight = strong ? new Html(' font-weight="700"') : [];
   const at = html`x="${rounded(x)}" y="${rounded(y)}" text-anchor="${anchor}"`;

@@ -7,7 +7,6 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { root } from '../../scripts/ensure.mjs';
 import { serve } from '../../scripts/serve.mjs';
-import type { StockPlan } from '../../src/core/stock/stockPlan.js';
 import type { StockProblem } from '../../src/core/stock/stockProblem.js';
 import { plannerThreads } from '../../src/headless/planner/plannerThreads.js';
 import { type PlanInWorker, PlanQueue } from '../../src/planner/planQueue.js';

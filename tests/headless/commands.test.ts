@@ -140,6 +140,12 @@ describe('recalc', () => {
 });
 
 describe('calc', () => {
+  it('ends with 1 where a formula gave an error, alone or in a cell of its result', async () => {
+    expect((await run(calc, ['=1+1'])).code).toBe(0);
+    expect((await run(calc, ['=1+1', '=NOPE(1)'])).code).toBe(1);
+    expect((await run(calc, ['={1,2}/{1,0}'])).code).toBe(1);
+  });
+
   it('gives one line of JSON per formula, in order', async () => {
     const { code, out } = await run(calc, [
       '--json',
@@ -152,7 +158,7 @@ describe('calc', () => {
       '=TONROW.NOPE()',
       '=1+',
     ]);
-    expect(code).toBe(0);
+    expect(code).toBe(1);
     expect(lines(out)).toEqual([
       { formula: '=TONROW.DOUBLE(4)', value: 8 },
       { formula: '=ROUND(TONROW.DOUBLE(1.26),1)+1', value: 3.5 },

@@ -39,7 +39,7 @@ export function decidingDistance(finding: Finding | undefined, drawn: Drawn): De
       return finding.verdict === "Can't reach" ? ofTheThroat(finding, drawn) : decidingSize(finding, drawn);
     case 'widest bar':
     case 'shear minimum':
-    case 'least hole':
+    case 'smallest hole':
       return decidingSize(finding, drawn);
     case 'die holder':
       return finding.verdict === "Can't reach" ? ofTheDieHolder(finding, drawn) : undefined;

@@ -6,7 +6,7 @@ import { say } from '../../core/say/say.js';
 import type { DecidingDistance, Drawn } from './decidingDistance.js';
 import { halfMm } from './holeShapes.js';
 
-type Finding = FindingOf<'press limit' | 'widest bar' | 'shear minimum' | 'least hole'>;
+type Finding = FindingOf<'press limit' | 'widest bar' | 'shear minimum' | 'smallest hole'>;
 
 /** A size of the part or of a hole that the press cannot do, as a distance on the drawing; undefined where it has no place there. */
 export function decidingSize(finding: Finding, drawn: Drawn): DecidingDistance | undefined {
@@ -43,7 +43,7 @@ function sizeOf(finding: Finding): Size {
         given: finding.given,
         limit: finding.limit,
       };
-    case 'least hole':
+    case 'smallest hole':
       return { of: 'hole', given: undefined, limit: finding.limit };
     case 'press limit': {
       const { is } = finding.sized;

@@ -17,7 +17,7 @@ interface Call {
   formulas: string[];
 }
 
-/** Evaluates formulas. 0: done, 1: the workbook is unreadable or refused, 2: wrong call. */
+/** Evaluates formulas. 0: done, 1: a formula gave an error, or the workbook is unreadable or refused, 2: wrong call. */
 export async function calc(argv: string[], setting: CommandSetting = standard): Promise<number> {
   const call = await readCall(argv, setting);
   if (typeof call === 'string') {
@@ -31,11 +31,13 @@ export async function calc(argv: string[], setting: CommandSetting = standard): 
         ? undefined
         : openWorkbook(await readWorkbookFile(call.workbook), nodeCodec);
     const desk = await FormulaCalculator.over(workbook, functions);
+    let failed = false;
     for (const formula of call.formulas) {
       const result = await desk.evaluate(formula);
+      failed ||= hasError(result);
       setting.out(`${call.json ? JSON.stringify({ formula, ...result }) : readable(result)}\n`);
     }
-    return 0;
+    return failed ? 1 : 0;
   } catch (error) {
     if (!(error instanceof WorkbookRefused)) throw error;
     setting.err(`${error.message}\n`);
@@ -62,8 +64,18 @@ function readable(result: FormulaResult): string {
   return result.value.map((row) => row.map(shown).join('\t')).join('\n');
 }
 
+/** Whether a formula gave an error, as its result or in a cell of it. */
+function hasError(result: FormulaResult): boolean {
+  if ('error' in result) return true;
+  return Array.isArray(result.value) && result.value.flat().some(isError);
+}
+
+function isError(value: unknown): boolean {
+  return typeof value === 'object' && value !== null && 'code' in value;
+}
+
 function shown(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
-  if (typeof value === 'object' && value !== null && 'code' in value) return String(value.code);
+  if (isError(value)) return String((value as { code: unknown }).code);
   return String(value);
 }

@@ -3,10 +3,13 @@ import { describe, expect, it } from 'vitest';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { reportRows } from '../../../src/taskpane/handOff/report/lists.js';
 import { type ReportData, reportData } from '../../../src/taskpane/handOff/report/reportData.js';
+import { reportStyle } from '../../../src/taskpane/handOff/report/reportStyle.js';
 import { reportHtml } from '../../../src/taskpane/handOff/report/reportHtml.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { hostileMark, quoteBook } from '../steps/quoteBook.js';
+
+const reportJob = { job: 'Grain tower', customer: 'Co-op', file: 'quote.xlsx', date: 'November 25, 2026' };
 
 async function ready(book: MemoryWorkbook) {
   const state = await readShopState(book);
@@ -16,12 +19,12 @@ async function ready(book: MemoryWorkbook) {
 
 async function made(book = quoteBook()): Promise<ReportData> {
   const state = await ready(book);
-  return reportData(await reportRows(book, state, {}), state, 'November 25, 2026');
+  return reportData(await reportRows(book, state, {}), state, reportJob);
 }
 
 const pageOf = (data: ReportData) => new JSDOM(reportHtml(data)).window.document;
 const cellsOf = (table: Element | null | undefined) =>
-  [...(table?.querySelectorAll('tbody tr') ?? [])].map((row) =>
+  [...(table?.querySelectorAll('tbody tr:not(.drawing)') ?? [])].map((row) =>
     [...row.children].map(({ textContent }) => textContent),
   );
 
@@ -46,6 +49,41 @@ describe('the report', () => {
     book.type('Quote', 8, 3, [['A99']]);
     const { totals } = await made(book);
     expect(totals[2]?.[1]).toMatch(/ lb \(without 1 row whose section, grade or length is not known\)$/);
+  });
+
+  it('names the marks beside each assumption', async () => {
+    const book = quoteBook();
+    book.type('Quote', 5, 1, [[null]]);
+    const { assumptions } = await made(book);
+    expect(assumptions).toContainEqual({ text: 'Quantity 1 assumed', rows: 1, marks: 'BP1' });
+  });
+
+  it('draws failing rows, and adds up rows by press and mass by section and grade', async () => {
+    const data = await made();
+    const page = pageOf(data);
+    const drawings = [...page.querySelectorAll('[aria-label="Failing rows"] figure')];
+    expect(drawings).toHaveLength(2);
+    expect(drawings.every((each) => each.querySelector('svg + figcaption')?.textContent)).toBe(true);
+    // 6 of the plate and none of the others on Bay B; 6 + 1 + 2 on Bay A.
+    expect(
+      data.byPress.map(({ press, rows, failing, pieces, marks }) => [press, rows, failing, pieces, marks]),
+    ).toEqual([
+      ['Bay A', 3, 1, 9, `A1, ${hostileMark}, OK1`],
+      ['Bay B', 1, 1, 6, 'BP1'],
+    ]);
+    // 6 plates of 1/2 × 10 × 10 in and 6 angles of 6 ft, by hand: 490 lb/ft³ and 4.9 lb/ft.
+    const masses = Object.fromEntries(data.bySection.map(({ section, mass }) => [section, mass]));
+    expect(masses['L3X3X1/4']).toBe('176 lb');
+    expect(Number.parseFloat(masses['PL1/2X10'] ?? '')).toBeCloseTo((490 * 6 * 50) / 1728, 0);
+    expect(data.byGrade.map(({ grade, pieces }) => [grade, pieces])).toEqual([['A36', 15]]);
+  });
+
+  it('prints its head on every sheet, whatever stands in it', async () => {
+    const hostile = { ...reportJob, job: '"} </style><script>' };
+    const style = reportStyle(hostile, 'in · stamp');
+    expect(style).not.toContain('</style');
+    expect(style).not.toContain('<script');
+    expect(style).toContain('"Page " counter(page) " of " counter(pages)');
   });
 
   it('does not tell what a press costs', async () => {
@@ -88,10 +126,20 @@ describe('the report', () => {
   it('lists every failing row with its reason, and where it stands', async () => {
     const page = pageOf(await made());
     expect(cellsOf(page.querySelector('[aria-label="Failing rows"]'))).toEqual([
-      ['BP1', 'Parts, 6', 'Too big', '206%', "Hole Ø1-5/16 is over Bay B's punch largest hole, 1-1/4 in."],
+      [
+        'BP1',
+        'Parts, 6',
+        '6 × PL1/2X10 A36',
+        'Bay B',
+        'Too big',
+        '206%',
+        "Hole Ø1-5/16 is over Bay B's punch largest hole, 1-1/4 in.",
+      ],
       [
         'A1',
         'Parts, 7',
+        '6 × L3X3X1/4 A36',
+        'Bay A',
         'Edge short',
         '36%',
         'Hole: 7/8 in from the center to the left end is under 1-1/4 in (AISC, sheared edge, bolt 3/4 in).',
@@ -106,18 +154,25 @@ describe('the report', () => {
     expect(headings.map(({ textContent }) => textContent)).toEqual([
       'Total',
       'By verdict',
-      'Failing rows',
-      'Assumptions',
       'Caution',
+      'Rules',
+      'Assumptions',
+      'Failing rows',
+      'Rows near a limit',
+      'Rows by press',
+      'Mass by section and grade',
+      'Mass by grade',
       'Press data',
     ]);
     expect(
       headings.filter(({ className }) => className === 'next').map(({ textContent }) => textContent),
-    ).toEqual(['Press data']);
-    expect(page.querySelector('p')?.textContent).toBe(`Parts · November 25, 2026 · ${data.stamp}`);
-    expect(data.assumptions[0]).toBe('The shop has no list of tools, so tools were not checked.');
-    expect(data.assumptions[1]).toMatch(/^Usual values for: Shear ratio, .*\.$/);
-    expect(data.assumptions[1]).not.toContain('Edge code');
+    ).toEqual(['Failing rows', 'Press data']);
+    expect([...page.querySelectorAll('.head dd')].map(({ textContent }) => textContent)).toEqual([
+      ...['Grain tower', 'Co-op', 'quote.xlsx', 'Parts', 'November 25, 2026', data.stamp],
+    ]);
+    expect(data.assumptions[0]?.text).toBe('The shop has no list of tools, so tools were not checked');
+    expect(data.assumptions[1]?.text).toMatch(/^Usual values for: Shear ratio, /);
+    expect(data.assumptions[1]?.text).not.toContain('Edge code');
     expect(page.body.textContent).toContain('Planning estimates.');
     expect(cellsOf(page.querySelector('[aria-label="Press data"]'))).toContainEqual([
       'Punch throat',
@@ -133,7 +188,7 @@ describe('the report', () => {
     const page = pageOf(await made(book));
     expect(page.querySelectorAll('script, img')).toHaveLength(0);
     const unread = cellsOf(page.querySelector('[aria-label="Rows not fully checked"]'));
-    expect(unread.map(([mark, , verdict]) => [mark, verdict])).toEqual([[hostileMark, 'Check input']]);
+    expect(unread.map(([mark, , , , verdict]) => [mark, verdict])).toEqual([[hostileMark, 'Check input']]);
   });
 
   it('does not call a row failing that could not be checked', async () => {
@@ -176,13 +231,14 @@ describe('the report', () => {
     const page = pageOf(await made(book));
     expect(cellsOf(page.querySelector('[aria-label="Reasons"]'))[0]?.slice(0, 2)).toEqual(['31', 'Too big']);
     expect([...page.querySelectorAll('h2.next')].map(({ textContent }) => textContent)).toEqual([
+      'Failing rows',
       'Every failing row',
       'Press data',
     ]);
     expect(cellsOf(page.querySelector('[aria-label="Failing rows"]'))).toHaveLength(32);
   });
 
-  it('names presses that still have their starter values, and only those', async () => {
+  it('names presses that still have most of their starter values', async () => {
     const { starterPresses, starterSettings } = await import('../../../src/taskpane/shop/sheet/starter.js');
     const book = quoteBook();
     const table = book.memory.tables.find(({ name }) => name === 'Presses');
@@ -195,16 +251,16 @@ describe('the report', () => {
     expect((await made(book)).starters).toEqual(['Bay A', 'Bay B']);
     book.type('Shop', 6, 2, [[61]]);
     const data = await made(book);
-    expect(data.starters).toEqual(['Bay B']);
+    expect(data.starters).toEqual(['Bay A', 'Bay B']);
     expect(pageOf(data).querySelector('.notice')?.textContent).toBe(
-      'Starter values in use: Bay B. Starter presses are invented: replace them before quoting.',
+      'Invented values in use: Bay A, Bay B. Starter presses are invented: replace them before quoting.',
     );
   });
 
   it('says when the sheet shows results of another shop', async () => {
     const book = quoteBook();
     const state = await ready(book);
-    const data = reportData([], { ...state, shown: 'in · old' }, 'today');
+    const data = reportData([], { ...state, shown: 'in · old' }, reportJob);
     expect(pageOf(data).querySelector('.notice')?.textContent).toContain('another shop: in · old');
   });
 

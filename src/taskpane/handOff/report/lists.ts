@@ -2,6 +2,9 @@ import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { plainText } from '../../../core/quantity/cellValue.js';
 import { checkRow } from '../../../core/row/checkRow.js';
 import { readHeadings } from '../../../core/row/headings/readHeadings.js';
+import type { RowJob } from '../../../core/row/job/rowJob.js';
+import { verdictKind } from '../../../core/check/verdict.js';
+import { lengthAsTyped } from '../../../core/row/lengthAsTyped.js';
 import { readRow } from '../../../core/row/readRow.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
@@ -17,7 +20,14 @@ export interface ReportRow {
   /** Row of the sheet, from 1. */
   row: number;
   qty: number;
+  /** As the row was read, blank where it could not be. */
+  section: string;
+  grade: string;
   result: Extract<RowResult, { blank: false }>;
+  /** What was read, of a row that is drawn in the report. */
+  job?: RowJob;
+  /** The length as it is typed, where the row is drawn. */
+  length?: string;
 }
 
 type Ready = Extract<ShopState, { kind: 'ready' }>;
@@ -66,6 +76,19 @@ function rowOf(
   const read = readHeadings(headings);
   const result = checkRow(cells, read, shop);
   if (result.blank) return [];
-  const { qty } = readRow(cells, read, shop);
-  return [{ list, row, qty, result, mark: plainText(String(cells[read.fields.mark?.at ?? -1] ?? '')) }];
+  const job = readRow(cells, read, shop);
+  return [
+    {
+      ...{ list, row, result, qty: job.qty },
+      mark: plainText(String(cells[read.fields.mark?.at ?? -1] ?? '')),
+      section: job.section?.designation ?? '',
+      grade: job.grade?.name ?? '',
+      ...(isDrawn(result) ? { job, length: lengthAsTyped(cells, read, job.lengthMm, shop.unit) } : {}),
+    },
+  ];
+}
+
+/** Rows that fail, and those near a limit. */
+function isDrawn({ verdict }: Extract<RowResult, { blank: false }>): boolean {
+  return verdictKind(verdict) === 'fails' || verdict === 'Near limit';
 }

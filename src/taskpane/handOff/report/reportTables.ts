@@ -1,7 +1,11 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
 import { html, type Html } from '../../../print/html.js';
-import type { ReportData, ReportedRow } from './reportData.js';
+import { svg } from '../../../print/svg.js';
+import type { Assumption } from './assumptions.js';
+import type { ReportData } from './reportData.js';
+import type { ReportedRow } from './reportedRows.js';
+import type { MassSum } from './sums.js';
 
 /** What the press does not do, so that it is seen: it is neither checked nor priced here. */
 export function elsewhere({ elsewhere: rows }: ReportData): Html[] {
@@ -53,21 +57,87 @@ export function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknow
   return scrolledTable(label, [{ text: 'Rows', number: true }, { text: 'Verdict' }, { text: 'Why' }], cells);
 }
 
+/** Rows with their reasons; the part beneath, which no page break parts from its row. */
 export function rowTable(rows: readonly ReportedRow[], label: string, none = ''): Html {
   if (rows.length === 0) return html`<p>${none}</p>`;
-  const cells = rows.map(
-    ({ mark, list, row, verdict, use, reason }) =>
+  const bodies = rows.map(
+    ({ mark, list, row, verdict, use, reason, piece, press, drawing }) =>
+      html`<tbody>
+        <tr>
+          <td class="mark">${mark}</td>
+          <td>${list}, ${row}</td>
+          <td>${piece}</td>
+          <td>${press}</td>
+          <td>${verdict}</td>
+          <td class="number">${use}</td>
+          <td>${reason}</td>
+        </tr>
+        ${drawing
+          ? html`<tr class="drawing">
+              <td colspan="7">
+                <figure>
+                  ${svg(drawing, drawing.title)}
+                  <figcaption>${drawing.summary}</figcaption>
+                </figure>
+              </td>
+            </tr>`
+          : []}
+      </tbody>`,
+  );
+  const headings = [
+    ...[{ text: 'Mark' }, { text: 'List, row' }, { text: 'Part' }, { text: 'Press' }, { text: 'Verdict' }],
+    ...[{ text: 'Of rating', number: true }, { text: 'Why' }],
+  ];
+  return scrolled(label, headings, bodies);
+}
+
+/** What was taken where rows or shop do not say, each with its marks. */
+export function assumptionTable(assumptions: readonly Assumption[]): Html {
+  if (assumptions.length === 0) return html`<p>None.</p>`;
+  const cells = assumptions.map(
+    ({ text, rows, marks }) =>
       html`<tr>
-        <td class="mark">${mark}</td>
-        <td>${list}, ${row}</td>
-        <td>${verdict}</td>
-        <td class="number">${use}</td>
-        <td>${reason}</td>
+        <td>${text}</td>
+        <td class="number">${rows === 0 ? 'all' : rows}</td>
+        <td>${marks}</td>
+      </tr>`,
+  );
+  const headings = [{ text: 'Taken' }, { text: 'Rows', number: true }, { text: 'Marks' }];
+  return scrolledTable('Assumptions', headings, cells);
+}
+
+export function pressSums({ byPress }: ReportData): Html {
+  const cells = byPress.map(
+    ({ press, rows, failing, pieces, hits, mass, marks }) =>
+      html`<tr>
+        <td class="mark">${press}</td>
+        <td class="number">${rows}</td>
+        <td class="number">${failing}</td>
+        <td class="number">${pieces}</td>
+        <td class="number">${hits}</td>
+        <td class="number">${mass}</td>
+        <td>${marks}</td>
+      </tr>`,
+  );
+  const numbers = ['Rows', 'Failing', 'Pieces', 'Punch hits', 'Mass'];
+  const headings = [{ text: 'Press' }, ...numbers.map((text) => ({ text, number: true })), { text: 'Marks' }];
+  return scrolledTable('Rows by press', headings, cells);
+}
+
+export function massTable(sums: readonly MassSum[], label: string): Html {
+  const named = sums.some(({ section }) => section !== '');
+  const cells = sums.map(
+    ({ section, grade, pieces, mass }) =>
+      html`<tr>
+        ${named ? html`<td class="mark">${section}</td>` : []}
+        <td>${grade}</td>
+        <td class="number">${pieces}</td>
+        <td class="number">${mass}</td>
       </tr>`,
   );
   const headings = [
-    ...[{ text: 'Mark' }, { text: 'List, row' }, { text: 'Verdict' }],
-    ...[{ text: 'Of rating', number: true }, { text: 'Why' }],
+    ...(named ? [{ text: 'Section' }] : []),
+    ...[{ text: 'Grade' }, { text: 'Pieces', number: true }, { text: 'Mass', number: true }],
   ];
   return scrolledTable(label, headings, cells);
 }
@@ -77,8 +147,16 @@ interface Heading {
   number?: boolean;
 }
 
-/** A table that scrolls in its own region where the page is narrow. */
 function scrolledTable(label: string, headings: readonly Heading[], rows: readonly Html[]): Html {
+  return scrolled(label, headings, [
+    html`<tbody>
+      ${rows}
+    </tbody>`,
+  ]);
+}
+
+/** A table that scrolls in its own region where the page is narrow. */
+function scrolled(label: string, headings: readonly Heading[], bodies: readonly Html[]): Html {
   const heads = headings.map(({ text, number }) =>
     number ? html`<th scope="col" class="number">${text}</th>` : html`<th scope="col">${text}</th>`,
   );
@@ -89,9 +167,7 @@ function scrolledTable(label: string, headings: readonly Heading[], rows: readon
           ${heads}
         </tr>
       </thead>
-      <tbody>
-        ${rows}
-      </tbody>
+      ${bodies}
     </table>
   </div>`;
 }

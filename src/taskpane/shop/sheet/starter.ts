@@ -113,19 +113,23 @@ export function starterPresses(unit: LengthUnit): CellValue[][] {
 }
 
 /**
- * Whether the cells of a press say that it is invented; in a table without that row, whether they are still those of the
- * starter of its name.
+ * Whether the cells of a press say that it is invented; in a table without that row, whether it still has most of the
+ * invented values of the starter of its name: a few changed cells do not make it the shop's own.
  */
 export function isStarter(name: string, cell: (item: string) => CellValue): boolean {
   const said = nameKey(cell(inventedItem));
   if (said !== '') return said === 'yes';
   const at = starterNames.findIndex((each) => each === name);
   if (at < 0) return false;
-  return Object.values(starterValues).some((values) =>
-    pressItems.every(
-      ({ key, name: item }) => key === 'invented' || String(cell(item) ?? '') === (values[key]?.[at] ?? ''),
-    ),
-  );
+  return Object.values(starterValues).some((values) => {
+    const given = pressItems.flatMap(({ key, name: item }) => {
+      if (key === 'invented') return [];
+      const value = values[key]?.[at] ?? '';
+      return value === '' ? [] : [{ item, value }];
+    });
+    const kept = given.filter(({ item, value }) => String(cell(item) ?? '').trim() === value);
+    return kept.length > given.length / 2;
+  });
 }
 
 export const toolHeadings = [
