@@ -134,6 +134,29 @@ describe('the page in windows of all kinds', () => {
   });
 });
 
+describe('the page without room for both', () => {
+  it.each([
+    ['1280 at 200 %', { width: 640, height: 400 }],
+    ['320 x 256', { width: 320, height: 256 }],
+  ])('shows the grid or the pane, each with all the room, by a switch: %s', async (name, viewport) => {
+    open = await openPage(bench, { viewport });
+    const { page } = open;
+    const grid = await page.locator('#grid').boundingBox();
+    expect(grid?.height).toBeGreaterThan(viewport.height * 0.75);
+    expect(await page.locator('#pane').isVisible()).toBe(false);
+    await page.getByRole('button', { name: 'Tonrow', exact: true }).click();
+    expect((await page.locator('#pane').boundingBox())?.height).toBeGreaterThan(viewport.height * 0.75);
+    expect(await page.locator('#grid').isVisible()).toBe(false);
+    await page.getByRole('button', { name: 'Workbook', exact: true }).click();
+    await page.getByRole('button', { name: 'Save a copy' }).waitFor();
+    await page.screenshot({ path: shot(name.replaceAll(' ', '-')) });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      viewport.width,
+    );
+    expect(await seriousFindings(page)).toEqual([]);
+  });
+});
+
 describe('opening and saving', () => {
   it('opens a workbook from disk, and what is saved has the edits', async () => {
     open = await openPage(bench);

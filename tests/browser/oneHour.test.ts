@@ -61,6 +61,7 @@ async function addPress(name: string, ...answers: [string, string, string, strin
   await pane.getByLabel(/^1\. Name/).fill(name);
   for (const [at, label] of labels.entries())
     await pane.getByLabel(label, { exact: true }).fill(answers[at] ?? '');
+  await pane.getByRole('checkbox', { name: /^Remove the invented/ }).uncheck();
   await click('Add press');
   expect(await confirm(`Add press ${name}`)).toContain(`Presses becomes`);
 }
@@ -233,6 +234,7 @@ it('from an empty workbook to both copies and back, in the one hour of an estima
   await addPress('Bay C', '70', '9', '1-1/2', '5/8');
   await says('in · 3 presses');
   await click(/^Flat shear:/);
+  await pane.getByLabel('On this press').last().selectOption('yes');
   await pane.getByLabel('Blade length, in', { exact: true }).fill('16');
   await page.keyboard.press('Enter');
   await confirm('Change Bay C');

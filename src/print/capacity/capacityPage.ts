@@ -31,7 +31,7 @@ export function capacityPage(sheet: CapacitySheet, head: Head, style = capacityS
       <body>
         <main>
           <h1>${sheet.press}: what it can do</h1>
-          <p>${head.date} · ${head.stamp} · sizes in ${unit}</p>
+          <p>${head.date} · ${head.stamp} · sizes in ${unit === 'in' ? 'inches' : 'millimeters'}</p>
           ${sheet.isInvented
             ? [html`<p class="notice">INVENTED PRESS: do not quote or work from this page.</p>`]
             : []}

@@ -13,7 +13,7 @@ import { PaneField } from '../../shared/PaneField.js';
 import { shortText } from '../../shared/shortText.js';
 import type { ShopTable, ShopTablesRead } from '../../shared/shopState.js';
 import { stack } from '../../shared/stack.js';
-import { FirstLimits } from '../press/FirstLimits.js';
+import { firstItems, FirstLimits } from '../press/FirstLimits.js';
 import { type AnswerProblems, moreProblems, type NewPressAnswers } from '../press/newPressAnswers.js';
 import { itemOf, unitOf } from '../press/pressFields.js';
 import { FurtherNumbers } from './FurtherNumbers.js';
@@ -64,7 +64,9 @@ export function OwnPress(props: Props) {
   const checked = useMemo(() => checkPart(cells, shop)[0], [cells, shop]);
   const result = checked && !checked.result.blank ? checked.result : undefined;
   const unread = result ? unreadInputs([result]) : [];
-  const needed = useRemembered(result ? neededOf(result.findings).items : []);
+  const needed = useRemembered(
+    result ? neededOf(result.findings).items.filter((key) => !firstItems.includes(key)) : [],
+  );
   const goToItem = (key: PressItemKey) => focusField(key);
   return (
     <>

@@ -104,7 +104,7 @@ describe('every bar of the sheet', () => {
 });
 
 describe('the V openings of the sheet', () => {
-  it('are those of the press, each with a plate and a length that BENDUSE takes', () => {
+  it('are those of the press, each with the thickest plate it bends and how long', () => {
     expect(sheet.vees.map(({ veeMm }) => (veeMm / inch).toFixed(3))).toEqual([
       '1.000',
       '1.500',
@@ -112,9 +112,9 @@ describe('the V openings of the sheet', () => {
       '3.000',
       '4.000',
     ]);
-    const [first] = sheet.vees[0]?.cells ?? [];
-    // V of 8 times the thickness: 1 in bends 1/8 in; the bend is as long as the attachment.
-    expect(first && veeText(first, 'in')).toBe('1/8, 18 long');
+    const ofA36 = sheet.vees.map(({ cells: [cell] }) => (cell ? veeText(cell, 'in') : ''));
+    // The least inside radius of A36 is 1.5 t, and r = V / 6: V is 9 t or more, so 1 in is too narrow for 1/8 in.
+    expect(ofA36).toEqual(['–', '1/8, 18 long', '3/16, 18 long', '1/4, 18 long', '3/8, 18 long']);
   });
 });
 

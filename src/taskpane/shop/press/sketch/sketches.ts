@@ -69,9 +69,9 @@ const punch: Sketch = {
     across(['punchBody'], [106, 134, 58], 'body', [100, 56, 'end']),
     across(['punchLargestHole'], [112, 128, 78], 'hole', [106, 76, 'end']),
     upright(['punchWorkingGap'], [144, 84, 99], 'gap', [152, 94, 'start']),
-    upright(['punchLargestHoleThickness'], [204, 99, 110], 'thickness', [212, 96, 'middle']),
+    upright(['punchLargestHoleThickness'], [204, 99, 110], 'thickness', [222, 124, 'end']),
     upright(['punchStroke'], [50, 58, 99], 'stroke', [44, 82, 'end']),
-    across(['punchDieHalfWidth'], [120, 148, 136], 'die half width', [154, 140, 'start']),
+    across(['punchDieHalfWidth'], [120, 148, 136], 'half width', [154, 140, 'start']),
     upright(['punchClearUnderDie'], [80, 128, 156], 'clear', [74, 146, 'end']),
   ],
 };
