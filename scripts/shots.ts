@@ -83,6 +83,7 @@ const scenes: readonly Scene[] = [
       await hand.tab('Settings');
     },
   },
+  { name: 'stock', ready: '2. Lengths to buy', show: (hand) => hand.tab('Stock') },
   {
     name: 'steps',
     ready: 'GP4 on the press',

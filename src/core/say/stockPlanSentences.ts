@@ -79,7 +79,7 @@ function gapSentence(plan: StockPlan, job: PlannedOf, currency: string, unit: Le
   if (plan.bound <= 0) return 'Not proven: how near the least it is, is not known.';
   // Never told smaller than it is.
   const tenths = Math.ceil(((plan.purchase - plan.bound) / plan.bound) * thousand * (1 - roundingShare));
-  return `Not proven: ${least}; this is at most ${tenths / 10} % above it.`;
+  return `Not proven: ${least}; this is at most ${tenths / 10}% above it.`;
 }
 
 /** Pieces that no bar is left for. */

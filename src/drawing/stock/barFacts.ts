@@ -39,7 +39,8 @@ export function barFacts(
 function endWords(piece: CutPiece): string {
   const { miterLeftRad: left, miterRightRad: right } = piece.part;
   if (left === 0 && right === 0) return 'square';
-  const degrees = (rad: number) => `${formatNumber(Math.abs(rad) / radianPerDegree, 1)}°`;
+  const degrees = (rad: number) =>
+    rad === 0 ? 'square' : `${formatNumber(Math.abs(rad) / radianPerDegree, 1)}°`;
   const [first, last] = piece.isTurnedRound ? [right, left] : [left, right];
   const turned = turnedWords(piece);
   return `${degrees(first)} left, ${degrees(last)} right${turned === '' ? '' : `, turned ${turned}`}`;

@@ -69,7 +69,7 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
       {list === undefined && <PrintDrawing drawing={drawing} />}
       <details open={list !== undefined}>
         <summary className={styles.more}>{list ?? 'The same as a table'}</summary>
-        <FactTableView table={table} caption={list ?? title} />
+        <FactTableView table={table} caption={list ?? title} isNamedAbove={list !== undefined} />
       </details>
     </figure>
   );

@@ -5,13 +5,20 @@ import { useDrawingStyles } from './drawingStyles.js';
 /** Letters; a longer text has room for several words a line. */
 const shortText = 24;
 
+interface Props {
+  table: FactTable;
+  caption: string;
+  /** The caption stands above the table already, for those who see it. */
+  isNamedAbove?: boolean;
+}
+
 /** Facts as a plain table that scrolls inside itself when the pane is narrow. */
-export function FactTableView({ table, caption }: { table: FactTable; caption: string }) {
+export function FactTableView({ table, caption, isNamedAbove = false }: Props) {
   const styles = useDrawingStyles();
   return (
     <div className={styles.scroll} tabIndex={0} role="region" aria-label={`${caption}: table`}>
       <table className={styles.table}>
-        <caption className={styles.caption}>{caption}</caption>
+        <caption className={isNamedAbove ? styles.unseen : styles.caption}>{caption}</caption>
         <thead>
           <tr>
             {table.headings.map((heading) => (

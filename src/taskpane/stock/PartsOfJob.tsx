@@ -27,7 +27,8 @@ export function PartsOfJob({ job, unit }: { job: StockJob; unit: LengthUnit }) {
 }
 
 function tableOf(parts: readonly JobPart[], unit: LengthUnit): FactTable {
-  const degrees = (rad: number) => `${formatNumber(Math.abs(rad) / radianPerDegree, 1)}°`;
+  const degrees = (rad: number) =>
+    rad === 0 ? 'square' : `${formatNumber(Math.abs(rad) / radianPerDegree, 1)}°`;
   const ends = ({ miterLeftRad, miterRightRad, notNested }: JobPart) => {
     if (miterLeftRad === 0 && miterRightRad === 0) return 'square';
     const both = `${degrees(miterLeftRad)} left, ${degrees(miterRightRad)} right`;

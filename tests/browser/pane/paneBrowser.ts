@@ -1,11 +1,13 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll } from 'vitest';
 import webpack from 'webpack';
 import { root } from '../../../scripts/ensure.mjs';
 import { serve } from '../../../scripts/serve.mjs';
+import bundles from '../../../webpack.config.mjs';
 import { paneConfig } from '../../../webpack.pane.config.mjs';
 import { launchChromium } from '../../support/chromium.js';
 
@@ -13,8 +15,7 @@ const here = path.join(root, 'tests/browser/pane');
 const folder = path.join(root, 'out/panePage');
 const shots = path.join(root, 'out/shots');
 
-function build(): Promise<void> {
-  const config = paneConfig({ entry: { page: path.join(here, 'page.tsx') }, output: folder });
+function bundle(config: object): Promise<void> {
   return new Promise((resolve, reject) => {
     webpack(config as webpack.Configuration, (error, stats) => {
       if (error) reject(error);
@@ -22,6 +23,15 @@ function build(): Promise<void> {
       else resolve();
     });
   });
+}
+
+/** The page, and beside it the planner with its solver. */
+async function build(): Promise<void> {
+  await bundle(paneConfig({ entry: { page: path.join(here, 'page.tsx') }, output: folder }));
+  const planner = bundles.find(({ name }) => name === 'planner');
+  if (!planner) throw new Error('There is no bundle of the planner.');
+  await bundle({ ...planner, output: { ...planner.output, path: folder } });
+  copyFileSync(fileURLToPath(import.meta.resolve('highs/runtime')), path.join(folder, 'highs.wasm'));
 }
 
 /** The policy that the pane is shipped with. */

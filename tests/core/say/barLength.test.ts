@@ -1,0 +1,24 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readLength } from '../../../src/core/quantity/readLength.js';
+import { barLength } from '../../../src/core/say/barLength.js';
+
+const inch = 25.4;
+
+describe('a length along a bar', () => {
+  it('is told as a tape shows it', () => {
+    expect(barLength(9.5 * inch, 'in')).toBe('9-1/2 in');
+    expect(barLength(74.125 * inch, 'in')).toBe('6\'-2 1/8"');
+    expect(barLength(1240.46, 'mm')).toBe('1240.5 mm');
+  });
+
+  it('reads as the same length again, to half of the finest mark', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 10, max: 12000, noNaN: true }), (mm) => {
+        expect(Math.abs(readLength(barLength(mm, 'in'), 'Length', 'in', 'length') - mm)).toBeLessThanOrEqual(
+          inch / 32 + 1e-6,
+        );
+      }),
+    );
+  });
+});
