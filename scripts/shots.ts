@@ -50,11 +50,11 @@ const scenes: readonly Scene[] = [
   },
   {
     name: 'list',
-    ready: 'What each press would make of',
+    ready: 'Which press can run',
     show: async (hand) => {
       await hand.press(/No station/);
       await hand.press('Next row');
-      await hand.pane.getByText('What each press would make of').scrollIntoViewIfNeeded();
+      await hand.pane.getByText('Which press can run').scrollIntoViewIfNeeded();
     },
   },
   { name: 'shop', ready: '1-1/4 in through 9/16 in', show: (hand) => hand.tab('Shop') },

@@ -165,10 +165,10 @@ describe('opening and saving', () => {
     await page.locator('#file').setInputFiles(workbookFile('mine.xlsx', mine));
     await page.locator('#file-name', { hasText: 'mine.xlsx' }).waitFor();
     expect(await savedFile(page)).toEqual(mine);
-    await typeInto(page, 'Quote', 'A6', "'=HYPERLINK(0)");
+    await typeInto(page, 'Quote', 'B6', "'=HYPERLINK(0)");
     await typeInto(page, 'Summary', 'J2', '=2*3');
     const saved = await savedFile(page);
-    expect(readSheetValues(saved, 'Quote')[5]?.[0]).toBe('=HYPERLINK(0)');
+    expect(readSheetValues(saved, 'Quote')[5]?.[1]).toBe('=HYPERLINK(0)');
     expect(readSheetValues(saved, 'Summary')[1]?.[9]).toBe(6);
     expect(openWorkbook(saved).sheets[2]?.cells?.formulas.some((formula) => formula?.text === '2*3')).toBe(
       true,
@@ -195,14 +195,14 @@ describe('opening and saving', () => {
   it('asks too when only a look was changed, and saves it', async () => {
     open = await openPage(bench);
     const { page, troubles } = open;
-    await goTo(page, 'Quote', 'A6');
+    await goTo(page, 'Quote', 'B6');
     await page.keyboard.press('Control+b');
     await page.getByRole('button', { name: 'Example quote' }).click();
     await page.getByRole('button', { name: 'Stay' }).click();
     const saved = new ExcelJS.Workbook();
     await saved.xlsx.load((await savedFile(page)) as never);
-    expect(saved.getWorksheet('Quote')?.getCell('A6').font.bold).toBe(true);
-    expect(saved.getWorksheet('Quote')?.getCell('A7').font.bold).not.toBe(true);
+    expect(saved.getWorksheet('Quote')?.getCell('B6').font.bold).toBe(true);
+    expect(saved.getWorksheet('Quote')?.getCell('B7').font.bold).not.toBe(true);
     expect(troubles).toEqual([]);
   });
 
@@ -249,16 +249,16 @@ describe('opening and saving', () => {
   it('asks before it leaves a workbook with unsaved edits', async () => {
     open = await openPage(bench);
     const { page } = open;
-    await typeInto(page, 'Quote', 'A6', 'Edited');
+    await typeInto(page, 'Quote', 'B6', 'Edited');
     await page.getByRole('button', { name: 'Example quote' }).click();
     await page.getByRole('dialog').getByText('What you changed in quote.xlsx is not saved.').waitFor();
     await page.getByRole('button', { name: 'Stay' }).click();
-    expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[0]).toBe('Edited');
-    await typeInto(page, 'Quote', 'A6', 'Edited again');
+    expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[1]).toBe('Edited');
+    await typeInto(page, 'Quote', 'B6', 'Edited again');
     await page.getByRole('button', { name: 'Example quote' }).click();
     await page.getByRole('button', { name: 'Leave it unsaved' }).click();
     await page.locator('#news', { hasText: /^$/ }).waitFor({ state: 'attached' });
-    expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[0]).toBe('BP1');
+    expect(readSheetValues(await savedFile(page), 'Quote')[5]?.[1]).toBe('BP1');
   });
 });
 

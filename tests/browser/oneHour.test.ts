@@ -84,7 +84,7 @@ async function matchAndCheck(): Promise<void> {
   await goTo(page, 'Takeoff', 'A1');
   await tab('Parts');
   await tab('Check a list');
-  await click('Take the selection');
+  await click('Use selected cells');
   await says('10 of 12 columns are read · 1 guessed: look at it');
   expect(await pane.getByLabel(/^Column [A-Z], Stock, is read as$/).inputValue()).toBe('Section');
   await pane.getByLabel(/^Column [A-Z], Clear at tip, is read as$/).selectOption('End');

@@ -90,7 +90,7 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
         await open.click('Write');
         await open.says('20 of 80 rows fail');
         await open.click(/Edge short/);
-        await open.says('What each press would make of these rows');
+        await open.says('Which press can run these rows');
         await open.click('Next row');
       },
       'all-rows': async () => {

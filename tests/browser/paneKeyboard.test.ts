@@ -209,7 +209,7 @@ describe('the Tab key reaches every control', () => {
         await shown.tab('Check a list');
         await shown.click('Check this list');
         await shown.click(/Edge short/);
-        await shown.says('What each press would make of these rows');
+        await shown.says('Which press can run these rows');
       },
     ],
     [

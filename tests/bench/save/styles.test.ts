@@ -198,7 +198,7 @@ describe('saving how a cell looks', () => {
     const { model, getters } = open.book;
     const before = saveBook(open).bytes;
     model.dispatch('UPDATE_CELL', { ...cell(open.book, 'Quote', 'E6'), content: 'no such steel' });
-    const verdict = cell(open.book, 'Quote', 'R6');
+    const verdict = cell(open.book, 'Quote', 'A6');
     expect(getters.getCellComputedStyle(verdict).fillColor).toBeTruthy();
     expect(numbers(saveBook(open).bytes, 'Quote')).toEqual(numbers(before, 'Quote'));
   });

@@ -85,7 +85,7 @@ describe('checking a list', () => {
     await pane.click('Check this list');
     await pane.click('Check this list');
     await pane.says('the workbook needs a shop sheet');
-    await pane.click('To the shop');
+    await pane.click('Go to Shop');
     await pane.button('Add shop sheet');
   });
 
@@ -166,7 +166,7 @@ describe('checking a list', () => {
     await pane.says('No column is read as Qty, so every row counts as one piece.');
     await pane.click('Check this list');
     await pane.click(/1 row · No station · 114/);
-    await pane.says('What each press would make of this row');
+    await pane.says('Which press can run this row');
     const set = await pane.button('Set Bay B for this row');
     expect(set.textContent).toBe('Set Bay B');
     await pane.click('Next row');
@@ -234,11 +234,11 @@ describe('checking a list', () => {
     await pane.click('Check a list');
     await pane.field('List');
     workbook.select({ ...area, row: 6, rows: 1, columns: 1 });
-    await pane.click('Take the selection');
+    await pane.click('Use selected cells');
     await pane.says('Cells Sheet1!A6:D7');
     await pane.says('6: Mark, Section, Grade, Length');
     workbook.select({ sheet: 'Shop', row: 7, column: 1, rows: 1, columns: 1 });
-    await pane.click('Take the selection');
+    await pane.click('Use selected cells');
     await pane.says('Around Shop!B8 there is no list');
     expect((await pane.field('List')).value).toBe('cells');
     await pane.fill('List', 'table ListA');

@@ -28,7 +28,7 @@ export function AddCheckColumns({ workbook, state, list, matches }: Props) {
     return (
       <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
         <Text>To have the checks on the sheet, the workbook needs a shop sheet.</Text>
-        <Button onClick={() => open('shop')}>To the shop</Button>
+        <Button onClick={() => open('shop')}>Go to Shop</Button>
       </div>
     );
   const title = 'Add check columns';

@@ -36,7 +36,7 @@ export function CheckList({ workbook, shop, state }: Props) {
             </Select>
           </PaneField>
         )}
-        <Button onClick={takeSelection}>Take the selection</Button>
+        <Button onClick={takeSelection}>Use selected cells</Button>
         <div role="status" style={refusal === undefined ? {} : { flex: '1 1 100%' }}>
           {refusal !== undefined && (
             <MessageBar intent="warning" layout="multiline">
@@ -53,8 +53,8 @@ export function CheckList({ workbook, shop, state }: Props) {
       ) : (
         <MessageBar layout="multiline">
           <MessageBarBody>
-            There is no list here yet. Select the cells of a parts list, its headings included, and press Take
-            the selection.
+            There is no list here yet. Select the cells of a parts list, its headings included, and press Use
+            selected cells.
           </MessageBarBody>
         </MessageBar>
       )}

@@ -4,11 +4,12 @@ import type { Shop } from '../../../core/shop/readShop.js';
 import { cellAddress, cellOf } from '../../../workbook/area.js';
 import { useGoTo, usePropose } from '../../shared/change/useChange.js';
 import { counted } from '../../shared/change/describeStep.js';
-import { shortText } from '../../shared/shortText.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { type FailGroup, runsOf } from './failGroups.js';
+import { GroupRow } from './GroupRow.js';
 import { dateCells, fixDates } from './groupChanges.js';
 import type { ListRead } from './listRead.js';
+import { markOf } from './markOf.js';
 import { PressChoice } from './PressChoice.js';
 import { stack } from '../../shared/stack.js';
 
@@ -39,15 +40,25 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
     ({ row, count }) => at < 0 || ((rows[at] ?? 0) >= row && (rows[at] ?? 0) < row + count),
   );
   const current = rows[at];
+  const shownRow = current ?? rows[0] ?? 0;
+  const finding = group.worstOf.get(shownRow);
   return (
     <div style={stack(10)}>
       <div style={{ display: 'flex', gap: 8, alignItems: 'center', flexWrap: 'wrap' }}>
-        <Button size="small" onClick={() => step(1)}>
-          Next row
-        </Button>
-        <Button size="small" disabled={at < 0} onClick={() => step(-1)}>
-          Previous row
-        </Button>
+        {rows.length === 1 ? (
+          <Button size="small" onClick={() => step(1)}>
+            Go to row
+          </Button>
+        ) : (
+          <>
+            <Button size="small" onClick={() => step(1)}>
+              Next row
+            </Button>
+            <Button size="small" disabled={at < 0} onClick={() => step(-1)}>
+              Previous row
+            </Button>
+          </>
+        )}
         {here && here.count > 1 && (
           <Button size="small" onClick={() => goTo(here.row, here.count)}>
             Select {here.count === rows.length ? `all ${here.count}` : `${here.count} that adjoin`}
@@ -57,7 +68,7 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
           {current === undefined ? '' : rowTitle(list, matches, current, at, rows.length)}
         </Text>
       </div>
-      {group.reason.length > shownOfReason && <Text>{shortText(group.reason, 1000)}</Text>}
+      {finding && <GroupRow {...{ shop, list, matches, rows, finding }} row={shownRow} />}
       {group.verdict === 'Check input' ? (
         <DateFix {...{ shop, list, matches, group }} />
       ) : (
@@ -117,7 +128,6 @@ function rowTitle(
   at: number,
   of: number,
 ): string {
-  const column = matches.find(({ field }) => field === 'Mark')?.at ?? -1;
-  const mark = shortText(String(list.rows[row]?.[column] ?? ''), 30);
+  const mark = markOf(list, matches, row);
   return `${at + 1} of ${of}: row ${list.area.row + row + 2}${mark === '' ? '' : `, mark ${mark}`}`;
 }

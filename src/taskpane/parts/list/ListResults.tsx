@@ -19,7 +19,10 @@ import { VerdictMark, VerdictWord } from '../../shared/VerdictMark.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { FailGroupPanel, shownOfReason } from './FailGroupPanel.js';
 import { type FailGroup, failGroups } from './failGroups.js';
+import { CanRun } from './CanRun.js';
 import type { ListRead } from './listRead.js';
+import { markOf } from './markOf.js';
+import { RowStrip } from './RowStrip.js';
 import { PressChoice } from './PressChoice.js';
 import { stack } from '../../shared/stack.js';
 
@@ -66,6 +69,8 @@ export function ListResults(props: Props) {
   const [shown, setShown] = useState(firstShown);
   return (
     <>
+      <CanRun {...props} />
+      <RowStrip {...props} />
       <Counts results={results} />
       {groups.length > 0 && (
         <Accordion collapsible aria-label="Failing rows by reason">
@@ -75,10 +80,8 @@ export function ListResults(props: Props) {
                 <span className={styles.header}>
                   <VerdictMark verdict={group.verdict} />
                   <span>
-                    <strong>
-                      {counted(group.rows.length, 'row')} · {group.verdict}
-                    </strong>
-                    {marksOf(group, props)}
+                    <strong>{titleOf(group, props)}</strong>
+                    {group.rows.length > 1 && marksOf(group, props)}
                     <br />
                     {shortText(group.reason.charAt(0).toUpperCase() + group.reason.slice(1), shownOfReason)}
                   </span>
@@ -101,7 +104,7 @@ export function ListResults(props: Props) {
   );
 }
 
-/** What each press would make of the whole list; worked out when it is opened. */
+/** Which press can run the whole list; worked out when it is opened. */
 function AllRows({ shop, list, matches, results }: Props) {
   const rows = useMemo(() => results.flatMap(({ blank }, row) => (blank ? [] : row)), [results]);
   if (rows.length === 0 || shop.presses.length === 0) return null;
@@ -117,20 +120,21 @@ function AllRows({ shop, list, matches, results }: Props) {
   );
 }
 
+/** A group of one row is called by its mark. */
+function titleOf({ rows, verdict }: FailGroup, { list, matches }: Props): string {
+  const [row = 0] = rows;
+  const mark = rows.length === 1 ? markOf(list, matches, row) : '';
+  return `${mark === '' ? counted(rows.length, 'row') : mark} · ${verdict}`;
+}
+
 /** So many marks of a group are named in its heading. */
 const namedMarks = 3;
 
 function marksOf({ rows }: FailGroup, { list, matches }: Props): string {
-  const column = matches.find(({ field }) => field === 'Mark')?.at ?? -1;
-  const marks = rows
-    .map((row) => String(list.rows[row]?.[column] ?? '').trim())
-    .filter((mark) => mark !== '');
+  const marks = rows.map((row) => markOf(list, matches, row)).filter((mark) => mark !== '');
   if (marks.length === 0) return '';
   const more = marks.length > namedMarks ? ' …' : '';
-  return ` · ${marks
-    .slice(0, namedMarks)
-    .map((mark) => shortText(mark, 20))
-    .join(', ')}${more}`;
+  return ` · ${marks.slice(0, namedMarks).join(', ')}${more}`;
 }
 
 function Counts({ results }: { results: readonly RowResult[] }) {

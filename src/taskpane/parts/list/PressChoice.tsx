@@ -17,7 +17,7 @@ interface Props {
   rows: readonly number[];
 }
 
-/** What each press would make of these rows, and the way to give them one. */
+/** Which press can run these rows, and the way to give them one. */
 export function PressChoice({ shop, list, matches, rows }: Props) {
   const propose = usePropose();
   const [compared, setCompared] = useState<readonly PressCompared[]>();

@@ -47,13 +47,13 @@ export function PressTable({ compared, rows, currency }: Props) {
       <table className={styles.table}>
         <caption
           style={captionStyle}
-        >{`What each press would make of ${rows === 1 ? 'this row' : 'these rows'}`}</caption>
+        >{`Which press can run ${rows === 1 ? 'this row' : 'these rows'}?`}</caption>
         <thead>
           <tr>
-            {['Press', 'Runs'].map(headed)}
+            {['Press', 'Can run'].map(headed)}
             {counted('Minutes')}
             {hasCost && counted(currency === '' ? 'Cost' : `Cost, ${currency}`)}
-            {headed('The others')}
+            {headed('Why not')}
           </tr>
         </thead>
         <tbody>

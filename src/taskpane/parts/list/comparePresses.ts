@@ -22,7 +22,7 @@ export interface PressCompared {
   work: WorkCompared;
 }
 
-/** What each press would make of some rows of a list, and how long it takes; undefined when it was stopped. */
+/** Which press can run some rows of a list, and how long it takes; undefined when it was stopped. */
 export async function comparePresses(
   { rows }: ListRead,
   matches: readonly ColumnMatch[],

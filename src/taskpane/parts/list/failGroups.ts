@@ -10,6 +10,8 @@ export interface FailGroup {
   key: string;
   verdict: Verdict;
   reason: string;
+  /** The finding that decides the row, by its number. */
+  worstOf: ReadonlyMap<number, Finding>;
   /** Rows of the list, from 0 below the headings. */
   rows: number[];
 }
@@ -63,6 +65,7 @@ function groupOf(failing: readonly Failing[], unit: LengthUnit): FailGroup {
     verdict: worst.verdict,
     reason: isDate(worst) ? 'a size turned into a date' : sentenceOf(failing, unit),
     rows: failing.map(({ row }) => row),
+    worstOf: new Map(failing.map(({ row, worst: own }) => [row, own])),
   };
 }
 
