@@ -12,13 +12,18 @@ export function readTable(xml: string, sheet: number): Table | undefined {
     if (reader.name === 'table') {
       const zone = parseZone(reader.attribute('ref') ?? '');
       const name = reader.attribute('displayName') ?? reader.attribute('name');
-      if (!zone || !name) return undefined;
+      const headerRows = Number(reader.attribute('headerRowCount') ?? 1);
+      const totalsRows = Number(reader.attribute('totalsRowCount') ?? 0);
+      const areRows = [headerRows, totalsRows].every((count) => Number.isInteger(count) && count >= 0);
+      // A table whose counts make no sense is none that formulas could name.
+      if (!zone || !name || !areRows || headerRows + totalsRows > zone.bottom - zone.top + 1)
+        return undefined;
       table = {
         name,
         sheet,
         zone,
-        headerRows: Number(reader.attribute('headerRowCount') ?? 1),
-        totalsRows: Number(reader.attribute('totalsRowCount') ?? 0),
+        headerRows,
+        totalsRows,
         columns: [],
       };
     } else if (reader.name === 'tableColumn')

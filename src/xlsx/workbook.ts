@@ -52,15 +52,16 @@ export function openWorkbook(bytes: Uint8Array, codec: Codec = portableCodec): W
   if (xml === undefined) return refuseWorkbook('The file is damaged: its workbook part is missing.');
   const head = readWorkbookPart(xml);
   const relationships = opened.relationships(part);
+  const byId = new Map(relationships.map((link) => [link.id, link]));
   const context = cellContext(opened, relationships, head.date1904);
   const tables: Table[] = [];
   const sheets = head.sheets.map(({ name, id, state }, position): Sheet => {
-    const link = relationships.find((relationship) => relationship.id === id);
+    const link = byId.get(id);
     if (!link) return refuseWorkbook(`The file is damaged: the sheet ${JSON.stringify(name)} is missing.`);
     const visibility = state === 'hidden' || state === 'veryHidden' ? state : 'visible';
     const sheetXml = link.type === 'worksheet' ? opened.xml(link.target) : undefined;
     if (sheetXml === undefined) return { name, part: link.target, visibility, cells: undefined };
-    tables.push(...readTables(opened, link.target, position));
+    for (const table of readTables(opened, link.target, position)) tables.push(table);
     return { name, part: link.target, visibility, cells: scanWorksheet(sheetXml, context) };
   });
   return {

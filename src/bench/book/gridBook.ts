@@ -1,6 +1,6 @@
 import { helpers, Model as EngineModel } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type { CellPosition, Model, UID } from '@odoo/o-spreadsheet';
-import type { Scope, DefinedName } from '../../sheet/formula/scope.js';
+import { namesBySheet, type DefinedName, type Scope } from '../../sheet/formula/scope.js';
 import { sheetPrefix } from '../../sheet/names.js';
 import { zoneAddress, type Zone } from '../../sheet/address.js';
 import type { StoredValue } from '../../sheet/cellValue.js';
@@ -109,15 +109,10 @@ export class GridBook implements FormulaKeeper {
   }
 
   private readScope(): Scope {
-    const names = new Map<string, DefinedName[]>();
-    for (const name of [...this.rangeNames(), ...this.otherNames]) {
-      const key = name.name.toLowerCase();
-      names.set(key, [...(names.get(key) ?? []), name]);
-    }
     return {
       sheets: this.getters.getSheetIds().map((id) => ({ name: this.sheetName(id) ?? '' })),
       tables: new Map(this.tables.all().map((table) => [table.name.toLowerCase(), table])),
-      names,
+      names: namesBySheet([...this.rangeNames(), ...this.otherNames]),
       namespace: this.contents.namespace,
       ours: this.contents.ours,
     };

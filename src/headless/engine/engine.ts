@@ -1,7 +1,9 @@
 import { refuseUncertain, refuseUncertainResult } from './refuseUncertain.js';
 import { correctedFunctions } from './correctedFunctions.js';
 import { readEngineArguments } from './arguments.js';
+import { workOfCall } from './callWork.js';
 import type { EngineDefinition, EngineFunction } from './engineFunction.js';
+import type { Work } from './work.js';
 import {
   CannotCompute,
   checkArraySize,
@@ -57,7 +59,7 @@ export class Engine {
   }
 
   /** Calls a function; errors are values. */
-  call(name: string, args: (Operand | undefined)[], caches: SearchCaches): Operand {
+  call(name: string, args: (Operand | undefined)[], caches: SearchCaches, work: Work): Operand {
     const description = this.describe(name);
     const compute = this.registry.mapping[name];
     if (!description || !compute) throw new CannotCompute(`It uses ${name}, which is not evaluated here.`);
@@ -65,6 +67,7 @@ export class Engine {
       throw new CannotCompute(`It calls ${name} with a number of arguments that is not evaluated here.`);
     }
     checkSizes(args);
+    work.spend(workOfCall(name, args, description));
     refuseUncertain(name, args);
     this.context['lookupCaches'] = caches;
     const speak = silenceErrors();
@@ -84,8 +87,11 @@ export class Engine {
 /** The engine pairs lines with columns without a limit of its own. */
 function checkSizes(args: (Operand | undefined)[]): void {
   const arrays = args.filter(isMatrix);
-  const columns = Math.max(1, ...arrays.map((array) => array.length));
-  checkArraySize(columns, Math.max(1, ...arrays.map((array) => array[0]?.length ?? 1)));
+  const most = (sizes: number[]) => sizes.reduce((known, size) => Math.max(known, size), 1);
+  checkArraySize(
+    most(arrays.map((array) => array.length)),
+    most(arrays.map((array) => array[0]?.length ?? 1)),
+  );
 }
 
 /** The engine prints what goes wrong inside it; here that only means a cell keeps its value. */

@@ -7,6 +7,7 @@ import type { OurFunctions } from './ourFunctions.js';
 import { completeArguments } from './hostArguments.js';
 import { referenceFunctions } from './referenceFunctions.js';
 import type { Setting } from './setting.js';
+import type { Work } from './work.js';
 import { readSubtotal } from './subtotal.js';
 import {
   CannotCompute,
@@ -37,6 +38,8 @@ const arrayFunctions = new Set([
   'SUMXMY2',
 ]);
 
+type Binary = Node & { kind: 'binary' };
+
 /** Evaluates formulas over one state of the cells. */
 export class Evaluator {
   private caches: SearchCaches = newSearchCaches();
@@ -45,6 +48,7 @@ export class Evaluator {
     private readonly engine: Engine,
     private readonly functions: OurFunctions,
     readonly values: Values,
+    readonly work: Work,
   ) {}
 
   evaluate(node: Node, setting: Setting): Operand {
@@ -79,20 +83,41 @@ export class Evaluator {
       case 'intersection':
         return this.intersection(node.operand, setting);
       case 'binary':
-        return broadcast(
-          this.value(node.left, setting, false),
-          this.value(node.right, setting, false),
-          (a, b) => applyOperator(node.operator, a, b),
-        );
+        return this.chain(node, setting);
       case 'unary':
-        return broadcast(this.value(node.operand, setting, false), failure(''), (a) =>
-          applySign(node.operator, a),
-        );
+        return this.signed(node, setting);
       case 'array':
         return this.array(node.rows, setting);
       case 'call':
         return this.call(node.name, node.args, setting);
     }
+  }
+
+  private signed({ operator, operand }: Node & { kind: 'unary' }, setting: Setting): Operand {
+    const value = this.value(operand, setting, false);
+    this.spendOn(value);
+    return broadcast(value, failure(''), (a) => applySign(operator, a));
+  }
+
+  /** Operators one after the other, without a step deeper for each of them. */
+  private chain(last: Binary, setting: Setting): Operand {
+    const links: Binary[] = [];
+    let first: Node = last;
+    for (; first.kind === 'binary'; first = first.left) links.push(first);
+    let result = this.value(first, setting, false);
+    for (const { operator, right } of links.reverse()) {
+      const operand = this.value(right, setting, false);
+      this.spendOn(result, operand);
+      result = broadcast(result, operand, (a, b) => applyOperator(operator, a, b));
+    }
+    return result;
+  }
+
+  private spendOn(...operands: Operand[]): void {
+    const sizes = operands.map((operand) =>
+      isMatrix(operand) ? operand.length * (operand[0]?.length ?? 0) : 1,
+    );
+    this.work.spend(5 * sizes.reduce((size, one) => size * (one || 1), 1));
   }
 
   private reference(sheet: number, zone: Zone, setting: Setting, asRange: boolean): Operand {
@@ -132,6 +157,7 @@ export class Evaluator {
       const operands = args.map((arg, i) =>
         arg.kind === 'missing' ? undefined : this.value(arg, setting, this.functions.takesRange(ours, i)),
       );
+      this.work.spend(this.functions.workOfCall(ours, operands));
       return this.functions.call(ours, operands);
     }
     const special = referenceFunctions[name];
@@ -147,13 +173,13 @@ export class Evaluator {
         ? undefined
         : this.value(arg, inner, takesRange(argumentAt(description, i, args.length))),
     );
-    const result = this.engine.call(name, completeArguments(name, operands), this.caches);
+    const result = this.engine.call(name, completeArguments(name, operands), this.caches, this.work);
     return isMatrix(result) && result.length === 1 && result[0]?.length === 1 ? topLeft(result) : result;
   }
 
   private subtotal([code, ...references]: Node[], setting: Setting): Operand {
     const read = this.value(code ?? { kind: 'missing' }, setting, false);
     const { summary, columns } = readSubtotal(topLeft(read), references, this.values);
-    return this.engine.call(summary, columns, this.caches);
+    return this.engine.call(summary, columns, this.caches, this.work);
   }
 }

@@ -20,6 +20,9 @@ import {
   type Scalar,
 } from './values.js';
 
+/** Steps for a call. */
+const perCall = 100;
+
 /** How long a result that comes later may take; plans of bars wait for each other. */
 const patienceMs = 60_000;
 const longPatienceMs = 1_200_000;
@@ -49,6 +52,18 @@ export class OurFunctions {
     return true;
   }
 
+  /** The steps a call takes: what is passed, once for each value of an array that stands where one value belongs. */
+  workOfCall(one: LoadedFunction, operands: (Operand | undefined)[]): number {
+    let [times, passed] = [1, 0];
+    operands.forEach((operand, i) => {
+      if (!isMatrix(operand)) return;
+      const size = operand.length * (operand[0]?.length ?? 0);
+      if (this.takesRange(one, i)) passed += size;
+      else times = Math.max(times, size);
+    });
+    return times * (perCall + passed);
+  }
+
   /** The value of a call. A range given where one value is wanted gives an array, value by value. */
   call(one: LoadedFunction, operands: (Operand | undefined)[]): Operand {
     const lengths = operands.map((operand, i) =>
@@ -56,8 +71,11 @@ export class OurFunctions {
         ? { columns: operand.length, rows: operand[0]?.length ?? 0 }
         : undefined,
     );
-    const columns = Math.max(1, ...lengths.map((size) => size?.columns ?? 1));
-    const rows = Math.max(1, ...lengths.map((size) => size?.rows ?? 1));
+    let [columns, rows] = [1, 1];
+    for (const size of lengths) {
+      columns = Math.max(columns, size?.columns ?? 1);
+      rows = Math.max(rows, size?.rows ?? 1);
+    }
     if (columns === 1 && rows === 1) return this.once(one, operands);
     checkArraySize(columns, rows);
     return Array.from({ length: columns }, (_, column) =>

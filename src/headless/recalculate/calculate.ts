@@ -3,6 +3,7 @@ import { sheetPrefix } from '../../sheet/names.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import { loadEngine, type Engine } from '../engine/engine.js';
 import { Evaluator } from '../engine/evaluate.js';
+import { Work } from '../engine/work.js';
 import { OurFunctions } from '../engine/ourFunctions.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
 import { workbookScope, type Scope } from '../../sheet/formula/scope.js';
@@ -49,6 +50,7 @@ export async function calculateWorkbook(
     changes,
     engine: await loadEngine(),
     functions: new OurFunctions(loaded),
+    work: new Work(workbook.sheets.reduce((sum, { cells }) => sum + (cells?.values.length ?? 0), 0)),
   };
   let covers = cells.map(({ stored }) => (stored.kind === 'plain' ? undefined : stored.ref));
   let anythingChanged = false;
@@ -80,6 +82,7 @@ interface Shared {
   changes: PlacedChange[];
   engine: Engine;
   functions: OurFunctions;
+  work: Work;
 }
 
 async function calculateOnce(
@@ -87,7 +90,7 @@ async function calculateOnce(
   covers: (Zone | undefined)[],
   anythingChanged: boolean,
 ): Promise<{ calculation: Calculation; calculated: Calculated }> {
-  const { workbook, cells, engine, functions, scope } = shared;
+  const { workbook, cells, engine, functions, scope, work } = shared;
   const grids = openGrids(workbook);
   applyChanges(grids, shared.changes);
   const formulaIndex = new FormulaIndex(workbook.sheets.length, cells, covers);
@@ -96,13 +99,15 @@ async function calculateOnce(
   const evaluator = new Evaluator(
     engine,
     functions,
-    new CellReader(grids, 'now', formulaFacts(cells, formulaIndex, zones)),
+    new CellReader(grids, 'now', formulaFacts(cells, formulaIndex, zones), work),
+    work,
   );
   const fileZones = cells.map(({ stored }) => stored.ref);
   const file = new Evaluator(
     engine,
     functions,
-    new CellReader(grids, 'file', formulaFacts(cells, formulaIndex, fileZones)),
+    new CellReader(grids, 'file', formulaFacts(cells, formulaIndex, fileZones), work),
+    work,
   );
   const calculation = new Calculation({
     cells,
@@ -112,6 +117,7 @@ async function calculateOnce(
     grids,
     now: evaluator,
     file,
+    work,
     zones,
     covers,
     owns: ownership(cells, formulaIndex),

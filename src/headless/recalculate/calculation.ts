@@ -1,6 +1,7 @@
-import { cellAddress, sameZone, zoneAddress, type Zone } from '../../sheet/address.js';
+import { cellAddress, sameZone, zoneAddress, zoneSize, type Zone } from '../../sheet/address.js';
 import { sameStored } from '../../sheet/cellValue.js';
 import type { Evaluator } from '../engine/evaluate.js';
+import type { Work } from '../engine/work.js';
 import type { Setting } from '../engine/setting.js';
 import { CannotCompute, Waiting } from '../engine/values.js';
 import { difference } from './compare.js';
@@ -29,6 +30,7 @@ export interface CalculationInput {
   grids: Grids;
   now: Evaluator;
   file: Evaluator;
+  work: Work;
   /** Where each formula spills to now; written here. */
   zones: (Zone | undefined)[];
   /** The cells each array formula is known to fill: dependencies were followed through these. */
@@ -99,7 +101,10 @@ export class Calculation {
 
   private attempt(id: number, cell: FormulaCell, mustCompute: boolean, inputs: number): number {
     const touched = mustCompute || (inputs & CHANGED) !== 0;
+    const { work } = this.input;
+    work.begin();
     try {
+      if (cell.stored.ref) work.spend(5 * zoneSize(cell.stored.ref));
       const mismatch = mustCompute || inputs & VALUELESS ? undefined : this.mismatch(cell);
       if (mismatch !== undefined) return this.keep(id, mismatch, touched);
       return touched ? this.compute(id, cell) : 0;

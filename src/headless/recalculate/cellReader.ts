@@ -3,12 +3,14 @@ import { isCellError, type StoredValue } from '../../sheet/cellValue.js';
 import {
   checkArraySize,
   isErrorCode,
+  longestText,
   CannotCompute,
   OurError,
   type Matrix,
   type Scalar,
   type Values,
 } from '../engine/values.js';
+import type { Work } from '../engine/work.js';
 import type { Grids, SheetGrid } from './sheetGrid.js';
 
 /** What a reader of cells asks of the formulas. */
@@ -29,6 +31,7 @@ export class CellReader implements Values {
     private readonly grids: Grids,
     private readonly state: 'file' | 'now',
     private readonly facts: FormulaFacts,
+    private readonly work: Work,
   ) {
     this.columns = grids.map(() => new Map());
   }
@@ -82,11 +85,14 @@ export class CellReader implements Values {
     const { bottom, right } = grid ? usedPart(grid, zone) : zone;
     const [height, width] = [bottom - zone.top + 1, right - zone.left + 1];
     checkArraySize(width, height);
+    // Below the last row of the sheet all cells are blank.
+    const used = Math.max(0, Math.min(height, (grid?.size().height ?? 0) - zone.top));
+    this.work.spend(width * (used + height / 8));
     return Array.from({ length: width }, (_, i) => {
       const cells = new Array<Scalar>(height).fill(blank);
       if (!grid) return cells;
       const known = this.column(sheet, zone.left + i);
-      for (let row = 0; row < height; row++) {
+      for (let row = 0; row < used; row++) {
         cells[row] = known[zone.top + row] ??= this.read(grid, zone.top + row, zone.left + i);
       }
       return cells;
@@ -111,6 +117,8 @@ function toScalar(value: StoredValue): Scalar {
     if (!isErrorCode(value.error)) return { value: '#VALUE!' };
     return value.message === undefined ? { value: value.error } : new OurError(value.error, value.message);
   }
+  if (typeof value === 'string' && value.length > longestText)
+    throw new CannotCompute('It reads a text longer than a cell can hold.');
   if (isErrorCode(value))
     throw new CannotCompute(`It reads a cell with the text ${value}, which looks like an error.`);
   return { value };

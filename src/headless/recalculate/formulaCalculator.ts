@@ -3,6 +3,7 @@ import type { Workbook } from '../../xlsx/workbook.js';
 import { CannotCompute, isMatrix, Waiting, type Operand } from '../engine/values.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
 import type { Formula } from '../../sheet/formula/nodes.js';
+import { newWork } from '../../sheet/formula/scope.js';
 import { parseFormula } from '../../sheet/formula/parse.js';
 import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { calculateWorkbook, type Calculated } from './calculate.js';
@@ -51,10 +52,11 @@ export class FormulaCalculator {
     if (!text.startsWith('='))
       return failed('#VALUE!', 'A formula starts with an equals sign, such as =1+1.');
     const place = { sheet: 0, row: 1_048_575, column: 16_383 };
+    this.calculated.evaluator.work.begin();
     const formula = parseFormula(
       text.slice(1),
       { ...place, shift: { rows: 0, columns: 0 } },
-      this.calculated.scope,
+      { ...this.calculated.scope, work: newWork() },
     );
     const why = whyNot(formula);
     if (why) return why;

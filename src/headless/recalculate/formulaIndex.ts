@@ -1,8 +1,10 @@
 import { cellKey, zoneSize, zonesMeet, type Zone } from '../../sheet/address.js';
+import { refuseWorkbook } from '../../xlsx/refusal/refusal.js';
 import type { FormulaCell } from './formulaCells.js';
 
-const widest = 1_000_000;
+const widest = 100_000;
 const mostCovered = 4_000_000;
+const mostWide = 100;
 
 interface Column {
   rows: number[];
@@ -34,6 +36,8 @@ export class FormulaIndex {
     this.covered += zoneSize(zone);
     if (zoneSize(zone) > widest || this.covered > mostCovered) {
       this.wide.push({ sheet, zone, id });
+      if (this.wide.length > mostWide)
+        refuseWorkbook('The file is refused: its formulas claim to fill more than 4 million cells.');
       return;
     }
     for (let row = zone.top; row <= zone.bottom; row++) {

@@ -1,9 +1,11 @@
 import { zoneSize, type Zone } from '../../sheet/address.js';
+import { refuseWorkbook } from '../../xlsx/refusal/refusal.js';
 import type { FormulaCell } from './formulaCells.js';
 import type { FormulaIndex } from './formulaIndex.js';
 
 /** References of at most this many cells are followed cell by cell, larger ones are shared. */
 const small = 24;
+const mostEdges = 20_000_000;
 /** Rows of the smallest block of a column that ranges share. */
 const blockRows = 64;
 
@@ -15,6 +17,7 @@ const blockRows = 64;
 export class Graph {
   /** For each node: the nodes it reads. */
   readonly reads: number[][] = [];
+  private edges = 0;
   private readonly shared = new Map<string, number>();
   private readonly named = new Map<number, { sheet: number; zone: Zone }>();
 
@@ -23,7 +26,18 @@ export class Graph {
     private readonly formulaIndex: FormulaIndex,
   ) {
     for (let id = 0; id < formulas.length; id++) this.reads.push([]);
-    formulas.forEach((cell, id) => this.readsOf(cell, this.reads[id] as number[]));
+    formulas.forEach((cell, id) => {
+      const nodes = this.reads[id] as number[];
+      this.readsOf(cell, nodes);
+      this.count(nodes);
+    });
+  }
+
+  /** Formulas read a few cells each, and share what they read of larger ranges. */
+  private count(nodes: readonly number[]): void {
+    this.edges += nodes.length;
+    if (this.edges > mostEdges)
+      refuseWorkbook('The file is refused: its formulas refer to cells more than 20 million times.');
   }
 
   /** The range a node stands for; undefined for a formula. */
@@ -59,7 +73,7 @@ export class Graph {
         for (const column of this.formulaIndex.columnsWithin(sheet, zone)) {
           this.columnPart(sheet, column, zone.top, zone.bottom, nodes);
         }
-        nodes.push(...this.formulaIndex.wideWithin(sheet, zone));
+        for (const id of this.formulaIndex.wideWithin(sheet, zone)) nodes.push(id);
       },
     );
   }
@@ -105,6 +119,7 @@ export class Graph {
     this.shared.set(key, node);
     this.named.set(node, range);
     fill(nodes);
+    this.count(nodes);
     return node;
   }
 }

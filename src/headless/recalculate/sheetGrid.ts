@@ -6,11 +6,14 @@ import type { Worksheet } from '../../xlsx/storedCells.js';
 /** The cells of a sheet: what the file holds, and what they hold now. */
 export class SheetGrid {
   readonly now: StoredValue[];
+  private height: number;
+  private width: number;
   /** Cells the file does not have. */
   readonly extra = new Map<number, StoredValue>();
 
   constructor(readonly file: Worksheet) {
     this.now = file.values.slice();
+    ({ height: this.height, width: this.width } = file);
   }
 
   fileValue(row: number, column: number): StoredValue {
@@ -26,12 +29,7 @@ export class SheetGrid {
 
   /** One past the last row and column used. */
   size(): { height: number; width: number } {
-    let { height, width } = this.file;
-    for (const key of this.extra.keys()) {
-      height = Math.max(height, Math.floor(key / MAX_COLUMNS) + 1);
-      width = Math.max(width, (key % MAX_COLUMNS) + 1);
-    }
-    return { height, width };
+    return { height: this.height, width: this.width };
   }
 
   /** The cells the file does not have, with their values. */
@@ -43,7 +41,11 @@ export class SheetGrid {
     const key = cellKey(row, column);
     const i = this.file.index.get(key);
     if (i !== undefined) this.now[i] = value;
-    else if (value !== null || this.extra.has(key)) this.extra.set(key, value);
+    else if (value !== null || this.extra.has(key)) {
+      this.extra.set(key, value);
+      this.height = Math.max(this.height, row + 1);
+      this.width = Math.max(this.width, column + 1);
+    }
   }
 }
 

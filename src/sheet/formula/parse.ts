@@ -4,7 +4,7 @@ import { TokenCursor } from './tokenCursor.js';
 import { FormulaSyntaxError, tokenize, type Token } from './tokens.js';
 import type { Formula, Node } from './nodes.js';
 import { ReferenceReader, type Place } from './referenceReader.js';
-import type { Scope } from './scope.js';
+import { spendWork, type Scope } from './scope.js';
 
 export type { Place } from './referenceReader.js';
 
@@ -24,6 +24,12 @@ const precedence: Record<string, number> = {
 };
 
 const deepest = 120;
+/** The host takes 8,192 characters as people see them; files store names of functions with what stands before them. */
+const longestFormula = 32_767;
+/** Values and references of one formula, those of the names it uses included. */
+const mostNodes = 10_000;
+/** A value or reference takes as much as reading this many characters. */
+const workPerNode = 10;
 
 /** Reads a formula's text (no equals sign) as it stands in a cell; what it cannot do is said in the result. */
 export function parseFormula(text: string, place: Place, scope: Scope): Formula {
@@ -36,22 +42,40 @@ export function parseFormula(text: string, place: Place, scope: Scope): Formula 
     unsupported: undefined,
     dynamic: false,
   };
-  new Parser(text, place, scope, formula, 0).parse((node) => (formula.node = node));
+  const { rows, columns } = place.shift;
+  const isShared = rows !== 0 || columns !== 0;
+  const count = { nodes: 0 };
+  new Parser(text, place, scope, { formula, count, isAgain: isShared }, 0).parse(
+    (node) => (formula.node = node),
+  );
   return formula;
 }
+
+/** What the texts of a formula and its names are read into. */
+interface Reading {
+  formula: Formula;
+  count: { nodes: number };
+  /** The text was read before: a shared formula's, or a name's. */
+  isAgain: boolean;
+}
+
+const tooDeep = () => new FormulaSyntaxError('The formula is nested too deeply.');
 
 class Parser {
   private tokens = new TokenCursor([]);
   private depth = 0;
+  private readonly formula: Formula;
   private readonly references: ReferenceReader;
 
   constructor(
     private readonly text: string,
     private readonly place: Place,
     private readonly scope: Scope,
-    private readonly formula: Formula,
+    private readonly reading: Reading,
     private readonly nameDepth: number,
   ) {
+    const { formula } = reading;
+    this.formula = formula;
     this.references = new ReferenceReader(place, scope, formula, (name, sheet) =>
       this.inlineName(name, sheet),
     );
@@ -59,6 +83,9 @@ class Parser {
 
   parse(keep: (node: Node) => void): void {
     try {
+      if (this.text.length > longestFormula)
+        throw new FormulaSyntaxError('The formula is longer than 32,767 characters.');
+      if (this.reading.isAgain) spendWork(this.scope, this.text.length);
       this.tokens = new TokenCursor(tokenize(this.text));
       keep(this.expression(0));
       if (this.tokens.peek().kind !== 'end') this.tokens.stop();
@@ -71,7 +98,7 @@ class Parser {
   }
 
   private expression(least: number): Node {
-    if (++this.depth > deepest) throw new FormulaSyntaxError('The formula is nested too deeply.');
+    this.enter();
     let left = this.unary();
     for (;;) {
       const { kind, text } = this.tokens.peek();
@@ -89,17 +116,16 @@ class Parser {
     const { kind, text } = this.tokens.peek();
     if (kind === 'operator' && (text === '-' || text === '+')) {
       this.tokens.take();
-      if (++this.depth > deepest) throw new FormulaSyntaxError('The formula is nested too deeply.');
-      const operand = this.unary();
-      this.depth--;
+      const operand = this.deeper(() => this.unary());
       return { kind: 'unary', operator: text, operand };
     }
     if (kind === 'operator' && text === '@') {
       this.tokens.take();
-      return { kind: 'intersection', operand: this.unary() };
+      return { kind: 'intersection', operand: this.deeper(() => this.unary()) };
     }
     let node = this.primary();
-    while (this.tokens.peek().kind === 'operator') {
+    for (let signs = 0; this.tokens.peek().kind === 'operator'; signs++) {
+      if (signs > deepest) throw tooDeep();
       if (this.tokens.peek().text === '%') node = { kind: 'unary', operator: '%', operand: node };
       else if (this.tokens.peek().text === '#' && node.kind === 'reference')
         node = this.references.spillOf(node);
@@ -109,7 +135,21 @@ class Parser {
     return node;
   }
 
+  private enter(): void {
+    if (++this.depth > deepest) throw tooDeep();
+  }
+
+  private deeper<T>(read: () => T): T {
+    this.enter();
+    const result = read();
+    this.depth--;
+    return result;
+  }
+
   private primary(): Node {
+    if (this.reading.isAgain) spendWork(this.scope, workPerNode);
+    if (++this.reading.count.nodes > mostNodes)
+      throw new FormulaSyntaxError('The formula and its names hold more than 10,000 values and references.');
     const token = this.tokens.take();
     switch (token.kind) {
       case 'number':
@@ -123,7 +163,7 @@ class Parser {
       case 'open':
         return this.group();
       case 'openArray':
-        return this.arrayLiteral();
+        return this.deeper(() => this.arrayLiteral());
       case 'function':
         return this.call(token.text);
       case 'word':
@@ -206,7 +246,8 @@ class Parser {
     if (this.nameDepth > 20) throw new FormulaSyntaxError('A defined name is defined by itself.');
     let node: Node = { kind: 'error', code: '#NAME?' };
     const place = { ...this.place, sheet, inName: true, shift: { rows: 0, columns: 0 } };
-    new Parser(text, place, this.scope, this.formula, this.nameDepth + 1).parse((read) => (node = read));
+    const reading = { ...this.reading, isAgain: true };
+    new Parser(text, place, this.scope, reading, this.nameDepth + 1).parse((read) => (node = read));
     return node;
   }
 }

@@ -4,7 +4,7 @@ import type { Table } from '../table.js';
 import { type Zone, zoneHolds } from '../address.js';
 import { FormulaSyntaxError, type Token } from './tokens.js';
 import type { Formula, Node } from './nodes.js';
-import { findName, sheetPosition, type Scope } from './scope.js';
+import { findName, sheetPosition, spendWork, type Scope } from './scope.js';
 import { readCorner, zoneBetween, type Corner, type Shift } from './corner.js';
 
 /** Where a formula stands. */
@@ -146,6 +146,7 @@ export class ReferenceReader {
 
   private tableHere(): Table | undefined {
     const { sheet, row, column } = this.place;
+    spendWork(this.scope, this.scope.tables.size);
     for (const table of this.scope.tables.values()) {
       if (table.sheet === sheet && zoneHolds(table.zone, row, column)) return table;
     }

@@ -43,6 +43,9 @@ export function parseStructured(inner: string): StructuredReference | undefined 
   return parsePieces(text, reference);
 }
 
+/** No reference names more parts of a table than it has. */
+const mostItems = 8;
+
 function parsePieces(text: string, reference: StructuredReference): StructuredReference | undefined {
   let at = 0;
   let joined = false;
@@ -50,6 +53,7 @@ function parsePieces(text: string, reference: StructuredReference): StructuredRe
     const end = text[at] === '[' ? bracketEnd(text, at) : -1;
     if (end < 0) return undefined;
     const piece = text.slice(at + 1, end);
+    if (reference.items.length >= mostItems) return undefined;
     if (piece.startsWith('#')) reference.items.push(piece.trim().toUpperCase());
     else if (joined) reference.last = unescape(piece);
     else reference.first = reference.last = unescape(piece);
@@ -84,8 +88,17 @@ function columnsOf(
   return { left: table.zone.left + Math.min(a, b), right: table.zone.left + Math.max(a, b) };
 }
 
-function columnIndex(table: TableShape, name: string): number {
-  return table.columns.findIndex((column) => sameName(column, name));
+const columnPlaces = new WeakMap<readonly string[], Map<string, number>>();
+
+function columnIndex({ columns }: TableShape, name: string): number {
+  const known = columnPlaces.get(columns)?.get(name.toLowerCase());
+  if (known !== undefined && sameName(columns[known] ?? '', name)) return known;
+  const places = new Map<string, number>();
+  columns.forEach((column, at) => {
+    if (!places.has(column.toLowerCase())) places.set(column.toLowerCase(), at);
+  });
+  columnPlaces.set(columns, places);
+  return places.get(name.toLowerCase()) ?? -1;
 }
 
 function rowsOf(

@@ -2,6 +2,8 @@ import { limits } from '../refusal/limits.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import { broken } from './characters.js';
 
+const COLON = 58;
+
 /** The elements that are open while a part is read, and the prefixes they declare. */
 export class OpenElements {
   /** Where their names start and end, in turns. */
@@ -47,8 +49,9 @@ export class OpenElements {
 
   /** Refuses a name with two colons, or with a prefix that nothing around it declares. */
   checkName(start: number, end: number): void {
-    const colon = this.xml.indexOf(':', start);
-    if (colon < 0 || colon >= end) return;
+    let colon = start;
+    while (colon < end && this.xml.charCodeAt(colon) !== COLON) colon++;
+    if (colon === end) return;
     const [prefix = '', local, ...more] = this.xml.slice(start, end).split(':');
     const isKnown = prefix === 'xml' || this.declared.some((one) => one.prefix === prefix);
     if (!local || more.length > 0 || !isKnown) broken();
