@@ -50,6 +50,11 @@ function layer(folder, allowed, packages = platform) {
   };
 }
 
+const wholeNames = {
+  selector: String.raw`:matches(ImportDeclaration, ExportNamedDeclaration, ExportAllDeclaration, ImportExpression)[source.value=/^\.(?!.*\.(js|mjs|json|css|svg|html|txt|xml)(\?raw)?$)/]`,
+  message: 'Files are imported by their whole name, as built: ./name.js.',
+};
+
 export default tseslint.config(
   { ignores: ['node_modules/', 'dist/', 'out/', 'coverage/'] },
   ...tseslint.configs.recommended,
@@ -89,11 +94,24 @@ export default tseslint.config(
   {
     files: ['src/**/*.ts', 'src/**/*.tsx', 'tests/**/*.ts'],
     rules: {
+      'no-restricted-syntax': ['error', wholeNames],
+    },
+  },
+  {
+    // An array of 100,000 entries does not fit on the stack as arguments.
+    files: ['src/xlsx/**/*.ts', 'src/sheet/**/*.ts', 'src/headless/**/*.ts'],
+    rules: {
       'no-restricted-syntax': [
         'error',
+        wholeNames,
         {
-          selector: String.raw`:matches(ImportDeclaration, ExportNamedDeclaration, ExportAllDeclaration, ImportExpression)[source.value=/^\.(?!.*\.(js|mjs|json|css|svg|html|txt|xml)(\?raw)?$)/]`,
-          message: 'Files are imported by their whole name, as built: ./name.js.',
+          selector:
+            'CallExpression[callee.property.name=/^(?:push|unshift|splice|concat|min|max|fromCharCode|fromCodePoint)$/] > SpreadElement',
+          message: 'No list is spread into arguments: it may be long. Use a loop or reduce.',
+        },
+        {
+          selector: 'CallExpression[callee.property.name="apply"][arguments.1.type!="ArrayExpression"]',
+          message: 'No list is given as arguments: it may be long.',
         },
       ],
     },

@@ -83,8 +83,22 @@ export async function openBench(port = 0) {
   console.log(`The bench is open at ${address} (end with Ctrl+C).`);
 }
 
+/** A port that cannot be had is no fault of ours. */
+function sayWhy(port) {
+  return (error) => {
+    if (error.code !== 'EADDRINUSE' && error.code !== 'EACCES') throw error;
+    const why = error.code === 'EACCES' ? 'may not be taken' : 'is in use';
+    console.error(`The port ${port} ${why}: name another one with --port, or none.`);
+    process.exitCode = 1;
+  };
+}
+
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  const port = process.argv.indexOf('--port');
-  if (process.argv.includes('--once')) await buildBench();
-  else await openBench(port < 0 ? 0 : Number(process.argv[port + 1]));
+  const at = process.argv.indexOf('--port');
+  const port = at < 0 ? 0 : Number(process.argv[at + 1] || Number.NaN);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535) {
+    console.error(`--port takes a number from 0 to 65535, not ${process.argv[at + 1] ?? 'nothing'}.`);
+    process.exitCode = 2;
+  } else if (process.argv.includes('--once')) await buildBench();
+  else await openBench(port).catch(sayWhy(port));
 }

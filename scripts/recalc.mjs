@@ -2,5 +2,7 @@
 import { ensure } from './ensure.mjs';
 
 ensure();
+// `| head -1` takes what it wants and goes.
+process.stdout.on('error', (error) => process.exit(error.code === 'EPIPE' ? 0 : 1));
 const { recalc } = await import('../dist/headless.mjs');
 process.exitCode = await recalc(process.argv.slice(2));

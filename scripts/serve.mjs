@@ -1,6 +1,6 @@
 // A small server for one folder on this machine only: nothing leaves it, nothing comes from elsewhere.
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { realpath, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import path from 'node:path';
 
@@ -42,7 +42,7 @@ const headers = {
 
 /** Serves a folder on the loopback address; a port of 0 takes a free one. */
 export async function serve(folder, port = 0) {
-  const root = path.resolve(folder);
+  const root = await realpath(folder);
   const server = createServer((request, response) => {
     answer(root, request, response).catch((error) => {
       console.error(error);
@@ -57,8 +57,13 @@ export async function serve(folder, port = 0) {
 
 async function answer(root, request, response) {
   const refuse = (status) => response.writeHead(status, headers).end();
+  // A page from elsewhere whose name leads here must not read what is served.
+  if (!/^(?:localhost|127\.0\.0\.1)(?::\d+)?$/i.test(request.headers.host ?? '')) return refuse(421);
   if (request.method !== 'GET' && request.method !== 'HEAD') return refuse(405);
-  const file = fileFor(root, request.url ?? '/');
+  const named = fileFor(root, request.url ?? '/');
+  // Links are followed inside the folder only.
+  const real = named && (await realpath(named).catch(() => undefined));
+  const file = real?.startsWith(root + path.sep) ? real : undefined;
   const found = file && (await stat(file).catch(() => undefined));
   if (!found?.isFile()) return refuse(404);
   response.writeHead(200, {

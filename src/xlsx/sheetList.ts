@@ -17,7 +17,8 @@ export interface ListedSheet {
 export function addListedSheet(workbook: XmlElement, name: string, link: string): void {
   const list = workbook.made('sheets');
   const sheets = list.children;
-  const greatest = Math.max(0, ...sheets.map((sheet) => Number(sheet.attribute('sheetId') ?? 0)));
+  const ids = sheets.map((sheet) => Number(sheet.attribute('sheetId') ?? 0));
+  const greatest = ids.reduce((most, id) => Math.max(most, id), 0);
   // As this file writes the attribute: `r:id` in most.
   const known = /\s([\w.-]+:id)\s*=/.exec(sheets.join(''))?.[1];
   const id = known ?? `xmlns:r="${relationships}" r:id`;

@@ -1,4 +1,4 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { get, type IncomingMessage } from 'node:http';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -26,22 +26,40 @@ afterAll(async () => {
 function ask(
   asked: string,
   method = 'GET',
+  host?: string,
 ): Promise<{ status: number; body: string; headers: IncomingMessage['headers'] }> {
   const { hostname, port } = new URL(server.address);
   return new Promise((resolve, reject) => {
-    const request = get({ hostname, port, path: asked, method }, (response) => {
-      let body = '';
-      response.setEncoding('utf8');
-      response.on('data', (chunk: string) => (body += chunk));
-      response.on('end', () =>
-        resolve({ status: response.statusCode ?? 0, body, headers: response.headers }),
-      );
-    });
+    const request = get(
+      { hostname, port, path: asked, method, ...(host && { headers: { host } }) },
+      (response) => {
+        let body = '';
+        response.setEncoding('utf8');
+        response.on('data', (chunk: string) => (body += chunk));
+        response.on('end', () =>
+          resolve({ status: response.statusCode ?? 0, body, headers: response.headers }),
+        );
+      },
+    );
     request.on('error', reject);
   });
 }
 
 describe('the small server', () => {
+  it('answers only to the names of this machine', async () => {
+    const { port } = new URL(server.address);
+    expect((await ask('/', 'GET', `localhost:${port}`)).status).toBe(200);
+    for (const host of ['example.com', `127.0.0.1.example.com:${port}`, `example.com:${port}`])
+      expect((await ask('/', 'GET', host)).status).toBe(421);
+  });
+
+  it('follows links inside its folder only', async () => {
+    symlinkSync(path.join(outer, 'secret.txt'), path.join(folder, 'out.txt'));
+    symlinkSync(path.join(folder, 'index.html'), path.join(folder, 'in.html'));
+    expect((await ask('/out.txt')).status).toBe(404);
+    expect((await ask('/in.html')).body).toBe('<p>page</p>');
+  });
+
   it('listens on this machine only and gives the page', async () => {
     expect(new URL(server.address).hostname).toBe('127.0.0.1');
     expect(await ask('/')).toMatchObject({ status: 200, body: '<p>page</p>' });

@@ -1,4 +1,15 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import {
+  chmodSync,
+  lstatSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -113,6 +124,30 @@ describe('recalc', () => {
     expect(err).toMatch(message);
     expect(err.trimEnd()).not.toContain('\n');
     expect(readdirSync(folder)).toEqual(['quote.xlsx']);
+  });
+
+  it('refuses devices and pipes, to read or to write', async () => {
+    const pipe = path.join(folder, 'pipe');
+    spawnSync('mkfifo', [pipe]);
+    for (const file of ['/dev/null', '/dev/zero', pipe]) {
+      expect((await run(recalc, [file, path.join(folder, 'out.xlsx')])).err).toContain('is no plain file');
+      expect((await run(recalc, [quote, file])).err).toContain('is no plain file');
+    }
+    expect(lstatSync('/dev/null').isCharacterDevice()).toBe(true);
+    expect(lstatSync(pipe).isFIFO()).toBe(true);
+  });
+
+  it('follows a link to another file, and keeps the rights of the target, or else of the workbook', async () => {
+    const [other, link] = [path.join(folder, 'other.xlsx'), path.join(folder, 'link.xlsx')];
+    writeFileSync(other, 'x');
+    chmodSync(other, 0o640);
+    symlinkSync(other, link);
+    expect((await run(recalc, [quote, link])).code).toBe(0);
+    expect(lstatSync(link).isSymbolicLink()).toBe(true);
+    expect(statSync(other).mode & 0o777).toBe(0o640);
+    chmodSync(quote, 0o600);
+    expect((await run(recalc, [quote])).code).toBe(0);
+    expect(statSync(path.join(folder, 'quote.recalculated.xlsx')).mode & 0o777).toBe(0o600);
   });
 
   it('refuses a link to the workbook as target', async () => {

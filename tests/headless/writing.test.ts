@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
@@ -72,12 +73,23 @@ describe('writing a file', () => {
     await expect(writeFileWhole(missing, new Uint8Array(3))).rejects.toMatchObject({ code: 'ENOENT' });
   });
 
-  it('leaves the unfinished file of a running program alone', async () => {
+  it('leaves the unfinished file of a running program or another machine alone', async () => {
     const target = path.join(folder, 'other.xlsx');
-    const running = path.join(folder, `.other.xlsx.${process.ppid}-00000000.tonrow-unfinished`);
-    writeFileSync(running, 'x');
+    const machine = createHash('sha256').update(os.hostname()).digest('hex').slice(0, 10);
+    const running = path.join(folder, `.other.xlsx.${machine}-${process.ppid}-00000000.tonrow-unfinished`);
+    const elsewhere = path.join(folder, '.other.xlsx.0123456789-999999999-00000000.tonrow-unfinished');
+    for (const file of [running, elsewhere]) writeFileSync(file, 'x');
     await writeFileWhole(target, new Uint8Array(3));
-    expect(existsSync(running)).toBe(true);
-    rmSync(running);
+    for (const file of [running, elsewhere]) {
+      expect(existsSync(file)).toBe(true);
+      rmSync(file);
+    }
+  });
+
+  it('takes names as long as the system does', async () => {
+    const target = path.join(folder, `${'n'.repeat(240)}.xlsx`);
+    await writeFileWhole(target, new Uint8Array(3));
+    expect(readFileSync(target)).toHaveLength(3);
+    rmSync(target);
   });
 });

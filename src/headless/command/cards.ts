@@ -42,7 +42,7 @@ export async function cards(
     const job = { name: path.basename(call.source), date: dateText(today) };
     const made = cardsOfBook(bookOfFile(calculated), call, job);
     if ('problem' in made) throw new WorkbookRefused(made.problem);
-    await writeTarget(call.target, new TextEncoder().encode(made.page));
+    await writeTarget(call.source, call.target, new TextEncoder().encode(made.page));
     const stale = calculated.stale.size;
     setting.out(summary(call.target, made, stale));
     return made.withoutSteps.length > 0 || stale > 0 ? 3 : 0;

@@ -28,7 +28,7 @@ export async function recalc(argv: string[], setting: CommandSetting = standard)
     await checkTarget(call.source, call.target);
     const functions = await builtFunctions(setting.folder);
     const { bytes: written, report } = await recalculateWorkbook(bytes, functions);
-    await writeTarget(call.target, written);
+    await writeTarget(call.source, call.target, written);
     setting.out(
       call.json
         ? `${JSON.stringify({ in: call.source, out: call.target, ...report }, null, 2)}\n`

@@ -1,4 +1,4 @@
-import { stat } from 'node:fs/promises';
+import { realpath, stat } from 'node:fs/promises';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import { typedPath } from '../files/readFile.js';
 import { isSameFile, writeFileWhole } from '../files/writeFile.js';
@@ -12,15 +12,38 @@ export async function checkTarget(source: string, target: string): Promise<void>
   }
   const found = await stat(typedPath(target)).catch(() => undefined);
   if (found?.isDirectory()) throw new WorkbookRefused(`${target} is a folder: name a file to write.`);
+  if (found && !found.isFile())
+    throw new WorkbookRefused(`${target} is no plain file: name a file to write.`);
+}
+
+const reasons: Record<string, string> = {
+  ENOENT: 'its folder does not exist',
+  ENOTDIR: 'its folder is a file',
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'there is no room left for you on the disk',
+  EROFS: 'the disk can only be read',
+  EACCES: 'you may not write there',
+  EPERM: 'you may not write there',
+  EBUSY: 'another program holds it open',
+  ENAMETOOLONG: 'its name is too long',
+  EIO: 'the disk reports an error',
+};
+
+/** Where a target leads, links followed, and the rights it gets: its own, or those of the workbook it is made from. */
+async function placeOf(source: string, target: string): Promise<{ file: string; mode: number }> {
+  const known = await stat(target).catch(() => undefined);
+  const { mode } = known ?? (await stat(typedPath(source)));
+  return { file: known ? await realpath(target) : target, mode: mode & 0o777 };
 }
 
 /** Writes a file whole, or refuses in one sentence. */
-export async function writeTarget(target: string, bytes: Uint8Array): Promise<void> {
+export async function writeTarget(source: string, target: string, bytes: Uint8Array): Promise<void> {
   try {
-    await writeFileWhole(typedPath(target), bytes);
+    const { file, mode } = await placeOf(source, typedPath(target));
+    await writeFileWhole(file, bytes, mode);
   } catch (error) {
     const { code = '', message } = error as NodeJS.ErrnoException;
-    const why = code === 'ENOENT' ? 'its folder does not exist' : code || message;
+    const why = reasons[code] ?? (code || message);
     throw new WorkbookRefused(`${target} cannot be written: ${why}.`);
   }
 }

@@ -72,6 +72,8 @@ export class Engine {
     this.context['lookupCaches'] = caches;
     const speak = silenceErrors();
     try {
+      // The arguments of a call are those written in a formula, 10,000 at most.
+      // eslint-disable-next-line no-restricted-syntax
       const result = readResult(name, compute.apply(this.context, readEngineArguments(description, args)));
       refuseUncertainResult(name, args, result);
       return result;

@@ -1,5 +1,7 @@
-import { readFile } from 'node:fs/promises';
+import { open } from 'node:fs/promises';
+import { constants } from 'node:fs';
 import path from 'node:path';
+import { limits } from '../../xlsx/refusal/limits.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 
 const reasons: Record<string, string> = {
@@ -21,8 +23,20 @@ export function typedPath(file: string): string {
 /** Reads a workbook file, or refuses it in one sentence. */
 export async function readWorkbookFile(file: string): Promise<Uint8Array> {
   try {
-    return new Uint8Array(await readFile(typedPath(file)));
+    // A pipe without a writer must not be waited for; a plain file does not know the difference.
+    const handle = await open(typedPath(file), constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+    try {
+      const found = await handle.stat();
+      if (found.isDirectory()) throw new WorkbookRefused(`${file} is a folder.`);
+      if (!found.isFile()) throw new WorkbookRefused(`${file} is no plain file: name a workbook.`);
+      if (found.size > limits.file)
+        throw new WorkbookRefused(`${file} is larger than 512 MB, more than a workbook may be here.`);
+      return new Uint8Array(await handle.readFile());
+    } finally {
+      await handle.close();
+    }
   } catch (error) {
+    if (error instanceof WorkbookRefused) throw error;
     const { code = '', message } = error as NodeJS.ErrnoException;
     throw new WorkbookRefused(`${file} ${reasons[code] ?? `cannot be read (${code || message})`}.`);
   }

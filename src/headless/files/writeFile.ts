@@ -1,5 +1,6 @@
-import { randomBytes } from 'node:crypto';
+import { createHash, randomBytes } from 'node:crypto';
 import { open, readdir, rename, rm, stat } from 'node:fs/promises';
+import os from 'node:os';
 import path from 'node:path';
 
 const ending = '.tonrow-unfinished';
@@ -9,14 +10,15 @@ const ending = '.tonrow-unfinished';
  * the finished file is moved into place. Killed at any moment, the file under the real name is the old
  * one, the new one, or none; what a killed run left behind is removed by the next.
  */
-export async function writeFileWhole(file: string, bytes: Uint8Array): Promise<void> {
+export async function writeFileWhole(file: string, bytes: Uint8Array, mode = 0o644): Promise<void> {
   const folder = path.dirname(file);
-  const prefix = `.${path.basename(file)}.`;
+  const prefix = `.${shortened(path.basename(file))}.${machine}-`;
   await removeLeftovers(folder, prefix);
   const unfinished = path.join(folder, `${prefix}${process.pid}-${randomBytes(4).toString('hex')}${ending}`);
   try {
-    const handle = await open(unfinished, 'wx', 0o644);
+    const handle = await open(unfinished, 'wx', 0o600);
     try {
+      await handle.chmod(mode);
       await handle.writeFile(bytes);
       await handle.sync();
     } finally {
@@ -28,6 +30,18 @@ export async function writeFileWhole(file: string, bytes: Uint8Array): Promise<v
     throw error;
   }
   await flushFolder(folder);
+}
+
+/** Machines that share a folder tell their unfinished files apart: only here is it known which programs still run. */
+const machine = digest(os.hostname());
+
+function digest(text: string): string {
+  return createHash('sha256').update(text).digest('hex').slice(0, 10);
+}
+
+/** Names of files have 255 bytes at most: a long one is cut, and kept apart from others by its digest. */
+function shortened(name: string): string {
+  return Buffer.byteLength(name) <= 100 ? name : `${[...name].slice(0, 20).join('')}~${digest(name)}`;
 }
 
 async function removeLeftovers(folder: string, prefix: string): Promise<void> {

@@ -15,7 +15,7 @@ const notAValue = (name: string): HostError => ({
 export function readResult(name: string, result: unknown): HostResult {
   if (!Array.isArray(result)) return readValue(name, result);
   const rows = (result as unknown[]).map((row) => (Array.isArray(row) ? (row as unknown[]) : [row]));
-  const width = Math.max(0, ...rows.map((row) => row.length));
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
   if (width === 0) return notAValue(name);
   return rows.map((row) =>
     Array.from({ length: width }, (_, i) => (i < row.length ? readValue(name, row[i]) : '')),

@@ -55,10 +55,10 @@ export function zoneBetween(a: Corner, b: Corner): Zone | undefined {
   const rows = [a.row ?? 0, b.row ?? MAX_ROWS - 1] as const;
   const columns = [a.column ?? 0, b.column ?? MAX_COLUMNS - 1] as const;
   const zone = {
-    top: Math.min(...rows),
-    bottom: Math.max(...rows),
-    left: Math.min(...columns),
-    right: Math.max(...columns),
+    top: Math.min(rows[0], rows[1]),
+    bottom: Math.max(rows[0], rows[1]),
+    left: Math.min(columns[0], columns[1]),
+    right: Math.max(columns[0], columns[1]),
   };
   const inside = zone.top >= 0 && zone.left >= 0 && zone.bottom < MAX_ROWS && zone.right < MAX_COLUMNS;
   return inside ? zone : undefined;

@@ -122,7 +122,7 @@ function rowsOf(
     else return undefined;
   }
   return {
-    top: Math.min(...spans.map(({ top }) => top)),
-    bottom: Math.max(...spans.map(({ bottom }) => bottom)),
+    top: spans.reduce((least, { top }) => Math.min(least, top), Infinity),
+    bottom: spans.reduce((most, { bottom }) => Math.max(most, bottom), -Infinity),
   };
 }
