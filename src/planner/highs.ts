@@ -71,6 +71,8 @@ function solveWhole(
       mip_rel_gap: 0,
       mip_abs_gap: limits.nearEnough,
       mip_max_nodes: limits.nodes,
+      // Costs have seven digits: with the usual tolerance, two of them may count as equal.
+      mip_feasibility_tolerance: 1e-9,
     });
     model.run({
       [callbackType.mipInterrupt](event: {

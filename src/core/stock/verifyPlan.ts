@@ -44,10 +44,12 @@ function verifyPieces(problem: StockProblem, plan: StockPlan): void {
   for (const { bars, pieces } of plan.bars)
     for (const { part } of pieces) cut[part] = (cut[part] ?? NaN) + bars;
   for (const { part, pieces, why } of plan.shortages) {
-    cut[part] = (cut[part] ?? NaN) + pieces;
     const given = problem.parts[part];
-    if (why === 'too long')
-      claim(given !== undefined && isTooLong(problem, given), `part ${String(part)} fits a bar`);
+    claim(given !== undefined, `part ${String(part)} is unknown`);
+    claim(Number.isInteger(pieces) && pieces > 0, `${String(pieces)} pieces are short`);
+    cut[part] = (cut[part] ?? NaN) + pieces;
+    if (why === 'too long') claim(isTooLong(problem, given), `part ${String(part)} fits a bar`);
+    else claim(plan.proof === undefined, 'it is proven, and pieces are short');
   }
   problem.parts.forEach(({ pieces }, at) => {
     claim(cut[at] === pieces, `part ${String(at)}: ${String(cut[at])} of ${String(pieces)} pieces`);
@@ -116,7 +118,7 @@ function isTooLong({ stocks, kerfMm, trimMm, gripMm }: StockProblem, part: Stock
   return stocks.every(({ lengthMm, available }) => available === 0 || lengthMm < neededMm);
 }
 
-function claim(holds: boolean, otherwise: string): void {
+function claim(holds: boolean, otherwise: string): asserts holds {
   if (!holds) throw new Error(`The stock plan is wrong: ${otherwise}.`);
 }
 

@@ -35,14 +35,12 @@ export function wholePlan(
 ): WholePlan {
   if (patterns.length === 0) return { status: 'none', packing: undefined };
   const limited = limitedStocks(cutting);
-  const dearest = dearestOf(cutting);
   const rows = rowsFor(cutting, limited, everything(cutting));
-  const columns = patterns.map((pattern) =>
-    columnOf(cutting, limited, pattern, dearest, mostOf(cutting, pattern)),
-  );
+  // In whole steps: of shares the solver takes those for equal that are less than a millionth apart.
+  const columns = patterns.map((pattern) => columnOf(cutting, limited, pattern, 1, mostOf(cutting, pattern)));
   if (Number.isFinite(below)) {
     // Half a step below: costs are whole steps.
-    rows.push({ least: -Infinity, most: (below - 0.5) / dearest });
+    rows.push({ least: -Infinity, most: below - 0.5 });
     const row = rows.length - 1;
     columns.forEach((column, at) => {
       columns[at] = { ...column, rows: [...column.rows, row], values: [...column.values, column.cost] };
@@ -50,7 +48,7 @@ export function wholePlan(
   } else columns.push(...leftOut(cutting));
   const answer = solver.solveWhole(rows, columns, {
     ...limits,
-    nearEnough: 0.999 / dearest,
+    nearEnough: 0.999,
     isStopped: () => work.isStopped(),
   });
   if (!answer.columns) return { status: answer.status, packing: undefined };
@@ -73,9 +71,10 @@ function mostOf(cutting: Cutting, pattern: Pattern): number {
 
 /** A piece left out costs more than any bar that could hold it, the more the longer it is. */
 function leftOut(cutting: Cutting) {
+  const dearest = dearestOf(cutting);
   const smallest = Math.min(...cutting.items.map((item) => item.size));
   return cutting.items.map((item, row) => ({
-    cost: (10 * item.size) / smallest,
+    cost: (10 * dearest * item.size) / smallest,
     rows: [row],
     values: [1],
     most: item.demand,

@@ -95,9 +95,9 @@ function stocksOf(problem: StockProblem, unitNm: number): { stocks: StockBar[]; 
   return { stocks, costStep: step * grid };
 }
 
-/** Prices, and lengths that stand for them, count to ten digits of the highest. */
+/** Prices, and lengths that stand for them, count to seven digits of the highest: more is lost on the solver. */
 function priceGrid(highest: number): number {
-  return highest === 0 ? 1 : 10 ** (Math.ceil(Math.log10(highest)) - 10);
+  return highest === 0 ? 1 : 10 ** (Math.ceil(Math.log10(highest)) - 7);
 }
 
 function nanometersUp(mm: number): number {
