@@ -40,7 +40,7 @@ export function dive(
 ): void {
   const end = work.spent + mostWork;
   const random = randomFrom(12345);
-  for (let at = 0; at < dives && !best.isDone() && !work.isStopped(); at++) {
+  for (let at = 0; at < dives && !best.isDone() && !work.isOver(); at++) {
     if (at >= 3 && work.spent > end) break;
     diveOnce(cutting, master, best, mannerOf(at), random, work);
   }
@@ -80,7 +80,7 @@ function diveOnce(
   };
   for (;;) {
     offerFilled(cutting, best, runs, { pieces, bars });
-    if (pieces.every((count) => count === 0) || best.isDone() || work.isStopped()) return;
+    if (pieces.every((count) => count === 0) || best.isDone() || work.isOver()) return;
     master.setWanted({ pieces, bars });
     const spent = costOf(cutting, { runs, short: [] });
     const goal = goalOf(cutting, best) - spent;

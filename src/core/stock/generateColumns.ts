@@ -71,8 +71,7 @@ export function generateColumns(
     let added = tryPrices(smooth ?? prices);
     if (added === 0 && smooth) added = tryPrices(prices);
     const result = { patterns: answer.patterns, dual: best, bound: wholeBound(best?.bound ?? 0) };
-    if (added === 0 || result.bound >= until.bound || round >= until.rounds || work.isStopped())
-      return result;
+    if (added === 0 || result.bound >= until.bound || round >= until.rounds || work.isOver()) return result;
     if (!until.isExact && result.bound >= wholeBound(objectiveOf(answer, wanted, master.limited)))
       return result;
   }

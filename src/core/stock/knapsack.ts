@@ -1,5 +1,5 @@
 import type { Cutting } from './cutting.js';
-import { miterLoss } from './miterLoss.js';
+import { miterCount } from './miterCount.js';
 
 export interface Fill {
   /** By item. */
@@ -62,6 +62,13 @@ export function knapsack(
         0,
       );
   const counts = new Int32Array(n);
+  const miters = cutting.isSquare ? undefined : miterCount(cutting);
+  const put = (k: number, pieces: number) => {
+    counts[k] = (counts[k] as number) + pieces;
+    room -= pieces * (sizes[k] as number);
+    value += pieces * (worth[k] as number);
+    miters?.add(order[k] as number, pieces);
+  };
   const found: Fill[] = [];
   let best = above;
   let room = capacity;
@@ -69,22 +76,17 @@ export function knapsack(
   let nodes = 0;
   let at = 0;
   const hopeAt = (k: number) => value + Math.floor(room * (dense[k] as number) * (1 + 1e-12) + 1e-9);
-  const hopeWithLoss = (k: number) => {
-    const loss = miterLoss(cutting, order, counts);
-    return value + Math.floor((room - loss) * (denseApart[k] as number) * (1 + 1e-12) + 1e-9);
-  };
+  const hopeWithLoss = (k: number, loss: number) =>
+    value + Math.floor((room - loss) * (denseApart[k] as number) * (1 + 1e-12) + 1e-9);
   const isHopeless = (k: number) =>
-    hopeAt(k) <= best || (!cutting.isSquare && value > 0 && hopeWithLoss(k) <= best);
+    hopeAt(k) <= best || (miters !== undefined && value > 0 && hopeWithLoss(k, miters.loss()) <= best);
   for (;;) {
     while (at < n && room >= (least[at] as number) && !isHopeless(at)) {
-      const count = Math.min(most[at] as number, Math.floor(room / (sizes[at] as number)));
-      counts[at] = count;
-      room -= count * (sizes[at] as number);
-      value += count * (worth[at] as number);
+      put(at, Math.min(most[at] as number, Math.floor(room / (sizes[at] as number))));
       at++;
     }
     nodes++;
-    if (value > best && room >= (cutting.isSquare ? 0 : miterLoss(cutting, order, counts))) {
+    if (value > best && room >= (miters?.loss() ?? 0)) {
       best = value;
       found.push({ counts: byItem(cutting, order, counts), value });
     }
@@ -99,14 +101,10 @@ export function knapsack(
     for (at--; ; at--) {
       while (at >= 0 && counts[at] === 0) at--;
       if (at < 0) return { found, atMost: Math.max(best, above), nodes, isComplete: true };
-      counts[at] = (counts[at] as number) - 1;
-      room += sizes[at] as number;
-      value -= worth[at] as number;
+      put(at, -1);
       if (hopeAt(at + 1) > best) break;
       // Fewer of this are worth still less.
-      room += (counts[at] as number) * (sizes[at] as number);
-      value -= (counts[at] as number) * (worth[at] as number);
-      counts[at] = 0;
+      put(at, -(counts[at] as number));
     }
     at++;
   }

@@ -1,4 +1,5 @@
 import type { Cutting } from './cutting.js';
+import { miterCount } from './miterCount.js';
 
 /** What joins the pieces of a bar: how often the walk goes the way between neighboring places without a piece. */
 export interface Joins {
@@ -28,7 +29,10 @@ export interface Joins {
  * Source: the rural postman on a line, own; an exhaustive search of order and turning is its referee.
  */
 export function miterLoss(cutting: Cutting, items: ArrayLike<number>, counts: ArrayLike<number>): number {
-  return cutting.isSquare ? 0 : joinsOf(cutting, items, counts).loss;
+  if (cutting.isSquare) return 0;
+  const count = miterCount(cutting);
+  for (let k = 0; k < items.length; k++) count.add(items[k] as number, counts[k] as number);
+  return count.loss();
 }
 
 export function joinsOf(cutting: Cutting, items: ArrayLike<number>, counts: ArrayLike<number>): Joins {

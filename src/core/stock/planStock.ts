@@ -45,7 +45,8 @@ const roundsOfCorrection = 30;
 export function planStock(problem: StockProblem, options: PlanOptions = {}): StockPlan {
   const { solver, clock } = options;
   const start = clock?.now() ?? 0;
-  const work = countWork(() => clock !== undefined && clock.now() - start > clock.longestMs);
+  const limits = { ...usualLimits, ...options.limits };
+  const work = countWork(() => clock !== undefined && clock.now() - start > clock.longestMs, limits.work);
   requireStockProblem(problem);
   const { cutting, tooLong } = withoutTooLong(wholeUnits(problem));
   let isByPatterns = false;
@@ -62,8 +63,7 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
       best.offer(packing);
       return best.isDone();
     });
-  if (solver && !best.isDone())
-    isByPatterns = solveStock(cutting, solver, best, { ...usualLimits, ...options.limits }, work);
+  if (solver && !best.isDone()) isByPatterns = solveStock(cutting, solver, best, limits, work);
   return planned();
 }
 

@@ -10,6 +10,8 @@ import { wholePlan } from './wholePlan.js';
 import type { Work } from './work.js';
 
 export interface SolveLimits {
+  /** All that may be spent before the last program in whole numbers; about microseconds. */
+  work: number;
   dives: number;
   /** What dives may spend in all; about microseconds. */
   diveWork: number;
@@ -21,13 +23,21 @@ export interface SolveLimits {
 }
 
 export const usualLimits: SolveLimits = {
+  work: 2.5e7,
   dives: 43,
   diveWork: 3e6,
   patterns: 12_000,
   patternNodes: 3e6,
   wholeNodes: 3000,
-  wholeIterations: 400_000,
+  wholeIterations: 20_000,
 };
+
+/** Iterations take the longer the larger the program is: rows and columns times iterations. */
+const wholeSize = 3e7;
+/** A plan of the patterns found so far, which proves nothing, is worth less of the time. */
+const restrictedShare = 0.25;
+/** And may be so much dearer than the least of them. */
+const restrictedGap = 0.001;
 
 const firstDives = 3;
 
@@ -68,7 +78,7 @@ export function solveStock(
     }
     best.raise(first.bound);
     dive(cutting, master, best, firstDives, limits.diveWork, work);
-    if (best.isDone() || work.isStopped()) return false;
+    if (best.isDone() || work.isOver()) return false;
     const exact = generateColumns(cutting, master, wanted, { ...until, isExact: true }, work);
     const duals = [first.dual, exact?.dual].filter((dual) => dual !== undefined);
     const dual = duals.reduce((one, other) => (other.bound > one.bound ? other : one));
@@ -78,7 +88,7 @@ export function solveStock(
     const few = { ...limits, patterns: limits.patterns / 10, patternNodes: limits.patternNodes / 10 };
     if (proveByPatterns(cutting, solver, best, dual, few, work)) return true;
     dive(cutting, master, best, limits.dives, limits.diveWork, work);
-    if (best.isDone() || work.isStopped()) return false;
+    if (best.isDone() || work.isOver()) return false;
     if (proveByPatterns(cutting, solver, best, dual, limits, work)) return true;
     restrictedPlan(cutting, solver, best, master, limits, work);
     return false;
@@ -115,7 +125,7 @@ function proveByPatterns(
   });
   const all = patterns.filter((pattern) => pattern !== undefined);
   if (all.length < patterns.length || all.length > limits.patterns) return false;
-  const wholeLimits = { nodes: limits.wholeNodes, iterations: limits.wholeIterations };
+  const wholeLimits = { ...wholeLimitsOf(cutting, all.length, limits, 1), nearEnough: 0 };
   const { status, packing } = wholePlan(cutting, solver, all, below, wholeLimits, work);
   if (packing) best.offer(packing);
   if (status === 'stopped' || !Number.isFinite(belowOf(cutting, best))) return false;
@@ -132,9 +142,24 @@ function restrictedPlan(
   limits: SolveLimits,
   work: Work,
 ): void {
-  const wholeLimits = { nodes: limits.wholeNodes, iterations: limits.wholeIterations };
-  const { packing } = wholePlan(cutting, solver, master.patterns, belowOf(cutting, best), wholeLimits, work);
+  const below = belowOf(cutting, best);
+  const nearEnough = Number.isFinite(below) ? below * restrictedGap : 0;
+  const wholeLimits = {
+    ...wholeLimitsOf(cutting, master.patterns.length, limits, restrictedShare),
+    nearEnough,
+  };
+  const { packing } = wholePlan(cutting, solver, master.patterns, below, wholeLimits, work);
   if (packing) best.offer(packing);
+}
+
+function wholeLimitsOf(
+  cutting: Cutting,
+  patterns: number,
+  limits: SolveLimits,
+  share: number,
+): { nodes: number; iterations: number } {
+  const iterations = Math.min(limits.wholeIterations, wholeSize / (cutting.items.length + patterns));
+  return { nodes: limits.wholeNodes, iterations: share * iterations };
 }
 
 /** What all bars cost that can be had and that a plan could use: no plan without shortage costs more. */

@@ -18,7 +18,7 @@ export interface WholePlan {
  * @param solver of linear programs
  * @param patterns each at most as often as it takes to cut all its pieces
  * @param below plans must cost less; Infinity where pieces may also be left out
- * @param limits nodes and iterations
+ * @param limits nodes and iterations; a plan that is above the least by less than `nearEnough` steps is good enough
  * @param work counted
  * @returns the plan, and whether it is the best of these patterns
  * Valid for every cutting. Throws nothing.
@@ -30,7 +30,7 @@ export function wholePlan(
   solver: LinearSolver,
   patterns: readonly Pattern[],
   below: number,
-  limits: Pick<WholeLimits, 'nodes' | 'iterations'>,
+  limits: Pick<WholeLimits, 'nodes' | 'iterations' | 'nearEnough'>,
   work: Work,
 ): WholePlan {
   if (patterns.length === 0) return { status: 'none', packing: undefined };
@@ -48,7 +48,8 @@ export function wholePlan(
   } else columns.push(...leftOut(cutting));
   const answer = solver.solveWhole(rows, columns, {
     ...limits,
-    nearEnough: 0.999,
+    // Costs are whole steps.
+    nearEnough: Math.max(0.999, limits.nearEnough),
     isStopped: () => work.isStopped(),
   });
   if (!answer.columns) return { status: answer.status, packing: undefined };

@@ -5,6 +5,8 @@ export interface Work {
   add: (amount: number) => void;
   /** Whether the clock, which is only a safety net, says to end. */
   isStopped: () => boolean;
+  /** Whether to end, by the clock or because all is spent. */
+  isOver: () => boolean;
 }
 
 /** Nodes of a knapsack search. */
@@ -14,12 +16,15 @@ export const cellWork = 0.002;
 /** An iteration of a linear program, by rows and columns. */
 export const iterationWork = 0.02;
 
-export function countWork(isStopped: () => boolean): Work {
+export function countWork(isStopped: () => boolean, most: number): Work {
   return {
     spent: 0,
     add(amount) {
       this.spent += amount;
     },
     isStopped,
+    isOver() {
+      return this.spent > most || isStopped();
+    },
   };
 }
