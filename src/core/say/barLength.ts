@@ -1,16 +1,17 @@
 import { feetInchText } from '../quantity/feetInch.js';
-import { formatNumber } from '../quantity/formatLength.js';
-import { type LengthUnit, mmPerInch } from '../quantity/units.js';
-import { size } from './sizes.js';
+import { formatLength } from '../quantity/formatLength.js';
+import { type LengthUnit, mmPerFoot } from '../quantity/units.js';
 
-const inchesPerFoot = 12;
-/** What a tape shows. */
-const denominator = 16;
+/** Shorter pieces are told in inches: `31-1/2"`, and `4'-2"` from here on. Common practice, no source. */
+const leastInFeetMm = 3 * mmPerFoot;
+const finestDenominator = 64;
 
-/** A length along a bar as a tape shows it, with its unit: `6'-2 1/8"`, `9-1/2 in`, `1240.5 mm`. */
+/** The length of a bar, a piece or a cut as the shop says it, never rounded to a coarser mark: `4'-2 1/32"`, `31-1/2"`, `1240.5 mm`. */
 export function barLength(lengthMm: number, unit: LengthUnit): string {
-  if (unit === 'mm') return `${formatNumber(lengthMm, 1)} mm`;
-  const inches = lengthMm / mmPerInch;
-  if (inches >= inchesPerFoot) return feetInchText({ lengthMm, denominator });
-  return size((Math.round(inches * denominator) / denominator) * mmPerInch, unit);
+  const plain = formatLength(lengthMm, unit);
+  if (unit === 'mm') return `${plain} mm`;
+  const isFraction = !plain.includes('.');
+  return isFraction && lengthMm >= leastInFeetMm
+    ? feetInchText({ lengthMm, denominator: finestDenominator })
+    : `${plain}"`;
 }

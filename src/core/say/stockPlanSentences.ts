@@ -4,6 +4,7 @@ import type { StockJob } from '../stock/list/stockJob.js';
 import { isPriced } from '../stock/list/problemOf.js';
 import type { StockPlan } from '../stock/stockPlan.js';
 import { barLength } from './barLength.js';
+import { gapPercent, shortageWords, stockGap } from './stockWords.js';
 
 /*
  * What is said of the plan of a job: while it is made, and how good it is. Money has the currency of the shop.
@@ -72,24 +73,15 @@ export function proofSentences(
   ];
 }
 
-const thousand = 1000;
-
 function gapSentence(plan: StockPlan, job: PlannedOf, currency: string, unit: LengthUnit): string {
   const { least } = amounts(plan, job, currency, unit);
   if (plan.bound <= 0) return 'Not proven: how near the least it is, is not known.';
-  // Never told smaller than it is.
-  const tenths = Math.ceil(((plan.purchase - plan.bound) / plan.bound) * thousand * (1 - roundingShare));
-  return `Not proven: ${least}; this is at most ${tenths / 10}% above it.`;
+  return `Not proven: ${least}; this is at most ${gapPercent(stockGap(plan))} above it.`;
 }
 
-/** Pieces that no bar is left for. */
-export function shortageSentence(
-  { part, pieces, why }: PlannedJob['shortages'][number],
-  unit: LengthUnit,
-): string {
-  const name = part.mark === '' ? 'without a mark' : part.mark;
-  const what = `${pieces.toLocaleString('en')} × ${name} (${barLength(part.longMm, unit)})`;
-  return why === 'too long'
-    ? `Not cut: ${what}. No bar that can be had is long enough.`
-    : `Not cut: ${what}. There are not enough bars.`;
+/** Pieces that find no bar, in a sentence with their mark. */
+export function shortageSentence(shortage: PlannedJob['shortages'][number], unit: LengthUnit): string {
+  const { mark, longMm } = shortage.part;
+  const name = mark === '' ? 'without a mark' : mark;
+  return `${shortageWords(shortage, `${name} (${barLength(longMm, unit)})`)}.`;
 }

@@ -1,19 +1,20 @@
 import type { Cutting, Item, StockBar } from './cutting.js';
 import type { StockPart, StockProblem } from './stockProblem.js';
 
-const nanometersPerMm = 1e6;
-/** Lengths that are nearer than this to a whole nanometer are one. */
-const toleranceNm = 1e-3;
-/** Where miters bring numbers that no grid holds. */
-const miterGridNm = 2500;
+/** The finest length that counts; so fine that what it rounds stays below the slack of a bar. */
+const ticksPerMm = 1e8;
+/** Lengths that are nearer than this to a whole tick are one. */
+const toleranceTicks = 0.01;
+/** What a bar may be overfilled by: 5 nm. So 500 pieces that are each rounded up to a tick still fit where they just fit. */
+const slackTicks = 500;
 
 /**
  * A stock problem in whole units, with like parts as one.
  *
- * Without miters a piece takes l + k, and the unit is the greatest length that all of these are whole multiples of, so
- * nothing is lost (lengths are whole nanometers; others are rounded up to one). With miters the unit is at most
- * 2.5 µm; sizes are rounded up, and half a unit is added for each mitered face, because the places of faces are rounded
- * to the nearest: a mitered piece counts at most 3 units, 0.0075 mm, more than it takes, a square one nothing.
+ * Without miters a piece takes l + k. A mitered face adds K − T to that and stands at T + K, with T = b · |tan θ| / 2 and
+ * K = (k / cos θ − k) / 2. All are rounded to ticks of 10 pm so that no plan is too tight: T down, the others up; and as
+ * one T and one K serve size and place, what cancels in mm cancels in ticks. A bar has a slack of 5 nm, more than that
+ * rounding adds up to, so what just fits by hand fits here. The unit is the greatest that all are whole multiples of.
  * @param problem checked; lengths in mm, angles in rad
  * @returns items by falling size, stocks by place
  * Valid for every checked problem. Throws nothing.
@@ -21,24 +22,21 @@ const miterGridNm = 2500;
  * Source: own.
  */
 export function wholeUnits(problem: StockProblem): Cutting {
-  const isSquare = problem.parts.every((part) => part.leanLeftRad === 0 && part.leanRightRad === 0);
-  const squares = problem.parts.filter((part) => part.leanLeftRad === 0 && part.leanRightRad === 0);
-  const kerfNm = nanometersUp(problem.kerfMm);
-  const base = squares.reduce((sum, part) => greatestDivisor(sum, nanometersUp(part.lengthMm) + kerfNm), 0);
-  const unitNm = isSquare ? base : base === 0 ? miterGridNm : base / Math.ceil(base / miterGridNm);
+  const leans = problem.parts.flatMap(({ leanLeftRad, leanRightRad }) => [leanLeftRad, leanRightRad]);
+  const faces = leans.map((lean) => faceTicks(lean, problem));
+  const sizes = problem.parts.map((part) => sizeTicks(part, problem));
+  const ticks = [...sizes, ...faces.map(({ place }) => Math.abs(place))].reduce(greatestDivisor, 0) || 1;
   const placeOf = (leanRad: number) => {
-    const place = Math.round(
-      (placeOfFace(leanRad, problem.widthMm, problem.kerfMm) * nanometersPerMm) / unitNm,
-    );
+    const place = Math.round(faceTicks(leanRad, problem).place / ticks);
     // Turned over, a face leans the other way. `+ 0` because a square one has no sign.
     return (problem.turning === 'over and round' ? Math.abs(place) : place) + 0;
   };
   return {
-    items: itemsOf(problem, unitNm, placeOf),
+    items: itemsOf(problem, sizes, ticks, placeOf),
     placeOf,
     isDirected: problem.turning === 'none',
-    isSquare,
-    ...stocksOf(problem, unitNm),
+    isSquare: leans.every((lean) => lean === 0),
+    ...stocksOf(problem, ticks),
   };
 }
 
@@ -49,27 +47,32 @@ export function placeOfFace(leanRad: number, widthMm: number, kerfMm: number): n
   return leanRad < 0 ? -place : place;
 }
 
-/** What a piece takes along the middle of its width, with half of what each of its cuts takes. */
-export function sizeMm(part: StockPart, widthMm: number, kerfMm: number): number {
-  const leans = [part.leanLeftRad, part.leanRightRad].map(Math.abs);
-  return leans.reduce(
-    (size, lean) => size - (widthMm * Math.tan(lean)) / 2 + kerfMm / (2 * Math.cos(lean)),
-    part.lengthMm,
-  );
+/** Where a face stands, and what it adds to its piece. */
+function faceTicks(leanRad: number, { widthMm, kerfMm }: StockProblem): { place: number; added: number } {
+  const lean = Math.abs(leanRad);
+  const overhang = ticksDown((widthMm * Math.tan(lean)) / 2);
+  const cut = ticksUp(kerfMm / (2 * Math.cos(lean)) - kerfMm / 2);
+  return { place: Math.sign(leanRad) * (overhang + cut), added: cut - overhang };
 }
 
-function itemsOf(problem: StockProblem, unitNm: number, placeOf: (leanRad: number) => number): Item[] {
-  const { widthMm, kerfMm, turning } = problem;
+/** What a piece takes along the middle of its width, with half of what each of its cuts takes. */
+function sizeTicks(part: StockPart, problem: StockProblem): number {
+  const [left, right] = [faceTicks(part.leanLeftRad, problem), faceTicks(part.leanRightRad, problem)];
+  return Math.max(1, ticksUp(part.lengthMm + problem.kerfMm) + left.added + right.added);
+}
+
+function itemsOf(
+  { parts, turning }: StockProblem,
+  sizes: readonly number[],
+  ticks: number,
+  placeOf: (leanRad: number) => number,
+): Item[] {
   const byKey = new Map<string, Item & { parts: { part: number; pieces: number }[] }>();
-  problem.parts.forEach((part, at) => {
+  parts.forEach((part, at) => {
     const places = [part.leanLeftRad, part.leanRightRad].map(placeOf);
     if (turning !== 'none') places.sort((a, b) => a - b);
     const [left = 0, right = 0] = places;
-    const faces = [part.leanLeftRad, part.leanRightRad].filter((lean) => lean !== 0).length;
-    const size =
-      faces === 0
-        ? Math.round((nanometersUp(part.lengthMm) + nanometersUp(kerfMm)) / unitNm)
-        : Math.ceil((sizeMm(part, widthMm, kerfMm) * nanometersPerMm) / unitNm + faces / 2);
+    const size = Math.round((sizes[at] as number) / ticks);
     const key = `${String(size)} ${String(left)} ${String(right)}`;
     const item = byKey.get(key) ?? { size, left, right, demand: 0, parts: [] };
     item.demand += part.pieces;
@@ -79,16 +82,16 @@ function itemsOf(problem: StockProblem, unitNm: number, placeOf: (leanRad: numbe
   return [...byKey.values()].sort((a, b) => b.size - a.size || a.left - b.left || a.right - b.right);
 }
 
-function stocksOf(problem: StockProblem, unitNm: number): { stocks: StockBar[]; costStep: number } {
+function stocksOf(problem: StockProblem, ticks: number): { stocks: StockBar[]; costStep: number } {
   const { kerfMm, trimMm, gripMm } = problem;
   const prices = problem.stocks.map(({ price, lengthMm }) => price ?? lengthMm);
   const grid = priceGrid(Math.max(...prices));
   const costs = prices.map((price) => Math.round(price / grid));
   const step = costs.reduce(greatestDivisor, 0) || 1;
   // The last cut runs off the end of a bar that nothing holds.
-  const lostNm = nanometersUp(trimMm) + nanometersUp(gripMm) - (gripMm > 0 ? 0 : nanometersUp(kerfMm));
+  const lostMm = trimMm + gripMm - (gripMm > 0 ? 0 : kerfMm);
   const stocks = problem.stocks.map(({ lengthMm, available }, at) => ({
-    capacity: Math.max(0, Math.floor((nanometersDown(lengthMm) - lostNm) / unitNm + 1e-9)),
+    capacity: Math.max(0, Math.floor(((lengthMm - lostMm) * ticksPerMm + slackTicks) / ticks)),
     cost: (costs[at] as number) / step,
     available: available ?? Infinity,
   }));
@@ -100,12 +103,12 @@ function priceGrid(highest: number): number {
   return highest === 0 ? 1 : 10 ** (Math.ceil(Math.log10(highest)) - 7);
 }
 
-function nanometersUp(mm: number): number {
-  return Math.ceil(mm * nanometersPerMm - toleranceNm);
+function ticksUp(mm: number): number {
+  return Math.ceil(mm * ticksPerMm - toleranceTicks);
 }
 
-function nanometersDown(mm: number): number {
-  return Math.floor(mm * nanometersPerMm + toleranceNm);
+function ticksDown(mm: number): number {
+  return Math.floor(mm * ticksPerMm + toleranceTicks);
 }
 
 function greatestDivisor(one: number, other: number): number {

@@ -24,7 +24,7 @@ export function planRows(
   });
   const short = plan.shortages.map((shortage): CellValue[] => {
     const part = parts[shortage.part];
-    return ['', '', part ? shortageWords(shortage, part, unit) : '', '', ''];
+    return ['', '', part ? shortageWords(shortage, stockPartWords(part, unit)) : '', '', ''];
   });
   const sum = (of: (bar: PlannedBar) => number) =>
     plan.bars.reduce((total, bar) => total + bar.bars * of(bar), 0);

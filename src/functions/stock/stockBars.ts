@@ -1,6 +1,6 @@
 import { refuse } from '../../core/inputError.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
-import { proofWords, shortageWords, stockGap } from '../../core/say/stockWords.js';
+import { proofWords, shortageWords, stockGap, stockPartWords } from '../../core/say/stockWords.js';
 import type { StockPlan } from '../../core/stock/stockPlan.js';
 import type { StockProblem } from '../../core/stock/stockProblem.js';
 import { define } from '../descriptor/descriptor.js';
@@ -13,7 +13,7 @@ export const stockBars = define({
   arguments: stockArguments,
   result: 'count',
   gives:
-    'The number of bars of the plan that STOCKPLAN shows, with the proof there; as text, "48 bars without the solver, at most 2.1 % above the least", where the solver did not load and nothing is proven.',
+    'The number of bars of the plan that STOCKPLAN shows, with the proof there; as text, "48 bars without the solver, at most 2.1% above the least", where the solver did not load and nothing is proven.',
   errors: '#VALUE! with the part, where some parts cannot be cut; otherwise as STOCKPLAN.',
   source: stockSource,
   example: '=TONROW.STOCKBARS({50,6;31.5,8},{240},"in","1/8")',
@@ -35,6 +35,7 @@ function refuseShort({ shortages }: StockPlan, { parts }: StockProblem, unit: Le
   const [first] = shortages;
   const part = parts[first?.part ?? -1];
   if (!first || !part) return;
+  const words = shortageWords(first, stockPartWords(part, unit));
   const others = shortages.length > 1 ? `, and ${shortages.length - 1} more` : '';
-  refuse('Stock', '', `${shortageWords(first, part, unit)}${others}.`, 'Give longer bars, or more of them.');
+  refuse('Stock', '', `${words}${others}.`, 'Give longer bars, or more of them.');
 }

@@ -2,12 +2,14 @@ import { parseArgs } from 'node:util';
 import { type BookStock, stockOfBook } from '../../print/stock/stockOfBook.js';
 import { stockText } from '../../print/stock/stockText.js';
 import { openWorkbook } from '../../xlsx/workbook.js';
+import { PlannerFailed, PlanQueue } from '../../planner/planQueue.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import { bookOfFile } from '../book/bookOfFile.js';
 import { nodeCodec } from '../files/nodeCodec.js';
 import { readWorkbookFile } from '../files/readFile.js';
 import { builtFunctions } from '../functions/builtFunctions.js';
 import { calculateWorkbook } from '../recalculate/calculate.js';
+import { plannerThreads } from '../planner/plannerThreads.js';
 import { withStockSheet } from '../stock/withStockSheet.js';
 import { type CommandSetting, standard, wrongCall } from './output.js';
 import { checkTarget, writeTarget } from './target.js';
@@ -45,7 +47,12 @@ export async function stock(argv: string[], setting: CommandSetting = standard):
     const calculated = await calculateWorkbook(openWorkbook(bytes, nodeCodec), functions, []);
     const onSection = (section: string, at: number, of: number) =>
       setting.progress?.(`Planning ${section}, ${at} of ${of} …`);
-    const made = await stockOfBook(bookOfFile(calculated), { ...call, onSection });
+    const { plan } = new PlanQueue(plannerThreads(setting.folder ?? import.meta.dirname));
+    const made = await stockOfBook(bookOfFile(calculated), {
+      ...call,
+      onSection,
+      plan: (problem) => plan(problem),
+    });
     setting.progress?.('');
     if ('problem' in made) throw new WorkbookRefused(made.problem);
     const stale = calculated.stale.size;
@@ -58,7 +65,8 @@ export async function stock(argv: string[], setting: CommandSetting = standard):
     if (stale > 0) setting.err(`${stale} cells may be stale: let the spreadsheet program calculate them.\n`);
     return made.isWhole && stale === 0 ? 0 : 3;
   } catch (error) {
-    if (!(error instanceof WorkbookRefused)) throw error;
+    setting.progress?.('');
+    if (!(error instanceof WorkbookRefused) && !(error instanceof PlannerFailed)) throw error;
     setting.err(`${error.message}\n`);
     if (call.json) setting.out(`${JSON.stringify({ in: source, error: error.message })}\n`);
     return 1;

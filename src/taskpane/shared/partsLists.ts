@@ -1,5 +1,4 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
-import { isStockTable } from '../../core/shop/readStock.js';
 import { type Area, overlap } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
 import { isPartsList } from './isPartsList.js';
@@ -21,8 +20,7 @@ export async function partsLists(
 ): Promise<PartsList[]> {
   const own = Object.values(shopTables).map(({ area }) => area);
   const tables = (await workbook.tables()).filter(
-    ({ name, area, headings }) =>
-      !own.some((each) => overlap(each, area)) && !isStockTable(name) && isPartsList(headings),
+    ({ name, area, headings }) => !own.some((each) => overlap(each, area)) && isPartsList(headings, name),
   );
   const read = await workbook.read(
     tables.map(({ name }) => ({ table: name, part: 'data' }) as const),

@@ -96,7 +96,7 @@ async function rowOfTable(
   tables: readonly Table[],
 ): Promise<Subject | undefined> {
   const table = tableAt(cell, tables);
-  if (!table || cell.row === table.area.row || !isPartsList(table.headings)) return undefined;
+  if (!table || cell.row === table.area.row || !isPartsList(table.headings, table.name)) return undefined;
   const area = { ...table.area, row: cell.row, rows: 1 };
   const [read] = await workbook.read([area], ['values']);
   return { kind: 'row', headings: table.headings, cells: read?.values[0] ?? [], area };

@@ -10,6 +10,7 @@ import { type StockChoice, firstChoice, jobsOf } from './jobsOf.js';
 import { LengthsStep } from './LengthsStep.js';
 import { PlanStep } from './PlanStep.js';
 import { RowsStep } from './RowsStep.js';
+import { useListRows } from './useListRows.js';
 import { useStockSource } from './useStockSource.js';
 
 /** The place where bars are planned: which to buy, and what to cut from each. */
@@ -52,8 +53,12 @@ function NoShop({ isBroken }: { isBroken: boolean }) {
 function PlanBars({ workbook, shop }: { workbook: Workbook; shop: ReadyShop }) {
   const source = useStockSource(workbook, shop);
   const { value: choice, set: choose } = useKept<StockChoice>('stock choice', () => firstChoice);
-  const jobs = useMemo(() => source && jobsOf(source, choice, shop.shop), [source, choice, shop.shop]);
-  if (!source || !jobs) return <Spinner label="Looking for lists" />;
+  const rows = useListRows(source, choice.list, shop.shop);
+  const jobs = useMemo(
+    () => rows && ('problem' in rows ? rows : jobsOf(rows, source?.stock, choice, shop.shop)),
+    [rows, source?.stock, choice, shop.shop],
+  );
+  if (!source) return <Spinner label="Looking for lists" />;
   if (source.lists.length === 0)
     return (
       <Text>
@@ -61,6 +66,7 @@ function PlanBars({ workbook, shop }: { workbook: Workbook; shop: ReadyShop }) {
         Parts, Add check columns makes it one.
       </Text>
     );
+  if (!jobs) return <Spinner label="Checking the rows" />;
   return (
     <>
       <RowsStep {...{ source, choice, choose, jobs }} />

@@ -1,8 +1,9 @@
 import { InputError } from '../../core/inputError.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { readStock } from '../../core/shop/readStock.js';
+import { jobsOfRows } from '../../core/stock/list/jobsOfRows.js';
+import type { ListRow } from '../../core/stock/list/listRow.js';
 import type { StockJobs } from '../../core/stock/list/stockJob.js';
-import { stockJobs } from '../../core/stock/list/stockJobs.js';
 import type { StockSource } from './useStockSource.js';
 
 /** What is asked for in the two steps. */
@@ -21,20 +22,15 @@ export const firstChoice: StockChoice = {
   commonLengths: false,
 };
 
-/** The jobs of the chosen lists, or the sentence that says why they cannot be read. */
+/** The jobs of checked rows, or the sentence that says why they cannot be planned. */
 export function jobsOf(
-  source: StockSource,
+  rows: readonly ListRow[],
+  stock: StockSource['stock'],
   choice: StockChoice,
   shop: Shop,
 ): StockJobs | { problem: string } {
-  const chosen = source.lists.filter(({ name }) => name === choice.list);
-  const lists = (chosen.length > 0 ? chosen : source.lists).map(({ name, headings, values }) => ({
-    name,
-    headings,
-    rows: values,
-  }));
   try {
-    return stockJobs(lists, shop, readStock(source.stock?.values, shop), {
+    return jobsOfRows(rows, shop, readStock(stock?.values, shop), {
       withoutFailing: !choice.withFailing,
       withoutOffPress: !choice.withOffPress,
       commonLengths: choice.commonLengths,

@@ -1,13 +1,7 @@
 import { radianPerDegree } from '../../quantity/units.js';
+import { whyShort } from '../../say/stockWords.js';
 import type { CutBar, ListPlan, PlannedJob } from './jobPlan.js';
-import {
-  boughtName,
-  leftOutWords,
-  shortageWords,
-  statusWords,
-  totalStatusWords,
-  unplannedWords,
-} from './planWords.js';
+import { boughtName, leftOutWords, statusWords, totalStatusWords, unplannedWords } from './planWords.js';
 
 /** The plan of a list as plain data with the unit in each key, for programs: mm, degrees from square, kg. */
 export function planJson(plan: ListPlan): Record<string, unknown> {
@@ -78,7 +72,7 @@ function sectionJson(job: PlannedJob): Record<string, unknown> {
       mark: shortage.part.mark,
       pieces: shortage.pieces,
       lengthMm: shortage.part.longMm,
-      why: shortageWords(shortage),
+      why: whyShort(shortage),
     })),
   };
 }

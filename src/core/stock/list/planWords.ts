@@ -1,7 +1,8 @@
 import { formatLength } from '../../quantity/formatLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { StockPlan } from '../stockPlan.js';
-import type { JobShortage, ListPlan, UnplannedJob } from './jobPlan.js';
+import { proofWords } from '../../say/stockWords.js';
+import type { ListPlan, UnplannedJob } from './jobPlan.js';
 import { commonLengthsMm } from './commonLengths.js';
 import type { JobPart, LeftOut, StockJob } from './stockJob.js';
 
@@ -12,16 +13,10 @@ import type { JobPart, LeftOut, StockJob } from './stockJob.js';
 /** How good a plan is: `Proven: no plan buys less.` */
 export function statusWords(plan: StockPlan): string {
   if (plan.shortages.length > 0) return 'Short: not all pieces can be cut from this stock.';
-  if (plan.proof !== undefined) return 'Proven: no plan buys less.';
+  const words = proofWords(plan);
   const before = plan.isStopped ? 'Stopped: ' : plan.by === 'steps only' ? 'Without the solver: ' : '';
-  const most = `at most ${gapText(plan)} above the least.`;
-  return before === '' ? most.replace('at', 'At') : before + most;
-}
-
-/** Rounded up to the next 0.1%. */
-function gapText({ purchase, bound }: StockPlan): string {
-  const tenths = bound > 0 ? Math.ceil(((purchase - bound) / bound) * 1000 - 1e-9) : 1000;
-  return `${Math.max(1, tenths) / 10}%`;
+  const said = plan.proof === undefined ? before + words : words;
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
 }
 
 /** The plans of all jobs in one sentence. */
@@ -100,11 +95,6 @@ export function unplannedWords({ job, why }: UnplannedJob, unit: LengthUnit): st
     .map((mm) => (unit === 'in' ? `${mm / 304.8} ft` : `${mm} mm`))
     .join(' and ');
   return `The Stock table has no length for it. Add a row, or use common lengths (${lengths}, invented).`;
-}
-
-/** Why pieces are short; a clause. */
-export function shortageWords({ why }: JobShortage): string {
-  return why === 'too long' ? 'too long for every bar that can be had' : 'not enough bars on hand';
 }
 
 /** That only some lengths of a job have a price; undefined otherwise. */

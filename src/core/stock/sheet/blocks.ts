@@ -1,9 +1,9 @@
+import { whyShort } from '../../say/stockWords.js';
 import type { JobPart, LeftRow } from '../list/stockJob.js';
 import type { ListPlan, PlannedJob } from '../list/jobPlan.js';
 import {
   boughtName,
   leftOutWords,
-  shortageWords,
   statusWords,
   totalStatusWords,
   unplannedWords,
@@ -137,7 +137,7 @@ export function shortRows({ planned, unit }: ListPlan): SheetRow[] {
         text(markOf(shortage.part)),
         count(shortage.pieces),
         length(shortage.part.longMm, unit),
-        text(shortageWords(shortage)),
+        text(whyShort(shortage)),
       ],
     ),
   );

@@ -4,8 +4,7 @@ import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';
-
-const sliceRows = 200;
+import { inSlices } from '../../shared/inSlices.js';
 
 /** Checks rows in slices; undefined when it was stopped. */
 export function checkRows(
@@ -16,20 +15,4 @@ export function checkRows(
 ): Promise<RowResult[] | undefined> {
   const read = readHeadings(headings);
   return inSlices(rows, (row) => checkRow(row, read, shop), work);
-}
-
-/** Makes something of each row in slices, so that the pane stays alive and can be told to stop; undefined when it was. */
-export async function inSlices<Row, Made>(
-  rows: readonly Row[],
-  make: (row: Row) => Made,
-  { signal, progress }: LongWork,
-): Promise<Made[] | undefined> {
-  const made: Made[] = [];
-  for (let from = 0; from < rows.length; from += sliceRows) {
-    if (signal?.aborted) return undefined;
-    for (const row of rows.slice(from, from + sliceRows)) made.push(make(row));
-    progress?.(made.length, rows.length);
-    await new Promise((resolve) => setTimeout(resolve));
-  }
-  return made;
 }

@@ -5,7 +5,7 @@ import { type Headings, readHeadings } from '../../../core/row/headings/readHead
 import type { Shop } from '../../../core/shop/readShop.js';
 import { type RowWorkResult, workOnChecked } from '../../../core/work/workOnRow.js';
 import type { LongWork } from '../../../workbook/longWork.js';
-import { inSlices } from './checkRows.js';
+import { inSlices } from '../../shared/inSlices.js';
 import { type ColumnMatch, headingsOf } from './columnMatch.js';
 import type { ListRead } from './listRead.js';
 import { type WorkCompared, workCompared } from './workCompared.js';

@@ -1,0 +1,61 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { InputError } from '../../core/inputError.js';
+import { readHeadings } from '../../core/row/headings/readHeadings.js';
+import type { Shop } from '../../core/shop/readShop.js';
+import { type ListRow, listRow } from '../../core/stock/list/listRow.js';
+import type { LongWork } from '../../workbook/longWork.js';
+import { inSlices } from '../shared/inSlices.js';
+import type { PartsList } from '../shared/partsLists.js';
+import { useLatest } from '../shared/useLatest.js';
+import type { StockSource } from './useStockSource.js';
+
+type ListRows = readonly ListRow[] | { problem: string };
+
+/**
+ * The checked rows of the list of that name, or of all; checked in slices, so that the pane stays alive. Those of before
+ * stay until the new ones are there; undefined until the first are.
+ */
+export function useListRows(source: StockSource | undefined, list: string, shop: Shop): ListRows | undefined {
+  const lists = useMemo(() => {
+    const chosen = source?.lists.filter(({ name }) => name === list) ?? [];
+    return chosen.length > 0 ? chosen : source?.lists;
+  }, [source, list]);
+  const [rows, setRows] = useState<ListRows>();
+  const aborter = useRef<AbortController>(undefined);
+  const read = useLatest(
+    async () => {
+      const own = new AbortController();
+      aborter.current = own;
+      return lists && rowsOf(lists, shop, own);
+    },
+    (answer) => answer && setRows(answer),
+  );
+  useEffect(() => {
+    read();
+    return () => aborter.current?.abort();
+  }, [read, lists, shop]);
+  return rows;
+}
+
+async function rowsOf(
+  lists: readonly PartsList[],
+  shop: Shop,
+  { signal }: Required<Pick<LongWork, 'signal'>>,
+): Promise<ListRows | undefined> {
+  try {
+    const rows: ListRow[] = [];
+    for (const { name, headings: names, values } of lists) {
+      const headings = readHeadings(names);
+      const places = values.map((cells, index) => ({ cells, place: { list: name, row: index + 1 } }));
+      const made = await inSlices(places, ({ cells, place }) => listRow(cells, headings, place, shop), {
+        signal,
+      });
+      if (!made) return undefined;
+      rows.push(...made.flatMap((row) => row ?? []));
+    }
+    return rows;
+  } catch (error) {
+    if (error instanceof InputError) return { problem: error.message };
+    throw error;
+  }
+}
