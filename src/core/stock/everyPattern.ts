@@ -40,7 +40,8 @@ export function everyPattern(
     if (++nodes > mostNodes) return false;
     const item = items[at];
     if (item === undefined) {
-      if (value < least || !isFull(search, room)) return true;
+      const isEmpty = room === capacity;
+      if (isEmpty || value < least || !isFull(search, room)) return true;
       if (found.length === mostPatterns) return false;
       found.push(patternAt(search));
       return true;

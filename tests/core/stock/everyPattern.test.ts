@@ -28,6 +28,13 @@ describe('Every pattern', () => {
     );
   });
 
+  test('is never a bar of nothing, where no piece fits with its miters', () => {
+    const square = cuttingOf({ sizes: [90], capacities: [100] });
+    const items = square.items.map((item) => ({ ...item, left: 20, right: 20 }));
+    expect(everyPattern({ ...square, items, isSquare: false }, [1], 0, -9, 9, 99, work)).toEqual([]);
+    expect(everyPattern(square, [1], 0, -9, 9, 99, work)).toHaveLength(1);
+  });
+
   test('gives up at the most patterns and nodes', () => {
     const cutting = cuttingOf({ sizes: [30, 20, 10], demands: [9, 9, 9], capacities: [100] });
     expect(everyPattern(cutting, [3, 2, 1], 0, 0, 3, 1e6, work)).toBeUndefined();

@@ -17,7 +17,7 @@ test('no pattern is worth more than pricing says, its patterns beat their bar, a
         prices,
         wanted,
         [1, 1],
-        countWork(() => false),
+        countWork(() => false, Infinity),
       );
       cutting.stocks.forEach(({ capacity, cost }, at) => {
         const fits = (fill: number[]) =>

@@ -8,7 +8,7 @@ import { loadSolver } from '../../../src/planner/highs.js';
 import { cuttingOf, squareProblem } from './support.js';
 
 const solver = await loadSolver();
-const limits = { nodes: usualLimits.wholeNodes, iterations: usualLimits.wholeIterations };
+const limits = { nodes: usualLimits.wholeNodes, iterations: usualLimits.wholeIterations, nearEnough: 0 };
 const plan = (cutting: Cutting, patterns: Parameters<typeof wholePlan>[2], below: number) =>
   wholePlan(
     cutting,
@@ -16,7 +16,7 @@ const plan = (cutting: Cutting, patterns: Parameters<typeof wholePlan>[2], below
     patterns,
     below,
     limits,
-    countWork(() => false),
+    countWork(() => false, Infinity),
   );
 
 /** Pieces of the two items that are cut. */
