@@ -89,7 +89,10 @@ export function shortageSentence(
 ): string {
   const name = part.mark === '' ? 'without a mark' : part.mark;
   const what = `${pieces.toLocaleString('en')} × ${name} (${barLength(part.longMm, unit)})`;
-  return why === 'too long'
-    ? `Not cut: ${what}. No bar that can be had is long enough.`
-    : `Not cut: ${what}. There are not enough bars.`;
+  const reasons = {
+    'too long': 'No bar that can be had is long enough.',
+    'not enough bars': 'There are not enough bars.',
+    'none found': 'No bar was found for it; another plan may cut it.',
+  };
+  return `Not cut: ${what}. ${reasons[why]}`;
 }

@@ -51,6 +51,10 @@ export function shortageWords(
   part: StockPart,
   unit: LengthUnit,
 ): string {
-  const reason = why === 'too long' ? 'no bar that can be had is long enough' : 'not enough bars';
-  return `${pieces} × ${stockPartWords(part, unit)} not cut: ${reason}`;
+  const reasons = {
+    'too long': 'no bar that can be had is long enough',
+    'not enough bars': 'not enough bars',
+    'none found': 'no bar was found for it, another plan may cut it',
+  };
+  return `${pieces} × ${stockPartWords(part, unit)} not cut: ${reasons[why]}`;
 }

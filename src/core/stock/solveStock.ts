@@ -1,4 +1,4 @@
-import { costOf, type Cutting } from './cutting.js';
+import { costOf, mostCost, shortOf, type Cutting } from './cutting.js';
 import { dive } from './dive.js';
 import { everyPattern } from './everyPattern.js';
 import { everything } from './fitDecreasing.js';
@@ -20,6 +20,8 @@ export interface SolveLimits {
   patternNodes: number;
   wholeNodes: number;
   wholeIterations: number;
+  /** What part of these goes into a plan of the patterns found so far, which proves nothing. */
+  restrictedShare: number;
 }
 
 export const usualLimits: SolveLimits = {
@@ -30,12 +32,11 @@ export const usualLimits: SolveLimits = {
   patternNodes: 3e6,
   wholeNodes: 3000,
   wholeIterations: 20_000,
+  restrictedShare: 0.12,
 };
 
 /** Iterations take the longer the larger the program is: rows and columns times iterations. */
 const wholeSize = 3e7;
-/** A plan of the patterns found so far, which proves nothing, is worth less of the time. */
-const restrictedShare = 0.25;
 /** And may be so much dearer than the least of them. */
 const restrictedGap = 0.001;
 
@@ -73,7 +74,8 @@ export function solveStock(
     if (!first) return false;
     if (first.bound > mostCost(cutting)) {
       // The bars do not suffice: what is left is to leave out little.
-      restrictedPlan(cutting, solver, best, master, limits, work);
+      best.isShort = true;
+      restrictedPlan(cutting, solver, best, master, { ...limits, restrictedShare: 1 }, work);
       return false;
     }
     best.raise(first.bound);
@@ -87,6 +89,7 @@ export function solveStock(
     // Where few patterns are left, their program is quicker than more dives.
     const few = { ...limits, patterns: limits.patterns / 10, patternNodes: limits.patternNodes / 10 };
     if (proveByPatterns(cutting, solver, best, dual, few, work)) return true;
+    if (best.isShort) return false;
     dive(cutting, master, best, limits.dives, limits.diveWork, work);
     if (best.isDone() || work.isOver()) return false;
     if (proveByPatterns(cutting, solver, best, dual, limits, work)) return true;
@@ -128,7 +131,12 @@ function proveByPatterns(
   const wholeLimits = { ...wholeLimitsOf(cutting, all.length, limits, 1), nearEnough: 0 };
   const { status, packing } = wholePlan(cutting, solver, all, below, wholeLimits, work);
   if (packing) best.offer(packing);
-  if (status === 'stopped' || !Number.isFinite(belowOf(cutting, best))) return false;
+  if (status === 'stopped') return false;
+  if (!Number.isFinite(belowOf(cutting, best))) {
+    // Of all patterns, none leave nothing out.
+    if (packing && shortOf(cutting, packing) > 0) best.isShort = true;
+    return false;
+  }
   best.raise(belowOf(cutting, best));
   return true;
 }
@@ -145,7 +153,7 @@ function restrictedPlan(
   const below = belowOf(cutting, best);
   const nearEnough = Number.isFinite(below) ? below * restrictedGap : 0;
   const wholeLimits = {
-    ...wholeLimitsOf(cutting, master.patterns.length, limits, restrictedShare),
+    ...wholeLimitsOf(cutting, master.patterns.length, limits, limits.restrictedShare),
     nearEnough,
   };
   const { packing } = wholePlan(cutting, solver, master.patterns, below, wholeLimits, work);
@@ -160,12 +168,6 @@ function wholeLimitsOf(
 ): { nodes: number; iterations: number } {
   const iterations = Math.min(limits.wholeIterations, wholeSize / (cutting.items.length + patterns));
   return { nodes: limits.wholeNodes, iterations: share * iterations };
-}
-
-/** What all bars cost that can be had and that a plan could use: no plan without shortage costs more. */
-function mostCost(cutting: Cutting): number {
-  const pieces = cutting.items.reduce((sum, item) => sum + item.demand, 0);
-  return cutting.stocks.reduce((sum, { cost, available }) => sum + cost * Math.min(available, pieces), 0);
 }
 
 /** What a better plan costs less than. */

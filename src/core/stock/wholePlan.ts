@@ -1,4 +1,4 @@
-import { costOf, type Cutting, type Packing, type Pattern } from './cutting.js';
+import { costOf, mostCost, type Cutting, type Packing, type Pattern } from './cutting.js';
 import { everything } from './fitDecreasing.js';
 import type { LinearSolver, WholeAnswer, WholeLimits } from './linearSolver.js';
 import { columnOf, dearestOf, limitedStocks, rowsFor } from './master.js';
@@ -47,7 +47,7 @@ export function wholePlan(
     columns.forEach((column, at) => {
       columns[at] = { ...column, rows: [...column.rows, row], values: [...column.values, column.cost] };
     });
-  } else columns.push(...leftOut(cutting));
+  } else columns.push(...leftOut(cutting, dearest));
   const answer = solver.solveWhole(rows, columns, {
     ...limits,
     // Costs are whole steps.
@@ -72,11 +72,12 @@ function mostOf(cutting: Cutting, pattern: Pattern): number {
   return Math.min(Math.max(...times), cutting.stocks[pattern.stock]?.available ?? 0);
 }
 
-/** A piece left out costs more than any bar that could hold it, the more the longer it is. */
-function leftOut(cutting: Cutting) {
+/** A piece left out costs more than all bars that could be bought for it, the more the longer it is. */
+function leftOut(cutting: Cutting, dearest: number) {
+  const all = mostCost(cutting) / dearest + 1;
   const smallest = Math.min(...cutting.items.map((item) => item.size));
   return cutting.items.map((item, row) => ({
-    cost: (10 * item.size) / smallest,
+    cost: (all * item.size) / smallest,
     rows: [row],
     values: [1],
     most: item.demand,

@@ -1,9 +1,11 @@
 import type { Cutting, Item, StockBar } from './cutting.js';
+import type { RestOf } from './keepDrops.js';
 import type { StockPart, StockProblem } from './stockProblem.js';
 
 const nanometersPerMm = 1e6;
 /** Lengths that are nearer than this to a whole nanometer are one. */
 const toleranceNm = 1e-3;
+const toleranceMm = 1e-6;
 /** Where miters bring numbers that no grid holds. */
 const miterGridNm = 2500;
 
@@ -22,10 +24,7 @@ const miterGridNm = 2500;
  */
 export function wholeUnits(problem: StockProblem): Cutting {
   const isSquare = problem.parts.every((part) => part.leanLeftRad === 0 && part.leanRightRad === 0);
-  const squares = problem.parts.filter((part) => part.leanLeftRad === 0 && part.leanRightRad === 0);
-  const kerfNm = nanometersUp(problem.kerfMm);
-  const base = squares.reduce((sum, part) => greatestDivisor(sum, nanometersUp(part.lengthMm) + kerfNm), 0);
-  const unitNm = isSquare ? base : base === 0 ? miterGridNm : base / Math.ceil(base / miterGridNm);
+  const unitNm = unitNmOf(problem);
   const placeOf = (leanRad: number) => {
     const place = Math.round(
       (placeOfFace(leanRad, problem.widthMm, problem.kerfMm) * nanometersPerMm) / unitNm,
@@ -39,6 +38,24 @@ export function wholeUnits(problem: StockProblem): Cutting {
     isDirected: problem.turning === 'none',
     isSquare,
     ...stocksOf(problem, unitNm),
+  };
+}
+
+function unitNmOf(problem: StockProblem): number {
+  const squares = problem.parts.filter((part) => part.leanLeftRad === 0 && part.leanRightRad === 0);
+  const kerfNm = nanometersUp(problem.kerfMm);
+  const base = squares.reduce((sum, part) => greatestDivisor(sum, nanometersUp(part.lengthMm) + kerfNm), 0);
+  if (squares.length === problem.parts.length) return base;
+  return base === 0 ? miterGridNm : base / Math.ceil(base / miterGridNm);
+}
+
+/** The rest of a bar that leaves so many units of its capacity, in mm. */
+export function restOfRoom(problem: StockProblem): RestOf {
+  const { gripMm, kerfMm, keepMm } = problem;
+  const unitMm = unitNmOf(problem) / nanometersPerMm;
+  return (room) => {
+    const rest = Math.max(0, room * unitMm + (gripMm > 0 ? gripMm : -kerfMm));
+    return { rest, isKept: rest > toleranceMm && rest >= keepMm - toleranceMm };
   };
 }
 

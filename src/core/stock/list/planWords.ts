@@ -11,7 +11,9 @@ import type { JobPart, LeftOut, StockJob } from './stockJob.js';
 
 /** How good a plan is: `Proven: no plan buys less.` */
 export function statusWords(plan: StockPlan): string {
-  if (plan.shortages.length > 0) return 'Short: not all pieces can be cut from this stock.';
+  if (plan.shortages.some(({ why }) => why !== 'none found'))
+    return 'Short: not all pieces can be cut from this stock.';
+  if (plan.shortages.length > 0) return 'Short: no plan was found that cuts all pieces from this stock.';
   if (plan.proof !== undefined) return 'Proven: no plan buys less.';
   const before = plan.isStopped ? 'Stopped: ' : plan.by === 'steps only' ? 'Without the solver: ' : '';
   const most = `at most ${gapText(plan)} above the least.`;
@@ -104,7 +106,14 @@ export function unplannedWords({ job, why }: UnplannedJob, unit: LengthUnit): st
 
 /** Why pieces are short; a clause. */
 export function shortageWords({ why }: JobShortage): string {
-  return why === 'too long' ? 'too long for every bar that can be had' : 'not enough bars on hand';
+  switch (why) {
+    case 'too long':
+      return 'too long for every bar that can be had';
+    case 'not enough bars':
+      return 'not enough bars on hand';
+    case 'none found':
+      return 'no bar found, another plan may cut it';
+  }
 }
 
 /** That only some lengths of a job have a price; undefined otherwise. */
