@@ -31,8 +31,8 @@ export const usualLimits: SolveLimits = {
   patterns: 12_000,
   patternNodes: 3e6,
   wholeNodes: 3000,
-  wholeIterations: 20_000,
-  restrictedShare: 0.12,
+  wholeIterations: 10_000,
+  restrictedShare: 0.25,
 };
 
 /** Iterations take the longer the larger the program is: rows and columns times iterations. */
@@ -87,14 +87,20 @@ export function solveStock(
     best.raise(wholeBound(dual.bound));
     if (best.isDone()) return false;
     // Where few patterns are left, their program is quicker than more dives.
-    const few = { ...limits, patterns: limits.patterns / 10, patternNodes: limits.patternNodes / 10 };
-    if (proveByPatterns(cutting, solver, best, dual, few, work)) return true;
+    const few = {
+      ...limits,
+      patterns: limits.patterns / 10,
+      patternNodes: limits.patternNodes / 10,
+      wholeIterations: limits.wholeIterations / 4,
+    };
+    if (proveByPatterns(cutting, solver, best, dual, few, work) === 'proven') return true;
     if (best.isShort) return false;
     dive(cutting, master, best, limits.dives, limits.diveWork, work);
     if (best.isDone() || work.isOver()) return false;
-    if (proveByPatterns(cutting, solver, best, dual, limits, work)) return true;
-    restrictedPlan(cutting, solver, best, master, limits, work);
-    return false;
+    const answer = proveByPatterns(cutting, solver, best, dual, limits, work);
+    // Where all patterns were tried, those found so far were among them.
+    if (answer === 'too many') restrictedPlan(cutting, solver, best, master, limits, work);
+    return answer === 'proven';
   } finally {
     master.dispose();
   }
@@ -107,7 +113,7 @@ function proveByPatterns(
   dual: Dual,
   limits: SolveLimits,
   work: Work,
-): boolean {
+): 'proven' | 'not proven' | 'too many' {
   const below = belowOf(cutting, best);
   const patterns = cutting.stocks.flatMap(({ cost, capacity, available }, stock) => {
     if (available === 0 || capacity === 0) return [];
@@ -127,18 +133,18 @@ function proveByPatterns(
     return found ?? [undefined];
   });
   const all = patterns.filter((pattern) => pattern !== undefined);
-  if (all.length < patterns.length || all.length > limits.patterns) return false;
+  if (all.length < patterns.length || all.length > limits.patterns) return 'too many';
   const wholeLimits = { ...wholeLimitsOf(cutting, all.length, limits, 1), nearEnough: 0 };
   const { status, packing } = wholePlan(cutting, solver, all, below, wholeLimits, work);
   if (packing) best.offer(packing);
-  if (status === 'stopped') return false;
+  if (status === 'stopped') return 'not proven';
   if (!Number.isFinite(belowOf(cutting, best))) {
     // Of all patterns, none leave nothing out.
     if (packing && shortOf(cutting, packing) > 0) best.isShort = true;
-    return false;
+    return 'not proven';
   }
   best.raise(belowOf(cutting, best));
-  return true;
+  return 'proven';
 }
 
 /** The best of the patterns found so far. */
