@@ -82,16 +82,17 @@ const inch = 25.4;
 interface SteelList {
   lengths: number;
   pieces: number;
-  /** In of the lengths. */
+  /** Inches. */
   grid?: number;
+  longest?: number;
   stocks?: StockLength[];
   losses?: Partial<StockProblem>;
 }
 
 function steelList(list: SteelList, random: Random): StockProblem {
-  const { lengths, pieces, grid = 1 / 16, stocks = [{ lengthMm: 480 * inch }], losses } = list;
+  const { lengths, pieces, grid = 1 / 16, longest = 240, stocks = [{ lengthMm: 480 * inch }], losses } = list;
   const all = new Set<number>();
-  while (all.size < lengths) all.add(Math.round((6 + 234 * random() ** 1.3) / grid) * grid * inch);
+  while (all.size < lengths) all.add(Math.round((6 + (longest - 6) * random() ** 1.3) / grid) * grid * inch);
   const kept = { kerfMm: inch / 8, trimMm: inch / 2, keepMm: 24 * inch, ...losses };
   return problemOf(shared([...all], pieces, random), stocks, kept);
 }
@@ -211,7 +212,10 @@ export function families(): Family[] {
             steelList({ lengths, pieces, grid: 1 / 4, losses: { gripMm: 4 * inch } }, r),
           ),
           ...many(3, `steel ${lengths} ${pieces} 20 ft, no kerf`, (r) =>
-            steelList({ lengths, pieces, stocks: [{ lengthMm: 6096 }], losses: { kerfMm: 0 } }, r),
+            steelList(
+              { lengths, pieces, longest: 200, stocks: [{ lengthMm: 6096 }], losses: { kerfMm: 0 } },
+              r,
+            ),
           ),
           ...many(2, `steel ${lengths} ${pieces} mm`, (r) =>
             steelList(

@@ -37,7 +37,11 @@ type Shortage = StockPlan['shortages'][number];
 
 /** Why pieces find no bar; a clause. */
 export function whyShort({ why }: Pick<Shortage, 'why'>): string {
-  return why === 'too long' ? 'no bar that can be had is long enough' : 'not enough bars';
+  return {
+    'too long': 'no bar that can be had is long enough',
+    'not enough bars': 'not enough bars',
+    'none found': 'no bar was found for it, another plan may cut it',
+  }[why];
 }
 
 /** Pieces that find no bar: `4 × 25'-0" not cut: no bar that can be had is long enough`. */

@@ -68,6 +68,12 @@ export function shortOf(cutting: Cutting, packing: Packing): number {
   return cutting.items.reduce((sum, item, i) => sum + item.size * (packing.short[i] ?? 0), 0);
 }
 
+/** What all bars cost that can be had and that a plan could use: no plan without shortage costs more. */
+export function mostCost(cutting: Cutting): number {
+  const pieces = cutting.items.reduce((sum, item) => sum + item.demand, 0);
+  return cutting.stocks.reduce((sum, { cost, available }) => sum + cost * Math.min(available, pieces), 0);
+}
+
 export function stockOf(cutting: Cutting, pattern: Pattern): StockBar {
   const stock = cutting.stocks[pattern.stock];
   if (!stock) throw new RangeError(`no stock ${String(pattern.stock)}`);

@@ -6,10 +6,14 @@ export interface Incumbent {
   readonly bound: number;
   /** True where the plan is better than the best so far. */
   offer: (packing: Packing) => boolean;
+  /** Puts another plan of the same bars in the place of the best. */
+  replace: (packing: Packing) => void;
   /** The bound, where it is above the best so far. */
   raise: (bound: number) => void;
   /** Whether no plan can be better. */
   isDone: () => boolean;
+  /** Whether it is proven that the bars do not suffice for all pieces. */
+  isShort: boolean;
 }
 
 /**
@@ -40,11 +44,15 @@ export function incumbent(cutting: Cutting, onBetter: () => void): Incumbent {
       onBetter();
       return true;
     },
+    replace(other) {
+      packing = other;
+    },
     raise(other) {
       if (other <= bound) return;
       bound = other;
       if (packing) onBetter();
     },
     isDone,
+    isShort: false,
   };
 }

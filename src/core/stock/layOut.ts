@@ -33,15 +33,17 @@ const turns: Record<Turning, readonly Turn[]> = {
  * @param problem as it was given; lengths in mm, angles in rad
  * @param cutting the same in whole units
  * @param packing the plan in whole units
+ * @param whyShort why pieces are left out
  * @returns bars by stock and rising rest, those cut alike as one
  * Valid for every plan. Throws nothing.
- * @example layOut(problem, cutting, packing).bars[0].restMm
+ * @example layOut(problem, cutting, packing, 'none found').bars[0].restMm
  * Source: plane geometry.
  */
 export function layOut(
   problem: StockProblem,
   cutting: Cutting,
   packing: Packing,
+  whyShort: Shortage['why'],
 ): { bars: PlannedBar[]; shortages: Shortage[] } {
   const supply = cutting.items.map((item) => item.parts.map((each) => ({ ...each })));
   const bars = new Map<string, PlannedBar>();
@@ -58,7 +60,7 @@ export function layOut(
   const shortages = supply
     .flat()
     .filter(({ pieces }) => pieces > 0)
-    .map((each) => ({ ...each, why: 'not enough bars' as const }));
+    .map((each) => ({ ...each, why: whyShort }));
   return { bars: [...bars.values()].sort((a, b) => a.stock - b.stock || a.restMm - b.restMm), shortages };
 }
 

@@ -2,6 +2,7 @@ import { requireStockProblem } from './checkProblem.js';
 import { costOf, shortOf, type Cutting } from './cutting.js';
 import { bestFit } from './fitDecreasing.js';
 import { incumbent, type Incumbent } from './incumbent.js';
+import { keepDrops } from './keepDrops.js';
 import { layOut } from './layOut.js';
 import { materialBound } from './materialBound.js';
 import { takenBy } from './patterns.js';
@@ -12,7 +13,7 @@ import type { Shortage, StockPlan } from './stockPlan.js';
 import type { StockProblem } from './stockProblem.js';
 import { correctValues } from './valueCorrection.js';
 import { verifyPlan } from './verifyPlan.js';
-import { wholeUnits } from './wholeUnits.js';
+import { restOfRoom, wholeUnits } from './wholeUnits.js';
 
 export interface PlanOptions {
   /** Without it, the plan is made by steps alone. */
@@ -28,11 +29,13 @@ export interface PlanOptions {
 const roundsOfCorrection = 30;
 
 /**
- * The bars to buy for a list of parts of one section and grade, and what is cut from each: purchase first, then the
- * length of the drops worth keeping.
+ * The bars to buy for a list of parts of one section and grade, and what is cut from each. The purchase comes first.
+ * Then the same bars are cut so that more length is left in drops worth keeping, then in fewer of them: by a search that
+ * never makes them less and does not prove that they are the most.
  *
  * Steps: first-fit and best-fit decreasing, then sequential value correction, with a bound by material; then, with a
- * solver, column generation with its bound, dives, and a proof by all patterns within the gap. Every plan is verified
+ * solver, column generation with its bound, dives, and a proof by all patterns within the gap; last, the drops. Where
+ * pieces find no bar, it says whether that is proven or only what was found. Every plan is verified
  * before it is handed out. Limits are counts, so the same problem always gives the same plan.
  * @param problem lengths in mm, angles in rad
  * @param options the solver, who wants to hear of better plans, limits
@@ -57,6 +60,7 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   };
   const best = incumbent(cutting, () => options.onBest?.(planned()));
   best.raise(materialBound(cutting));
+  best.isShort = !isEnoughMaterial(cutting);
   for (const packing of bestFit(cutting)) best.offer(packing);
   if (!best.isDone())
     correctValues(cutting, roundsOfCorrection, (packing) => {
@@ -64,7 +68,34 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
       return best.isDone();
     });
   if (solver && !best.isDone()) isByPatterns = solveStock(cutting, solver, best, limits, work);
-  return planned();
+  const plan = planned();
+  if (!best.packing) return plan;
+  // The same bars, cut otherwise. What counts are the drops as they are laid out.
+  best.replace(keepDrops(cutting, best.packing, restOfRoom(problem)));
+  const other = planned();
+  return keepsMore(other, plan) ? other : plan;
+}
+
+/** Whether one plan has more length in drops worth keeping, or as much in fewer. */
+function keepsMore(one: StockPlan, other: StockPlan): boolean {
+  const of = (plan: StockPlan) => {
+    const kept = plan.bars.filter(({ isKept }) => isKept);
+    return {
+      mm: kept.reduce((sum, { restMm, bars }) => sum + restMm * bars, 0),
+      drops: kept.reduce((sum, { bars }) => sum + bars, 0),
+    };
+  };
+  const [a, b] = [of(one), of(other)];
+  return a.mm > b.mm + 1e-6 || (a.mm >= b.mm && a.drops < b.drops);
+}
+
+function isEnoughMaterial({ items, stocks }: Cutting): boolean {
+  const needed = items.reduce((sum, item) => sum + item.size * item.demand, 0);
+  const had = stocks.reduce(
+    (sum, { capacity, available }) => sum + (capacity > 0 ? capacity * available : 0),
+    0,
+  );
+  return needed <= had;
 }
 
 /** Leaves the items aside that no bar holds. */
@@ -87,7 +118,8 @@ function planOf(
   best: Incumbent,
 ): StockPlan {
   const packing = best.packing ?? { runs: [], short: [] };
-  const { bars, shortages } = layOut(problem, cutting, packing);
+  const why = best.isShort ? 'not enough bars' : 'none found';
+  const { bars, shortages } = layOut(problem, cutting, packing, why);
   const purchase = bars.reduce((sum, { stock, bars: count }) => {
     const { price, lengthMm = 0 } = problem.stocks[stock] ?? {};
     return sum + count * (price ?? lengthMm);

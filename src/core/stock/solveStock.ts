@@ -1,4 +1,4 @@
-import { costOf, type Cutting } from './cutting.js';
+import { costOf, mostCost, shortOf, type Cutting } from './cutting.js';
 import { dive } from './dive.js';
 import { everyPattern } from './everyPattern.js';
 import { everything } from './fitDecreasing.js';
@@ -20,6 +20,8 @@ export interface SolveLimits {
   patternNodes: number;
   wholeNodes: number;
   wholeIterations: number;
+  /** What part of these goes into a plan of the patterns found so far, which proves nothing. */
+  restrictedShare: number;
 }
 
 export const usualLimits: SolveLimits = {
@@ -29,13 +31,12 @@ export const usualLimits: SolveLimits = {
   patterns: 12_000,
   patternNodes: 3e6,
   wholeNodes: 3000,
-  wholeIterations: 20_000,
+  wholeIterations: 10_000,
+  restrictedShare: 0.25,
 };
 
 /** Iterations take the longer the larger the program is: rows and columns times iterations. */
 const wholeSize = 3e7;
-/** A plan of the patterns found so far, which proves nothing, is worth less of the time. */
-const restrictedShare = 0.25;
 /** And may be so much dearer than the least of them. */
 const restrictedGap = 0.001;
 
@@ -73,7 +74,8 @@ export function solveStock(
     if (!first) return false;
     if (first.bound > mostCost(cutting)) {
       // The bars do not suffice: what is left is to leave out little.
-      restrictedPlan(cutting, solver, best, master, limits, work);
+      best.isShort = true;
+      restrictedPlan(cutting, solver, best, master, { ...limits, restrictedShare: 1 }, work);
       return false;
     }
     best.raise(first.bound);
@@ -85,13 +87,20 @@ export function solveStock(
     best.raise(wholeBound(dual.bound));
     if (best.isDone()) return false;
     // Where few patterns are left, their program is quicker than more dives.
-    const few = { ...limits, patterns: limits.patterns / 10, patternNodes: limits.patternNodes / 10 };
-    if (proveByPatterns(cutting, solver, best, dual, few, work)) return true;
+    const few = {
+      ...limits,
+      patterns: limits.patterns / 10,
+      patternNodes: limits.patternNodes / 10,
+      wholeIterations: limits.wholeIterations / 4,
+    };
+    if (proveByPatterns(cutting, solver, best, dual, few, work) === 'proven') return true;
+    if (best.isShort) return false;
     dive(cutting, master, best, limits.dives, limits.diveWork, work);
     if (best.isDone() || work.isOver()) return false;
-    if (proveByPatterns(cutting, solver, best, dual, limits, work)) return true;
-    restrictedPlan(cutting, solver, best, master, limits, work);
-    return false;
+    const answer = proveByPatterns(cutting, solver, best, dual, limits, work);
+    // Where all patterns were tried, those found so far were among them.
+    if (answer === 'too many') restrictedPlan(cutting, solver, best, master, limits, work);
+    return answer === 'proven';
   } finally {
     master.dispose();
   }
@@ -104,7 +113,7 @@ function proveByPatterns(
   dual: Dual,
   limits: SolveLimits,
   work: Work,
-): boolean {
+): 'proven' | 'not proven' | 'too many' {
   const below = belowOf(cutting, best);
   const patterns = cutting.stocks.flatMap(({ cost, capacity, available }, stock) => {
     if (available === 0 || capacity === 0) return [];
@@ -124,13 +133,18 @@ function proveByPatterns(
     return found ?? [undefined];
   });
   const all = patterns.filter((pattern) => pattern !== undefined);
-  if (all.length < patterns.length || all.length > limits.patterns) return false;
+  if (all.length < patterns.length || all.length > limits.patterns) return 'too many';
   const wholeLimits = { ...wholeLimitsOf(cutting, all.length, limits, 1), nearEnough: 0 };
   const { status, packing } = wholePlan(cutting, solver, all, below, wholeLimits, work);
   if (packing) best.offer(packing);
-  if (status === 'stopped' || !Number.isFinite(belowOf(cutting, best))) return false;
+  if (status === 'stopped') return 'not proven';
+  if (!Number.isFinite(belowOf(cutting, best))) {
+    // Of all patterns, none leave nothing out.
+    if (packing && shortOf(cutting, packing) > 0) best.isShort = true;
+    return 'not proven';
+  }
   best.raise(belowOf(cutting, best));
-  return true;
+  return 'proven';
 }
 
 /** The best of the patterns found so far. */
@@ -145,7 +159,7 @@ function restrictedPlan(
   const below = belowOf(cutting, best);
   const nearEnough = Number.isFinite(below) ? below * restrictedGap : 0;
   const wholeLimits = {
-    ...wholeLimitsOf(cutting, master.patterns.length, limits, restrictedShare),
+    ...wholeLimitsOf(cutting, master.patterns.length, limits, limits.restrictedShare),
     nearEnough,
   };
   const { packing } = wholePlan(cutting, solver, master.patterns, below, wholeLimits, work);
@@ -160,12 +174,6 @@ function wholeLimitsOf(
 ): { nodes: number; iterations: number } {
   const iterations = Math.min(limits.wholeIterations, wholeSize / (cutting.items.length + patterns));
   return { nodes: limits.wholeNodes, iterations: share * iterations };
-}
-
-/** What all bars cost that can be had and that a plan could use: no plan without shortage costs more. */
-function mostCost(cutting: Cutting): number {
-  const pieces = cutting.items.reduce((sum, item) => sum + item.demand, 0);
-  return cutting.stocks.reduce((sum, { cost, available }) => sum + cost * Math.min(available, pieces), 0);
 }
 
 /** What a better plan costs less than. */

@@ -28,8 +28,11 @@ export interface PlannedBar {
 export interface Shortage {
   part: number;
   pieces: number;
-  /** `too long`: no bar that can be had, full or not, holds the part. */
-  why: 'too long' | 'not enough bars';
+  /**
+   * `too long`: no bar that can be had, full or not, holds the part. `not enough bars`: it is proven that the bars do
+   * not suffice for all pieces. `none found`: the search found no plan with all pieces; there may be one.
+   */
+  why: 'too long' | 'not enough bars' | 'none found';
 }
 
 /** How it is known that no plan buys for less; undefined where a gap is left. */

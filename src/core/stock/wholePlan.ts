@@ -1,4 +1,4 @@
-import { costOf, type Cutting, type Packing, type Pattern } from './cutting.js';
+import { costOf, mostCost, type Cutting, type Packing, type Pattern } from './cutting.js';
 import { everything } from './fitDecreasing.js';
 import type { LinearSolver, WholeAnswer, WholeLimits } from './linearSolver.js';
 import { columnOf, dearestOf, limitedStocks, rowsFor } from './master.js';
@@ -36,8 +36,12 @@ export function wholePlan(
   if (patterns.length === 0) return { status: 'none', packing: undefined };
   const limited = limitedStocks(cutting);
   const rows = rowsFor(cutting, limited, everything(cutting));
-  // In whole steps: of shares the solver takes those for equal that are less than a millionth apart.
-  const columns = patterns.map((pattern) => columnOf(cutting, limited, pattern, 1, mostOf(cutting, pattern)));
+  // In whole steps: of shares the solver takes those for equal that are less than a millionth apart. Where pieces are left
+  // out, in dearest bars: nothing is proven then, and what a piece left out costs would be too much in steps.
+  const unit = Number.isFinite(below) ? 1 : dearestOf(cutting);
+  const columns = patterns.map((pattern) =>
+    columnOf(cutting, limited, pattern, unit, mostOf(cutting, pattern)),
+  );
   if (Number.isFinite(below)) {
     // Half a step below: costs are whole steps.
     rows.push({ least: -Infinity, most: below - 0.5 });
@@ -45,11 +49,11 @@ export function wholePlan(
     columns.forEach((column, at) => {
       columns[at] = { ...column, rows: [...column.rows, row], values: [...column.values, column.cost] };
     });
-  } else columns.push(...leftOut(cutting));
+  } else columns.push(...leftOut(cutting, unit));
   const answer = solver.solveWhole(rows, columns, {
     ...limits,
     // Costs are whole steps.
-    nearEnough: Math.max(0.999, limits.nearEnough),
+    nearEnough: Math.max(0.999, limits.nearEnough) / unit,
     isStopped: () => work.isStopped(),
   });
   if (!answer.columns) return { status: answer.status, packing: undefined };
@@ -70,12 +74,12 @@ function mostOf(cutting: Cutting, pattern: Pattern): number {
   return Math.min(Math.max(...times), cutting.stocks[pattern.stock]?.available ?? 0);
 }
 
-/** A piece left out costs more than any bar that could hold it, the more the longer it is. */
-function leftOut(cutting: Cutting) {
-  const dearest = dearestOf(cutting);
+/** A piece left out costs more than all bars that could be bought for it, the more the longer it is. */
+function leftOut(cutting: Cutting, dearest: number) {
+  const all = mostCost(cutting) / dearest + 1;
   const smallest = Math.min(...cutting.items.map((item) => item.size));
   return cutting.items.map((item, row) => ({
-    cost: (10 * dearest * item.size) / smallest,
+    cost: (all * item.size) / smallest,
     rows: [row],
     values: [1],
     most: item.demand,

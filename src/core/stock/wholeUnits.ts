@@ -1,4 +1,5 @@
 import type { Cutting, Item, StockBar } from './cutting.js';
+import type { RestOf } from './keepDrops.js';
 import type { StockPart, StockProblem } from './stockProblem.js';
 
 /** The finest length that counts; so fine that what it rounds stays below the slack of a bar. */
@@ -7,6 +8,7 @@ const ticksPerMm = 1e8;
 const toleranceTicks = 0.01;
 /** What a bar may be overfilled by: 5 nm. So 500 pieces that are each rounded up to a tick still fit where they just fit. */
 const slackTicks = 500;
+const toleranceMm = 1e-6;
 
 /**
  * A stock problem in whole units, with like parts as one.
@@ -23,9 +25,8 @@ const slackTicks = 500;
  */
 export function wholeUnits(problem: StockProblem): Cutting {
   const leans = problem.parts.flatMap(({ leanLeftRad, leanRightRad }) => [leanLeftRad, leanRightRad]);
-  const faces = leans.map((lean) => faceTicks(lean, problem));
   const sizes = problem.parts.map((part) => sizeTicks(part, problem));
-  const ticks = [...sizes, ...faces.map(({ place }) => Math.abs(place))].reduce(greatestDivisor, 0) || 1;
+  const ticks = unitTicks(problem);
   const placeOf = (leanRad: number) => {
     const place = Math.round(faceTicks(leanRad, problem).place / ticks);
     // Turned over, a face leans the other way. `+ 0` because a square one has no sign.
@@ -37,6 +38,25 @@ export function wholeUnits(problem: StockProblem): Cutting {
     isDirected: problem.turning === 'none',
     isSquare: leans.every((lean) => lean === 0),
     ...stocksOf(problem, ticks),
+  };
+}
+
+/** The greatest length that sizes and places of faces are whole multiples of. */
+function unitTicks(problem: StockProblem): number {
+  const places = problem.parts.flatMap(({ leanLeftRad, leanRightRad }) =>
+    [leanLeftRad, leanRightRad].map((lean) => Math.abs(faceTicks(lean, problem).place)),
+  );
+  const sizes = problem.parts.map((part) => sizeTicks(part, problem));
+  return [...sizes, ...places].reduce(greatestDivisor, 0) || 1;
+}
+
+/** The rest of a bar that leaves so many units of its capacity, in mm. */
+export function restOfRoom(problem: StockProblem): RestOf {
+  const { gripMm, kerfMm, keepMm } = problem;
+  const unitMm = unitTicks(problem) / ticksPerMm;
+  return (room) => {
+    const rest = Math.max(0, room * unitMm + (gripMm > 0 ? gripMm : -kerfMm));
+    return { rest, isKept: rest > toleranceMm && rest >= keepMm - toleranceMm };
   };
 }
 

@@ -36,7 +36,7 @@ function leastOfParts(cutting: Cutting): number {
 test('the bound of generated columns is the least of the program with every pattern', () => {
   fc.assert(
     fc.property(smallCuttings, (cutting) => {
-      const work = countWork(() => false);
+      const work = countWork(() => false, Infinity);
       const master = openMaster(cutting, solver, everything(cutting), work);
       const bound = generateColumns(cutting, master, everything(cutting), until, work)?.dual?.bound ?? NaN;
       master.dispose();
@@ -51,7 +51,7 @@ test('the bound of generated columns is the least of the program with every patt
 test('dives never end with a worse plan, and leave the program as it was', () => {
   fc.assert(
     fc.property(smallCuttings, (cutting) => {
-      const work = countWork(() => false);
+      const work = countWork(() => false, Infinity);
       const wanted = everything(cutting);
       const master = openMaster(cutting, solver, wanted, work);
       const costs: number[] = [];

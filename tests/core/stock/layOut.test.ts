@@ -10,7 +10,7 @@ const square: StockProblem = { ...squareProblem({ 300: 4 }, [{ lengthMm: 1000 }]
 
 function laidOut(problem: StockProblem, counts: number, bars: number) {
   const pattern = { stock: 0, items: [0], counts: [counts] };
-  return layOut(problem, wholeUnits(problem), { runs: [{ pattern, bars }], short: [] });
+  return layOut(problem, wholeUnits(problem), { runs: [{ pattern, bars }], short: [] }, 'not enough bars');
 }
 
 describe('A bar laid out', () => {

@@ -1,4 +1,4 @@
-import type { StockPlan } from '../stockPlan.js';
+import type { Shortage, StockPlan } from '../stockPlan.js';
 import type { JobPart, JobStock, StockJob, StockJobs } from './stockJob.js';
 
 /*
@@ -64,7 +64,7 @@ export interface MarkShare {
 export interface JobShortage {
   part: JobPart;
   pieces: number;
-  why: 'too long' | 'not enough bars';
+  why: Shortage['why'];
 }
 
 export interface JobMass {

@@ -12,7 +12,9 @@ import type { JobPart, LeftOut, StockJob } from './stockJob.js';
 
 /** How good a plan is: `Proven: no plan buys less.` */
 export function statusWords(plan: StockPlan): string {
-  if (plan.shortages.length > 0) return 'Short: not all pieces can be cut from this stock.';
+  if (plan.shortages.some(({ why }) => why !== 'none found'))
+    return 'Short: not all pieces can be cut from this stock.';
+  if (plan.shortages.length > 0) return 'Short: no plan was found that cuts all pieces from this stock.';
   const words = proofWords(plan);
   const before = plan.isStopped ? 'Stopped: ' : plan.by === 'steps only' ? 'Without the solver: ' : '';
   const said = plan.proof === undefined ? before + words : words;
