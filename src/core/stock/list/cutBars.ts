@@ -4,12 +4,20 @@ import { compareText } from './compareParts.js';
 import { gaugePush } from './gaugePush.js';
 import type { CutBar, CutPiece } from './jobPlan.js';
 import { allowanceMm } from './problemOf.js';
-import type { StockJob } from './stockJob.js';
+import type { JobPart, StockJob } from './stockJob.js';
 
 /** The letter of a part by its place, the longest as A: A to Z, AA, AB … */
 export function partLetter(index: number): string {
   const before = Math.floor(index / 26);
   return (before === 0 ? '' : partLetter(before - 1)) + String.fromCharCode(65 + (index % 26));
+}
+
+/** Left and right miter of a part as it lies in the bar. */
+export function mitersInBar(
+  { miterLeftRad, miterRightRad }: JobPart,
+  isTurnedRound: boolean,
+): [number, number] {
+  return isTurnedRound ? [miterRightRad, miterLeftRad] : [miterLeftRad, miterRightRad];
 }
 
 /** The bars of a plan in shop order: those with the longest pieces first, and those cut alike together. */

@@ -88,18 +88,27 @@ function handed(
   const made = { ...base, isSheared, ...(press ? { press } : {}) };
   if ('notNested' in ends) {
     const { notNested } = ends;
-    return [
-      { ...made, pieces: row.qty, middleMm: longMm, leanLeftRad: 0, leanRightRad: 0, widthMm: 0, notNested },
-    ];
+    const drawn = { ...made, middleMm: longMm, leanLeftRad: 0, leanRightRad: 0, widthMm: 0, notNested };
+    return bothHands({ ...drawn, pieces: row.qty }, row);
   }
   const { leanLeftRad, leanRightRad, widthMm } = ends;
   const middleMm = longMm - (widthMm * (Math.tan(miterLeftRad) + Math.tan(miterRightRad))) / 2;
   const drawn: PartOfRow = { ...made, ...ends, middleMm, pieces: row.qty };
-  const { right = 0, left = 0 } = row.hands ?? {};
   const isSame = turningOf(row.section) === 'over and round' || leanLeftRad === -leanRightRad;
-  if (right === 0 || left === 0 || isSame) return [drawn];
-  // The other hand is the mirror image: the heel stays at the fence, left and right change places.
-  const mirrored = { leanLeftRad: 0 - leanRightRad, leanRightRad: 0 - leanLeftRad, widthMm };
+  return isSame ? [drawn] : bothHands(drawn, row);
+}
+
+/** The pieces as drawn and those of the other hand, the mirror image: the heel stays at the fence, left and right change places. */
+function bothHands(drawn: PartOfRow, { hands }: ReadyRow): PartOfRow[] {
+  const { right, left } = hands ?? { right: 0, left: 0 };
+  if (right === 0 || left === 0) return [drawn];
+  const { leanLeftRad, leanRightRad, miterLeftRad, miterRightRad } = drawn;
+  const mirrored = {
+    miterLeftRad: miterRightRad,
+    miterRightRad: miterLeftRad,
+    leanLeftRad: 0 - leanRightRad,
+    leanRightRad: 0 - leanLeftRad,
+  };
   return [
     { ...drawn, pieces: right },
     { ...drawn, ...mirrored, pieces: left, isOtherHand: true },

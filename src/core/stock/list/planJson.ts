@@ -1,6 +1,8 @@
 import { radianPerDegree } from '../../quantity/units.js';
 import { whyShort } from '../../say/stockWords.js';
+import { mitersInBar } from './cutBars.js';
 import type { CutBar, ListPlan, PlannedJob } from './jobPlan.js';
+import type { JobPart } from './stockJob.js';
 import { boughtName, leftOutWords, statusWords, totalStatusWords, unplannedWords } from './planWords.js';
 
 /** The plan of a list as plain data with the unit in each key, for programs: mm, degrees from square, kg. */
@@ -85,6 +87,7 @@ function barJson({ pattern, stock, bars, pieces, restMm, isKept }: CutBar): Reco
     restMm,
     isDropKept: isKept,
     cuts: pieces.map(({ letter, part, startMm, endMm, runMm, push, ...piece }) => ({
+      ...mitersJson(part, piece.isTurnedRound),
       letter,
       mark: part.mark,
       lengthMm: part.longMm,
@@ -97,5 +100,16 @@ function barJson({ pattern, stock, bars, pieces, restMm, isKept }: CutBar): Reco
       isTurnedOver: piece.isTurnedOver,
       isTurnedRound: piece.isTurnedRound,
     })),
+  };
+}
+
+/** As the piece lies in the bar; of a part that is not nested the leans are not known. */
+function mitersJson(part: JobPart, isTurnedRound: boolean): Record<string, unknown> {
+  const [left, right] = mitersInBar(part, isTurnedRound);
+  return {
+    miterLeftDegrees: left / radianPerDegree,
+    miterRightDegrees: right / radianPerDegree,
+    isOtherHand: part.isOtherHand ?? false,
+    notNested: part.notNested ?? null,
   };
 }

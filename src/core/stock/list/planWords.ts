@@ -1,6 +1,7 @@
 import { formatLength } from '../../quantity/formatLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { StockPlan } from '../stockPlan.js';
+import { listWords } from '../../say/listWords.js';
 import { proofWords } from '../../say/stockWords.js';
 import type { ListPlan, UnplannedJob } from './jobPlan.js';
 import { commonLengthsMm } from './commonLengths.js';
@@ -21,11 +22,15 @@ export function statusWords(plan: StockPlan): string {
   return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
 }
 
-/** The plans of all jobs in one sentence. */
+/** The plans of all jobs in one sentence, and the sections whose kerf had to be guessed in another. */
 export function totalStatusWords({ planned }: Pick<ListPlan, 'planned'>): string {
   const proven = planned.filter(({ plan }) => plan.proof !== undefined && plan.shortages.length === 0).length;
-  if (planned.length > 0 && proven === planned.length) return 'Proven: no plan buys less.';
-  return `Proven for ${proven} of ${planned.length} sections.`;
+  const isAll = planned.length > 0 && proven === planned.length;
+  const open = planned.filter(({ job }) => isKerfOpen(job)).map(({ job }) => job.section.designation);
+  const words = isAll ? 'Proven: no plan buys less.' : `Proven for ${proven} of ${planned.length} sections.`;
+  return open.length === 0
+    ? words
+    : `${words} What a cut takes is not known: ${listWords([...new Set(open)])}.`;
 }
 
 /** What a cut takes and where that comes from; a sentence. */
@@ -114,4 +119,33 @@ export function boughtName({ section }: Pick<StockJob, 'section'>): string {
 /** `over`, `round`: how a piece is turned before it is cut. */
 export function turnedWords(piece: { isTurnedOver: boolean; isTurnedRound: boolean }): string {
   return [piece.isTurnedOver ? 'over' : '', piece.isTurnedRound ? 'round' : ''].filter(Boolean).join(', ');
+}
+
+/** On which edge the long points of a piece are as it lies in the bar; nothing where it is square or not nested. */
+export function longPointWords(piece: { leanLeftRad: number; leanRightRad: number }): string {
+  const side = (isFence: boolean) => (isFence ? 'at the fence' : 'at the far edge');
+  const { leanLeftRad, leanRightRad } = piece;
+  const ends = [
+    ...(leanLeftRad === 0 ? [] : [`left ${side(leanLeftRad > 0)}`]),
+    ...(leanRightRad === 0 ? [] : [`right ${side(leanRightRad < 0)}`]),
+  ];
+  return ends.length === 0 ? '' : `long point ${ends.join(', ')}`;
+}
+
+/** What is cut off and held of each bar, where it is given. */
+export function lossWords({ losses }: Pick<ListPlan, 'losses'>, unit: LengthUnit): string[] {
+  const of = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
+  const { trimMm = 0, gripMm = 0, keepMm } = losses;
+  return [
+    ...(trimMm > 0
+      ? [`End trim: ${of(trimMm)} is cut off the front end of each bar first, its kerf with it.`]
+      : []),
+    ...(gripMm > 0 ? [`Grip: nothing is cut from the last ${of(gripMm)} of a bar.`] : []),
+    ...(keepMm === undefined ? [] : [`Drops of ${of(keepMm)} or more are kept, the grip with them.`]),
+  ];
+}
+
+/** Whether what a cut takes had to be guessed. */
+export function isKerfOpen({ kerf }: Pick<StockJob, 'kerf'>): boolean {
+  return kerf.from === 'slug not known' || kerf.from === 'saw not known';
 }

@@ -3,6 +3,8 @@ import type { JobPart, LeftRow } from '../list/stockJob.js';
 import type { ListPlan, PlannedJob } from '../list/jobPlan.js';
 import {
   boughtName,
+  isKerfOpen,
+  kerfWords,
   leftOutWords,
   statusWords,
   totalStatusWords,
@@ -71,7 +73,11 @@ export function resultRows({ planned, unit }: ListPlan): SheetRow[] {
       mass(dropsKg, unit),
       mass(scrapKg, unit),
       boughtKg > 0 ? share(netKg / boughtKg) : null,
-      text(statusWords(each.plan)),
+      text(
+        isKerfOpen(each.job)
+          ? `${statusWords(each.plan)} ${kerfWords(each.job, unit)}`
+          : statusWords(each.plan),
+      ),
     ];
   });
   const head = headings('Line', 'Section', 'Grade', massHead('Parts', unit), massHead('Bought', unit));

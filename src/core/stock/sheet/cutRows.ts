@@ -1,6 +1,7 @@
 import { gapWords } from '../../say/pieceWords.js';
+import { mitersInBar } from '../list/cutBars.js';
 import type { CutBar, CutPiece, ListPlan, PlannedJob } from '../list/jobPlan.js';
-import { notNestedWords, turnedWords } from '../list/planWords.js';
+import { longPointWords, notNestedWords, turnedWords } from '../list/planWords.js';
 import { markOf, named } from './blocks.js';
 import { count, headings, length, miter, size, text } from './cells.js';
 import type { SheetCell, SheetRow } from './sheetCell.js';
@@ -46,10 +47,9 @@ function isAlike(a: CutPiece, b: CutPiece): boolean {
 function cutRow(job: PlannedJob, bar: CutBar, pieces: Alike, unit: 'in' | 'mm'): SheetRow {
   const [piece] = pieces;
   const { part, push } = piece;
-  const [left, right] = piece.isTurnedRound
-    ? [part.miterRightRad, part.miterLeftRad]
-    : [part.miterLeftRad, part.miterRightRad];
+  const [left, right] = mitersInBar(part, piece.isTurnedRound);
   const notes = [
+    longPointWords(piece),
     part.isOtherHand ? 'other hand than drawn' : '',
     part.notNested ? notNestedWords(part.notNested) : '',
     'open' in push ? `Back gauge: ${gapWords(push.open)}` : '',

@@ -1,5 +1,5 @@
 import type { ListPlan } from '../list/jobPlan.js';
-import { blankLossWords, kerfWords, partlyPricedWords } from '../list/planWords.js';
+import { blankLossWords, kerfWords, lossWords, partlyPricedWords } from '../list/planWords.js';
 import { listWords } from '../../say/listWords.js';
 import { buyRows, dropRows, leftRows, markRows, resultRows, shortRows } from './blocks.js';
 import { cutRows } from './cutRows.js';
@@ -56,6 +56,7 @@ function notes(plan: ListPlan): string[] {
     `Shop: ${stamp}`,
     'Miters share a cut where they lean alike. Cut at: from the front end of the bar to the far side of the cut. Back gauge: pushed to the stop.',
     ...kerfNotes(plan),
+    ...lossWords(plan, unit),
     ...blankLossWords(plan),
     ...priced,
     ...planned.flatMap(({ job }) => {
