@@ -20,7 +20,7 @@ const column = (workbook: MemoryWorkbook, heading: string) => {
 };
 
 describe('trying one part', () => {
-  it('holds it against every press side by side as it is typed', async () => {
+  it('checks it against every press side by side as it is typed', async () => {
     await open('shop');
     await pane.fill('Section', 'PL1/2X4');
     await pane.says('Give at least a section and a grade.');
