@@ -1,5 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { gaugePicture } from './gauges.js';
+import { headingPicture } from './headings.js';
 
-writeFileSync('docs/pictures/gauges.svg', gaugePicture());
-console.log('Wrote docs/pictures/gauges.svg');
+for (const [name, picture] of Object.entries({ gauges: gaugePicture(), headings: headingPicture() })) {
+  writeFileSync(`docs/pictures/${name}.svg`, picture);
+  console.log(`Wrote docs/pictures/${name}.svg`);
+}

@@ -1,5 +1,6 @@
 // The generated pages by file name.
 import { functionsPage } from './functions.mjs';
+import { headingsPage } from './headings.mjs';
 import { notationPage } from './notation.mjs';
 import { shopSheetPage } from './shopSheet.mjs';
 
@@ -22,6 +23,7 @@ export function generatedPages(sources, results) {
   return {
     'reference.md': functionsPage(sources, results),
     'notation.md': notationPage(sources),
+    'headings.md': headingsPage(sources),
     'shop-sheet.md': shopSheetPage(sources),
   };
 }

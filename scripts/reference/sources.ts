@@ -6,6 +6,7 @@ export { pressItems } from '../../src/core/press/item/pressItem.js';
 export { readPressValue } from '../../src/core/press/readPressValue.js';
 export { megapascalPerKsi } from '../../src/core/quantity/units.js';
 export { groupFields, rowFields } from '../../src/core/row/headings/heading.js';
+export { headingMeanings } from '../../src/core/row/headings/headingMeanings.js';
 export { otherHeadings } from '../../src/core/row/headings/headingWords.js';
 export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
 export { catalogue, namespace } from '../../src/functions/catalogue.js';

@@ -51,6 +51,8 @@ export class TellingOwnWrites implements Workbook {
       const areas = steps.flatMap((step) => ('area' in step ? step.area : []));
       for (const listener of this.listeners) {
         if (areas.length > 0) listener({ kind: 'cells', areas, author: 'here', ours: true });
+        if (steps.some(({ kind }) => kind === 'column'))
+          listener({ kind: 'moved', areas: [], author: 'here', ours: true });
         // Columns, tables, names and sheets may have come and gone.
         if (steps.some(({ kind }) => kind !== 'cells')) listener({ kind: 'sheets' });
       }

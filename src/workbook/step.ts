@@ -15,13 +15,18 @@ export type Step =
       widths?: readonly (number | undefined)[];
     }
   | { kind: 'sheet'; name: string }
-  /** Makes cells a table; the first row of the area has the headings. */
-  | { kind: 'table'; name: string; area: Area }
-  /** Adds a column right of another, or at the right end; the cells below the heading follow. */
+  /**
+   * Makes cells a table; the first row of the area has the headings. `headings`: what that row then holds, so that
+   * the same plan can add columns.
+   */
+  | { kind: 'table'; name: string; area: Area; headings?: readonly string[] }
+  /** Adds a column beside another, or at the right end; the cells below the heading follow. */
   | {
       kind: 'column';
       table: string;
       rightOf?: string;
+      /** Goes before `rightOf`. */
+      leftOf?: string;
       heading: string;
       contents: readonly Content[];
       format?: string;

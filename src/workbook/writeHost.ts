@@ -38,8 +38,11 @@ export type Planned =
   | CellsAction
   | { kind: 'sheet'; name: string }
   | { kind: 'table'; name: string; area: Area }
-  /** A column without contents; position counts from 0 inside the table. `seen`: the table when planned. */
-  | { kind: 'column'; table: string; heading: string; position: number; seen: Table }
+  /**
+   * A column without contents; position counts from 0 inside the table, which has the area just before. `seen`: the
+   * table when planned, undefined for one that the plan makes.
+   */
+  | { kind: 'column'; table: string; heading: string; position: number; area: Area; seen: Table | undefined }
   | { kind: 'resize'; table: string; area: Area; was: Area }
   | { kind: 'name'; name: string; area: Area };
 
@@ -49,7 +52,8 @@ export type Action =
   | { kind: 'drop sheet'; name: string }
   /** The cells of the table stay. */
   | { kind: 'drop table'; name: string }
-  | { kind: 'drop column'; table: string; heading: string }
+  /** `area`: the table with the column. */
+  | { kind: 'drop column'; table: string; heading: string; position: number; area: Area }
   | { kind: 'drop name'; name: string };
 
 export type ActionOf<Kind extends Action['kind']> = Extract<Action, { kind: Kind }>;
@@ -81,6 +85,8 @@ export interface CellsAction {
   before: CellState;
   /** In characters, by column; undefined leaves a width as it is. */
   widths?: readonly (number | undefined)[];
+  /** Where the cells stand when all columns of the plan are there; undefined where they have not moved. */
+  standsAt?: Area;
   /** The cells come with a sheet or column of the same plan, and go with it. */
   fresh: boolean;
 }

@@ -30,6 +30,7 @@ describe('the pages', () => {
       'administrator.md',
       'architecture.md',
       'estimator.md',
+      'headings.md',
       'host-check.md',
       'notation.md',
       'reference.md',

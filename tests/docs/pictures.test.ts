@@ -3,6 +3,16 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { root } from '../../scripts/ensure.mjs';
 import { gaugePicture } from '../../scripts/pictures/gauges.js';
+import { headingPicture } from '../../scripts/pictures/headings.js';
+
+describe('the picture of Edge, End, Pitch, Gage and Leg', () => {
+  it('is what npm run pictures draws, and names each', () => {
+    const drawn = headingPicture();
+    expect(readFileSync(path.join(root, 'docs/pictures/headings.svg'), 'utf8')).toBe(drawn);
+    const named = [...drawn.matchAll(/font-weight="bold">([^<]*)</g)].map(([, name]) => name);
+    for (const name of ['Edge', 'End', 'Pitch', 'Gage', 'Leg']) expect(named).toContain(name);
+  });
+});
 
 describe('the picture of gauge settings', () => {
   it('is what npm run pictures draws', () => {

@@ -27,7 +27,7 @@ const sectionOf = (name: string) =>
     .find((part) => part.startsWith(`${name}\n`)) ?? '';
 
 describe('the function reference', () => {
-  it.each(['reference.md', 'notation.md', 'shop-sheet.md'])(
+  it.each(['reference.md', 'notation.md', 'headings.md', 'shop-sheet.md'])(
     '%s is what npm run reference writes',
     async (name) => {
       const pages = generatedPages(sources, results) as Record<string, string>;

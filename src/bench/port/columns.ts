@@ -31,7 +31,7 @@ export function addColumn(
   );
   const now = tableFor(book, name).zone;
   const wanted = { ...zone, right: zone.right + 1 };
-  if (now.right !== wanted.right)
+  if (now.right !== wanted.right || now.left !== wanted.left)
     refuseFailed(
       dispatch('UPDATE_TABLE', {
         sheetId,

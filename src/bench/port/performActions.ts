@@ -46,7 +46,12 @@ export function performActions(
     }
     renewFormulas(first, book, dispatch);
   });
-  return actions.map((action) => (action.kind === 'cells' ? stateOf(action.area, book) : undefined));
+  // Columns of the same message have moved cells that were written before them.
+  const moved = actions.some(({ kind }) => kind === 'column');
+  return actions.map((action) => {
+    if (action.kind !== 'cells') return undefined;
+    return stateOf(moved ? (action.standsAt ?? action.area) : action.area, book);
+  });
 }
 
 /** Formulas know the cells of a table, not its name: where its size changed they are written again. */

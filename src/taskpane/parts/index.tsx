@@ -15,7 +15,7 @@ const views: readonly { key: PartsView; title: string }[] = [
   { key: 'list', title: 'Check a list' },
 ];
 
-/** The place where parts are held against the presses: one part, or a whole list. */
+/** The place where parts are checked against the presses: one part, or a whole list. */
 export default function PartsPlace({ workbook, shop: state }: { workbook: Workbook; shop: ShopState }) {
   const { open, partsView } = useNavigation();
   const shop = useMemo(() => (state.kind === 'ready' ? state.shop : starterShop('in')), [state]);
@@ -33,7 +33,7 @@ export default function PartsPlace({ workbook, shop: state }: { workbook: Workbo
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
             {state.kind === 'broken' ? 'The shop cannot be read' : 'There is no shop sheet yet'}, so parts are
-            held against two invented presses. {starterNotice}
+            checked against two invented presses. {starterNotice}
           </MessageBarBody>
         </MessageBar>
       )}

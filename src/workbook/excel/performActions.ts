@@ -7,18 +7,23 @@ import {
   doAction,
   type Primitives,
 } from '../writeHost.js';
+import { ColumnWidths } from './columnWidths.js';
 import { encodeCells } from './encodeCells.js';
 import { loadState, stateOf } from './lookAt.js';
 import type { RoundTrips } from './roundTrips.js';
 
-/** Does all actions, in order, in one round trip; gives the state of written cells right afterwards. */
+/**
+ * Does all actions, in order, in one round trip; gives the state of written cells right afterwards. Columns that come
+ * among others take one more before.
+ */
 export function performActions(
   actions: readonly Action[],
   trips: RoundTrips,
 ): Promise<(CellState | undefined)[]> {
   return trips.run(async ({ workbook }, sync) => {
     const made: Excel.Table[] = [];
-    const primitives = primitivesOf(workbook, made);
+    const widths = await ColumnWidths.before(actions, workbook.worksheets, sync);
+    const primitives = primitivesOf(workbook, made, widths);
     const written = actions.map((action) => doAction(primitives, action));
     try {
       await sync();
@@ -53,6 +58,7 @@ function idOf(table: Excel.Table): string | undefined {
 function primitivesOf(
   { worksheets, tables, names }: Excel.Workbook,
   made: Excel.Table[],
+  widths: ColumnWidths,
 ): Primitives<Excel.Range | void> {
   return {
     cells: (action) =>
@@ -60,13 +66,18 @@ function primitivesOf(
     sheet: ({ name }) => void worksheets.add(name),
     table: (action) => void made.push(addTable(action, tables)),
     // One value too many or too few is refused, so the heading alone is given.
-    column: ({ table, position, heading }) =>
-      void tables.getItem(table).columns.add(position, undefined, heading),
+    column(action) {
+      tables.getItem(action.table).columns.add(action.position, undefined, action.heading);
+      widths.follow(action, worksheets);
+    },
     resize: ({ table, area }) => tables.getItem(table).resize(cellAddress(area)),
     name: ({ name, area }) => void names.add(name, `=${absoluteAddress(area)}`),
     'drop sheet': ({ name }) => worksheets.getItem(name).delete(),
     'drop table': ({ name }) => void tables.getItem(name).convertToRange(),
-    'drop column': ({ table, heading }) => tables.getItem(table).columns.getItem(heading).delete(),
+    'drop column'(action) {
+      tables.getItem(action.table).columns.getItem(action.heading).delete();
+      widths.follow(action, worksheets);
+    },
     'drop name': ({ name }) => names.getItem(name).delete(),
   };
 }

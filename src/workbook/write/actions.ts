@@ -7,6 +7,9 @@ import { WidenedTables } from './kinds/widenedTables.js';
 export function actionsFor(steps: readonly Step[], seen: readonly unknown[]): Planned[] {
   const tables = new WidenedTables();
   const actions = steps.map((step, at) => kindOf(step).plan(step, seen[at], tables));
-  for (const step of steps) if (step.kind === 'cells') tables.refuseMoved(step.area);
-  return [...actions, ...tables.bodies()];
+  const firstColumn = steps.findIndex(({ kind }) => kind === 'column');
+  const placed = actions.map((action, at) =>
+    action.kind === 'cells' ? tables.withPlace(action, { beforeColumns: at < firstColumn }) : action,
+  );
+  return [...placed, ...tables.bodies()];
 }

@@ -55,10 +55,11 @@ function slices<Each extends Action>(action: Each, limit: number): Each[] {
 const isCells = (action: Action): action is CellsAction => action.kind === 'cells';
 
 function rowsOf<Cells extends CellsAction>(action: Cells, from: number, to: number): Cells {
-  const { area, contents, formats, before } = action;
+  const { area, standsAt, contents, formats, before } = action;
   return {
     ...action,
     area: { ...area, row: area.row + from, rows: to - from },
+    ...(standsAt && { standsAt: { ...standsAt, row: standsAt.row + from, rows: to - from } }),
     contents: contents.slice(from, to),
     formats: formats.slice(from, to),
     before: { contents: before.contents.slice(from, to), formats: before.formats.slice(from, to) },

@@ -22,7 +22,8 @@ export async function makePlan(steps: readonly Step[], host: WriteHost): Promise
   const sheets = [...new Set(steps.flatMap((step) => ('area' in step ? step.area.sheet : [])))].filter(
     (name) => !newSheets.has(name),
   );
-  const perStep = steps.map((step) => lookFor(step, newSheets));
+  const newTables = new Set(steps.flatMap((step) => (step.kind === 'table' ? step.name.toLowerCase() : [])));
+  const perStep = steps.map((step) => lookFor(step, newSheets, newTables));
   const looks = [
     ...sheets.map((name): Look => ({ look: 'sheet', name })),
     ...perStep.flatMap((look) => look ?? []),
@@ -45,8 +46,13 @@ export async function makePlan(steps: readonly Step[], host: WriteHost): Promise
   return { plan, actions };
 }
 
-/** Cells of a sheet that the plan makes are not there to be looked at. */
-function lookFor(step: Step, newSheets: ReadonlySet<string>): Look | undefined {
+/** Cells of a sheet that the plan makes are not there to be looked at, nor is a table that it makes. */
+function lookFor(
+  step: Step,
+  newSheets: ReadonlySet<string>,
+  newTables: ReadonlySet<string>,
+): Look | undefined {
+  if (step.kind === 'column' && newTables.has(step.table.toLowerCase())) return undefined;
   if (step.kind === 'cells' && newSheets.has(step.area.sheet)) return undefined;
   return kindOf(step).look(step);
 }

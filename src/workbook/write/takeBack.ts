@@ -41,9 +41,15 @@ export async function stillToTakeBack(done: readonly Done[], host: WriteHost): P
   for (const each of done) {
     if (undoing([each]).length > 0 && !(await isUndone(each, host))) left.push(each);
   }
+  // Cells go back where they stood when the columns before them have gone.
+  const moved = left.some(({ action: { kind } }) => kind === 'column')
+    ? done.filter(({ action }) => action.kind === 'cells' && action.standsAt !== undefined)
+    : [];
   // Cells that came with a sheet or column are looked at as long as that is there.
   const comeAlong = left.some(({ action: { kind } }) => kind === 'sheet' || kind === 'column');
-  return done.filter((each) => left.includes(each) || (comeAlong && undoing([each]).length === 0));
+  return done.filter(
+    (each) => left.includes(each) || moved.includes(each) || (comeAlong && undoing([each]).length === 0),
+  );
 }
 
 function asWorkbookError(error: unknown): WorkbookError {
@@ -68,7 +74,8 @@ async function isUndone({ action }: Done, host: WriteHost): Promise<boolean> {
   try {
     const [seen] = await lookInSlices([kind.look(action)], host);
     return kind.isUndone(action, seen);
-  } catch {
-    return false;
+  } catch (error) {
+    // A column has gone with its table.
+    return action.kind === 'column' && error instanceof WorkbookError && error.trouble === 'missing';
   }
 }

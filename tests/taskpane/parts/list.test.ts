@@ -81,6 +81,7 @@ describe('adding checks', () => {
     const [headings = []] = workbook.shown('Parts');
     expect(headings).toEqual([
       ...[
+        'Verdict',
         'Mark',
         'Quantity',
         'Profile',
@@ -92,17 +93,17 @@ describe('adding checks', () => {
         'Edge',
         'End',
       ],
-      ...['Remarks', 'Press', 'Verdict', 'Share of rating', 'Note'],
+      ...['Press', 'Remarks', 'Share of rating', 'Note'],
     ]);
-    expect(workbook.memory.cell('Sheet1', 3, 12).content).toEqual({
+    expect(workbook.memory.cell('Sheet1', 3, 0).content).toEqual({
       formula:
         '=TONROW.ROWCHECK(Parts[[#Headers],[Mark]:[Press]],Parts[@[Mark]:[Press]],ShopStamp,"verdict")',
     });
     const read = readHeadings(headingsOf(matches));
     const expected = list.rows.map((row) => checkRow(row, read, shop));
     expect(column('Parts', 'Verdict')).toEqual(expected.map((row) => (row.blank ? '' : row.verdict)));
-    expect(workbook.memory.cell('Sheet1', 3, 5).format).toBe('@');
-    expect(workbook.memory.cell('Sheet1', 3, 6).format).toBe('General');
+    expect(workbook.memory.cell('Sheet1', 3, 6).format).toBe('@');
+    expect(workbook.memory.cell('Sheet1', 3, 7).format).toBe('General');
   });
 
   it('to a table: columns are added, and what stood right of the inputs stays', async () => {
@@ -119,7 +120,7 @@ describe('adding checks', () => {
     const { list, matches } = await read();
     const revert = await write(await addChecks(workbook, list, matches));
     expect(workbook.shown('Bars')[0]).toEqual([
-      ...['Mark', 'Section', 'Grade', 'Length', 'Press', 'Price', 'Verdict', 'Share of rating', 'Note'],
+      ...['Verdict', 'Mark', 'Section', 'Grade', 'Length', 'Press', 'Price', 'Share of rating', 'Note'],
     ]);
     expect(column('Bars', 'Verdict')).toEqual(['OK']);
     expect(column('Bars', 'Price')).toEqual([12.5]);
@@ -136,7 +137,7 @@ describe('adding checks', () => {
     expect(workbook.memory.cell('List check', 2, 0).content).toEqual({
       formula: '=TONROW.LISTCHECK(Parts[[#All],[Mark]:[Press]],ShopStamp,"verdict, use, note")',
     });
-    expect(workbook.memory.cell('Sheet1', 4, 12).content).toEqual({
+    expect(workbook.memory.cell('Sheet1', 4, 0).content).toEqual({
       formula: "=INDEX('List check'!$A:$A,ROW()-ROW(Parts[[#Headers],[Mark]])+3)",
     });
     expect(column('Parts', 'Verdict').slice(0, 4)).toEqual(['OK', 'Edge short', 'OK', 'Hole too small']);
@@ -148,7 +149,7 @@ describe('adding checks', () => {
     await write(await addChecks(workbook, list, matches, ['cost', 'press', 'minutes']));
     const [headings = []] = workbook.shown('Parts');
     expect(headings.slice(5)).toEqual([
-      ...['Verdict', 'Share of rating', 'Note', 'Press chosen', 'Minutes', 'Cost'],
+      ...['Press', 'Share of rating', 'Note', 'Press chosen', 'Minutes', 'Cost'],
     ]);
     const formats = [8, 9, 10].map((at) => workbook.memory.cell('Sheet1', 2, at).format);
     expect(formats).toEqual(['General', '0.0', '0.00']);

@@ -72,10 +72,16 @@ async function read(workbook: Workbook) {
   return { list, checks, missing, fill: fillChecks(list, checks, columns, missing) };
 }
 
-/** Rows typed under the list, whose table grows with them. */
+/** Rows typed under the list, right of its verdicts; its table grows with them. */
 async function typeUnder(workbook: Workbook, rows: readonly (readonly Content[])[]): Promise<void> {
-  const { name, area } = await tableOf(workbook);
-  const under = { ...area, row: area.row + area.rows, rows: rows.length, columns: partsHeadings.length };
+  const { name, area, headings } = await tableOf(workbook);
+  const under = {
+    ...area,
+    row: area.row + area.rows,
+    column: area.column + headings.indexOf('Mark'),
+    rows: rows.length,
+    columns: partsHeadings.length,
+  };
   await write(workbook, [
     { kind: 'cells', area: under, contents: rows },
     { kind: 'resize', table: name, area: { ...area, rows: area.rows + rows.length } },
@@ -159,12 +165,12 @@ describe('which rows lack their checks', () => {
   });
 
   it('a share keeps its number format in a new row', async () => {
-    const cells = await at('Verdict');
-    workbook.type(sheet, 3, cells, [[null, null, null]]);
+    const cells = await at('Share of rating');
+    workbook.type(sheet, 3, cells, [[null, null]]);
     const { fill } = await read(workbook);
     expect(fill.steps).toHaveLength(1);
     await write(workbook, fill.steps);
-    expect(workbook.memory.cell(sheet, 3, cells + 1).format).toBe('0%');
+    expect(workbook.memory.cell(sheet, 3, cells).format).toBe('0%');
   });
 
   it('a subtotal without checks is none', async () => {

@@ -187,6 +187,18 @@ export class MemorySheets {
     for (const { row, column, cell } of moving)
       if (by === 1 || column > from) cells.set(`${row},${column + by}`, cell);
     table.area = { ...area, columns: area.columns + by };
+    this.shiftWidths(area.sheet, from, area.column + area.columns, by);
+  }
+
+  /** Widths go with the cells of the table. */
+  private shiftWidths(sheet: string, from: number, end: number, by: 1 | -1): void {
+    const held = Array.from({ length: end - from }, (_, at) => this.widths.get(`${sheet},${from + at}`));
+    const moved = by === 1 ? held : held.slice(1);
+    moved.forEach((width, at) => {
+      const key = `${sheet},${from + at + (by === 1 ? 1 : 0)}`;
+      if (width === undefined) this.widths.delete(key);
+      else this.widths.set(key, width);
+    });
   }
 }
 

@@ -37,6 +37,27 @@ export function writingContract(open: Open): void {
       expect(hands.width('Parts', 1)).toBeUndefined();
     });
 
+    it('go with the cells that a new column moves', async () => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 2, 2), [
+        ['Mark', 'Hole'],
+        ['P1', '13/16'],
+      ]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      const widths = () => [0, 1, 2].map((column) => hands.width('Parts', column));
+      await workbook.write(
+        await workbook.plan([{ kind: 'cells', area: areaAt('A1', 1, 2), widths: [30, 12] }]),
+      );
+      const revert = await workbook.write(
+        await workbook.plan([
+          { kind: 'column', table: 'List', leftOf: 'Mark', heading: 'Verdict', contents: ['OK'], width: 16 },
+        ]),
+      );
+      expect(widths()).toEqual([16, 30, 12]);
+      await revert.run();
+      expect(widths().slice(0, 2)).toEqual([30, 12]);
+    });
+
     it('for another number of columns are refused', async () => {
       const { workbook } = await open();
       const area = areaAt('A1', 1, 2);
@@ -133,16 +154,37 @@ export function writingContract(open: Open): void {
   describe('planning columns of a table', () => {
     const column: Step = { kind: 'column', table: 'List', rightOf: 'Mark', heading: 'Press', contents: [] };
 
-    it.each([
-      ['right of the new column', areaAt('B2', 1, 1)],
-      ['right of the table', areaAt('D1', 1, 1)],
-    ])('refuses to write cells %s in the same plan, which move', async (_, area) => {
+    it('refuses to write cells right of the table in the same plan, which move', async () => {
+      const area = areaAt('D1', 1, 1);
       const { workbook, hands } = await open();
       await hands.type(areaAt('A1', 1, 2), [['Mark', 'Hole']]);
       await hands.addTable('List', areaAt('A1', 2, 2));
       const cells: Step = { kind: 'cells', area, contents: [['x']] };
       await expect(workbook.plan([cells, column])).rejects.toThrow('The table "List" gets a column');
       await expect(workbook.plan([column, cells])).rejects.toThrow('The table "List" gets a column');
+    });
+
+    it('writes cells of the table before its columns, never after', async () => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 1, 2), [['Mark', 'Hole']]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      const cells: Step = { kind: 'cells', area: areaAt('B2', 1, 1), contents: [['x']] };
+      await expect(workbook.plan([column, cells])).rejects.toThrow('The table "List" gets a column');
+      const revert = await workbook.write(await workbook.plan([cells, column]));
+      expect([1, 2].map((at) => hands.look('Parts', 1, at).value)).toEqual(['', 'x']);
+      await revert.run();
+      expect([1, 2].map((at) => hands.look('Parts', 1, at).value)).toEqual(['', '']);
+    });
+
+    it('keeps cells of the table that somebody has changed where the columns have moved them', async () => {
+      const { workbook, hands } = await open();
+      await hands.type(areaAt('A1', 1, 2), [['Mark', 'Hole']]);
+      await hands.addTable('List', areaAt('A1', 2, 2));
+      const cells: Step = { kind: 'cells', area: areaAt('B2', 1, 1), contents: [['x']] };
+      const revert = await workbook.write(await workbook.plan([cells, column]));
+      await hands.type(areaAt('C2', 1, 1), [['hers']]);
+      await expect(revert.run()).rejects.toThrow('C2 on sheet "Parts" was changed since this was written');
+      expect(hands.look('Parts', 1, 2).value).toBe('hers');
     });
 
     it.each([
@@ -292,6 +334,42 @@ export function writingContract(open: Open): void {
       expect(hands.look('Parts', 1, 1)).toEqual({ value: 'Bay A', format: '@' });
       expect(hands.look('Parts', 1, 2)).toEqual({ value: '13/16', format: '@' });
       expect(hands.look('Parts', 1, 3)).toEqual({ value: 2, formula: '=1+1', format: 'General' });
+    });
+
+    it('makes cells a table and puts a column left of its first, and takes both back', async () => {
+      const { workbook, hands } = await open();
+      await hands.format(areaAt('A1', 2, 2), '@');
+      await hands.type(areaAt('A1', 2, 2), [
+        ['Piece', 'Hole'],
+        ['C1', '13/16'],
+      ]);
+      const formula = '=1+1';
+      const revert = await workbook.write(
+        await workbook.plan([
+          { kind: 'cells', area: areaAt('A1', 1, 1), contents: [['Mark']] },
+          { kind: 'cells', area: areaAt('B2', 1, 1), formats: [['General']] },
+          { kind: 'table', name: 'List', area: areaAt('A1', 2, 2), headings: ['Mark', 'Hole'] },
+          { kind: 'column', table: 'List', leftOf: 'mark', heading: 'Verdict', contents: [{ formula }] },
+          { kind: 'column', table: 'List', heading: 'Note', contents: [{ formula }] },
+        ]),
+        { confirmed: true },
+      );
+      const [table] = await workbook.tables();
+      expect(table).toMatchObject({
+        area: areaAt('A1', 2, 4),
+        headings: ['Verdict', 'Mark', 'Hole', 'Note'],
+      });
+      expect(hands.look('Parts', 1, 0)).toEqual({ value: 2, formula, format: 'General' });
+      expect(hands.look('Parts', 1, 1)).toEqual({ value: 'C1', format: '@' });
+      expect(hands.look('Parts', 1, 3)).toEqual({ value: 2, formula, format: 'General' });
+      await revert.run();
+      expect(await workbook.tables()).toEqual([]);
+      const held = [0, 1, 2].map((at) => [hands.look('Parts', 0, at).value, hands.look('Parts', 1, at)]);
+      expect(held).toEqual([
+        ['Piece', { value: 'C1', format: '@' }],
+        ['Hole', { value: '13/16', format: '@' }],
+        ['', { value: '', format: 'General' }],
+      ]);
     });
 
     it('lets a table span rows written below it', async () => {

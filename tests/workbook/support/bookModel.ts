@@ -82,7 +82,8 @@ export class BookModel {
       fail('InvalidArgument');
     sheet.shift(area.row, area.rows, area.column + index, 1);
     for (let row = area.row; row < area.row + area.rows; row += 1) {
-      const { format } = sheet.at(row, area.column + index - 1);
+      // A column before all others looks like the one it pushes away.
+      const { format } = sheet.at(row, area.column + (index === 0 ? 1 : index - 1));
       sheet.put(row, area.column + index, { value: row === area.row ? heading : '', format });
     }
     table.area = { ...area, columns: area.columns + 1 };

@@ -94,8 +94,12 @@ function worksheet(sheet: Grid, book: BookModel, effects: HostEffects): HostObje
 
 const typeNames = { string: 'String', number: 'Double', boolean: 'Boolean' } as Record<string, string>;
 
+/** How wide a column is that nobody has set. */
+const usualPoints = 48;
+
 function format({ column, columns }: Area, sheet: Grid): HostObject {
   return {
+    properties: { ColumnWidth: () => sheet.widths.get(column) ?? usualPoints },
     setters: {
       ColumnWidth: (points: number) => {
         for (let at = column; at < column + columns; at += 1) sheet.widths.set(at, points);

@@ -55,6 +55,7 @@ export async function addChecks(
     hasPress,
     sheet: whole ? sheet : undefined,
   };
+  // The verdict moves the list by a column; the others stand right of it.
   const columns = items.length + (hasPress ? 0 : 1);
   const filled = list.source.table ? undefined : await filledBeside(workbook, list, columns, tables);
   if (filled !== undefined)
@@ -62,7 +63,7 @@ export async function addChecks(
   return {
     title: 'Add check columns',
     remarks: remarks(plan),
-    steps: list.source.table ? stepsInTable(plan) : stepsBeside(plan),
+    steps: stepsOf(plan),
   };
 }
 
@@ -110,8 +111,15 @@ async function filledBeside(
   return undefined;
 }
 
-function stepsInTable(plan: ChecksPlan): Step[] {
-  const { list, items, table, lastRead, hasPress } = plan;
+/**
+ * The verdict goes left of the first column that is read, where the first view shows it; the others go right. A list in
+ * plain cells becomes a table first.
+ */
+function stepsOf(plan: ChecksPlan): Step[] {
+  const { list, matches, items, table, columns, lastRead, hasPress } = plan;
+  const headings = list.headings.map((heading) => String(heading ?? ''));
+  const renamed = headings.map((heading, at) => matches.find((each) => each.at === at)?.rename ?? heading);
+  const toTable: Step = { kind: 'table', name: table, area: list.area, headings: renamed };
   const press: Step = {
     kind: 'column',
     table,
@@ -120,11 +128,11 @@ function stepsInTable(plan: ChecksPlan): Step[] {
     contents: list.rows.map(() => null),
     format: '@',
   };
-  const headings = list.headings.map((heading) => String(heading ?? ''));
   const checks = items.map(
     (item): Step => ({
       kind: 'column',
       table,
+      ...(item === 'verdict' ? { leftOf: columns.first } : {}),
       heading: checkHeading(item, headings),
       contents: list.rows.map(() => formulaOf(item, plan)),
       format: formatOf(item),
@@ -133,41 +141,11 @@ function stepsInTable(plan: ChecksPlan): Step[] {
   );
   return [
     ...renames(plan),
-    ...textFormats(plan.list, plan.matches),
+    ...textFormats(list, matches),
+    ...(list.source.table ? [] : [toTable]),
     ...(hasPress ? [] : [press]),
     ...checks,
     ...listSheet(plan),
-  ];
-}
-
-/** For a list in plain cells: the new columns are written beside it, and all of it becomes a table. */
-function stepsBeside(plan: ChecksPlan): Step[] {
-  const { list, items, table, hasPress } = plan;
-  const { area, rows } = list;
-  const headings = list.headings.map((heading) => String(heading ?? ''));
-  const added = [...(hasPress ? [] : ['Press']), ...items.map((item) => checkHeading(item, headings))];
-  const right = area.column + area.columns;
-  const top = { ...area, column: right, rows: 1, columns: added.length };
-  const checks = {
-    ...area,
-    row: area.row + 1,
-    rows: rows.length,
-    column: right + added.length - items.length,
-    columns: items.length,
-  };
-  return [
-    ...renames(plan),
-    ...textFormats(plan.list, plan.matches),
-    { kind: 'cells', area: top, contents: [added] },
-    { kind: 'table', name: table, area: { ...area, columns: area.columns + added.length } },
-    ...listSheet(plan),
-    {
-      kind: 'cells',
-      area: checks,
-      contents: rows.map(() => items.map((item) => formulaOf(item, plan))),
-      formats: rows.map(() => items.map(formatOf)),
-      widths: items.map(widthOf),
-    },
   ];
 }
 

@@ -45,6 +45,8 @@ export function useList(workbook: Workbook, shop: ShopState) {
   );
   useEffect(() => read(), [read, workbook]);
   useWatch(workbook, (change) => {
+    // Nothing is written by what was read before columns of the list were moved.
+    if (change.kind === 'moved' && change.ours) setList(undefined);
     if (change.kind === 'sheets' || change.kind === 'moved') read();
     else if (
       change.kind === 'cells' &&

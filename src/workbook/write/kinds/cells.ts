@@ -39,11 +39,12 @@ export const cells: ActionKind<'cells'> = {
   // Cells that came with a sheet or column go with it.
   undo: (action, after) => (action.fresh ? undefined : restoring(action, after ?? action.before)),
 
-  lookDone: ({ area }) => ({ look: 'cells', area }),
+  lookDone: ({ area, standsAt = area }) => ({ look: 'cells', area: standsAt }),
 
   refuseWorkedOn(action, after, seen, { orAsBefore }) {
     const expected = [after ?? action.before, ...(orAsBefore ? [action.before] : [])];
-    refuseOther(action, expected, seen as CellState, refuseWorkedOn);
+    const { area, standsAt = area } = action;
+    refuseOther({ ...action, area: standsAt }, expected, seen as CellState, refuseWorkedOn);
   },
 
   isUndone(action, seen) {

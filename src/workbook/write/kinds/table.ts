@@ -8,18 +8,22 @@ import type { ActionKind } from './kind.js';
 export const table: ActionKind<'table'> = {
   refuseShape: ({ name }) => checkName(name),
   look: ({ name }) => ({ look: 'is table', name }),
-  plan(step, seen) {
+  plan(step, seen, tables) {
     if (seen) refuseTaken('a table', step.name);
-    return step;
+    const { kind, name, area } = step;
+    tables.make(step);
+    return { kind, name, area };
   },
   refuseChanged({ name }, seen) {
     if (seen) refuseAdded(name);
   },
   undo: ({ name }) => ({ kind: 'drop table', name }),
   lookDone: ({ name }) => ({ look: 'table', name }),
-  refuseWorkedOn(action, _after, seen) {
+  refuseWorkedOn(action, _after, seen, { all }) {
     const { name, area } = seen as Table;
-    if (!sameArea(area, action.area)) refuseWorkedOn(`The table "${name}"`);
+    const added = all.filter((done) => done.action.kind === 'column' && done.action.table === action.name);
+    const columns = action.area.columns + added.length;
+    if (!sameArea(area, { ...action.area, columns })) refuseWorkedOn(`The table "${name}"`);
   },
   isUndone: (_action, seen) => !seen,
   described: ({ name }) => `the table "${name}"`,

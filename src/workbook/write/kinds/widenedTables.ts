@@ -1,4 +1,4 @@
-import { type Area, matrix } from '../../area.js';
+import { type Area, matrix, sameArea } from '../../area.js';
 import type { Content } from '../../content.js';
 import type { Table } from '../../reading.js';
 import type { Step } from '../../step.js';
@@ -10,8 +10,8 @@ type ColumnStep = Extract<Step, { kind: 'column' }>;
 interface Widened {
   /** As the steps so far leave it. */
   table: Table;
-  /** The leftmost column that is inserted. */
-  from: number;
+  /** Where its columns were inserted on the sheet, one after the other. */
+  inserted: readonly number[];
   columns: readonly ColumnStep[];
 }
 
@@ -19,27 +19,34 @@ interface Widened {
 export class WidenedTables {
   private readonly tables = new Map<string, Widened>();
 
-  /** A table seen before the plan, as the steps so far have left it. */
-  asLeft(seen: Table): Table {
-    return this.find(seen)?.table ?? seen;
-  }
-
-  widen(seen: Table, step: ColumnStep, position: number): void {
-    const known = this.find(seen);
-    const { area, headings } = this.asLeft(seen);
-    this.tables.set(seen.name.toLowerCase(), {
-      table: {
-        ...seen,
-        area: { ...area, columns: area.columns + 1 },
-        headings: [...headings.slice(0, position), step.heading, ...headings.slice(position)],
-      },
-      from: Math.min(known?.from ?? Infinity, area.column + position),
-      columns: [...(known?.columns ?? []), step],
+  /** A table that the plan makes. */
+  make({ name, area, headings = [] }: Extract<Step, { kind: 'table' }>): void {
+    this.tables.set(key(name), {
+      table: { name, area, headings: [...headings], hasTotals: false },
+      inserted: [],
+      columns: [],
     });
   }
 
-  private find({ name }: Table): Widened | undefined {
-    return this.tables.get(name.toLowerCase());
+  /** A table seen before the plan, or made by it, as the steps so far have left it. */
+  asLeft(name: string, seen: Table | undefined): Table {
+    const table = this.tables.get(key(name))?.table ?? seen;
+    if (!table) throw new WorkbookError('missing', `There is no table "${name}".`);
+    return table;
+  }
+
+  widen(table: Table, step: ColumnStep, position: number): void {
+    const known = this.tables.get(key(table.name));
+    const { area, headings } = table;
+    this.tables.set(key(table.name), {
+      table: {
+        ...table,
+        area: { ...area, columns: area.columns + 1 },
+        headings: [...headings.slice(0, position), step.heading, ...headings.slice(position)],
+      },
+      inserted: [...(known?.inserted ?? []), area.column + position],
+      columns: [...(known?.columns ?? []), step],
+    });
   }
 
   /** A later column may move an earlier one, so the cells of all are written when all are there. */
@@ -49,19 +56,37 @@ export class WidenedTables {
     );
   }
 
-  /** Cells right of a new column move with it: what was seen of them is no longer where it was. */
-  refuseMoved(area: Area): void {
-    for (const { table, from } of this.tables.values()) {
-      const { row, rows, sheet } = table.area;
-      const beside = area.sheet === sheet && area.row < row + rows && row < area.row + area.rows;
-      if (beside && area.column + area.columns > from)
+  /**
+   * Where cells that are written before all columns stand when these are there. Refuses cells that move and are
+   * written later, or are outside the table: what was seen of them is no longer where it was.
+   */
+  private moved(area: Area, { beforeColumns }: { beforeColumns: boolean }): Area {
+    let stands = area;
+    for (const { table, inserted } of this.tables.values()) {
+      const { row, rows, sheet, column, columns } = table.area;
+      if (area.sheet !== sheet || area.row >= row + rows || row >= area.row + area.rows) continue;
+      const end = inserted.reduce((at, from) => (at >= from ? at + 1 : at), area.column + area.columns - 1);
+      const start = inserted.reduce((at, from) => (at >= from ? at + 1 : at), area.column);
+      if (start === area.column && end === area.column + area.columns - 1) continue;
+      const inside = area.row >= row && area.row + area.rows <= row + rows && end < column + columns;
+      if (!beforeColumns || !inside || end - start !== area.columns - 1)
         throw new WorkbookError(
           'failed',
           `The table "${table.name}" gets a column: write the cells right of it afterwards.`,
         );
+      stands = { ...area, column: start };
     }
+    return stands;
+  }
+
+  /** Cells with where they stand when all columns are there. */
+  withPlace(action: CellsAction, place: { beforeColumns: boolean }): CellsAction {
+    const standsAt = this.moved(action.area, place);
+    return sameArea(standsAt, action.area) ? action : { ...action, standsAt };
   }
 }
+
+const key = (name: string) => name.toLowerCase();
 
 function body(
   { area, headings }: Table,

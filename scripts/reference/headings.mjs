@@ -1,0 +1,50 @@
+// docs/headings.md: every heading of a parts list, from the list that the rows are read by.
+import { code, generated, table, textOf } from './markdown.mjs';
+
+const length = "the shop's, or as the heading says";
+const units = {
+  ...Object.fromEntries(
+    [
+      ...['length', 'thickness', 'width', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'],
+      ...['notchAt', 'clipAt', 'bendAt', 'size', 'section', 'hole', 'bolt', 'edge', 'end', 'pitch'],
+      ...['p2', 'p3', 'p4', 'gage', 'holesAt'],
+    ].map((key) => [key, length]),
+  ),
+  feet: 'ft',
+  inches: 'in',
+  miterLeft: 'degrees',
+  miterRight: 'degrees',
+  miter: 'degrees',
+  ...Object.fromEntries(['qty', 'corners', 'notches', 'bends'].map((key) => [key, 'a count'])),
+  holes: 'a count, of the part or at each end',
+};
+
+export function headingsPage({ rowFields, groupFields, headingMeanings, otherHeadings }) {
+  const rowOf = ({ key, name, synonyms }) => [
+    code(name),
+    textOf(headingMeanings[key]),
+    units[key] ?? '',
+    [...synonyms, ...(otherHeadings(key) ?? [])].map(textOf).join(', '),
+  ];
+  const columns = ['heading', 'what stands below it', 'unit', 'also called'];
+  return `${generated}
+
+# The headings of a parts list
+
+The columns of a list stand in any order, under any of these names. Section and Grade are enough to begin with; what a
+check still needs, the row says. Other columns are left alone. How each cell may be written:
+[notations](notation.md).
+
+![A plate and an angle with Edge, End, Pitch, Gage and Leg](pictures/headings.svg)
+
+## Of the part
+
+${table(columns, rowFields.map(rowOf))}
+
+## Of its holes
+
+${code('Hole 2')}, ${code('Edge 2')} … open a further group of holes in the same row.
+
+${table(columns, groupFields.map(rowOf))}
+`;
+}
