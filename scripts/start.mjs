@@ -4,7 +4,7 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { ensure, ensurePackages, root } from './ensure.mjs';
-import { verdictCounts, verdictTable } from './verdictTable.mjs';
+import { inventedPresses, verdictCounts, verdictTable } from './verdictTable.mjs';
 
 const widthOfFile = 160;
 
@@ -24,9 +24,11 @@ console.log(verdictTable(rows, process.stdout.columns ?? widthOfFile));
 console.log(`\nRows: ${verdictCounts(rows)}.`);
 if (report.errors?.length > 0) console.log(`Cells that show an error: ${report.errors.length}.`);
 console.log(`Recalculated copy: ${path.relative(process.cwd(), copy)} (the example itself is unchanged).`);
+const invented = inventedPresses(readSheetValues(bytes, 'Shop'));
+if (invented.length > 0) console.log(`Invented, do not quote from them: ${invented.join(', ')}.`);
 console.log(
-  '\nPlanning estimates from invented presses. The plate on the press, its manual and the tool maker govern;\n' +
-    'codes, the job and a licensed engineer govern connections. Replace the presses before quoting.',
+  '\nPlanning estimates. The plate on the press, its manual and the tool maker govern; codes, the job and a\n' +
+    'licensed engineer govern connections.',
 );
 
 if (!process.argv.includes('--once')) {

@@ -22,11 +22,19 @@ function share(cell) {
   return typeof cell === 'number' ? `${(cell * 100).toFixed(0)}%` : shown(cell);
 }
 
-function cut(text, width) {
-  return text.length > width ? `${text.slice(0, Math.max(width - 1, 1))}…` : text;
+/** The whole note where it fits on a line, else its first sentence, on as many lines as that takes: never half of one. */
+function linesOf(note, width) {
+  const [first] = note.length > width ? (/^.*?[.!?](?=\s+[A-Z]|$)/.exec(note) ?? [note]) : [note];
+  const lines = [''];
+  for (const word of first.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== '' && last.length + 1 + word.length > width) lines.push(word);
+    else lines[lines.length - 1] = last === '' ? word : `${last} ${word}`;
+  }
+  return lines;
 }
 
-/** The table in at most `width` characters a line; a note that does not fit ends with an ellipsis. */
+/** The table in at most `width` characters a line. */
 export function verdictTable(rows, width) {
   const body = verdictRows(rows).map(([mark, verdict, use, governs, note]) => [
     shown(mark),
@@ -40,14 +48,30 @@ export function verdictTable(rows, width) {
     Math.max(...[titles, ...body].map((row) => row[column].length)),
   );
   const rest = width - widths.reduce((sum, each) => sum + each + 2, 0);
-  const line = (row) =>
-    [
-      ...widths.map((each, column) => (column === 2 ? row[column].padStart(each) : row[column].padEnd(each))),
-      cut(row[4], Math.max(rest, 30)),
-    ]
-      .join('  ')
-      .trimEnd();
-  return [line(titles), ...body.map(line)].join('\n');
+  const line = (row) => {
+    const notes = linesOf(row[4], Math.max(rest, 30));
+    return notes.map((note, at) =>
+      [
+        ...widths.map((each, column) => {
+          const cell = at === 0 ? row[column] : '';
+          return column === 2 ? cell.padStart(each) : cell.padEnd(each);
+        }),
+        note,
+      ]
+        .join('  ')
+        .trimEnd(),
+    );
+  };
+  return [titles, ...body].flatMap(line).join('\n');
+}
+
+/** The presses whose column of a shop sheet says that their numbers are invented. */
+export function inventedPresses(rows) {
+  const top = rows.findIndex(([first]) => shown(first) === 'Item');
+  const said = rows.find(([first]) => shown(first).toLowerCase() === 'invented') ?? [];
+  return (rows[top] ?? []).flatMap((name, column) =>
+    shown(said[column]).toLowerCase() === 'yes' ? shown(name) : [],
+  );
 }
 
 /** `31 OK, 4 Near limit, …`, most frequent first. */

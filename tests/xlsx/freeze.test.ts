@@ -463,3 +463,82 @@ async function read(bytes: Uint8Array): Promise<ExcelJS.Workbook> {
   await workbook.xlsx.load(bytes.slice().buffer);
   return workbook;
 }
+
+describe('what a copy for a customer leaves out', () => {
+  const secret = 'Hole: end distance 7/8 in is under 1-1/4 in of Bay A';
+  const check = (item: string) => `_xldudf_TONROW_ROWCHECK($A$1:$B$1,A2:B2,ShopStamp,"${item}")`;
+  const listed = 'Reach of Bay B is 12 in, and 14 in are asked';
+  const parts: BuiltSheet = {
+    name: 'Quote',
+    rows: [
+      ['Section', 'Note', 'Verdict', 'Note', 'Minutes', 'Copied', 'Looked up'],
+      [
+        'FB3/8X3',
+        'paint gray, please and thank you',
+        formula(check('verdict'), 'Edge short'),
+        formula(check('note'), secret),
+        formula(check('minutes'), 7.25),
+        formula('E2*2', 14.5),
+        formula("INDEX('List check'!$B:$B,ROW()-ROW($A$1)+1)", listed),
+      ],
+    ],
+  };
+  const list: BuiltSheet = {
+    name: 'List check',
+    rows: [
+      [
+        spilling('_xldudf_TONROW_LISTCHECK(Quote!A1:B2,ShopStamp,"verdict,note")', 'A1:B2', 'Verdict'),
+        spilled('Note'),
+      ],
+      [spilled('Edge short'), spilled(listed)],
+    ],
+  };
+  const bytes = file([parts, list, shop]);
+  const out = (leaveOut: readonly string[]) => valuesCopy(bytes, { kind: 'customer', leaveOut });
+
+  it('is in no part of the file; what the user typed under the same heading stays', () => {
+    const copy = out(['note', 'minutes']);
+    const all = Object.values(partsOf(copy.bytes)).join('\n');
+    expect(Object.values(partsOf(out([]).bytes)).join('\n')).toContain(secret);
+    for (const text of [secret, listed, '7.25']) expect(all).not.toContain(text);
+    const [, row] = readSheetValues(copy.bytes, 'Quote');
+    expect(row?.slice(0, 6)).toEqual([
+      'FB3/8X3',
+      'paint gray, please and thank you',
+      'Edge short',
+      null,
+      null,
+      14.5,
+    ]);
+    expect(
+      readSheetValues(copy.bytes, 'List check')
+        .flat()
+        .filter((value) => value !== null),
+    ).toEqual(['Verdict', 'Edge short']);
+    expect(copy.emptied).toEqual(['Quote, Note', 'Quote, Minutes', 'Quote, Looked up', 'List check, B']);
+    expect(copy.stays).toContain('What other cells calculate from these columns.');
+  });
+
+  it('is told of where its text stands in another cell', () => {
+    const again: BuiltSheet = { name: 'Summary', rows: [[formula('Quote!D2', secret)]] };
+    const copy = valuesCopy(file([parts, list, again, shop]), { kind: 'customer', leaveOut: ['note'] });
+    expect(copy.stays).toContain('Texts of these columns stand in other cells too: Summary!A1.');
+  });
+
+  it('is nothing where nothing is ticked, or the copy is for the shop', () => {
+    expect(out([]).emptied).toEqual([]);
+    expect(valuesCopy(bytes, { kind: 'shop', leaveOut: ['note'] }).emptied).toEqual([]);
+  });
+
+  it('is in no copy of the example: no note of a row, no sentence that is only there', async () => {
+    const quoteBytes = await recalculatedQuoteFile();
+    const { sheets } = openWorkbook(quoteBytes);
+    const notes = (sheets.find(({ name }) => name === 'Quote')?.cells?.values ?? []).filter(
+      (value): value is string => typeof value === 'string' && value.includes('Understood as'),
+    );
+    expect(notes.length).toBeGreaterThan(20);
+    const copy = valuesCopy(quoteBytes, { kind: 'customer', leaveOut: ['note'] });
+    const all = Object.values(partsOf(copy.bytes)).join('\n');
+    expect(all).not.toContain('Understood as');
+  });
+});

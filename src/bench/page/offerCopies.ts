@@ -10,7 +10,7 @@ export interface OpenFile {
 /** Lets the pane make values copies of the open workbook, and give them to the user as files. */
 export function offerCopies(file: () => OpenFile, give: (copy: OpenFile) => void): void {
   const tonrowCopies: CopyMaker = {
-    make: async (kind) => valuesCopy(file().bytes, { kind }),
+    make: async (kind, leaveOut = []) => valuesCopy(file().bytes, { kind, leaveOut }),
     save: async ({ bytes }, kind) => {
       give({ name: copyName(file().name, kind), bytes });
       return 'The copy is saved. This workbook is as it was.';

@@ -16,6 +16,17 @@ export class Speech implements GridVoice {
     this.trouble.hidden = true;
   }
 
+  /** News of the workbook as it is now: it goes with the next change. */
+  sayUntilChanged(text: string): void {
+    this.say(text);
+    this.news.dataset['of'] = 'state';
+  }
+
+  /** The workbook was changed: what was said of its state is true no more. */
+  changed(): void {
+    if (this.news.dataset['of'] === 'state') this.say('');
+  }
+
   /** A line on the selected cell, which goes when another cell is selected; other news stay till then. */
   ofCell(text: string): void {
     if (text === '' && this.news.dataset['of'] !== 'cell') return;

@@ -53,7 +53,7 @@ const workItems = [
   {
     item: 'basis',
     heading: 'Time and cost',
-    meaning: 'what minutes and cost stand on: set-up and run, invented times, what is not in them',
+    meaning: 'what minutes and cost stand on: set-up and run, invented press and times, what is not in them',
   },
 ] as const;
 

@@ -28,6 +28,7 @@ function sentences(work: TimedRow): string[] {
   const setup = formatNumber(time.setupSeconds / 60, 1);
   const run = formatNumber((time.seconds - time.setupSeconds) / 60, 1);
   const told = [`${setup} min to set up ${press}, ${run} min to run.`];
+  if (work.isInventedPress) told.push(`${press} is an invented press: do not quote from it.`);
   if (verdict === 'Not checked')
     told.push('The row is Not checked: the time holds only if the press can do it.');
   if (work.sharedSetup) told.push('Changes of tools are not in it: they are shared over a run.');

@@ -1,6 +1,7 @@
 import { verdictKind, type Verdict } from '../check/verdict.js';
 import { slugMm } from '../cut/backGaugeSetting.js';
 import { type Failure, InputError } from '../inputError.js';
+import { isInvented } from '../press/isInvented.js';
 import type { Press } from '../press/press.js';
 import type { CheckedPart } from '../row/checkRow.js';
 import type { Layouts } from '../row/layout/layoutOf.js';
@@ -24,6 +25,8 @@ import { type ToolSets, toolSetsOf } from './toolSets.js';
 export interface TimedRow {
   is: 'timed';
   press: string;
+  /** The numbers of the press are invented. */
+  isInventedPress: boolean;
   verdict: Verdict;
   time: RowTime;
   money: RowMoney;
@@ -109,6 +112,7 @@ function timed(
   return {
     is: 'timed',
     press: press.name,
+    isInventedPress: isInvented(press),
     verdict: result.verdict,
     time,
     money,

@@ -1,5 +1,6 @@
 import type { Card } from '../../core/card/cardOf.js';
 import { sentenceInCell } from '../../core/inputError.js';
+import { isInvented } from '../../core/press/isInvented.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { caution, cautionWords } from '../../core/say/cautionWords.js';
 import { size } from '../../core/say/sizes.js';
@@ -32,8 +33,7 @@ export function cardHtml(card: Card, shop: Shop, job: Job): CardMarkup {
   return {
     half,
     card: html`<section class="${classes}">
-      ${headHtml(card, job, shop.unit)} ${wide}
-      ${text.said.map((words) => html`<p class="said">${words}</p>`)}
+      ${headHtml(card, job, shop)} ${wide} ${text.said.map((words) => html`<p class="said">${words}</p>`)}
       ${text.near.map((words) => html`<p class="near">${words}</p>`)}
       <div class="flow">${narrow}${stepsHtml(card, text)}</div>
       ${reasonsHtml(text)}
@@ -44,9 +44,10 @@ export function cardHtml(card: Card, shop: Shop, job: Job): CardMarkup {
   };
 }
 
-function headHtml({ head, press, verdict, bars, next }: Card, job: Job, unit: LengthUnit): Html {
+function headHtml({ head, press, verdict, bars, next }: Card, job: Job, { presses, unit }: Shop): Html {
+  const invented = presses.some((each) => each.name === press && isInvented(each));
   const facts: [string, string][] = [
-    ['Press', press ?? ''],
+    ['Press', invented ? `${press}: INVENTED, do not work from this card` : (press ?? '')],
     ['Drawing', head.drawing],
     ['Rev', head.revision],
     ['Bars', bars ? `${bars.count} × ${size(bars.lengthMm, unit)}` : ''],

@@ -1,11 +1,13 @@
 import { Button } from '@fluentui/react-components';
 import { useState } from 'react';
+import { itemsOf, LeaveOut } from './LeaveOut.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { CopyKind, CopyMaker, MadeCopy } from './copyMaker.js';
 import { useSectionStyles } from '../shared/sectionStyles.js';
 import { Progress } from './Progress.js';
 import { useChangedSince } from '../shared/useChangedSince.js';
 import { sentenceOf, useTask } from './useTask.js';
+import { useKeptFocus } from './useKeptFocus.js';
 
 interface Input {
   kind: CopyKind;
@@ -16,9 +18,23 @@ interface Input {
 /** A copy of the file: made, shown for what is in it, then saved. */
 export function FileCopy({ kind, maker, workbook }: Input) {
   const styles = useSectionStyles();
-  const { task, start, stop } = useTask(() => maker.make(kind));
+  const [ticked, setTicked] = useState<readonly string[]>([]);
+  const {
+    task,
+    start: make,
+    stop,
+  } = useTask(() => maker.make(kind, kind === 'customer' ? itemsOf(ticked) : []));
+  const [previewed, setPreviewed] = useState<readonly string[]>([]);
   const [saved, setSaved] = useState('');
-  const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
+  const start = () => {
+    setSaved('');
+    setPreviewed(ticked);
+    make();
+  };
+  const edited = useChangedSince(workbook, task.at === 'done' && task.answer);
+  const isOther = task.at === 'done' && previewed.join() !== ticked.join();
+  const changed = edited || isOther;
+  const boxes = kind === 'customer' && <LeaveOut ticked={ticked} set={setTicked} />;
   const save = async (copy: MadeCopy) => {
     try {
       setSaved(await maker.save(copy, kind));
@@ -26,6 +42,7 @@ export function FileCopy({ kind, maker, workbook }: Input) {
       setSaved(sentenceOf(error));
     }
   };
+  const focus = useKeptFocus(task.at);
   if (task.at === 'working')
     return <Progress label="Making the copy" done={task.done} total={task.total} stop={stop} />;
   if (task.at !== 'done')
@@ -36,28 +53,34 @@ export function FileCopy({ kind, maker, workbook }: Input) {
             {task.message}
           </p>
         )}
+        {boxes}
         <div className={styles.actions}>
-          <Button onClick={start}>Preview the copy</Button>
+          <Button ref={focus} onClick={start}>
+            Preview the copy
+          </Button>
         </div>
       </>
     );
   return (
     <>
+      {boxes}
       <MadeCopyView copy={task.answer} kind={kind} />
       {changed && (
         <p className={styles.text} role="status">
-          The workbook was changed since: this copy is of before.
+          {isOther ? 'The boxes have changed since this copy.' : 'The workbook has changed since this copy.'}
         </p>
       )}
       <div className={styles.actions}>
         {changed ? (
-          <Button onClick={start}>Preview the copy again</Button>
+          <Button ref={focus} onClick={start}>
+            Preview the copy again
+          </Button>
         ) : (
-          <Button appearance="primary" onClick={() => void save(task.answer)}>
+          <Button ref={focus} appearance="primary" onClick={() => void save(task.answer)}>
             Make values copy
           </Button>
         )}
-        <Button onClick={stop}>No copy</Button>
+        <Button onClick={stop}>Cancel</Button>
       </div>
       <p className={styles.text} role="status">
         {saved}
@@ -68,11 +91,12 @@ export function FileCopy({ kind, maker, workbook }: Input) {
 
 function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
   const styles = useSectionStyles();
-  const { formulas, sheets, names, parts, stays } = copy;
+  const { formulas, sheets, names, parts, emptied, stays } = copy;
   const gone = [
     `${formulas.toLocaleString('en')} formulas: their values stay`,
     ...sheets.map((name) => `the sheet ${name}`),
     ...names.map((name) => `the name ${name}`),
+    ...emptied.map((column) => `what the checks say in the column ${column}`),
     ...(parts.some((part) => part.includes('webextension'))
       ? ['what asks for an add-in when the file is opened']
       : []),
@@ -87,11 +111,10 @@ function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
       </ul>
       <h4 className={styles.subheading}>Still in it</h4>
       <ul className={styles.list}>
-        <li>every value the cells show</li>
+        <li>{emptied.length > 0 ? 'every other value the cells show' : 'every value the cells show'}</li>
         {kind === 'customer' && (
           <li>
-            what check columns show: verdicts, shares, and notes that name your presses and their limits.
-            Delete these columns in the copy where the customer is not to read them
+            what check columns show that no box above leaves out: notes name your presses and their limits
           </li>
         )}
         {kind === 'shop' && (

@@ -9,6 +9,7 @@ import type { FoundFormula } from '../shared/formulaList.js';
 import { isListName } from '../../sheet/keptFormulas/formulaList.js';
 import { foundFormulas, goesForShop } from './ourFormulas.js';
 import { Progress } from './Progress.js';
+import { useKeptFocus } from './useKeptFocus.js';
 import { sentenceOf, useTask } from './useTask.js';
 import { changedValues, stepsToValues } from './ownValues.js';
 
@@ -49,6 +50,7 @@ export function ValuesHere({ kind, workbook, shop }: Input) {
       setAfter(sentenceOf(error));
     }
   };
+  const focus = useKeptFocus(task.at);
   if (task.at === 'working')
     return <Progress label="Looking at the sheets" done={task.done} total={task.total} stop={stop} />;
   return (
@@ -64,9 +66,11 @@ export function ValuesHere({ kind, workbook, shop }: Input) {
       )}
       {task.at === 'done' && <FoundView found={task.answer} kind={kind} />}
       <div className={styles.actions}>
-        <Button onClick={start}>Preview the copy</Button>
+        <Button ref={focus} onClick={start}>
+          Preview the copy
+        </Button>
         {task.at === 'done' && task.answer.formulas.length > 0 && (
-          <Button appearance="primary" onClick={() => void turn(task.answer)}>
+          <Button ref={focus} appearance="primary" onClick={() => void turn(task.answer)}>
             Make values copy
           </Button>
         )}

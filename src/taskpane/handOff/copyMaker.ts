@@ -1,3 +1,4 @@
+import type { RowItem } from '../../core/row/rowItem.js';
 import { canMakeFiles, openInHost, readHostFile } from './hostFile.js';
 
 /*
@@ -14,13 +15,15 @@ export interface MadeCopy {
   sheets: readonly string[];
   names: readonly string[];
   parts: readonly string[];
+  /** Columns of checks that are empty in it. */
+  emptied: readonly string[];
   /** What a reader may still find, one sentence each. */
   stays: readonly string[];
 }
 
 /** Makes copies of the workbook's file and hands them over. Both throw an error with one sentence. */
 export interface CopyMaker {
-  make(kind: CopyKind): Promise<MadeCopy>;
+  make(kind: CopyKind, leaveOut?: readonly RowItem[]): Promise<MadeCopy>;
   /** Gives a sentence that says where the copy is. */
   save(copy: MadeCopy, kind: CopyKind): Promise<string>;
 }
@@ -31,12 +34,12 @@ export function copyMaker(): CopyMaker | undefined {
 }
 
 const ofHost: CopyMaker = {
-  async make(kind) {
+  async make(kind, leaveOut = []) {
     const bytes = await readHostFile();
     const { valuesCopy } = await import(
       /* webpackChunkName: "values-copy" */ '../../xlsx/freeze/valuesCopy.js'
     );
-    return valuesCopy(bytes, { kind });
+    return valuesCopy(bytes, { kind, leaveOut });
   },
   async save({ bytes }) {
     await openInHost(bytes);

@@ -1,3 +1,4 @@
+import { cellKey } from '../../sheet/address.js';
 import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
 import { sameName } from '../../sheet/names.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
@@ -6,6 +7,7 @@ import { keepNames, unlistSheets } from '../sheetList.js';
 import type { XmlElement } from '../xml/element.js';
 import { isFormulaList } from './formulaList.js';
 import { takeFormulasOut } from './frozenSheet.js';
+import { keysOf, type LeftOut, takeOut } from './leaveOut.js';
 import { callsAny, callsUs } from '../../sheet/formula/ourCalls.js';
 import type { PackageParts } from '../packageParts.js';
 import { usedStrings, emptyUnused } from './sharedStrings.js';
@@ -52,6 +54,7 @@ export function makeCustomerCopy(
   parts: PackageParts,
   workbook: Workbook,
   removed: readonly Sheet[],
+  left: readonly LeftOut[],
 ): string[] {
   const kept = workbook.sheets.filter((sheet) => !removed.includes(sheet));
   refuseMixed(removed, kept);
@@ -63,6 +66,11 @@ export function makeCustomerCopy(
   ];
   for (const sheet of kept) {
     cleanSheet(parts, sheet, gone);
+    takeOut(
+      parts,
+      sheet,
+      left.filter((each) => each.sheet === sheet.name),
+    );
     dropPrinterSettings(parts, sheet);
   }
   unlistSheets(parts, workbook, removed);
@@ -86,7 +94,7 @@ export function makeCustomerCopy(
     'customXml',
   ];
   parts.drop('', ({ type }) => outer.includes(type));
-  emptyStrings(parts, part, kept);
+  emptyStrings(parts, part, kept, left);
   parts.removeUnreachable();
   return names;
 }
@@ -153,8 +161,17 @@ function mentions(text: string, gone: readonly string[]): boolean {
   );
 }
 
-function emptyStrings(parts: PackageParts, workbookPart: string, kept: readonly Sheet[]): void {
+function emptyStrings(
+  parts: PackageParts,
+  workbookPart: string,
+  kept: readonly Sheet[],
+  left: readonly LeftOut[],
+): void {
   const link = parts.relationships(workbookPart).find(({ type }) => type === 'sharedStrings');
   const texts = link && parts.find(link.target);
-  if (texts) emptyUnused(texts, usedStrings(kept.flatMap(({ cells }) => cells ?? [])));
+  const used = kept.flatMap(({ name, cells }) => {
+    const empty = keysOf(left, name);
+    return cells ? [{ cells, stays: (row: number, column: number) => !empty.has(cellKey(row, column)) }] : [];
+  });
+  if (texts) emptyUnused(texts, usedStrings(used));
 }

@@ -1,12 +1,15 @@
 import type { Worksheet } from '../storedCells.js';
 import { XmlElement } from '../xml/element.js';
 
-/** The places in the table of shared texts that cells of these sheets use. */
-export function usedStrings(sheets: readonly Worksheet[]): Set<number> {
+/** The places in the table of shared texts that the cells use that stay in these sheets. */
+export function usedStrings(
+  sheets: readonly { cells: Worksheet; stays: (row: number, column: number) => boolean }[],
+): Set<number> {
   const used = new Set<number>();
-  for (const { xml, starts, ends } of sheets)
-    starts.forEach((start, at) => {
-      const cell = XmlElement.read(xml.slice(start, ends[at]));
+  for (const { cells, stays } of sheets)
+    cells.starts.forEach((start, at) => {
+      if (!stays(cells.rows[at] ?? 0, cells.columns[at] ?? 0)) return;
+      const cell = XmlElement.read(cells.xml.slice(start, cells.ends[at]));
       const place = cell.attribute('t') === 's' ? cell.child('v')?.text : undefined;
       if (place !== undefined) used.add(Number(place));
     });

@@ -4,6 +4,7 @@ import { makeCustomerCopy, shopSheets } from './customerCopy.js';
 import { frozenFormulas, type FrozenFormula, neverCalculated } from './frozenSheet.js';
 import { callsUs, refersToSpill } from '../../sheet/formula/ourCalls.js';
 import { PackageParts } from '../packageParts.js';
+import { keysOf, type LeftOut, leftOutColumns, stillTold } from './leaveOut.js';
 import { makeShopCopy } from './shopCopy.js';
 import { stillInCopy } from './stillInCopy.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
@@ -28,6 +29,15 @@ export interface ValuesCopy {
   parts: string[];
   /** What a reader of the copy may still find, one sentence each. */
   stays: string[];
+  /** Columns of checks that are empty in the copy, as `Quote, Note`. */
+  emptied: string[];
+}
+
+export interface CopyChoice {
+  kind: CopyKind;
+  codec?: Codec;
+  /** Items of checks whose cells a customer's copy has empty: `note`, `minutes`. */
+  leaveOut?: readonly string[];
 }
 
 /**
@@ -37,12 +47,12 @@ export interface ValuesCopy {
  * their own, from which `bringFormulasBack` restores them. `customer`: every formula becomes its value; the sheets the
  * SHOP formula reads, defined names, table formulas, links to other files, the add-in's pane and texts that only the
  * removed sheets used are not in the copy.
- * PackageParts that need no change keep their bytes. Refuses a workbook with a formula that holds no value yet, and checks the
+ * Cells of checks that show what is to be left out are empty. PackageParts that need no change keep their bytes. Refuses a workbook with a formula that holds no value yet, and checks the
  * copy cell by cell before giving it.
  */
 export function valuesCopy(
   bytes: Uint8Array,
-  { kind, codec = portableCodec }: { kind: CopyKind; codec?: Codec },
+  { kind, codec = portableCodec, leaveOut = [] }: CopyChoice,
 ): ValuesCopy {
   const workbook = openWorkbook(bytes, codec);
   const removed = kind === 'customer' ? shopSheets(workbook) : [];
@@ -52,18 +62,27 @@ export function valuesCopy(
   refuseUncalculated(kept, goes);
   const formulas = kept.flatMap((sheet) => frozenFormulas(sheet, goes));
   const parts = new PackageParts(workbook.package);
-  const names = kind === 'customer' ? makeCustomerCopy(parts, workbook, removed) : [];
+  const left = kind === 'customer' ? leftOutColumns(kept, new Set(leaveOut)) : [];
+  const names = kind === 'customer' ? makeCustomerCopy(parts, workbook, removed, left) : [];
   if (kind === 'shop') makeShopCopy(parts, workbook, formulas, goes);
   const copy = parts.toBytes();
   const reopened = openWorkbook(copy, codec);
-  refuseDifferent(kept, reopened, formulas, goes);
+  refuseDifferent(kept, reopened, formulas, goes, left);
+  const told = stillTold(left, reopened.sheets);
   return {
     bytes: copy,
     formulas: formulas.length,
     sheets: removed.map(({ name }) => name),
     names,
     parts: [...parts.removed],
-    stays: stillInCopy(reopened),
+    emptied: left.map(({ sheet, heading }) => `${sheet}, ${heading}`),
+    stays: [
+      ...(left.length > 0 ? ['What other cells calculate from these columns.'] : []),
+      ...(told.length > 0
+        ? [`Texts of these columns stand in other cells too: ${told.slice(0, 5).join(', ')}.`]
+        : []),
+      ...stillInCopy(reopened),
+    ],
   };
 }
 
@@ -81,14 +100,19 @@ function refuseDifferent(
   copy: Workbook,
   formulas: readonly FrozenFormula[],
   goes: (formula: string) => boolean,
+  leftOut: readonly LeftOut[],
 ): void {
   for (const sheet of kept) {
+    const empty = keysOf(leftOut, sheet.name);
     const { cells } = copy.sheets.find(({ name }) => name === sheet.name) ?? {};
     const values = (at: number): StoredValue => {
       const key = cellKey(sheet.cells?.rows[at] ?? 0, sheet.cells?.columns[at] ?? 0);
       return cells?.values[cells.index.get(key) ?? -1] ?? null;
     };
-    const same = (sheet.cells?.values ?? []).every((value, at) => sameStored(value, values(at)));
+    const same = (sheet.cells?.values ?? []).every((value, at) => {
+      const key = cellKey(sheet.cells?.rows[at] ?? 0, sheet.cells?.columns[at] ?? 0);
+      return sameStored(empty.has(key) ? null : value, values(at));
+    });
     const left = cells?.formulas.some((formula) => formula && goes(formula.text));
     if (!same || left)
       refuseWorkbook(

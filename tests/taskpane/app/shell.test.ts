@@ -157,7 +157,7 @@ describe('what is true of the whole workbook', () => {
     const row = 5 + throat;
     workbook.type('Shop', row, 3, [['abc']]);
     await pane.says("Presses, Bay B, Punch throat: 'abc' is not a length.");
-    await pane.says('1 row waits on it.');
+    await pane.says('1 row needs this value.');
     await pane.says('Bay B incomplete');
     await pane.click('Go to cell');
     expect(workbook.visited.at(-1)).toMatchObject({ sheet: 'Shop', row, column: 3 });

@@ -119,6 +119,7 @@ describe('copies where the file can be saved', () => {
     sheets: ['<b>Shop</b>'],
     names: ['ShopStamp'],
     parts: ['xl/webextensions/taskpanes.xml'],
+    emptied: ['Quote, Note'],
     stays: ['Hidden sheets: Costs.'],
   };
   const install = (make: () => Promise<MadeCopy>) => {
@@ -136,15 +137,55 @@ describe('copies where the file can be saved', () => {
       '345 formulas: their values stay',
       'the sheet <b>Shop</b>',
       'the name ShopStamp',
+      'what the checks say in the column Quote, Note',
       'what asks for an add-in when the file is opened',
-      'every value the cells show',
-      expect.stringContaining('notes that name your presses and their limits'),
+      'every other value the cells show',
+      expect.stringContaining('notes name your presses and their limits'),
       'Hidden sheets: Costs.',
     ]);
     expect(maker.save).not.toHaveBeenCalled();
     await click('Make values copy');
     expect(maker.save).toHaveBeenCalledWith(copy, 'customer');
     expect(text()).toContain('The copy is saved.');
+  });
+
+  it('for a customer leave out what is ticked, and are previewed again when a box changes', async () => {
+    const maker = install(() => Promise.resolve({ ...copy }));
+    await show(quoteBook());
+    const boxes = () => [...page.querySelectorAll<HTMLInputElement>('input[type=checkbox]')];
+    const tick = async (at: number) => {
+      await act(async () => boxes()[at]?.click());
+      await settled();
+    };
+    await tick(2);
+    await click('Preview the copy', 1);
+    expect(maker.make).toHaveBeenLastCalledWith('customer', ['note', 'governs', 'open']);
+    await tick(5);
+    expect(text()).toContain('The boxes have changed since this copy.');
+    expect(buttons('Make values copy')).toHaveLength(0);
+    await click('Preview the copy again');
+    expect(maker.make).toHaveBeenLastCalledWith(
+      'customer',
+      expect.arrayContaining(['note', 'minutes', 'cost', 'basis']),
+    );
+    expect(buttons('Make values copy')).toHaveLength(1);
+    await tick(0);
+    expect(
+      boxes()
+        .slice(1)
+        .every(({ disabled, checked }) => disabled && checked),
+    ).toBe(true);
+  });
+
+  it('keep the focus from one button to the next', async () => {
+    install(() => Promise.resolve(copy));
+    await show(quoteBook());
+    buttons('Preview the copy')[1]?.focus();
+    await click('Preview the copy', 1);
+    expect(document.activeElement?.textContent).toBe('Make values copy');
+    buttons('Cancel')[0]?.focus();
+    await click('Cancel');
+    expect(document.activeElement?.textContent).toBe('Preview the copy');
   });
 
   it('show why one could not be made', async () => {
@@ -164,7 +205,7 @@ describe('copies where the file can be saved', () => {
     await show(book);
     await click('Preview the copy');
     act(() => void book.type('Quote', listRow + 1, 1, [[7]]));
-    expect(text()).toContain('The workbook was changed since: this copy is of before.');
+    expect(text()).toContain('The workbook has changed since this copy.');
     expect(buttons('Make values copy')).toHaveLength(0);
     await click('Preview the copy again');
     expect(text()).not.toContain('changed since');
@@ -175,7 +216,7 @@ describe('copies where the file can be saved', () => {
     const maker = install(() => Promise.resolve(copy));
     await show(quoteBook());
     await click('Preview the copy');
-    await click('No copy');
+    await click('Cancel');
     expect(buttons('Preview the copy')).toHaveLength(2);
     expect(maker.save).not.toHaveBeenCalled();
   });
@@ -198,8 +239,8 @@ describe('the report', () => {
     await click('Make report');
     expect(text()).not.toContain('changed since');
     act(() => void book.type('Quote', listRow + 1, 1, [[7]]));
-    expect(text()).toContain('The workbook was changed since: this report is of before.');
-    await click('Make it again');
+    expect(text()).toContain('The workbook has changed since this report.');
+    await click('Refresh report');
     expect(text()).not.toContain('changed since');
   });
 

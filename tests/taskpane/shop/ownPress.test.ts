@@ -132,7 +132,9 @@ describe('the form of a press', () => {
     const group = widest.closest('[role=group]');
     expect(group?.querySelectorAll('input')).toHaveLength(2);
     await pane.fill('Widest bar × widest bar thickness: value, no limit or not known', 'none');
-    expect([...(group?.querySelectorAll('input') ?? [])].map(({ value }) => value)).toEqual(['none', 'none']);
+    await pane.until('none in both', () =>
+      [...(group?.querySelectorAll('input') ?? [])].every(({ value }) => value === 'none'),
+    );
     await pane.button('Save 2 values');
   });
 

@@ -3,7 +3,8 @@ import { mountPane } from '../../../src/taskpane/index.js';
 import type { Workbook } from '../../../src/workbook/port.js';
 import { fakeTime, letPass } from './fakeTime.js';
 
-const patienceMs = 8000;
+/** Real time, which a place takes to load on a busy machine; what never comes is told after it. */
+const patienceMs = 30_000;
 
 /** The pane in a page without a browser, and what a user does with it. */
 export class ShownPane {

@@ -29,6 +29,11 @@ export const settingGroups: readonly SettingGroup[] = [
     note: 'Needed for minutes and cost; what is blank and invented is named in every result.',
   },
   {
+    title: 'Stock',
+    keys: ['cutKerf', 'endTrimMm', 'gripMm', 'shortestDropMm'],
+    note: 'Needed for a stock plan: what cuts and ends take of a bar, and which drops go back to the rack.',
+  },
+  {
     title: 'Cost and price',
     keys: [
       ...(['currency', 'rateIncludesCrew', 'materialPricePerKg', 'scrapAllowance'] as const),

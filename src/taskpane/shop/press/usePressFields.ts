@@ -20,14 +20,18 @@ export function usePressFields(press: string, onSheet: Fields) {
   const { value: edited, set: setEdited } = useKept(keptKey(press), first);
   const current = sameFields(edited.base, onSheet) ? edited : follow(edited, onSheet);
   if (current !== edited) setEdited(current);
-  const type = (field: string, text: string) =>
-    setEdited({
-      ...current,
-      mine: { ...current.mine, [field]: text },
-      conflicts: current.conflicts.filter(
+  // Two fields of a pair are typed in one go: the second goes on where the first left off.
+  let latest = current;
+  const type = (field: string, text: string) => {
+    latest = {
+      ...latest,
+      mine: { ...latest.mine, [field]: text },
+      conflicts: latest.conflicts.filter(
         (each) => each.field !== field || String(each.theirs ?? '') !== text,
       ),
-    });
+    };
+    setEdited(latest);
+  };
   const changed = Object.keys(current.mine).filter((field) => current.mine[field] !== current.base[field]);
   return { ...current, changed, type, discard: () => setEdited(first()) };
 }
