@@ -165,13 +165,13 @@ describe('checking a list', () => {
     await pane.click('Check a list');
     await pane.says('No column is read as Qty, so every row counts as one piece.');
     await pane.click('Check this list');
-    await pane.click(/1 row · No station · 114/);
+    await pane.click(/114 · No station/);
     await pane.says('Which press can run this row');
     const set = await pane.button('Set Bay B for this row');
     expect(set.textContent).toBe('Set Bay B');
-    await pane.click('Next row');
+    await pane.says('114 on the press');
+    await pane.click('Go to row');
     await pane.says('1 of 1: row 2, mark 114');
-    await pane.button('Previous row');
   });
 
   it('rows added under a checked list are named, filled, and the fill is taken back', async () => {
