@@ -84,7 +84,9 @@ export class PageWorkbook {
     // Widths and looks are changes too, of which the pane is not told.
     model.on('command-dispatched', this, (given: unknown) => {
       const command = given as { type: string };
-      if (isCoreCommand(command) || command.type === 'UNDO' || command.type === 'REDO') this.changed = true;
+      if (!isCoreCommand(command) && command.type !== 'UNDO' && command.type !== 'REDO') return;
+      this.changed = true;
+      speech.changed();
     });
     const stop = await workbook.watch(({ kind }) => {
       if (kind === 'selected' || kind === 'calculated') speech.ofCell(cellNote(opened));
@@ -120,7 +122,7 @@ export class PageWorkbook {
     const { bytes, notes } = saved;
     give({ name: this.name, bytes });
     this.changed = false;
-    speech.say([`${this.name} is saved.`, ...notes].join(' '));
+    speech.untilChanged([`${this.name} is saved.`, ...notes].join(' '));
   }
 }
 

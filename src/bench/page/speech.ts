@@ -23,6 +23,17 @@ export class Speech implements GridVoice {
     this.news.dataset['of'] = 'cell';
   }
 
+  /** News that hold until the workbook is changed: that it is saved. */
+  untilChanged(text: string): void {
+    this.say(text);
+    this.news.dataset['of'] = 'saved';
+  }
+
+  /** The workbook was changed. */
+  changed(): void {
+    if (this.news.dataset['of'] === 'saved') this.say('');
+  }
+
   complain(text: string, then?: () => void): void {
     this.part('.text', this.trouble).textContent = text;
     this.trouble.hidden = false;

@@ -56,7 +56,7 @@ export function DrawingView({ drawing }: { drawing: Drawing }) {
         </svg>
       </div>
       <p id={`${id}k`} className={mergeClasses(styles.hint, point && styles.unseen)}>
-        {points.length > 0 ? 'Arrow keys: point by point.' : 'No points.'}
+        {points.length > 0 ? 'Use arrow keys to step through points.' : 'No points.'}
       </p>
       <p aria-live="polite" className={styles.said}>
         {point?.label ?? ''}

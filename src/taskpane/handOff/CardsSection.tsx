@@ -59,7 +59,7 @@ export function CardsSection({ workbook, shop }: Input) {
       )}
       {task.at === 'done' && (
         <p className={styles.text} role="status">
-          {changed ? 'The workbook was changed since: these cards are of before. ' : ''}
+          {changed ? 'The workbook has changed since these cards. ' : ''}
           {saidOf(task.answer)}
         </p>
       )}
@@ -75,7 +75,7 @@ export function CardsSection({ workbook, shop }: Input) {
         />
       )}
       <div className={styles.actions}>
-        <Button onClick={start}>{task.at === 'done' ? 'Make them again' : 'Make cards'}</Button>
+        <Button onClick={start}>{task.at === 'done' ? 'Refresh cards' : 'Make cards'}</Button>
       </div>
     </section>
   );

@@ -46,7 +46,7 @@ export function FileCopy({ kind, maker, workbook }: Input) {
       <MadeCopyView copy={task.answer} kind={kind} />
       {changed && (
         <p className={styles.text} role="status">
-          The workbook was changed since: this copy is of before.
+          The workbook has changed since this copy.
         </p>
       )}
       <div className={styles.actions}>
@@ -57,7 +57,7 @@ export function FileCopy({ kind, maker, workbook }: Input) {
             Make values copy
           </Button>
         )}
-        <Button onClick={stop}>No copy</Button>
+        <Button onClick={stop}>Cancel</Button>
       </div>
       <p className={styles.text} role="status">
         {saved}

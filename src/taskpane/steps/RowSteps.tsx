@@ -70,7 +70,7 @@ function headline({ result }: Exclude<ReturnType<typeof workedRow>, string>, uni
   const shareOf = hardest ? governs(hardest, unit) : '';
   const of = shareOf === decidedBy ? '' : ` for ${shareOf}`;
   const facts = [
-    decidedBy === '' ? '' : `Decided by ${decidedBy}`,
+    decidedBy === '' ? '' : `Limited by ${decidedBy}`,
     hardest ? `${shownShare(hardest.use)} of the rating${of}${force}` : '',
     press ?? '',
   ];

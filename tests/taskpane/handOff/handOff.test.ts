@@ -105,9 +105,7 @@ describe('a copy for a customer, where no file can be saved', () => {
   it('says which sheets are still to be deleted', async () => {
     await show(quoteBook());
     await click('Preview the copy', 1);
-    expect(text()).toContain(
-      'Then delete these sheets yourself, since deleting them could not be taken back: Shop.',
-    );
+    expect(text()).toContain('Then delete these sheets yourself, since the pane could not undo that: Shop.');
     expect(text()).toContain('Inspect Document');
   });
 });
@@ -164,7 +162,7 @@ describe('copies where the file can be saved', () => {
     await show(book);
     await click('Preview the copy');
     act(() => void book.type('Quote', listRow + 1, 1, [[7]]));
-    expect(text()).toContain('The workbook was changed since: this copy is of before.');
+    expect(text()).toContain('The workbook has changed since this copy.');
     expect(buttons('Make values copy')).toHaveLength(0);
     await click('Preview the copy again');
     expect(text()).not.toContain('changed since');
@@ -175,7 +173,7 @@ describe('copies where the file can be saved', () => {
     const maker = install(() => Promise.resolve(copy));
     await show(quoteBook());
     await click('Preview the copy');
-    await click('No copy');
+    await click('Cancel');
     expect(buttons('Preview the copy')).toHaveLength(2);
     expect(maker.save).not.toHaveBeenCalled();
   });
@@ -198,8 +196,8 @@ describe('the report', () => {
     await click('Make report');
     expect(text()).not.toContain('changed since');
     act(() => void book.type('Quote', listRow + 1, 1, [[7]]));
-    expect(text()).toContain('The workbook was changed since: this report is of before.');
-    await click('Make it again');
+    expect(text()).toContain('The workbook has changed since this report.');
+    await click('Refresh report');
     expect(text()).not.toContain('changed since');
   });
 

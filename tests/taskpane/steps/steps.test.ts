@@ -62,7 +62,7 @@ describe('the steps of a row', () => {
     expect(page.querySelector('h2')?.textContent).toBe('A1');
     expect(text()).toContain('Edge short');
     expect(text()).toMatch(
-      /Decided by end distance · 36% of the rating for [a-z][^·]*, \d+\.\d+ US ton · Bay A/,
+      /Limited by end distance · 36% of the rating for [a-z][^·]*, \d+\.\d+ US ton · Bay A/,
     );
     expect(text()).toContain('7/8 in from the center to the left end is under 1-1/4 in');
   });
