@@ -99,7 +99,7 @@ const scenes: readonly Scene[] = [
       await goTo(hand.page, 'Quote', 'D14');
       await hand.tab('Steps');
       const figure = hand.pane.getByRole('figure').first();
-      await figure.getByText('Arrow keys').scrollIntoViewIfNeeded();
+      await figure.getByText('Use arrow keys').scrollIntoViewIfNeeded();
     },
   },
   {

@@ -37,11 +37,11 @@ const says = (text: string | RegExp) => pane.getByText(text).first().waitFor();
 /** Looks at what a dialog says it will write, and says yes. */
 async function confirm(written: string): Promise<string> {
   const dialog = page.getByRole('dialog');
-  const write = dialog.getByRole('button', { name: 'Write', exact: true });
+  const write = dialog.getByRole('button', { name: 'Write to sheet', exact: true });
   await write.waitFor();
   const text = await dialog.innerText();
   await write.click();
-  await says(`Written: ${written}.`);
+  await says(`Done: ${written}.`);
   return text;
 }
 

@@ -72,7 +72,7 @@ describe.each(looks)('for everybody to use, $name', (look) => {
     await open.says('Still needed for an OK:');
     await seen('own-first');
     await open.click('Keep this press on a shop sheet');
-    await open.click('Write');
+    await open.click('Write to sheet');
     await open.says('in · 1 press');
     await open.click('Edit Old Blue');
     await open.click(/^Punch:/);

@@ -24,8 +24,8 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
         await open.says('This will be written');
       },
       presses: async () => {
-        await open.click('Write');
-        await open.says('Written: Add shop sheet.');
+        await open.click('Write to sheet');
+        await open.says('Done: Add shop sheet.');
         await open.says('55 US ton');
       },
       'new-press': async () => {
@@ -87,7 +87,7 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
         await open.says('hold something else now');
       },
       group: async () => {
-        await open.click('Write');
+        await open.click('Write to sheet');
         await open.says('20 of 80 rows fail');
         await open.click(/Edge short/);
         await open.says('Which press can run these rows');
@@ -114,23 +114,23 @@ describe('by keyboard alone', () => {
     const open = await openPane('empty', look);
     await open.keys('Add shop sheet', 'Enter');
     await open.says('This will be written');
-    await open.keys('Write', 'Enter');
-    await open.says('Written: Add shop sheet.');
+    await open.keys('Write to sheet', 'Enter');
+    await open.says('Done: Add shop sheet.');
     await open.keys('New press', 'Enter');
     await open.typeInto(/^1\. Name/, 'Bay C');
     await open.typeInto('Punch force', '70');
     await open.typeInto(/^3\. Throat/, '9');
     await open.page.keyboard.press('Enter');
-    await open.keys('Write', 'Enter');
+    await open.keys('Write to sheet', 'Enter');
     await open.says('in · 1 press');
     await open.keys(/^Flat shear:/, 'Enter');
     await open.chooseIn('On this press', 'yes');
     await open.typeInto('Blade length, in', '16');
     await open.page.keyboard.press('Enter');
-    await open.keys('Write', 'Enter');
-    await open.says('Written: Change Bay C.');
-    await open.keys('Take back', 'Enter');
-    await open.says('Written: Add press Bay C.');
+    await open.keys('Write to sheet', 'Enter');
+    await open.says('Done: Change Bay C.');
+    await open.keys('Undo', 'Enter');
+    await open.says('Done: Add press Bay C.');
     const blade = await open.page.evaluate(() =>
       window.tonrow.shown('Presses').find(([item]) => item === 'Flat shear blade length'),
     );
@@ -144,7 +144,7 @@ describe('by keyboard alone', () => {
     await open.says('2 guessed');
     await open.keys('Check this list', 'Enter');
     await open.keys('Add check columns', 'Enter');
-    await open.keys('Write', 'Enter');
+    await open.keys('Write to sheet', 'Enter');
     await open.says('4 of 16 rows fail');
     await open.says('4 not fully checked');
     await open.says('11 of 15 columns are read');
@@ -158,7 +158,7 @@ describe('by keyboard alone', () => {
     await open.keys(/rows · Check input/, 'Enter');
     await open.button('Fix 2 dates').waitFor();
     await open.keys('Fix 2 dates', 'Enter');
-    await open.keys('Write', 'Enter');
+    await open.keys('Write to sheet', 'Enter');
     await open.says('2 not fully checked');
     await open.keys('Parts', 'ArrowLeft', 'Enter');
     await open.says('55 US ton');

@@ -10,7 +10,7 @@ const open = (workbook: string) => openPane(workbook, { name: 'keyboard', width:
 /** Says yes to what a dialog shows. */
 async function write(shown: OpenPane, title: string | RegExp): Promise<void> {
   await shown.says('This will be written');
-  await shown.keys('Write', 'Enter');
+  await shown.keys('Write to sheet', 'Enter');
   await shown.says(title);
 }
 
@@ -29,7 +29,7 @@ describe('the shop by keyboard alone', () => {
     await shown.keys('Save', 'Enter');
     await write(shown, 'any · punch · 15/16');
     await shown.keys('Remove any · punch · 15/16', 'Enter');
-    await write(shown, /Written: Remove tool/);
+    await write(shown, /Done: Remove tool/);
     expect(shown.errors).toEqual([]);
   });
 
@@ -43,7 +43,7 @@ describe('the shop by keyboard alone', () => {
     await shown.keys('Save', 'Enter');
     await write(shown, 'Heat 7714 · up to 78 ksi');
     await shown.keys('Remove Heat 7714 · up to 78 ksi', 'Enter');
-    await write(shown, /Written: Remove grade/);
+    await write(shown, /Done: Remove grade/);
     expect(shown.errors).toEqual([]);
   });
 
@@ -54,7 +54,7 @@ describe('the shop by keyboard alone', () => {
     await shown.chooseIn('Edge code', 'E');
     await shown.typeInto('Shear ratio', '0.8');
     await shown.keys('Save settings', 'Enter');
-    await write(shown, 'Written: Change settings.');
+    await write(shown, 'Done: Change settings.');
     const settings = await shown.page.evaluate(() => window.tonrow.shown('Settings'));
     const values = Object.fromEntries(settings.map(([name, value]) => [String(name), value]));
     expect(values).toMatchObject({ 'Edge code': 'EN', 'Shear ratio': '0.8' });
@@ -68,13 +68,13 @@ describe('the shop by keyboard alone', () => {
     await shown.keys('Rename', 'Enter');
     await shown.typeInto('New name', 'Bay North');
     await shown.keys('Rename', 'Enter');
-    await write(shown, 'Written: Rename Bay A to Bay North.');
+    await write(shown, 'Done: Rename Bay A to Bay North.');
     await shown.keys('Copy', 'Enter');
     await shown.typeInto(/^Name/, 'Bay East');
     await shown.page.keyboard.press('Enter');
     await write(shown, 'in · 3 presses');
     await shown.keys('Remove', 'Enter');
-    await write(shown, 'Written: Remove press Bay East.');
+    await write(shown, 'Done: Remove press Bay East.');
     await shown.says('in · 2 presses');
     expect(await shown.page.evaluate(() => window.tonrow.shown('Presses')[0])).toEqual([
       'Item',
@@ -114,13 +114,13 @@ describe('the parts by keyboard alone', () => {
     await shown.keys('Try one part', 'ArrowRight', 'Enter');
     await shown.keys('Check this list', 'Enter');
     await shown.keys('Add check columns', 'Enter');
-    await write(shown, 'Written: Add check columns.');
+    await write(shown, 'Done: Add check columns.');
     await shown.says('2 of 3 rows fail');
     await shown.keys(/2 rows · No station/, 'Enter');
     await shown.keys(/Bay B/, 'Enter');
-    await write(shown, /Written: Set press Bay B for 2 rows/);
+    await write(shown, /Done: Set press Bay B for 2 rows/);
     await shown.says('3 rows checked, none fails');
-    await shown.keys('Take back', 'Enter');
+    await shown.keys('Undo', 'Enter');
     await shown.says('2 of 3 rows fail');
     expect(shown.errors).toEqual([]);
   });
@@ -156,7 +156,7 @@ describe('steps and hand-off by keyboard alone', () => {
     await shown.keys('Bring formulas back', 'Enter');
     await write(shown, 'All 18 formulas are back, each identical to the list.');
     await shown.keys('Make report', 'Enter');
-    await shown.keys('Make it again', 'Tab');
+    await shown.keys('Refresh report', 'Tab');
     await shown.page.frameLocator('iframe').getByText('Press check of the parts').waitFor();
     expect(shown.errors).toEqual([]);
   });

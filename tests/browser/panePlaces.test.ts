@@ -84,11 +84,11 @@ describe('a copy for the shop', () => {
     await open.click('Preview the copy');
     await open.click('Make values copy');
     await open.says('This will be written');
-    await open.click('Write');
+    await open.click('Write to sheet');
     await open.says('Done: 18 formulas are values now, and every cell shows what it showed.');
     await open.click('Bring formulas back');
     await open.says('18 formulas come back into their cells.');
-    await open.click('Write');
+    await open.click('Write to sheet');
     await open.says('All 18 formulas are back, each identical to the list.');
     expect(open.errors).toEqual([]);
   });

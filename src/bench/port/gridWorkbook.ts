@@ -113,7 +113,7 @@ export class GridWorkbook implements Workbook {
     const { steps, done: revert } = await this.inOneStep(() => this.writer.write(plan, options));
     const run = async (work?: LongWork) => {
       if (steps.length > 0 && steps.every((step) => this.book.steps.isUndone(step)))
-        throw new WorkbookError('undone', 'This change is undone already: there is nothing to take back.');
+        throw new WorkbookError('undone', 'This change is undone already.');
       await this.inOneStep(() => revert.run(work));
     };
     return { plan: revert.plan, run };

@@ -84,5 +84,5 @@ function remarks({ count, moved, gone, filled, edited }: BringBack, list: string
 function outcome(different: readonly string[], count: number, list: string): string {
   if (different.length === 0)
     return `All ${count.toLocaleString('en')} formulas are back, each identical to the list. The sheet ${list} is empty and can be deleted.`;
-  return `${different.length} formulas differ from the list, ${different.slice(0, 5).join(', ')} among them. Take the change back.`;
+  return `${different.length} formulas differ from the list, ${different.slice(0, 5).join(', ')} among them. Undo the change.`;
 }

@@ -98,7 +98,7 @@ function remarks(kind: CopyKind): string[] {
 function verified(cells: readonly string[], count: number): string {
   if (cells.length === 0)
     return `Done: ${count.toLocaleString('en')} formulas are values now, and every cell shows what it showed.`;
-  return `${cells.length} cells do not show what they showed, ${cells.slice(0, 5).join(', ')} among them. Take the change back.`;
+  return `${cells.length} cells do not show what they showed, ${cells.slice(0, 5).join(', ')} among them. Undo the change.`;
 }
 
 function FoundView({ found: { formulas, own }, kind }: { found: Found; kind: CopyKind }) {
@@ -125,8 +125,8 @@ function FoundView({ found: { formulas, own }, kind }: { found: Found; kind: Cop
       )}
       {kind === 'customer' && own.length > 0 && (
         <p className={styles.text}>
-          Then delete these sheets yourself, since deleting them could not be taken back: {own.join(', ')}.
-          Delete the name ShopStamp too.
+          Then delete these sheets yourself, since the pane could not undo that: {own.join(', ')}. Delete the
+          name ShopStamp too.
         </p>
       )}
     </div>

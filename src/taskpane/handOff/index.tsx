@@ -6,13 +6,14 @@ import { CopySection } from './CopySection.js';
 import { CardsSection } from './CardsSection.js';
 import { useSectionStyles } from '../shared/sectionStyles.js';
 import { ReportSection } from './ReportSection.js';
+import { SumsSection } from './SumsSection.js';
 
 export interface HandOffProps {
   workbook: Workbook;
   shop: ShopState;
 }
 
-/** Copies for others, formulas brought back, the stamp, the report, the cards. */
+/** Copies for others, formulas brought back, the stamp, the report, sums, the cards. */
 export default function HandOff({ workbook, shop }: HandOffProps) {
   const styles = useSectionStyles();
   if (shop.kind === 'loading') return <Spinner label="Reading the shop" />;
@@ -22,6 +23,7 @@ export default function HandOff({ workbook, shop }: HandOffProps) {
       <Stamp shop={shop} />
       <CopySection workbook={workbook} shop={shop} />
       {shop.kind === 'ready' && <ReportSection workbook={workbook} shop={shop} />}
+      {shop.kind === 'ready' && <SumsSection workbook={workbook} shop={shop} />}
       {shop.kind === 'ready' && <CardsSection workbook={workbook} shop={shop} />}
     </div>
   );

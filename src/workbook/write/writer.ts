@@ -45,8 +45,8 @@ export class Writer {
   private revertOf(plan: WritePlan, done: readonly Done[]): Revert {
     let left: readonly Done[] | undefined = done;
     const run = async (work: LongWork = {}): Promise<void> => {
-      if (!left) throw new WorkbookError('failed', 'This change was taken back already.');
-      refuseWhenCancelled(work, 'Stopped: nothing was taken back.');
+      if (!left) throw new WorkbookError('failed', 'This change is undone already.');
+      refuseWhenCancelled(work, 'Stopped: nothing was undone.');
       await refuseChangedSince(left, this.host, { orAsBefore: left !== done });
       try {
         await this.takeBack(undoing(left), work);
@@ -83,7 +83,7 @@ export class Writer {
     const queue = inBatches(actions, this.messageBytes);
     const total = cellsIn(queue);
     for (let batch = queue.shift(); batch; batch = queue.shift()) {
-      refuseWhenCancelled(work, 'Stopped: take back again for the rest.');
+      refuseWhenCancelled(work, 'Stopped. Undo again for the rest.');
       await this.send(batch, queue);
       work.progress?.(total - cellsIn(queue), total);
     }

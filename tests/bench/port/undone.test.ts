@@ -16,7 +16,7 @@ async function written() {
 
 const undone = {
   trouble: 'undone',
-  message: 'This change is undone already: there is nothing to take back.',
+  message: 'This change is undone already.',
 };
 
 it('a change that was undone in the grid is not taken back once more, and nothing is touched', async () => {

@@ -58,8 +58,8 @@ describe('a proposed change', () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');
     await pane.says('New sheet Shop');
-    await pane.says('No cell that holds something is changed.');
-    await pane.click('Leave as it is');
+    await pane.says('No filled cell is overwritten.');
+    await pane.click('Cancel');
     await pane.saysNoMore('New sheet Shop');
     expect([...workbook.memory.sheets.keys()]).toEqual(['Sheet1']);
   });
@@ -67,11 +67,11 @@ describe('a proposed change', () => {
   it('is written on yes, and taken back in one step', async () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');
-    await pane.click('Write');
-    await pane.says('Written: Add shop sheet.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Add shop sheet.');
     await pane.says('in · 2 presses · rules 1');
     expect(workbook.memory.names.map(({ name }) => name)).toEqual(['ShopStamp']);
-    await pane.click('Take back');
+    await pane.click('Undo');
     await pane.says('No shop sheet in this workbook yet');
     expect([...workbook.memory.sheets.keys()]).toEqual(['Sheet1']);
     expect(workbook.memory.tables).toEqual([]);
@@ -80,17 +80,17 @@ describe('a proposed change', () => {
   it('takes the keyboard to what was written; keeping it keeps all that was written before', async () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');
-    await pane.click('Write');
-    await pane.says('Written: Add shop sheet.');
-    expect(document.activeElement?.textContent).toMatch(/^Written: Add shop sheet\./);
+    await pane.click('Write to sheet');
+    await pane.says('Done: Add shop sheet.');
+    expect(document.activeElement?.textContent).toMatch(/^Done: Add shop sheet\./);
     await pane.click('Edit Bay A');
     await pane.click(/^Punch:/);
     await pane.fill('Throat, in', '6');
     await pane.click('Save 1 value');
-    await pane.click('Write');
-    await pane.says('Written: Change Bay A.');
-    await pane.click('Keep');
-    await pane.saysNoMore('Written:');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Change Bay A.');
+    await pane.click('Dismiss');
+    await pane.saysNoMore('Done:');
     expect(document.activeElement?.querySelector('#place')).not.toBeNull();
     expect(workbook.memory.sheets.has('Shop')).toBe(true);
   });
@@ -98,14 +98,14 @@ describe('a proposed change', () => {
   it('that was undone in the spreadsheet is said to be, and its message goes', async () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');
-    await pane.click('Write');
-    await pane.says('Written: Add shop sheet.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Add shop sheet.');
     vi.spyOn(workbook, 'tables').mockRejectedValueOnce(
-      new WorkbookError('undone', 'This change is undone already: there is nothing to take back.'),
+      new WorkbookError('undone', 'This change is undone already.'),
     );
-    await pane.click('Take back');
-    await pane.says('This change is undone already: there is nothing to take back.');
-    await pane.saysNoMore('Written:');
+    await pane.click('Undo');
+    await pane.says('This change is undone already.');
+    await pane.saysNoMore('Done:');
     await pane.click('Close');
     await pane.saysNoMore('undone already');
   });
@@ -113,29 +113,27 @@ describe('a proposed change', () => {
   it('of the shop is not taken back while rows are checked with it', async () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');
-    await pane.click('Write');
-    await pane.says('Written: Add shop sheet.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Add shop sheet.');
     workbook.type('Sheet1', 0, 0, [
       ['Section', 'Verdict'],
       ['PL3/8X6', 'OK'],
     ]);
     const area = { sheet: 'Sheet1', row: 0, column: 0, rows: 2, columns: 2 };
     workbook.memory.tables.push({ name: 'Parts', area, hasTotals: false });
-    await pane.click('Take back');
-    await pane.says(
-      '1 row is checked with this shop: remove the check columns first. Nothing was taken back.',
-    );
+    await pane.click('Undo');
+    await pane.says('1 row is checked with this shop: remove the check columns first. Nothing was undone.');
     expect(workbook.memory.sheets.has('Shop')).toBe(true);
   });
 
   it('is not taken back over work that somebody did since, and says why', async () => {
     const workbook = await open('empty');
     await pane.click('Add shop sheet');
-    await pane.click('Write');
-    await pane.says('Written: Add shop sheet.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Add shop sheet.');
     workbook.type('Shop', 6, 2, [['66']]);
-    await pane.click('Take back');
-    await pane.says('was changed since this was written, so it is not taken back');
+    await pane.click('Undo');
+    await pane.says('has changed since this was written, so this was not undone');
     expect(workbook.memory.sheets.has('Shop')).toBe(true);
   });
 });

@@ -105,9 +105,7 @@ describe('a copy for a customer, where no file can be saved', () => {
   it('says which sheets are still to be deleted', async () => {
     await show(quoteBook());
     await click('Preview the copy', 1);
-    expect(text()).toContain(
-      'Then delete these sheets yourself, since deleting them could not be taken back: Shop.',
-    );
+    expect(text()).toContain('Then delete these sheets yourself, since the pane could not undo that: Shop.');
     expect(text()).toContain('Inspect Document');
   });
 });

@@ -27,8 +27,8 @@ describe('how many rows can run', () => {
     ]);
     await pane.says('1 of 3 can run; set Bay B on C1 and 1 more can');
     await pane.click('Set Bay B on C1');
-    await pane.click('Write');
-    await pane.says('Written: Set press Bay B');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Set press Bay B');
     expect([1, 2, 3].map((row) => workbook.memory.cell('Sheet1', row, 4).content)).toEqual([
       ...['Bay B', 'Bay A', 'Bay A'],
     ]);

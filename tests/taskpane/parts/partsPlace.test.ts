@@ -108,8 +108,8 @@ describe('checking a list', () => {
       (await pane.field(label)).click();
     await pane.says('Columns: verdict, share of rating, note, and 2 more');
     await pane.click('Add check columns');
-    await pane.click('Write');
-    await pane.says('Written: Add check columns.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Add check columns.');
     expect(workbook.shown('Parts')[0]?.slice(-3)).toEqual(['Note', 'Press chosen', 'Minutes']);
     expect(column(workbook, 'Press chosen')).toEqual(['Bay A', 'Bay A', 'Bay A']);
   });
@@ -120,12 +120,12 @@ describe('checking a list', () => {
     await pane.says('More columns');
     (await pane.field(/^Route:/)).click();
     await pane.click('Add 1 column');
-    await pane.click('Write');
-    await pane.says('Written: Add columns.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Add columns.');
     expect(workbook.shown('Parts')[0]?.at(-1)).toBe('Route');
     expect(column(workbook, 'Route')[1]).toBe('shear');
     await pane.until('no Route to tick', () => !pane.text.includes('Route: the order of work'));
-    await pane.click('Take back');
+    await pane.click('Undo');
     await pane.says('Route: the order of work');
     expect(workbook.shown('Parts')[0]?.at(-1)).toBe('Note');
   });
@@ -135,7 +135,7 @@ describe('checking a list', () => {
     await pane.click('Check a list');
     await pane.click('Check this list');
     await pane.click('Add check columns');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('2 of 3 rows fail');
     expect(column(workbook, 'Verdict')).toEqual(['No station', 'OK', 'No station']);
     await pane.click(/2 rows · No station/);
@@ -146,10 +146,10 @@ describe('checking a list', () => {
     await pane.button('Set Bay A for the 1 row it runs');
     await pane.click('Set Bay B for these 2 rows');
     await pane.says('Set press Bay B');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('3 rows checked, none fails');
     expect(column(workbook, 'Press')).toEqual(['Bay B', 'Bay A', 'Bay B']);
-    await pane.click('Take back');
+    await pane.click('Undo');
     await pane.says('2 of 3 rows fail');
     expect(column(workbook, 'Press')).toEqual(['Bay A', 'Bay A', 'Bay A']);
   });
@@ -185,10 +185,10 @@ describe('checking a list', () => {
     ]);
     await pane.says('1 row of this list has no checks yet.');
     await pane.click('Fill the checks of 1 row');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.saysNoMore('no checks yet');
     expect(column(workbook, 'Verdict').at(-1)).toBe('OK');
-    await pane.click('Take back');
+    await pane.click('Undo');
     await pane.says('1 row of this list has no checks yet.');
     expect(column(workbook, 'Verdict').at(-1)).toBeNull();
   });
@@ -203,7 +203,7 @@ describe('checking a list', () => {
     await pane.says('Check input8');
     expect(column(workbook, 'Verdict')).toEqual(Array.from({ length: 8 }, () => 'Check input'));
     await pane.click('Rename Colour to Grade');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.saysNoMore('as the sheet sees them');
     await pane.says('2 of 8 rows fail');
     expect(workbook.shown('Parts')[0]?.[grade]).toBe('Grade');
@@ -250,8 +250,8 @@ async function addChecks(): Promise<void> {
   await pane.click('Check a list');
   await pane.click('Check this list');
   await pane.click('Add check columns');
-  await pane.click('Write');
-  await pane.says('Written: Add check columns.');
+  await pane.click('Write to sheet');
+  await pane.says('Done: Add check columns.');
 }
 
 describe('sizes that became dates', () => {
@@ -303,8 +303,8 @@ describe('a group of which a press runs only some rows', () => {
     await pane.click(/2 rows · No station/);
     await pane.click('Set Bay B for the 1 row it runs');
     await pane.says('Set press Bay B');
-    await pane.click('Write');
-    await pane.says('Written: Set press Bay B for 1 row.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Set press Bay B for 1 row.');
     expect(column(workbook, 'Press')).toEqual(['Bay B', 'Bay A']);
   });
 });
@@ -319,8 +319,8 @@ describe('rows added to a checked list', () => {
     workbook.type('Sheet1', 4, 1, [['C4', 'PL3/8X6', 'A36', '12', 'Bay A']]);
     await pane.says('1 row of this list has no checks yet.');
     await pane.click('Fill the checks of 1 row');
-    await pane.click('Write');
-    await pane.says('Written: Fill the checks of 1 row.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Fill the checks of 1 row.');
     expect(column(workbook, 'Verdict')[3]).toBe('OK');
     expect(workbook.memory.cell('Sheet1', 4, 4).format).toBe('@');
   });

@@ -50,7 +50,7 @@ describe('an own press on the first screen', () => {
     await fillFour();
     await pane.fill('Punch stroke, in', '1-1/4');
     await pane.click('Keep this press on a shop sheet');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('in · 1 press');
     const rows = workbook.shown('Presses');
     expect(rows[0]).toEqual(['Item', 'Unit', 'Old Blue']);
@@ -74,14 +74,14 @@ describe('invented presses', () => {
     await pane.click('Go to Shop');
     await pane.click('Edit Bay A');
     await pane.click('These are its own numbers');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('Bay B is an invented press: do not quote from it.');
     const invented = workbook.shown('Presses').find(([item]) => item === 'Invented');
     expect(invented?.slice(2)).toEqual(['no', 'yes']);
     await pane.click('All presses');
     await pane.click('Edit Bay B');
     await pane.click('Remove');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.saysNoMore('invented press:');
   });
 

@@ -38,7 +38,7 @@ describe('a force in t', () => {
     await pane.fill(/^Punch force,/, '130 t');
     await pane.says('Read as 130 tonne (1000 kgf), 1275 kN');
     await pane.click('Save 1 value');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.click('All presses');
     await pane.says('130 t, read as 130 tonne (1000 kgf), 1275 kN');
   });
@@ -65,7 +65,7 @@ describe('the presses', () => {
     await pane.click('Add press');
     await pane.says('This will be written');
     await pane.says('The invented presses Bay A and Bay B go.');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('in · 1 press');
     expect(workbook.shown('Presses')[0]).toEqual(['Item', 'Unit', 'Bay C']);
     expect(column(workbook, 'Bay C')).toMatchObject({
@@ -83,7 +83,7 @@ describe('the presses', () => {
     await pane.click('New press');
     await pane.fill(/^1\. Name/, '=1+1');
     await pane.click('Add press');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('in · 1 press');
     expect(workbook.memory.cell('Shop', 5, 2).content).toBe('=1+1');
   });
@@ -109,8 +109,8 @@ describe('the presses', () => {
     expect((await pane.field('Body: value, no limit or not known')).value).toBe('unknown');
     await pane.click('Save 3 values');
     await pane.says('3 cells hold something else now');
-    await pane.click('Write');
-    await pane.says('Written: Change Bay A.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Change Bay A.');
     expect(column(workbook, 'Bay A')).toMatchObject({
       'Punch throat': '6',
       'Punch stroke': 'none',
@@ -201,8 +201,8 @@ describe('a press as a whole', () => {
     await pane.fill('New name', 'Bay North');
     await pane.click('Rename');
     await pane.says('Rows of a list that name Bay A still name it');
-    await pane.click('Write');
-    await pane.says('Written: Rename Bay A to Bay North.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Rename Bay A to Bay North.');
     await pane.until('the form of Bay North', () =>
       document.querySelector('form[aria-label="Press Bay North"]'),
     );
@@ -218,7 +218,7 @@ describe('a press as a whole', () => {
     await pane.says('Give the press a name');
     await pane.fill('Name*', 'Bay C');
     await pane.click('Add press');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('in · 3 presses');
     expect(column(workbook, 'Bay C')).toEqual(column(workbook, 'Bay B'));
   });
@@ -228,12 +228,12 @@ describe('a press as a whole', () => {
     const before = workbook.shown('Presses');
     await pane.click('Edit Bay A');
     await pane.click('Remove');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('in · 1 press');
     expect(workbook.shown('Presses').map((row) => row.length)).toEqual(before.map(() => 3));
     expect(column(workbook, 'Bay B')['Punch throat']).toBe('12');
     expect(workbook.memory.cell('Shop', 5, 3).content).toBeNull();
-    await pane.click('Take back');
+    await pane.click('Undo');
     await pane.says('in · 2 presses');
     expect(workbook.shown('Presses')).toEqual(before);
   });
@@ -297,8 +297,8 @@ describe('what only time and cost need', () => {
     await pane.fill('On this press', 'yes');
     await pane.fill('Leg position', 'both');
     await pane.click('Save 4 values');
-    await pane.click('Write');
-    await pane.says('Written: Change Bay A.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Change Bay A.');
     expect(column(workbook, 'Bay A')).toMatchObject({
       'Seconds to deburr': '6',
       'Back gauge starts the stroke': 'no',
@@ -331,8 +331,8 @@ describe('the settings', () => {
     await pane.fill('Material price', '0.85 per lb');
     await pane.says('Cost and price: 2 of 8 given');
     await pane.click('Save settings');
-    await pane.click('Write');
-    await pane.says('Written: Change settings.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Change settings.');
     const [, markup] = workbook.shown('Settings').find(([name]) => name === 'Markup') ?? [];
     expect(markup).toBe('0.2');
   });
@@ -380,7 +380,7 @@ describe('the lists of the shop', () => {
     await pane.fill('Kind', 'punch');
     await pane.fill(/^Size/, '13/16');
     await pane.click('Save');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('any · punch · 13/16');
     expect(workbook.memory.cell('Shop', 3, 1).content).toEqual({
       formula:
@@ -390,13 +390,13 @@ describe('the lists of the shop', () => {
     await pane.fill('Kind', 'die');
     await pane.fill(/^Size/, '27/32');
     await pane.click('Save');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('any · die · 27/32');
     await pane.click('Edit any · punch · 13/16');
     await pane.fill(/^Holder/, 'S1');
     await pane.fill(/^Height/, '2-1/2');
     await pane.click('Save');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('any · punch · 13/16 · holder S1 · 2-1/2 high');
     expect(workbook.shown('Tools')).toHaveLength(3);
   });
@@ -410,12 +410,12 @@ describe('the lists of the shop', () => {
     await pane.says('Heat 7714, Tensile upper');
     await pane.fill(/^Tensile upper/, '78 ksi');
     await pane.click('Save');
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('Heat 7714 · up to 78 ksi');
     expect(workbook.shown('Grades')).toHaveLength(2);
     await pane.click('Remove Heat 7714 · up to 78 ksi');
-    await pane.click('Write');
-    await pane.says('Written: Remove grade');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Remove grade');
     await pane.until('no such grade', () => !pane.hasButton(/^Remove Heat 7714/));
     expect(workbook.shown('Grades')[1]?.every((cell) => cell === null)).toBe(true);
   });
@@ -437,8 +437,8 @@ describe('the lists of the shop', () => {
     await pane.says('Write a number from 0.5 to 1.');
     await pane.fill('Shear ratio', '0.8');
     await pane.click('Save settings');
-    await pane.click('Write');
-    await pane.says('Written: Change settings.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Change settings.');
     expect(workbook.shown('Settings').find(([name]) => name === 'Shear ratio')?.[1]).toBe('0.8');
     expect(workbook.memory.cell('Shop', 3, 1).value).not.toBe(before);
   });

@@ -101,7 +101,7 @@ describe('Stock', () => {
     form?.requestSubmit();
     await pane.says('This will be written');
     expect(workbook.shown('Stock')).toHaveLength(6);
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('Comes in 20\'-0" and 24\'-0".');
     expect(workbook.shown('Stock').slice(-2)).toEqual([
       ['FB3/8X4', 'A36', '20 ft', null, null],
@@ -113,7 +113,7 @@ describe('Stock', () => {
     const workbook = await open('shop-bars');
     await pane.fill('Lengths of FB3/8X4, A36', '20 ft');
     (await pane.field('Lengths of FB3/8X4, A36')).closest('form')?.requestSubmit();
-    await pane.click('Write');
+    await pane.click('Write to sheet');
     await pane.says('Comes in 20\'-0".');
     expect(workbook.shown('Stock')).toEqual([
       ['Section', 'Grade', 'Length', 'Price', 'Available'],
@@ -142,16 +142,16 @@ describe('Stock', () => {
     await pane.says('This will be written');
     expect(pane.text).toContain('New sheet Stock plan');
     expect(workbook.memory.sheets.has('Stock plan')).toBe(false);
-    await pane.click('Write');
-    await pane.says('Written: Write plan to sheet Stock plan.');
+    await pane.click('Write to sheet');
+    await pane.says('Done: Write plan to sheet Stock plan.');
     const cells = [...(workbook.memory.sheets.get('Stock plan')?.values() ?? [])].map(
       ({ content }) => content,
     );
     expect(cells).toContain('RA1');
     await pane.click('Write plan to sheet');
     await pane.says('New sheet Stock plan 2');
-    await pane.click('Leave as it is');
-    await pane.click('Take back');
+    await pane.click('Cancel');
+    await pane.click('Undo');
     await pane.until('no sheet', () => !workbook.memory.sheets.has('Stock plan'));
   });
 

@@ -58,7 +58,7 @@ export function revertContract(open: Open): void {
       await expect(revert.run()).rejects.toThrow(
         new WorkbookError(
           'changed',
-          'B1 on sheet "Parts" was changed since this was written, so it is not taken back: undo that change first, or keep both.',
+          'B1 on sheet "Parts" has changed since this was written, so this was not undone. Undo the later change first, or keep both.',
         ),
       );
       expect([hands.look('Parts', 0, 0).value, hands.look('Parts', 0, 1).value]).toEqual(['a', 'hers']);
@@ -92,7 +92,7 @@ export function revertContract(open: Open): void {
         await workbook.plan([{ kind: 'cells', area: areaAt('A1', 1, 1), contents: [['a']] }]),
       );
       await revert.run();
-      await expect(revert.run()).rejects.toThrow('This change was taken back already.');
+      await expect(revert.run()).rejects.toThrow('This change is undone already.');
     });
 
     it('removes a new sheet with its table and name', async () => {

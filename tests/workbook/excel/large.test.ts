@@ -132,7 +132,7 @@ describe('writing more than one message carries', () => {
     under.host.limit = 1_500_000;
     const stop = new AbortController();
     const taking = revert.run({ signal: stop.signal, progress: (done) => done > 0 && stop.abort() });
-    await expect(taking).rejects.toThrow('Stopped: take back again for the rest.');
+    await expect(taking).rejects.toThrow('Stopped. Undo again for the rest.');
     await revert.run();
     expect(under.host.book.sheet('Parts').rows(list, ({ value }) => value)).toEqual(contentsOf(list, 'C'));
   });

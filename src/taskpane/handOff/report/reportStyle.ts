@@ -13,7 +13,7 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margi
 .mark { font-weight: 600; } .notice { border: 1.5pt solid #000; padding: 4pt 8pt; }
 [aria-label='Assumptions'] th:first-child { width: 55%; } [aria-label='Assumptions'] th:last-child { width: 36%; } .beside td, .beside th { padding-block: 0.5pt; }
 .scroll { overflow-x: auto; }
-figure { margin: 2pt 0 4pt; } figure svg { max-width: 100%; height: auto; font: 12px system-ui, sans-serif; }
+tbody:has(.drawing) tr:first-child td { border-bottom: 0; } figure { margin: 2pt 0 4pt; } figure svg { max-width: 100%; height: auto; font: 12px system-ui, sans-serif; }
 figcaption { font-size: 9.5pt; }
 @media (max-width: 480px) { .head { grid-template-columns: max-content 1fr; } }
 @media print { body { margin: 0; } .next { break-before: page; } tr, tbody:has(.drawing), figure, .notice { break-inside: avoid; } thead { display: table-header-group; } h2 { break-after: avoid; } .scroll { overflow: visible; } }

@@ -82,9 +82,9 @@ function actions(stage: Stage, onWrite: Props['onWrite'], onClose: () => void) {
   if (stage.at === 'asking')
     return (
       <>
-        <Button onClick={onClose}>Leave as it is</Button>
+        <Button onClick={onClose}>Cancel</Button>
         <Button appearance="primary" onClick={() => onWrite(stage.previewed)}>
-          Write
+          Write to sheet
         </Button>
       </>
     );

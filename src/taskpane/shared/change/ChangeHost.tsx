@@ -5,7 +5,7 @@ import { ChangeContext } from './useChange.js';
 import { useChanges } from './useChanges.js';
 
 /*
- * Nothing is written but what was shown: a change is proposed, looked at, written, and can be taken back.
+ * Nothing is written but what was shown: a change is proposed, looked at, written, and can be undone.
  */
 
 const ChangeDialog = lazy(() => import(/* webpackChunkName: "change" */ './ChangeDialog.js'));
@@ -38,13 +38,13 @@ export function ChangeHost({ workbook, children }: { workbook: Workbook; childre
       <div role="status" ref={message} tabIndex={-1} style={{ outlineOffset: -2 }}>
         {newest && (
           <MessageBar intent={refusal === undefined ? 'success' : 'error'} layout="multiline">
-            <MessageBarBody>{refusal ?? `Written: ${newest.title}.`}</MessageBarBody>
+            <MessageBarBody>{refusal ?? `Done: ${newest.title}.`}</MessageBarBody>
             <MessageBarActions>
               <Button size="small" onClick={() => void takeBack()}>
-                Take back
+                Undo
               </Button>
               <Button size="small" onClick={keep}>
-                Keep
+                Dismiss
               </Button>
             </MessageBarActions>
           </MessageBar>

@@ -12,11 +12,11 @@ export function Overwrites({ plan: { overwrites, formatted, protectedSheets } }:
   const [shown, setShown] = useState(shownCells);
   return (
     <>
-      {overwrites.length === 0 && <Text>No cell that holds something is changed.</Text>}
+      {overwrites.length === 0 && <Text>No filled cell is overwritten.</Text>}
       {overwrites.length > 0 && (
         <table style={{ borderCollapse: 'collapse', width: '100%' }}>
           <caption style={{ ...captionStyle, fontWeight: 600 }}>
-            {counted(overwrites.length, 'cell holds', 'cells hold')} something else now
+            {counted(overwrites.length, 'cell')} will be overwritten
           </caption>
           <thead>
             <tr>

@@ -73,7 +73,7 @@ export function useChanges(workbook: Workbook) {
       const hanging = await hangingRows(newest, workbook);
       if (hanging > 0)
         return setRefusal(
-          `${counted(hanging, 'row is', 'rows are')} checked with this shop: remove the check columns first. Nothing was taken back.`,
+          `${counted(hanging, 'row is', 'rows are')} checked with this shop: remove the check columns first. Nothing was undone.`,
         );
       await newest.revert.run();
       setWritten(older);

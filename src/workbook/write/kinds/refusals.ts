@@ -18,10 +18,10 @@ export function refuseTaken(what: string, name: string): never {
   throw new WorkbookError('exists', `There is ${what} "${name}" already: choose another name.`);
 }
 
-/** Refuses to take back what somebody has worked on since. */
+/** Refuses to undo what somebody has worked on since. */
 export function refuseWorkedOn(what: string): never {
   throw new WorkbookError(
     'changed',
-    `${what} was changed since this was written, so it is not taken back: undo that change first, or keep both.`,
+    `${what} has changed since this was written, so this was not undone. Undo the later change first, or keep both.`,
   );
 }

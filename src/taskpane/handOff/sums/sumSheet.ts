@@ -1,0 +1,126 @@
+import { isBlank } from '../../../core/quantity/cellValue.js';
+import { readHeadings } from '../../../core/row/headings/readHeadings.js';
+import { verdicts } from '../../../core/check/verdict.js';
+import { nameKey } from '../../../core/shop/table.js';
+import { freeName } from '../../../sheet/names.js';
+import type { Content } from '../../../workbook/content.js';
+import type { Proposal } from '../../shared/change/proposal.js';
+import { checkHeadings } from '../../shared/checkedLists.js';
+import type { PartsList } from '../report/lists.js';
+
+/*
+ * A sheet that adds up a list: pieces, mass and paint area by section, grade, press and verdict, in the spreadsheet's
+ * own formulas, so that it follows the list.
+ */
+
+const longestName = 31;
+
+/** What is added up, and what it is called on the sheet. */
+type Sum = { heading: string; column: string };
+
+/** What puts the sums of a list on a new sheet; a sentence where there is nothing to add up. */
+export function sumSheet(list: PartsList, sheetNames: readonly string[]): Proposal | string {
+  const columns = columnsOf(list);
+  if (!columns.qty) return `The list ${list.name} has no Qty column, so there are no pieces to add up.`;
+  const sums: Sum[] = [
+    { heading: 'Pieces', column: columns.qty },
+    ...(columns.mass ? [{ heading: checkHeadings.mass, column: columns.mass }] : []),
+    ...(columns.paint ? [{ heading: 'Paint area', column: columns.paint }] : []),
+  ];
+  const blocks = [
+    { title: 'Section', column: columns.section },
+    { title: 'Grade', column: columns.grade },
+    { title: 'Press', column: columns.press },
+    { title: checkHeadings.verdict, column: columns.verdict },
+  ].flatMap(({ title, column }) => (column === undefined ? [] : [{ title, column }]));
+  const rows: Content[][] = [[`Sums of ${list.name}`]];
+  for (const { title, column } of blocks) rows.push([], ...blockOf(list, title, column, sums));
+  rows.push([], ['All', ...sums.map((sum) => ({ formula: `=SUM(${reference(list, sum.column)})` }))]);
+  const width = sums.length + 1;
+  const contents = rows.map((row) => Array.from({ length: width }, (_, at) => row[at] ?? null));
+  const name = freeName('Sums', sheetNames, { joint: ' ', longest: longestName });
+  const area = { sheet: name, row: 0, column: 0, rows: contents.length, columns: width };
+  const formats = contents.map((row) => row.map((_, at) => (at === 0 ? '@' : undefined)));
+  return {
+    title: `Add the sheet ${name}`,
+    remarks: remarksOf(list, columns),
+    steps: [
+      { kind: 'sheet', name },
+      { kind: 'cells', area, contents, formats },
+    ],
+  };
+}
+
+function remarksOf(list: PartsList, { mass, paint, verdict }: Columns): string[] {
+  const lacking = [
+    ...(mass ? [] : [checkHeadings.mass]),
+    ...(paint ? [] : ['Paint area']),
+    ...(verdict ? [] : [checkHeadings.verdict]),
+  ];
+  return [
+    `The formulas follow the list ${list.name}. For a section or press that is new, add the sheet again.`,
+    ...(lacking.length > 0
+      ? [`Not added up, since the list has no such column: ${lacking.join(', ')}.`]
+      : []),
+  ];
+}
+
+function blockOf(list: PartsList, title: string, column: string, sums: readonly Sum[]): Content[][] {
+  const by = reference(list, column);
+  return [
+    [title, ...sums.map(({ heading }) => heading)],
+    ...namesIn(list, column).map((name): Content[] => [
+      name,
+      ...sums.map((sum) => ({ formula: `=SUMIF(${by},${quoted(name)},${reference(list, sum.column)})` })),
+    ]),
+  ];
+}
+
+/** The different texts of a column: verdicts worst first, others in the order of the list. */
+function namesIn({ headings, values }: PartsList, column: string): string[] {
+  const at = headings.indexOf(column);
+  const names = new Map<string, string>();
+  for (const row of values) {
+    const cell = row[at] ?? null;
+    if (!isBlank(cell) && !names.has(nameKey(cell))) names.set(nameKey(cell), String(cell).trim());
+  }
+  const order = verdicts as readonly string[];
+  return [...names.values()].sort((a, b) => order.indexOf(a) - order.indexOf(b));
+}
+
+interface Columns {
+  qty?: string | undefined;
+  section?: string | undefined;
+  grade?: string | undefined;
+  press?: string | undefined;
+  mass?: string | undefined;
+  paint?: string | undefined;
+  verdict?: string | undefined;
+}
+
+/** The columns of a list by what they hold, by their headings as they stand. */
+function columnsOf({ headings }: PartsList): Columns {
+  const { fields } = readHeadings(headings);
+  const typed = (at: number | undefined) => (at === undefined ? undefined : headings[at]);
+  const named = (name: string) => headings.find((heading) => nameKey(heading) === nameKey(name));
+  return {
+    qty: typed(fields.qty?.at),
+    section: typed(fields.section?.at),
+    grade: typed(fields.grade?.at),
+    press: typed(fields.press?.at),
+    mass: named(checkHeadings.mass),
+    paint: named('Paint area'),
+    verdict: named(checkHeadings.verdict),
+  };
+}
+
+/** A column of a table; characters with a meaning there are escaped. */
+function reference({ name }: PartsList, column: string): string {
+  return `${name}[${column.replaceAll(/[[\]#'@]/g, "'$&")}]`;
+}
+
+/** A text in a formula that SUMIF takes as it stands: no wildcard, no comparison. */
+function quoted(name: string): string {
+  const plain = name.replaceAll(/[~*?]/g, '~$&').replaceAll('"', '""');
+  return `"=${plain}"`;
+}

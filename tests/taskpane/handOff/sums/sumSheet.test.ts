@@ -1,0 +1,90 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { root } from '../../../../scripts/ensure.mjs';
+import type { CellValue } from '../../../../src/core/quantity/cellValue.js';
+import { nodeCodec } from '../../../../src/headless/files/nodeCodec.js';
+import { FormulaCalculator } from '../../../../src/headless/recalculate/formulaCalculator.js';
+import type { PartsList } from '../../../../src/taskpane/handOff/report/lists.js';
+import { sumSheet } from '../../../../src/taskpane/handOff/sums/sumSheet.js';
+import { isFormula } from '../../../../src/workbook/content.js';
+import { readSheetValues } from '../../../../src/xlsx/readSheetValues.js';
+import { openWorkbook } from '../../../../src/xlsx/workbook.js';
+
+const list = (headings: string[], ...values: CellValue[][]): PartsList => ({
+  name: 'Parts',
+  headings,
+  values,
+  area: { sheet: 'Quote', row: 1, column: 0, rows: values.length, columns: headings.length },
+});
+
+function contentsOf(of: PartsList, sheets: readonly string[] = []) {
+  const made = sumSheet(of, sheets);
+  if (typeof made === 'string') throw new Error(made);
+  const [, cells] = made.steps;
+  if (cells?.kind !== 'cells') throw new Error('no cells');
+  return { made, rows: cells.contents ?? [] };
+}
+
+describe('sumSheet', () => {
+  it('takes a name that is free, and says which columns are lacking', () => {
+    const { made } = contentsOf(list(['Mark', 'Qty', 'Section', 'Grade'], ['A', 1, 'FB 1/2x4', 'A36']), [
+      'Sums',
+    ]);
+    expect(made.steps[0]).toEqual({ kind: 'sheet', name: 'Sums 2' });
+    expect(made.remarks?.[1]).toBe(
+      'Not added up, since the list has no such column: Mass, Paint area, Verdict.',
+    );
+  });
+
+  it('says why there is nothing to add up', () => {
+    expect(sumSheet(list(['Mark', 'Section']), [])).toBe(
+      'The list Parts has no Qty column, so there are no pieces to add up.',
+    );
+  });
+
+  it('takes names as text, whatever stands in them', () => {
+    const { rows } = contentsOf(list(['Qty', "Sec'tion", 'Section'], [1, null, '*a"b'], [2, null, '*A"B']));
+    const formulas = rows.flat().flatMap((cell) => (isFormula(cell ?? null) ? [cell] : []));
+    expect(formulas[0]).toEqual({ formula: '=SUMIF(Parts[Section],"=~*a""b",Parts[Qty])' });
+    expect(formulas).toHaveLength(2);
+  });
+
+  it('adds up the example as adding its cells does, without a function of ours', async () => {
+    const bytes = new Uint8Array(readFileSync(path.join(root, 'examples/quote.xlsx')));
+    const workbook = openWorkbook(bytes, nodeCodec);
+    const table = workbook.tables.find(({ sheet }) => workbook.sheets[sheet]?.name === 'Quote');
+    const cells = readSheetValues(bytes, 'Quote') as CellValue[][];
+    const top = cells.findIndex((row) => row.includes('Section'));
+    const headings = (cells[top] ?? []).map(String);
+    const values = cells.slice(top + 1).filter((row) => row[headings.indexOf('Section')]);
+    const { rows } = contentsOf({ ...list(headings, ...values), name: table?.name ?? '' });
+    const desk = await FormulaCalculator.over(workbook, {
+      namespace: 'TONROW',
+      allowErrors: false,
+      byName: new Map(),
+    });
+    let column = '';
+    let compared = 0;
+    for (const [name, ...sums] of rows) {
+      if (typeof sums[0] === 'string') column = String(name);
+      if (!isFormula(sums[0] ?? null) || name === 'All') continue;
+      for (const [at, heading] of (['Qty', 'Mass'] as const).entries()) {
+        const cell = sums[at];
+        if (!isFormula(cell ?? null)) continue;
+        const byHand = values
+          .filter(
+            (row) => String(row[headings.indexOf(column)] ?? '').toLowerCase() === String(name).toLowerCase(),
+          )
+          .reduce((sum, row) => sum + (Number(row[headings.indexOf(heading)]) || 0), 0);
+        const result = await desk.evaluate((cell as { formula: string }).formula);
+        expect('value' in result && result.value, `${column} ${String(name)} ${heading}`).toBeCloseTo(
+          byHand,
+          6,
+        );
+        compared += 1;
+      }
+    }
+    expect(compared).toBeGreaterThan(40);
+  });
+});
