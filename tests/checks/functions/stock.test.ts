@@ -49,7 +49,7 @@ describe('STOCKPLAN', () => {
     for (const [alike, , pieces, rest] of lines) {
       let used = 0;
       for (const run of String(pieces).split(' + ')) {
-        const [count = 0, width = 0] = run.split(' × ').map(Number);
+        const [count = 0, width = 0] = run.replace(' mm', '').split(' × ').map(Number);
         used += count * width;
         cut.set(width, (cut.get(width) ?? 0) + count * Number(alike));
       }

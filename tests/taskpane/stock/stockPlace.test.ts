@@ -50,7 +50,7 @@ describe('Stock', () => {
   it('names the rows it does not plan, with why', async () => {
     await open('shop-bars-stock');
     await pane.says('11 rows are planned: 179 pieces of 7 sections.');
-    expect(pane.text).toContain('Not planned: PL1. A plate is cut in two directions, which is not planned.');
+    expect(pane.text).toContain('Not planned: PL1. Plates are cut in two directions and are not planned.');
   });
 
   it('leaves out rows that are Off press when asked to', async () => {
@@ -67,7 +67,7 @@ describe('Stock', () => {
     await pane.click('Plan the bars');
     await pane.says('Planned: ');
     await pane.says('Not planned, since no length can be read: C6X8.2, A36; FB3/8X4, A36; RB3/4, A36.');
-    expect(pane.text).toContain('Not cut: 2 × RA4 (42\'-0"). No bar that can be had is long enough.');
+    expect(pane.text).toContain('2 × RA4 (42\'-0") not cut: no bar that can be had is long enough.');
     expect(await pane.button('Plan again')).toBeTruthy();
   });
 
