@@ -58,7 +58,7 @@ export async function stock(argv: string[], setting: CommandSetting = standard):
     const stale = calculated.stale.size;
     const written =
       target === undefined ? undefined : withStockSheet(openWorkbook(bytes, nodeCodec), made.sheet, call);
-    if (written && target !== undefined) await writeTarget(target, written.bytes);
+    if (written && target !== undefined) await writeTarget(source, target, written.bytes);
     setting.out(
       call.json ? `${JSON.stringify(made.json, null, 2)}\n` : readable(made, target, written?.name),
     );

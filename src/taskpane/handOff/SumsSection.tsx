@@ -2,8 +2,8 @@ import { Button } from '@fluentui/react-components';
 import type { Workbook } from '../../workbook/port.js';
 import { usePropose } from '../shared/change/useChange.js';
 import type { ShopState } from '../shared/shopState.js';
-import { useHandOffStyles } from './handOffStyles.js';
-import { partsLists } from './report/lists.js';
+import { useSectionStyles } from '../shared/sectionStyles.js';
+import { partsLists } from '../shared/partsLists.js';
 import { sumSheet } from './sums/sumSheet.js';
 
 interface Props {
@@ -13,7 +13,7 @@ interface Props {
 
 /** Sums of a list on a sheet, in formulas of the spreadsheet itself. */
 export function SumsSection({ workbook, shop }: Props) {
-  const styles = useHandOffStyles();
+  const styles = useSectionStyles();
   const propose = usePropose();
   const making = {
     title: 'Add sums to the workbook',

@@ -78,7 +78,7 @@ function columnsOf({ name, cells }: Sheet, keys: ReadonlySet<number>): LeftOut[]
     columns.set(column, own);
   });
   return [...columns.values()].map((own) => {
-    const top = Math.min(...own.cells.map(({ row }) => row));
+    const top = own.cells.reduce((least, { row }) => Math.min(least, row), Infinity);
     const above = cells?.values[cells.index.get(cellKey(top - 1, own.column)) ?? -1];
     return { ...own, heading: typeof above === 'string' && above !== '' ? above : columnLetters(own.column) };
   });

@@ -6,7 +6,7 @@ import { freeName } from '../../../sheet/names.js';
 import type { Content } from '../../../workbook/content.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
-import type { PartsList } from '../report/lists.js';
+import type { PartsList } from '../../shared/partsLists.js';
 
 /*
  * A sheet that adds up a list: pieces, mass and paint area by section, grade, press and verdict, in the spreadsheet's

@@ -5,7 +5,7 @@ import { root } from '../../../../scripts/ensure.mjs';
 import type { CellValue } from '../../../../src/core/quantity/cellValue.js';
 import { nodeCodec } from '../../../../src/headless/files/nodeCodec.js';
 import { FormulaCalculator } from '../../../../src/headless/recalculate/formulaCalculator.js';
-import type { PartsList } from '../../../../src/taskpane/handOff/report/lists.js';
+import type { PartsList } from '../../../../src/taskpane/shared/partsLists.js';
 import { sumSheet } from '../../../../src/taskpane/handOff/sums/sumSheet.js';
 import { isFormula } from '../../../../src/workbook/content.js';
 import { readSheetValues } from '../../../../src/xlsx/readSheetValues.js';
