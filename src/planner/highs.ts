@@ -28,7 +28,7 @@ function open(highs: Highs, rows: readonly LinearRow[]): LinearProgram {
   const model = highs.createModel(modelOf(highs, rows, []));
   model.options.set({ ...steady, presolve: 'off', solver: 'simplex', simplex_strategy: 4 });
   const run = (): LinearAnswer | undefined => {
-    model.run();
+    if (!ran(highs, () => model.run())) return undefined;
     if (model.getModelStatus() !== highs.constants.modelStatus.optimal) return undefined;
     const { colValue, rowDual } = model.getSolution();
     const iterations = Number(model.info.get('simplex_iteration_count'));
@@ -74,21 +74,35 @@ function solveWhole(
       // Costs have seven digits: with the usual tolerance, two of them may count as equal.
       mip_feasibility_tolerance: 1e-9,
     });
-    model.run({
-      [callbackType.mipInterrupt](event: {
-        data: { mip_total_lp_iterations?: bigint };
-        interrupt: () => void;
-      }) {
-        if (Number(event.data.mip_total_lp_iterations ?? 0) > limits.iterations || limits.isStopped())
-          event.interrupt();
-      },
-    });
+    const isRun = ran(highs, () =>
+      model.run({
+        [callbackType.mipInterrupt](event: {
+          data: { mip_total_lp_iterations?: bigint };
+          interrupt: () => void;
+        }) {
+          if (Number(event.data.mip_total_lp_iterations ?? 0) > limits.iterations || limits.isStopped())
+            event.interrupt();
+        },
+      }),
+    );
+    if (!isRun) return { status: 'stopped', columns: undefined };
     const status = model.getModelStatus();
     if (status === modelStatus.infeasible) return { status: 'none', columns: undefined };
     const isFound = model.info.get('primal_solution_status') === solutionStatus.feasible;
     const found = isFound ? model.getSolution().colValue : undefined;
     return { status: status === modelStatus.optimal ? 'best' : 'stopped', columns: found };
   });
+}
+
+/** Whether the solver came to an end: where it gives up on a program, it proves nothing, and the plans so far stand. */
+function ran(highs: Highs, run: () => unknown): boolean {
+  try {
+    run();
+    return true;
+  } catch (error) {
+    if (error instanceof highs.errors.HighsError && error.operation === 'run') return false;
+    throw error;
+  }
 }
 
 function modelOf(highs: Highs, rows: readonly LinearRow[], columns: readonly LinearColumn[]) {
