@@ -116,7 +116,7 @@ async function setPress(): Promise<void> {
   expect(await groups.count()).toBe(5);
   await click(/Bay A has no angle shear/);
   await click('Set Bay B for these 250 rows');
-  expect(await confirm('Set press Bay B for 250 rows')).toContain('250 cells hold something else now');
+  expect(await confirm('Set press Bay B for 250 rows')).toContain('250 cells will be overwritten');
   await says('750 of 2,000 rows fail');
   await pane.getByRole('list', { name: 'Rows by verdict' }).filter({ hasText: '1,000' }).waitFor();
   expect(await counted()).toBe(

@@ -84,7 +84,7 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
       },
       'add-minutes': async () => {
         await open.click('Add check columns');
-        await open.says('hold something else now');
+        await open.says('will be overwritten');
       },
       group: async () => {
         await open.click('Write to sheet');

@@ -108,7 +108,7 @@ describe('the presses', () => {
     await pane.fill('Body, in', '');
     expect((await pane.field('Body: value, no limit or not known')).value).toBe('unknown');
     await pane.click('Save 3 values');
-    await pane.says('3 cells hold something else now');
+    await pane.says('3 cells will be overwritten');
     await pane.click('Write to sheet');
     await pane.says('Done: Change Bay A.');
     expect(column(workbook, 'Bay A')).toMatchObject({
