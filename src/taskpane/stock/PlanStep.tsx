@@ -60,7 +60,7 @@ export function PlanStep({ workbook, shop, jobs }: Props) {
       {state.at === 'done' && isOfBefore && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
-            The list, the lengths or the shop were changed since: this plan is of before. Plan again.
+            The list, the lengths or the shop have changed since this plan. Plan again.
           </MessageBarBody>
         </MessageBar>
       )}

@@ -121,7 +121,7 @@ describe('Stock', () => {
     ]);
   });
 
-  it('says when the plan is of before, and still has it when the place is left and opened again', async () => {
+  it('says when the plan is out of date, and still has it when the place is left and opened again', async () => {
     const workbook = await open('shop-bars-stock');
     await pane.says('3. Plan');
     await pane.click('Plan the bars');
@@ -129,9 +129,9 @@ describe('Stock', () => {
     await pane.click('Steps');
     await pane.click('Stock');
     await pane.says('How to cut them');
-    expect(pane.text).not.toContain('this plan is of before');
+    expect(pane.text).not.toContain('have changed since this plan');
     workbook.type('Rack', 3, 21, [[99]]);
-    await pane.says('this plan is of before. Plan again.');
+    await pane.says('have changed since this plan. Plan again.');
   });
 
   it('writes the plan to a new sheet once it is looked at, a second one beside the first, and takes it back', async () => {
