@@ -130,12 +130,11 @@ describe('steps and hand-off by keyboard alone', () => {
   it('the steps of a row are walked: row, press, drawings, all steps', async () => {
     const shown = await open('quote');
     await shown.select('Quote', listRow + 2, verdictColumn);
-    await shown.keys('Parts', 'ArrowRight', 'Enter');
+    await shown.keys('Parts', 'ArrowRight', 'ArrowRight', 'Enter');
     await shown.says('A1 on the press');
     await shown.keys('Go to row', 'Enter');
     await shown.keys('Go to Bay A', 'Enter');
     await shown.select('Quote', listRow + 2, verdictColumn);
-    await shown.keys('Show all distances', 'Space');
     await shown.says('A1 on the press');
     await shown.chooseIn('Press', 'Bay B');
     await shown.says('Holes Bay B punches in A36');
@@ -148,7 +147,7 @@ describe('steps and hand-off by keyboard alone', () => {
 
   it('a copy is made and its formulas are brought back; a report is made', async () => {
     const shown = await open('quote');
-    await shown.keys('Parts', 'ArrowRight', 'ArrowRight', 'Enter');
+    await shown.keys('Parts', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'Enter');
     await shown.keys('Preview the copy', 'Enter');
     await shown.says('These formulas become values');
     await shown.keys('Make values copy', 'Enter');

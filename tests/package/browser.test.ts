@@ -201,7 +201,13 @@ describe('the package in a browser', () => {
     const [pane] = [...host.files.keys()].filter((name) => /^pane\.[0-9a-f]{12}\.js$/.test(name));
     await page.addScriptTag({ url: pane ?? '' });
     await page.getByText('No shop sheet in this workbook yet').waitFor();
-    expect(await page.getByRole('tab').allTextContents()).toEqual(['Shop', 'Parts', 'Steps', 'Hand-off']);
+    expect(await page.getByRole('tab').allTextContents()).toEqual([
+      'Shop',
+      'Parts',
+      'Stock',
+      'Steps',
+      'Hand-off',
+    ]);
     expect(errors).toEqual([]);
     await page.close();
   });

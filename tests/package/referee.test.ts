@@ -100,7 +100,7 @@ const broken: [name: string, part: string, from: string | RegExp, to: string, sa
   ['a font that is none', 'xl/styles.xml', 'fontId="1"', 'fontId="77"', 'fontId is none'],
   ['a rule without its format', quote, /dxfId="\d"/, 'dxfId="42"', 'the format 42, which is none'],
   ['a table without data', table, /ref="A5:([A-Z]+)\d+"/g, 'ref="A5:$15"', 'has no row of data'],
-  ['too few columns', table, /<tableColumn id="1" name="Mark"\/>/, '', 'columns in'],
+  ['too few columns', table, /<tableColumn id="\d+" name="Mark"\/>/, '', 'columns in'],
   ['a heading that is another', table, 'name="Mark"', 'name="Marke"', 'the heading of "Marke" is "Mark"'],
   ['a line break in a heading', table, 'name="Mark"', 'name="Ma&#10;rk"', 'a line break in a name'],
   ['two columns of one name', table, 'name="Drawing"', 'name="mark"', 'two columns are mark'],
