@@ -89,12 +89,12 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
       group: async () => {
         await open.click('Write to sheet');
         await open.says('20 of 80 rows fail');
-        await open.click(/Edge short/);
+        await open.click(/rows · Edge short/);
         await open.says('Which press can run these rows');
         await open.click('Next row');
       },
       'all-rows': async () => {
-        await open.click(/Edge short/);
+        await open.click(/rows · Edge short/);
         await open.click('Compare presses on 80 rows');
         await open.says('Invented until the shop gives it');
       },

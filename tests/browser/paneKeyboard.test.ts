@@ -207,7 +207,7 @@ describe('the Tab key reaches every control', () => {
       async (shown) => {
         await shown.tab('Check a list');
         await shown.click('Check this list');
-        await shown.click(/Edge short/);
+        await shown.click(/rows · Edge short/);
         await shown.says('Which press can run these rows');
       },
     ],

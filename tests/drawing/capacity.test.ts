@@ -84,9 +84,9 @@ describe('the hole ladder', () => {
         },
       }).summary;
     expect(of(13 / 16, 3 / 8)).toBe(
-      'Ø13/16 through A36 3/8 in thick is within the 80 % the shop uses on Bay A.',
+      'Ø13/16 through A36 3/8 in thick is within the 80% the shop uses on Bay A.',
     );
-    expect(of(1.1, 1 / 2)).toContain('is above the 80 % the shop uses');
+    expect(of(1.1, 1 / 2)).toContain('is above the 80% the shop uses');
     expect(of(1.3, 1 / 2)).toContain('is over the largest hole');
     expect(of(1 / 4, 1 / 2)).toContain('is under the smallest hole');
   });
@@ -142,7 +142,7 @@ describe('the largest punch on hand', () => {
 describe('the legend of the ladder', () => {
   it('says in words what bar, line, ticks and diamond are, with the share of the press', () => {
     expect(ladderLegend(press, shop, selected)).toBe(
-      'Thick bar: up to the 80 % of the rating that the shop uses. Thin line: up to the rating. Ticks: punches on hand, with the largest named at the right. Diamond: the selected hole.',
+      'Thick bar: up to the 80% of the rating that the shop uses. Thin line: up to the rating. Ticks: punches on hand, with the largest named at the right. Diamond: the selected hole.',
     );
     const bare = shopWith();
     expect(ladderLegend(bare.presses[0] ?? fail(), bare)).not.toMatch(/Ticks|Diamond/);

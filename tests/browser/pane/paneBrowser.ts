@@ -197,7 +197,7 @@ export class OpenPane {
   }
 
   /**
-   * Controls that the Tab key does not reach, by name. Of tabs and radio buttons it reaches the chosen one: arrow keys
+   * Controls that the Tab key does not reach, by name. Of tabs, toolbars and radio buttons it reaches one: arrow keys
    * go on from there.
    */
   async unreached(): Promise<string[]> {
@@ -210,7 +210,9 @@ export class OpenPane {
       ].filter(
         (element) =>
           element.checkVisibility() &&
-          !element.matches(':disabled, [role=tab][tabindex="-1"], [type=radio]:not(:checked)'),
+          !element.matches(
+            ':disabled, [role=tab][tabindex="-1"], [role=toolbar] [tabindex="-1"], [type=radio]:not(:checked)',
+          ),
       );
       controls.forEach((element, at) => (element.dataset['reach'] = String(at)));
       (document.activeElement as HTMLElement | null)?.blur();

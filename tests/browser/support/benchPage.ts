@@ -73,7 +73,7 @@ export async function openPage(bench: Bench, options: BrowserContextOptions = {}
   });
   await page.goto(bench.address);
   await page.locator('#grid canvas').first().waitFor();
-  await page.locator('#pane').getByText('rows').first().waitFor();
+  await page.locator('#pane').getByText('rows').first().waitFor({ state: 'attached' });
   return { page, troubles };
 }
 

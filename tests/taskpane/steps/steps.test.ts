@@ -214,7 +214,7 @@ describe('the steps of a call', () => {
   it('say what to do where the functions are not here, and still draw the hole', async () => {
     await callShown();
     expect(text()).toContain('Write =TONROW.WORKING("PUNCHFORCE",…)');
-    expect(text()).toContain('Ø13/16 through A36 3/8 in thick is within the 80 % the shop uses on Bay A.');
+    expect(text()).toContain('Ø13/16 through A36 3/8 in thick is within the 80% the shop uses on Bay A.');
   });
 
   it('lead to the cells of the arguments', async () => {

@@ -69,9 +69,9 @@ const punch: Sketch = {
     across(['punchBody'], [106, 134, 58], 'body', [100, 56, 'end']),
     across(['punchLargestHole'], [112, 128, 78], 'hole', [106, 76, 'end']),
     upright(['punchWorkingGap'], [144, 84, 99], 'gap', [152, 94, 'start']),
-    upright(['punchLargestHoleThickness'], [204, 99, 110], 'thickness', [222, 124, 'end']),
+    upright(['punchLargestHoleThickness'], [204, 99, 110], 'thickness', [222, 121, 'end']),
     upright(['punchStroke'], [50, 58, 99], 'stroke', [44, 82, 'end']),
-    across(['punchDieHalfWidth'], [120, 148, 136], 'half width', [154, 140, 'start']),
+    across(['punchDieHalfWidth'], [120, 148, 136], 'half width', [154, 146, 'start']),
     upright(['punchClearUnderDie'], [80, 128, 156], 'clear', [74, 146, 'end']),
   ],
 };
@@ -183,7 +183,7 @@ const notcher: Sketch = {
 
 const bend: Sketch = {
   title: 'A bend from its end, and along its line',
-  height: 164,
+  height: 170,
   press: [
     polygon([
       [30, 76],
@@ -214,7 +214,7 @@ const bend: Sketch = {
     rectangle(196, 70, 70, 22),
   ],
   dimensions: [
-    across(['bendVeeOpenings'], [60, 132, 148], 'V opening', [96, 162, 'middle']),
+    across(['bendVeeOpenings'], [60, 132, 148], 'V opening', [96, 160, 'middle']),
     across(['bendPunchHalfWidth'], [96, 110, 30], 'punch half width', [118, 34, 'start']),
     across(['bendLength'], [196, 266, 104], 'length', [231, 119, 'middle']),
   ],
