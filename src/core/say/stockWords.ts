@@ -33,6 +33,10 @@ export function proofWords(plan: StockPlan): string {
     : 'how near the least is not known';
 }
 
+/** What a proof stands on where mitered cuts take something: the model counts a little more than cutting needs. */
+export const miterCountWords =
+  'Where a mitered cut meets no like cut, up to 0.4 of the kerf more is counted at 45°: proven means least as counted so.';
+
 type Shortage = StockPlan['shortages'][number];
 
 /** Why pieces find no bar; a clause. */

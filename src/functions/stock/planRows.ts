@@ -1,7 +1,13 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { listWords } from '../../core/say/listWords.js';
-import { proofWords, shortageWords, stockGap, stockPartWords } from '../../core/say/stockWords.js';
+import {
+  miterCountWords,
+  proofWords,
+  shortageWords,
+  stockGap,
+  stockPartWords,
+} from '../../core/say/stockWords.js';
 import type { PlannedBar, StockPlan } from '../../core/stock/stockPlan.js';
 import type { StockPart } from '../../core/stock/stockProblem.js';
 import { type AskedProblem, shownLength } from './stockCall.js';
@@ -9,12 +15,8 @@ import { type AskedProblem, shownLength } from './stockCall.js';
 export const planHeadings = ['Bars', 'Length', 'Pieces', 'Rest', 'Price'];
 
 /** A plan as cells: a line for each different bar, then what cannot be cut, then the totals and how good the plan is. */
-export function planRows(
-  plan: StockPlan,
-  { problem, notGiven }: AskedProblem,
-  unit: LengthUnit,
-): CellValue[][] {
-  const { parts, stocks } = problem;
+export function planRows(plan: StockPlan, asked: AskedProblem, unit: LengthUnit): CellValue[][] {
+  const { parts, stocks } = asked.problem;
   const isPriced = stocks.some(({ price }) => price !== undefined);
   const bars = plan.bars.map((bar): CellValue[] => {
     const { lengthMm = 0, price = 0 } = stocks[bar.stock] ?? {};
@@ -34,7 +36,7 @@ export function planRows(
       sum(({ stock }) => stocks[stock]?.lengthMm ?? 0),
       unit,
     ),
-    totalWords(plan, notGiven),
+    totalWords(plan, asked),
     shownLength(
       sum(({ restMm }) => restMm),
       unit,
@@ -58,13 +60,15 @@ function piecesWords({ pieces }: PlannedBar, parts: readonly StockPart[], unit: 
 }
 
 /** `Total, proven: no plan buys less.`, and what the plan was made without. */
-function totalWords(plan: StockPlan, notGiven: readonly string[]): string {
+function totalWords(plan: StockPlan, { problem, notGiven }: AskedProblem): string {
   const sentences = [`Total, ${proofWords(plan)}.`];
   if (plan.shortages.length > 0) sentences.push('Some parts are not cut.');
   if (plan.isStopped) sentences.push('Stopped before the end.');
   // What the steps prove they would have planned with the solver, too.
   if (plan.by === 'steps only' && stockGap(plan) > 0)
     sentences.push('Planned by steps only: the solver did not load.');
+  const isMitered = problem.parts.some((part) => part.leanLeftRad !== 0 || part.leanRightRad !== 0);
+  if (isMitered && problem.kerfMm > 0) sentences.push(miterCountWords);
   if (notGiven.length > 0) sentences.push(`No ${listWords(notGiven)} given: 0 taken.`);
   return sentences.join(' ');
 }

@@ -2,7 +2,7 @@ import { formatLength } from '../../quantity/formatLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
 import type { StockPlan } from '../stockPlan.js';
 import { listWords } from '../../say/listWords.js';
-import { proofWords } from '../../say/stockWords.js';
+import { proofWords, miterCountWords } from '../../say/stockWords.js';
 import type { ListPlan, UnplannedJob } from './jobPlan.js';
 import { commonLengthsMm } from './commonLengths.js';
 import type { JobPart, LeftOut, StockJob } from './stockJob.js';
@@ -33,8 +33,14 @@ export function totalStatusWords({ planned }: Pick<ListPlan, 'planned'>): string
     : `${words} What a cut takes is not known: ${listWords([...new Set(open)])}.`;
 }
 
-/** What a cut takes and where that comes from; a sentence. */
-export function kerfWords({ kerf }: Pick<StockJob, 'kerf'>, unit: LengthUnit): string {
+/** What a cut takes and where that comes from, and how miters are counted; in sentences. */
+export function kerfWords(job: Pick<StockJob, 'kerf' | 'parts'>, unit: LengthUnit): string {
+  const isMitered = job.parts.some((part) => part.leanLeftRad !== 0 || part.leanRightRad !== 0);
+  const words = cutWords(job, unit);
+  return isMitered && job.kerf.mm > 0 ? `${words} ${miterCountWords}` : words;
+}
+
+function cutWords({ kerf }: Pick<StockJob, 'kerf'>, unit: LengthUnit): string {
   const size = `${formatLength(kerf.mm, unit)} ${unit}`;
   switch (kerf.from) {
     case 'setting':
