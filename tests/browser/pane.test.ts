@@ -69,6 +69,8 @@ describe.each(everyLook)('for everybody to use, $name', (look) => {
     const open = await openPane('shop+list80', look);
     const faults = await faultsOf(open, {
       'one-part': async () => {
+        // The banner moves what stands below it.
+        await open.says('are invented presses');
         await open.click('Fill in an example');
         await open.says('Bay A has no angle shear.');
       },
