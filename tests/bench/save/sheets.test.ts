@@ -143,10 +143,10 @@ describe('saving panes, grid lines, merged cells and tab colours', () => {
     open.book.model.dispatch('FREEZE_COLUMNS', { sheetId: idOf(open, 'Summary'), quantity: 3 });
     const { bytes } = saveBook(open);
     const again = openBook(bytes, functions);
-    expect(now(again, 'Quote').frozen).toEqual({ rows: 2, columns: 1 });
+    expect(now(again, 'Quote').frozen).toEqual({ rows: 2, columns: 2 });
     expect(now(again, 'Summary').frozen).toMatchObject({ columns: 3 });
     const [view] = (await readByOthers(bytes)).getWorksheet('Quote')?.views ?? [];
-    expect(view).toMatchObject({ state: 'frozen', xSplit: 1, ySplit: 2, topLeftCell: 'B3' });
+    expect(view).toMatchObject({ state: 'frozen', xSplit: 2, ySplit: 2, topLeftCell: 'C3' });
     again.book.model.dispatch('UNFREEZE_COLUMNS_ROWS', { sheetId });
     const third = saveBook(again).bytes;
     expect(now(openBook(third, functions), 'Quote').frozen).toEqual({ rows: 0, columns: 0 });
