@@ -20,7 +20,6 @@ describe.each(everyLook)('Steps and Hand-off for everybody to use, $name', (look
   it('show a row and its drawings without a fault', async () => {
     const open = await opened('Steps', row, look);
     await open.says('A1 on the press');
-    await open.page.getByText('Show all distances').click();
     await open.page.getByText('The same as a table').first().click();
     expect([...(await open.faults()), ...open.errors]).toEqual([]);
     await open.shot('steps-row');
