@@ -169,6 +169,8 @@ describe('the report', () => {
     ).toEqual(['Failing rows', 'Press data']);
     expect([...page.querySelectorAll('.head dd')].map(({ textContent }) => textContent)).toEqual([
       ...['Grain tower', 'Co-op', 'quote.xlsx', 'Parts', 'November 25, 2026', data.stamp],
+      // Edge code, job spec, shear ratio and hole ratio.
+      ...['AISC', 'none', '0.75', '1'],
     ]);
     expect(data.assumptions[0]?.text).toBe('The shop has no list of tools, so tools were not checked');
     expect(data.assumptions[1]?.text).toMatch(/^Usual values for: Shear ratio, /);
