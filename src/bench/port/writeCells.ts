@@ -72,8 +72,10 @@ function newState(
     refuseUnreadable(content.formula);
     return { content: book.translate(content.formula, position) ?? content.formula, ...ofFormula };
   }
-  const holds = content === undefined ? book.value(position) : content;
   if (content === undefined && book.formula(position) !== undefined) return ofFormula;
+  // What an empty cell shows may be spilled, or from before this command: only its format is written.
+  if (content === undefined && !book.getters.getCell(position)?.content) return { format: known ?? '' };
+  const holds = content === undefined ? book.value(position) : content;
   const written = constantContent(holds, known);
   return { content: written.content, format: written.format ?? '' };
 }
