@@ -74,7 +74,9 @@ function newState(
   }
   if (content === undefined && book.formula(position) !== undefined) return ofFormula;
   // What an empty cell shows may be spilled, or from before this command: only its format is written.
-  if (content === undefined && !book.getters.getCell(position)?.content) return { format: known ?? '' };
+  const held = book.getters.getCell(position);
+  if (content === undefined && (!held || (!held.isFormula && held.content === '')))
+    return { format: known ?? '' };
   const holds = content === undefined ? book.value(position) : content;
   const written = constantContent(holds, known);
   return { content: written.content, format: written.format ?? '' };

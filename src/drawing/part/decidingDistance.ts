@@ -2,11 +2,11 @@ import type { Finding, FindingOf } from '../../core/check/finding.js';
 import type { PlacedHole } from '../../core/part/part.js';
 import type { Point } from '../../core/part/point.js';
 import { toleranceMm } from '../../core/part/tolerance.js';
-import { formatLength } from '../../core/quantity/formatLength.js';
-import { sizeAsTyped, withUnit } from '../../core/quantity/sizeAsTyped.js';
+import { withUnit } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { RowJob } from '../../core/row/job/rowJob.js';
 import { governs } from '../../core/say/say.js';
+import { comparedSizes } from './comparedSizes.js';
 import { decidingSize } from './decidingSize.js';
 import type { DrawnGroup } from './drawnGroup.js';
 
@@ -53,7 +53,7 @@ function ofTheDrawing(finding: FindingOf<'distance'>, drawn: Drawn): DecidingDis
   const { given, limit, at, between, outcome } = finding;
   if (given.least !== given.most || outcome === 'held') return undefined;
   const leastMm = Number.isFinite(limit.most) ? limit.most : limit.least;
-  const size = sizesOf(finding, given.most, drawn);
+  const size = comparedSizes(finding, given.most, drawn);
   const least = Number.isFinite(leastMm) && leastMm > 0 ? size(leastMm) : undefined;
   const isOver = given.most < -toleranceMm;
   const is = isOver ? `${size(-given.most)} over` : size(Math.max(0, given.most));
@@ -88,7 +88,7 @@ function ofTheThroat(finding: FindingOf<'press limit'>, drawn: Drawn): DecidingD
   };
   const center = farthest(holesOf(finding, drawn), (each) => -Math.abs(reachOf(each, footOf(each)) - given));
   if (!center || limit === undefined) return undefined;
-  const size = sizesOf(finding, given, drawn);
+  const size = comparedSizes(finding, given, drawn);
   const edge = isToe ? 'the toe' : 'the nearer edge';
   return {
     from: footOf(center),
@@ -110,7 +110,7 @@ function ofTheDieHolder(finding: FindingOf<'die holder'>, drawn: Drawn): Decidin
   const fromHeel = ({ y }: Point) => (beside === 'fillet' ? y : Math.min(y, widthMm - y));
   const center = farthest(holesOf(finding, drawn), (each) => -fromHeel(each));
   if (!center || limit === undefined) return undefined;
-  const sized = sizesOf(finding, given, drawn);
+  const sized = comparedSizes(finding, given, drawn);
   const size = (mm: number) => sized(Math.max(0, mm));
   const isUp = beside === 'flange' && center.y > widthMm / 2;
   return {
@@ -130,14 +130,6 @@ function farthest(holes: readonly PlacedHole[], of: (center: Point) => number): 
   return holes
     .map(({ center }) => center)
     .reduce<Point | undefined>((most, each) => (most && of(most) >= of(each) ? most : each), undefined);
-}
-
-/** Both sizes of a comparison in one unit: that in which the first is typed. */
-function sizesOf({ group }: Finding, givenMm: number, { groups, unit }: Drawn): (mm: number) => string {
-  const own = groups.find(({ holes }) => holes[0]?.group === group);
-  const first = sizeAsTyped(Math.abs(givenMm), Object.values(own?.group.typed ?? {}), unit);
-  const other = /[a-z]$/.test(first) ? (unit === 'in' ? 'mm' : 'in') : undefined;
-  return (mm) => (other ? `${formatLength(mm, other)} ${other}` : formatLength(mm, unit));
 }
 
 function whoseWords({ group }: Finding, groups: readonly DrawnGroup[]): string {

@@ -12,8 +12,8 @@ describe('the example quote in the grid', () => {
     expect(table?.columns).toContain('Verdict');
     const seen = new Map<string, string>();
     for (let row = 5; row < 54; row++) {
-      const mark = book.value(at(book, 'Quote', `A${row + 1}`));
-      seen.set(String(mark ?? ''), String(book.value(at(book, 'Quote', `R${row + 1}`)) ?? ''));
+      const mark = book.value(at(book, 'Quote', `B${row + 1}`));
+      seen.set(String(mark ?? ''), String(book.value(at(book, 'Quote', `A${row + 1}`)) ?? ''));
     }
     expect(Object.fromEntries(seen)).toEqual(
       Object.fromEntries([...rows].map(([mark, row]) => [mark, shown(row['Verdict'])])),

@@ -183,7 +183,7 @@ describe('saving colour rules', () => {
     const open = openExample();
     const before = rules(open);
     const { model } = open.book;
-    model.selection.selectCell(17, 5);
+    model.selection.selectCell(0, 5);
     model.dispatch('COPY');
     model.dispatch('PASTE', { target: [{ top: 59, bottom: 59, left: 17, right: 17 }] });
     expect(rules(open)).not.toEqual(before);

@@ -70,13 +70,13 @@ describe('saving the settings of a table', () => {
     const xml = partOf(bytes, 'xl/tables/table6.xml');
     expect(xml).toContain('name="TableStyleDark2"');
     expect(xml).toContain('showRowStripes="0"');
-    expect(openWorkbook(bytes).tables).toHaveLength(6);
+    expect(openWorkbook(bytes).tables).toHaveLength(7);
     expect(saveBook(openBook(bytes, functions)).bytes).toEqual(bytes);
   });
 
   it('says that filters are not saved', () => {
     const open = openExample();
-    const { sheetId, row, col } = cell(open.book, 'Quote', 'A5');
+    const { sheetId, row, col } = cell(open.book, 'Quote', 'B5');
     open.book.model.dispatch('UPDATE_FILTER', {
       sheetId,
       row,

@@ -121,7 +121,7 @@ export function revertContract(open: Open): void {
         ]),
       );
       await hands.type(areaAt('C7', 1, 1, 'Shop'), [['hers']]);
-      await expect(revert.run()).rejects.toThrow('C7 on sheet "Shop" was changed since this was written');
+      await expect(revert.run()).rejects.toThrow('C7 on sheet "Shop" has changed since this was written');
       expect((await workbook.sheets()).map(({ name }) => name)).toEqual(['Parts', 'Shop']);
     });
 

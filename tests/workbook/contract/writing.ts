@@ -183,7 +183,7 @@ export function writingContract(open: Open): void {
       const cells: Step = { kind: 'cells', area: areaAt('B2', 1, 1), contents: [['x']] };
       const revert = await workbook.write(await workbook.plan([cells, column]));
       await hands.type(areaAt('C2', 1, 1), [['hers']]);
-      await expect(revert.run()).rejects.toThrow('C2 on sheet "Parts" was changed since this was written');
+      await expect(revert.run()).rejects.toThrow('C2 on sheet "Parts" has changed since this was written');
       expect(hands.look('Parts', 1, 2).value).toBe('hers');
     });
 

@@ -1,3 +1,4 @@
+import { isOfStation } from '../../../core/press/item/isOfStation.js';
 import type { Grade } from '../../../core/material/grade.js';
 import { isInvented } from '../../../core/press/isInvented.js';
 import { type PressItemKey, pressItems } from '../../../core/press/item/pressItem.js';
@@ -60,7 +61,7 @@ export function capacitySheet(press: Press, shop: Shop, grades: readonly Grade[]
   };
 }
 
-const ofStation = (key: PressItemKey, station: string) => itemName(key).startsWith(`${station} `);
+const ofStation = (key: PressItemKey, station: string) => isOfStation(itemName(key), station);
 
 function factOf(
   press: Press,

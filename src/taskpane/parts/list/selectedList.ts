@@ -70,12 +70,15 @@ function withoutTables({ area, values }: Used, tables: readonly Table[]): Used['
 
 const fewest = 3;
 
-/** Headings that are read, or enough rows and columns to be more than a title. */
+/** Headings that are read, or rows enough, one of them with cells enough, to be more than a title and its notes. */
 function looksLikeList(cells: Used['values'], { top, left, bottom, right }: Box): boolean {
   if (bottom === top) return false;
   const tried = cells.slice(top, Math.min(bottom + 1, top + headingRowsTried));
   const known = tried.some((row) => knownHeadings(row.slice(left, right + 1)) > 1);
-  return known || (bottom - top + 1 >= fewest && right - left + 1 >= fewest);
+  const filled = tried.some(
+    (row) => row.slice(left, right + 1).filter((cell) => !isBlank(cell)).length >= fewest,
+  );
+  return known || (filled && bottom - top + 1 >= fewest);
 }
 
 /** The first cell of the row that most likely holds headings. */

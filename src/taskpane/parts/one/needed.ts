@@ -1,6 +1,7 @@
 import type { Finding } from '../../../core/check/finding.js';
 import type { OpenCell } from '../../../core/check/rowFact.js';
 import type { PressItemKey } from '../../../core/press/item/pressItem.js';
+import { isOfStation } from '../../../core/press/item/isOfStation.js';
 import { pressItems } from '../../../core/press/item/pressItem.js';
 import { cellName } from '../../../core/say/cellWords.js';
 
@@ -20,7 +21,7 @@ export function neededOf(findings: readonly Finding[]): Needed {
     return item?.kind === 'station' ? item : [];
   });
   const isAsked = (key: PressItemKey) =>
-    !stations.some((station) => station.key !== key && nameOf(key).startsWith(`${station.name} `));
+    !stations.some((station) => station.key !== key && isOfStation(nameOf(key), station.name));
   return {
     items: [...new Set(items)].filter(isAsked),
     cells: [...new Set(open.flatMap(cellsOf).map(cellName))],

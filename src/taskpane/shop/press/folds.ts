@@ -1,3 +1,4 @@
+import { isOfStation } from '../../../core/press/item/isOfStation.js';
 import { gaugeItems } from '../../../core/press/item/gaugeItems.js';
 import { inventedTimes } from '../../../core/press/item/inventedTimes.js';
 import { timeItems } from '../../../core/press/item/timeItems.js';
@@ -88,10 +89,7 @@ function foldOf(title: string, keys: readonly PressItemKey[], note?: string): Fo
 }
 
 function stationFold(title: string): Fold {
-  return withItems(
-    title,
-    ({ key, name }) => !apart.has(key) && (name === title || name.startsWith(`${title} `)),
-  );
+  return withItems(title, ({ key, name }) => !apart.has(key) && (name === title || isOfStation(name, title)));
 }
 
 function withItems(title: string, belongs: (item: PressItem) => boolean): Fold {
@@ -103,6 +101,6 @@ function withItems(title: string, belongs: (item: PressItem) => boolean): Fold {
 }
 
 function shorter(name: string, title: string): string {
-  const rest = name.startsWith(`${title} `) ? name.slice(title.length + 1) : name;
+  const rest = isOfStation(name, title) ? name.slice(title.length + 1) : name;
   return rest.charAt(0).toUpperCase() + rest.slice(1);
 }
