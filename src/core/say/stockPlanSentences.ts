@@ -14,7 +14,7 @@ import { gapPercent, shortageWords, stockGap } from './stockWords.js';
 type PlannedOf = Pick<StockJob, 'stocks'>;
 
 /** The bars of a plan, all alike or not. */
-export function barCount({ bars }: StockPlan): number {
+function barCount({ bars }: StockPlan): number {
   return bars.reduce((sum, bar) => sum + bar.bars, 0);
 }
 

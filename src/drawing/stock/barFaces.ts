@@ -27,7 +27,7 @@ export interface FacedBar {
 }
 
 /** Half of the outline. */
-export const frameWidth = 2;
+const frameWidth = 2;
 
 /**
  * The faces of a bar. A miter is drawn at its angle where there is room for it, and else as far along the bar as it takes

@@ -12,7 +12,7 @@ import type { PlannedBar, StockPlan } from '../../core/stock/stockPlan.js';
 import type { StockPart } from '../../core/stock/stockProblem.js';
 import { type AskedProblem, shownLength } from './stockCall.js';
 
-export const planHeadings = ['Bars', 'Length', 'Pieces', 'Rest', 'Price'];
+const planHeadings = ['Bars', 'Length', 'Pieces', 'Rest', 'Price'];
 
 /** A plan as cells: a line for each different bar, then what cannot be cut, then the totals and how good the plan is. */
 export function planRows(plan: StockPlan, asked: AskedProblem, unit: LengthUnit): CellValue[][] {

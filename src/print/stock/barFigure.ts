@@ -9,7 +9,7 @@ import { factTable } from './factTable.js';
 const pixelsPerMm = 96 / 25.4;
 const stripMm = 12;
 /** Between the margins of letter and of A4. */
-export const printedWidth = 710;
+const printedWidth = 710;
 
 export interface PrintedBars {
   job: StockJob;

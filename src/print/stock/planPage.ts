@@ -18,7 +18,7 @@ export interface PlanJob {
 }
 
 /** All strips of a plan have one scale: the longest bar fills the width. */
-export function longestBarMm({ planned }: Pick<ListPlan, 'planned'>): number {
+function longestBarMm({ planned }: Pick<ListPlan, 'planned'>): number {
   return Math.max(1, ...planned.flatMap(({ bars }) => bars.map(({ stock }) => stock.lengthMm)));
 }
 

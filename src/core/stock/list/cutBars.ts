@@ -7,7 +7,7 @@ import { allowanceMm } from './problemOf.js';
 import type { JobPart, StockJob } from './stockJob.js';
 
 /** The letter of a part by its place, the longest as A: A to Z, AA, AB … */
-export function partLetter(index: number): string {
+function partLetter(index: number): string {
   const before = Math.floor(index / 26);
   return (before === 0 ? '' : partLetter(before - 1)) + String.fromCharCode(65 + (index % 26));
 }

@@ -8,7 +8,7 @@ import type { SheetContent, SheetRow } from './sheetCell.js';
 /** The first cell of a sheet that was made here: no other is replaced. */
 export const stockSheetTitle = 'Stock plan by Tonrow';
 
-export const stockSheetName = 'Stock plan';
+const stockSheetName = 'Stock plan';
 
 /**
  * The plan of a list as a sheet: what was taken, then what to buy, how good it is, what each mark costs, the cuts in
