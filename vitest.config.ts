@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import path from 'node:path';
@@ -18,9 +19,11 @@ const ownWorld = files.filter(
 const shared = files.filter((file) => !ownWorld.includes(file));
 
 const options = {
-  testTimeout: 60_000,
-  hookTimeout: 120_000,
+  testTimeout: 180_000,
+  hookTimeout: 180_000,
   pool: 'forks' as const,
+  // What is built for the browsers is built once a run.
+  env: { TEST_RUN: randomUUID() },
   setupFiles: ['tests/support/oneSeed.ts', 'tests/support/refereeAll.ts'],
 };
 

@@ -1,6 +1,6 @@
 // What every command needs before it can run: the packages, and a build no older than its sources.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 
 export const root = path.resolve(import.meta.dirname, '..');
@@ -52,6 +52,13 @@ function isInstalled(whole) {
 export function ensurePackages({ development = false } = {}) {
   const whole = development || existsSync(inRoot(developmentMark));
   if (isInstalled(whole)) return;
+  // npm would empty the folder behind a link, which others work with.
+  if (lstatSync(inRoot('node_modules'), { throwIfNoEntry: false })?.isSymbolicLink()) {
+    console.error(
+      'The packages of node_modules are not those of package-lock.json, and node_modules is a link: install them in the folder it points to, or remove the link.',
+    );
+    process.exit(1);
+  }
   console.error('Installing packages (up to a minute on a first run) …');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
   const omit = whole ? [] : ['--omit=dev'];

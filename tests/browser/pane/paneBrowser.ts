@@ -10,6 +10,10 @@ import { serve } from '../../../scripts/serve.mjs';
 import bundles from '../../../webpack.config.mjs';
 import { paneConfig } from '../../../webpack.pane.config.mjs';
 import { launchChromium } from '../../support/chromium.js';
+import { builtOnce } from '../support/builtOnce.js';
+
+/** How long anything may take to be seen: the machine may be busy with the other half of the tests. */
+const patienceMs = 90_000;
 
 const here = path.join(root, 'tests/browser/pane');
 const folder = path.join(root, 'out/panePage');
@@ -32,6 +36,9 @@ async function build(): Promise<void> {
   if (!planner) throw new Error('There is no bundle of the planner.');
   await bundle({ ...planner, output: { ...planner.output, path: folder } });
   copyFileSync(fileURLToPath(import.meta.resolve('highs/runtime')), path.join(folder, 'highs.wasm'));
+  const page = readFileSync(path.join(here, 'page.html'), 'utf8').replace('{{policy}}', shippedPolicy());
+  writeFileSync(path.join(folder, 'index.html'), page);
+  copyFileSync(path.join(root, 'manifest/pages.css'), path.join(folder, 'pages.css'));
 }
 
 /** The policy that the pane is shipped with. */
@@ -50,10 +57,7 @@ export class PaneBrowser {
   ) {}
 
   static async start(): Promise<PaneBrowser> {
-    await build();
-    const page = readFileSync(path.join(here, 'page.html'), 'utf8').replace('{{policy}}', shippedPolicy());
-    writeFileSync(path.join(folder, 'index.html'), page);
-    copyFileSync(path.join(root, 'manifest/pages.css'), path.join(folder, 'pages.css'));
+    await builtOnce(folder, build);
     const [browser, server] = await Promise.all([launchChromium(), serve(folder)]);
     return new PaneBrowser(browser, server);
   }
@@ -70,6 +74,7 @@ export class PaneBrowser {
       forcedColors: look.forced ? 'active' : 'none',
       reducedMotion: 'reduce',
     });
+    context.setDefaultTimeout(patienceMs);
     const page = await context.newPage();
     const errors: string[] = [];
     page.on('pageerror', (error) => errors.push(error.message));

@@ -1,34 +1,9 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import path from 'node:path';
+import { readFileSync } from 'node:fs';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { benchFolder, buildBench } from '../../../scripts/bench.mjs';
-import { root } from '../../../scripts/ensure.mjs';
 import { serve } from '../../../scripts/serve.mjs';
 import { launchChromium } from '../../support/chromium.js';
-
-const longestBuildMs = 110_000;
-
-/** Test files run side by side: one of them builds the page, the others wait for it. */
-async function buildOnce(): Promise<void> {
-  const lock = path.join(root, 'out', 'page.lock');
-  mkdirSync(path.dirname(lock), { recursive: true });
-  for (const giveUpAt = Date.now() + longestBuildMs; ; ) {
-    try {
-      mkdirSync(lock);
-      break;
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-      // Whoever holds it this long was ended while building.
-      if (Date.now() > giveUpAt) break;
-      await new Promise((resolve) => setTimeout(resolve, 200));
-    }
-  }
-  try {
-    await buildBench();
-  } finally {
-    rmSync(lock, { recursive: true, force: true });
-  }
-}
+import { builtOnce } from './builtOnce.js';
 
 /** A browser and the served page; close it when done. */
 export interface Bench {
@@ -38,7 +13,7 @@ export interface Bench {
 }
 
 export async function startBench(): Promise<Bench> {
-  await buildOnce();
+  await builtOnce(benchFolder, buildBench);
   const [server, browser] = await Promise.all([serve(benchFolder), launchChromium()]);
   const close = async () => {
     await browser.close();
