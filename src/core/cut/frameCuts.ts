@@ -95,7 +95,7 @@ function legsOf(toes: Toes, working?: Working): NonNullable<FramePieces['legs']>
     ),
     source: 'common practice, no source',
     cautions: [
-      'For a shear whose cut is farther away at its left, seen by whoever pushes the bar away from himself; on another, up and down change places.',
+      'This is for a shear whose cut is farther away at its left, as you push the bar away from you. On another, up and down change places.',
     ],
   });
   return legs;

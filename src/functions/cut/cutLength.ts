@@ -22,7 +22,7 @@ export const cutLength = define({
   },
   result: 'length',
   gives:
-    'A length in the unit of the shop, from the stop to the far side of the cut, along the edge that touches the stop: the one with the left long point; of a square left end the longer edge.',
+    'A length in the unit of the shop, from the stop to the far side of the cut. It runs along the edge that touches the stop. That is the edge with the left long point, or the longer edge where the left end is square.',
   errors: '#VALUE! where the miters leave no piece, and for sections that may be mitered in several planes.',
   source: 'plane geometry',
   example: '=TONROW.CUTLENGTH(36,"L3X3X1/4",45,"in",45,"3/8")',

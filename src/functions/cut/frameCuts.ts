@@ -44,7 +44,7 @@ export const frameCuts = define({
   },
   result: 'cells',
   gives:
-    'A heading row, then a row for each kind of piece; Push is what is pushed to the stop, with the kerf; of angles without one, with the slug of the presses named, or why it is not known. Each angle has one end of each hand; Leg says how the other leg lies at the shear for it, Press which presses of the shop make both.',
+    'A heading row, then a row for each kind of piece. Push is what is pushed to the stop, with the kerf. For angles without one it is with the slug of the presses named, or says why it is not known. Each angle has one end of each hand; Leg says how the other leg lies at the shear for it, Press which presses of the shop make both.',
   errors:
     '#VALUE! for a frame without an opening, and with the shop cell where no angle shear makes both hands.',
   source: 'plane geometry; the hands are common practice, no source',

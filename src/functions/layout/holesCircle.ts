@@ -26,7 +26,7 @@ export const holesCircle = define({
   },
   result: 'cells',
   gives:
-    'x and y of each hole in in or mm, without a heading, counter-clockwise: from the left end and the bottom edge where the center is given, else from the center.',
+    'x and y of each hole in in or mm, without a heading, counter-clockwise. They count from the left end and the bottom edge where the center is given, else from the center.',
   errors: '#VALUE! when only one distance of the center is given.',
   source: 'plane geometry',
   example: '=TONROW.HOLESCIRCLE(7.5,8,"in",22.5,4.5,4.5)',

@@ -13,7 +13,7 @@ export const stockBars = define({
   arguments: stockArguments,
   result: 'count',
   gives:
-    'The number of bars of the plan that STOCKPLAN shows, with the proof there; as text, "48 bars without the solver, at most 2.1% above the least", where the solver did not load and nothing is proven.',
+    'The number of bars of the plan that STOCKPLAN shows, with the proof there. Where the solver did not load and nothing is proven it is text: "48 bars without the solver, at most 2.1% above the least".',
   errors: '#VALUE! with the part, where some parts cannot be cut; otherwise as STOCKPLAN.',
   source: stockSource,
   example: '=TONROW.STOCKBARS({50,6;31.5,8},{240},"in","1/8")',

@@ -9,7 +9,7 @@ export const stockPlan = define({
   arguments: stockArguments,
   result: 'cells',
   gives:
-    'A heading row; a row for each different bar: how many, length, pieces in their order, rest of one bar, price of these bars; a row for each part that cannot be cut; last the totals, with the proof that no plan buys less or how far above the least it may be. Miters stand behind a piece: long point at the fence, below 0 where it is at the other edge.',
+    'A heading row, then a row for each different bar: how many, length, pieces in their order, rest of one bar, price of these bars. Then a row for each part that cannot be cut. Last come the totals, with the proof that no plan buys less, or how far above the least it may be. Miters stand behind a piece: long point at the fence, below 0 where it is at the other edge.',
   errors:
     '#VALUE! for rows of several sections or grades in one range, bars of another section than the parts, and mitered parts without a section.',
   source: stockSource,

@@ -26,7 +26,7 @@ export const toolPick = define({
   },
   result: 'cells',
   gives:
-    'Punch and die as they stand in the Tools table, their total clearance in in or mm, and the holder of the punch, side by side; else the verdict word and why.',
+    'Four cells side by side: punch and die as they stand in the Tools table, their total clearance in in or mm, and the holder of the punch. Else the verdict word and why.',
   errors:
     '#N/A for a press that is not in the shop; #VALUE! with the reason for a press cell that cannot be read.',
   source: 'the Tools table of the shop; common practice, no source',

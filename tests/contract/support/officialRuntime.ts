@@ -24,7 +24,7 @@ export interface Invocation {
 /** Bits of an invocation's flags. */
 export const allowsErrors = 4;
 export const carriesDataTypes = 8;
-export const isCancelable = 2;
+export const isCancelable = 1;
 
 /** The runtime's internal numbers of the two errors that show a message. */
 const errorCodes: Record<number, string> = { 1: '#N/A', 7: '#VALUE!' };
