@@ -19,8 +19,8 @@ const ownWorld = files.filter(
 const shared = files.filter((file) => !ownWorld.includes(file));
 
 const options = {
-  testTimeout: 180_000,
-  hookTimeout: 180_000,
+  testTimeout: 600_000,
+  hookTimeout: 600_000,
   pool: 'forks' as const,
   // What is built for the browsers is built once a run.
   env: { TEST_RUN: randomUUID() },

@@ -26,7 +26,7 @@ import {
 let bench: Bench;
 let open: OpenPage;
 
-beforeAll(async () => (bench = await startBench()), 180_000);
+beforeAll(async () => (bench = await startBench()));
 afterAll(() => bench?.close());
 afterEach(() => open?.page.context().close());
 

@@ -19,7 +19,7 @@ beforeAll(async () => {
   mkdirSync(folder, { recursive: true });
   browser = await launchChromium();
   page = await browser.newPage({ viewport: { width: 780, height: 1000 } });
-}, 120_000);
+});
 afterAll(() => browser.close());
 
 async function show(text: string): Promise<void> {
@@ -140,7 +140,7 @@ describe('the cards of the example, every mark', () => {
     expect(printed).toEqual([cardSheets, cardSheets]);
     await show(exampleCards().page);
     await shots('sheet');
-  }, 60_000);
+  });
 
   it('have sizes as typed', async () => {
     await show(exampleCards({ marks: parts }).page);

@@ -42,7 +42,7 @@ beforeAll(async () => {
   await writeFile(path.join(folder, 'ask.js'), await clientScript());
   await writeFile(path.join(folder, 'index.html'), page("'wasm-unsafe-eval'"));
   [server, browser] = await Promise.all([serve(folder), launchChromium()]);
-}, 300_000);
+});
 
 afterAll(async () => {
   await browser?.close();
@@ -124,7 +124,7 @@ describe('the planner in a browser', () => {
     }
     expect(new Set(shown).size).toBe(24);
     await opened.close();
-  }, 600_000);
+  });
 
   it('leaves the page alone while it works, and is stopped at once, with the best plan', async () => {
     const opened = await openPage();
@@ -154,7 +154,7 @@ describe('the planner in a browser', () => {
     expect(seen.best).toBeGreaterThan(0);
     expect(seen.ticks).toBeGreaterThan(20);
     await opened.close();
-  }, 60_000);
+  });
 
   it('plans by steps only, and says so, where the policy lets no WebAssembly run or its file is missing', async () => {
     const problem = problemOf(1);
@@ -181,5 +181,5 @@ describe('the planner in a browser', () => {
     await cp(path.join(dist, 'highs.wasm'), path.join(folder, 'highs.wasm'));
     expect(without).toEqual(kept);
     await opened.close();
-  }, 120_000);
+  });
 });

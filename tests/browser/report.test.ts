@@ -70,7 +70,7 @@ beforeAll(async () => {
   data = reportData(await reportRows(book, state, {}), state, job);
   browser = await launchChromium();
   page = await browser.newPage();
-}, 120_000);
+});
 afterAll(() => browser.close());
 
 const bare = (text: string) => text.replaceAll(/\s/g, '');

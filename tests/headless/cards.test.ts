@@ -37,14 +37,14 @@ describe('cards', () => {
     expect(Number.parseInt(out, 10)).toBe(written().match(/<section class="card/g)?.length);
     expect(written()).toContain('November 29, 2026');
     expect(written()).toContain('quote.xlsx');
-  }, 60_000);
+  });
 
   it('writes the cards of a press', async () => {
     const { out } = await run(quote, target(), '--press', 'bay b');
     expect(Number.parseInt(out, 10)).toBeGreaterThan(5);
     expect(written()).not.toContain('Cuts at the back gauge, Bay A');
     expect(written()).toContain('Cuts at the back gauge, Bay B');
-  }, 60_000);
+  });
 
   it('writes the cards of marks, and exits with 3 where one has reasons instead of steps', async () => {
     expect((await run(quote, target(), '--marks', 'BP1, CL1')).code).toBe(0);
@@ -52,7 +52,7 @@ describe('cards', () => {
     expect(code).toBe(3);
     expect(out).toContain('1 with reasons instead of steps');
     expect(written()).toContain('Too big');
-  }, 60_000);
+  });
 
   it('refuses what is not there, in one sentence, and writes nothing', async () => {
     expect(await run(quote, target(), '--marks', 'BP1,XX')).toMatchObject({
@@ -65,7 +65,7 @@ describe('cards', () => {
     expect((await run(path.join(folder, 'none.xlsx'), target())).err).toMatch(/does not exist\.\n$/);
     expect((await run(quote, quote)).err).toContain('is the workbook itself');
     expect(() => written()).toThrow('ENOENT');
-  }, 60_000);
+  });
 
   it('says how it is called', async () => {
     for (const argv of [[], [quote], [quote, target(), 'more'], [quote, target(), '--marks', ','], ['--odd']])

@@ -52,7 +52,7 @@ describe('stock', () => {
     expect(sections.reduce((sum, { cost }) => sum + cost, 0)).toBeCloseTo(4433, 6);
     expect(progress[0]).toBe('Planning C8X11.5, 1 of 16 …');
     expect(progress.at(-1)).toBe('');
-  }, 300_000);
+  });
 
   it('adds a sheet to a copy, a further one beside it, or replaces its own; all else keeps its bytes', async () => {
     const [first, second, third] = ['first.xlsx', 'second.xlsx', 'third.xlsx'].map(at) as [
@@ -78,7 +78,7 @@ describe('stock', () => {
       if (row.getCell(1).text === 'buy, total') totals.push(row.getCell(5).value, row.getCell(8).value);
     });
     expect(totals).toEqual([57, 4433]);
-  }, 300_000);
+  });
 
   it('replaces no sheet that is not its own, and writes nothing then', async () => {
     const book = new ExcelJS.Workbook();
@@ -91,7 +91,7 @@ describe('stock', () => {
       'The sheet "stock PLAN" is no plan of ours and is not replaced: rename it, or leave out --replace.\n',
     ]);
     expect(() => readFileSync(at('never.xlsx'))).toThrow('ENOENT');
-  }, 300_000);
+  });
 
   it('plans what is asked, refuses in one sentence, and says how it is called', async () => {
     const { out } = await run(quote, '--json', '--without-failing', '--without-off-press');
@@ -107,5 +107,5 @@ describe('stock', () => {
     );
     for (const argv of [[], [quote, 'a.xlsx', 'b.xlsx'], [quote, '--replace'], ['--odd']])
       expect((await run(...argv)).code).toBe(2);
-  }, 300_000);
+  });
 });

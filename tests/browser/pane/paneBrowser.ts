@@ -107,7 +107,7 @@ export function paneTests(): (workbook: string, look: Look) => Promise<OpenPane>
   let pane: OpenPane | undefined;
   beforeAll(async () => {
     browser = await PaneBrowser.start();
-  }, 300_000);
+  });
   afterAll(() => browser.close());
   afterEach(async () => {
     await pane?.page.context().close();

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node
 import path from 'node:path';
 import { root } from '../../../scripts/ensure.mjs';
 
-const longestBuildMs = 170_000;
+const longestBuildMs = 500_000;
 
 /** What a browser of the tests opens is built once a run: a second build would pull the page from under the first. */
 export async function builtOnce(folder: string, build: () => Promise<void>): Promise<void> {

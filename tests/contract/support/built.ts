@@ -22,7 +22,7 @@ export interface BuiltMetadata extends Omit<FunctionsMetadata, 'functions'> {
   functions: BuiltFunction[];
 }
 
-const longestWaitMs = 100_000;
+const longestWaitMs = 500_000;
 
 /** Test files run side by side: one of them builds, the others wait for it. */
 function buildOnce(): void {

@@ -45,7 +45,7 @@ beforeAll(async () => {
     .trim()
     .split('\n')
     .forEach((line, at) => outcomes.set(names[at] as string, JSON.parse(line) as Outcome));
-}, 300_000);
+});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** A machine with other work counts more than it does alone; the work itself is counted, and the same everywhere. */
