@@ -31,6 +31,7 @@ export interface OpenPage {
 
 export async function openPage(bench: Bench, options: BrowserContextOptions = {}): Promise<OpenPage> {
   const context = await bench.browser.newContext({ viewport: { width: 1400, height: 850 }, ...options });
+  context.setDefaultTimeout(90_000);
   const page = await context.newPage();
   const troubles: string[] = [];
   page.on('console', (message) => {
