@@ -5,7 +5,7 @@ import { incumbent, type Incumbent } from './incumbent.js';
 import { keepDrops } from './keepDrops.js';
 import { layOut } from './layOut.js';
 import { materialBound } from './materialBound.js';
-import { takenBy } from './patterns.js';
+import { takenBy, tidy } from './patterns.js';
 import type { LinearSolver } from './linearSolver.js';
 import { solveStock, usualLimits, type SolveLimits } from './solveStock.js';
 import { countWork } from './work.js';
@@ -63,10 +63,15 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   best.isShort = !isEnoughMaterial(cutting);
   for (const packing of bestFit(cutting)) best.offer(packing);
   if (!best.isDone())
-    correctValues(cutting, roundsOfCorrection, (packing) => {
-      best.offer(packing);
-      return best.isDone();
-    });
+    correctValues(
+      cutting,
+      roundsOfCorrection,
+      (packing) => {
+        best.offer(tidy(cutting, packing));
+        return best.isDone();
+      },
+      work,
+    );
   if (solver && !best.isDone()) isByPatterns = solveStock(cutting, solver, best, limits, work);
   const plan = planned();
   if (!best.packing) return plan;

@@ -1,9 +1,10 @@
-import { costOf, mostCost, shortOf, type Cutting } from './cutting.js';
+import { barsFirst } from './barsFirst.js';
+import { mostBars, mostCost, shortOf, type Cutting } from './cutting.js';
 import { dive } from './dive.js';
 import { everyPattern } from './everyPattern.js';
 import { everything } from './fitDecreasing.js';
 import { generateColumns, wholeBound, type Dual } from './generateColumns.js';
-import type { Incumbent } from './incumbent.js';
+import { belowOf, type Incumbent } from './incumbent.js';
 import type { LinearSolver } from './linearSolver.js';
 import { openMaster, type Master } from './master.js';
 import { wholePlan } from './wholePlan.js';
@@ -15,6 +16,8 @@ export interface SolveLimits {
   dives: number;
   /** What dives may spend in all; about microseconds. */
   diveWork: number;
+  /** What the search for bars may spend. */
+  barsWork: number;
   /** Patterns within the gap. */
   patterns: number;
   patternNodes: number;
@@ -28,6 +31,7 @@ export const usualLimits: SolveLimits = {
   work: 2.5e7,
   dives: 43,
   diveWork: 3e6,
+  barsWork: 3e6,
   patterns: 12_000,
   patternNodes: 3e6,
   wholeNodes: 3000,
@@ -79,13 +83,21 @@ export function solveStock(
       return false;
     }
     best.raise(first.bound);
-    dive(cutting, master, best, firstDives, limits.diveWork, work);
+    dive(cutting, master, best, { dives: firstDives, work: limits.diveWork, below: Infinity }, work);
     if (best.isDone() || work.isOver()) return false;
     const exact = generateColumns(cutting, master, wanted, { ...until, isExact: true }, work);
     const duals = [first.dual, exact?.dual].filter((dual) => dual !== undefined);
     const dual = duals.reduce((one, other) => (other.bound > one.bound ? other : one));
     best.raise(wholeBound(dual.bound));
     if (best.isDone()) return false;
+    if (mostBars(cutting).filter((bars) => bars > 0).length > 1) {
+      barsFirst(cutting, solver, best, { patterns: master.patterns, duals }, limits.barsWork, work);
+      if (Number.isFinite(belowOf(cutting, best))) return false;
+      if (best.isShort) {
+        restrictedPlan(cutting, solver, best, master, { ...limits, restrictedShare: 1 }, work);
+        return false;
+      }
+    }
     // Where few patterns are left, their program is quicker than more dives.
     const few = {
       ...limits,
@@ -95,7 +107,7 @@ export function solveStock(
     };
     if (proveByPatterns(cutting, solver, best, dual, few, work) === 'proven') return true;
     if (best.isShort) return false;
-    dive(cutting, master, best, limits.dives, limits.diveWork, work);
+    dive(cutting, master, best, { dives: limits.dives, work: limits.diveWork, below: Infinity }, work);
     if (best.isDone() || work.isOver()) return false;
     const answer = proveByPatterns(cutting, solver, best, dual, limits, work);
     // Where all patterns were tried, those found so far were among them.
@@ -174,10 +186,4 @@ function wholeLimitsOf(
 ): { nodes: number; iterations: number } {
   const iterations = Math.min(limits.wholeIterations, wholeSize / (cutting.items.length + patterns));
   return { nodes: limits.wholeNodes, iterations: share * iterations };
-}
-
-/** What a better plan costs less than. */
-function belowOf(cutting: Cutting, best: Incumbent): number {
-  const packing = best.packing;
-  return packing && packing.short.every((count) => count === 0) ? costOf(cutting, packing) : Infinity;
 }
