@@ -12,7 +12,7 @@ import type { Work } from './work.js';
 
 const choiceLimits = { nodes: 20_000, iterations: 200_000 };
 /** Where dives find no plan from some bars: the program of the patterns found so far. */
-const cutLimits = { nodes: 100, iterations: 1000, nearEnough: 0 };
+const cutLimits = { nodes: 100, work: 2e5, nearEnough: 0 };
 const dives = 4;
 /** Choices of bars that are left open before dearer ones are tried, and what part of the gap is skipped then. */
 const openBeforeDearer = 2;

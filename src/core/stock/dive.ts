@@ -5,7 +5,7 @@ import { belowOf, type Incumbent } from './incumbent.js';
 import type { Master } from './master.js';
 import { tidy } from './patterns.js';
 import { correctValues } from './valueCorrection.js';
-import type { Work } from './work.js';
+import { fitWork, type Work } from './work.js';
 
 /** How a dive rounds: what counts as near to one more bar, and how much chance is mixed in. */
 interface Manner {
@@ -34,8 +34,8 @@ interface DiveSearch {
 
 const roundsADepth = 60;
 /** Pieces left, from which on values are corrected too. */
-const mostCorrected = 60;
-const roundsOfCorrection = 4;
+const mostCorrected = 250;
+const roundsOfCorrection = 6;
 
 /**
  * Dives for whole plans: solves the linear program for what is left, cuts the whole bars of its answer and the largest
@@ -130,7 +130,11 @@ function offerFilled(
     if (costOf(cutting, packing) <= goal() + mostSaved(cutting, packing.runs))
       best.offer(tidy(cutting, packing));
   };
-  for (const rule of ['first', 'best'] as const) offer(fitDecreasing(cutting, rule, rest));
+  for (const rule of ['first', 'best'] as const) {
+    const filled = fitDecreasing(cutting, rule, rest);
+    work.add(cutting.items.length * filled.runs.length * fitWork);
+    offer(filled);
+  }
   const count = rest.pieces.reduce((sum, each) => sum + each, 0);
   if (runs.length === 0 || count === 0 || count > mostCorrected || best.isDone()) return;
   correctValues(

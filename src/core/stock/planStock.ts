@@ -27,6 +27,8 @@ export interface PlanOptions {
 }
 
 const roundsOfCorrection = 30;
+/** What these may spend. */
+const mostCorrection = 1e6;
 
 /**
  * The bars to buy for a list of parts of one section and grade, and what is cut from each. The purchase comes first.
@@ -49,9 +51,12 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   const { solver, clock } = options;
   const start = clock?.now() ?? 0;
   const limits = { ...usualLimits, ...options.limits };
-  const work = countWork(() => clock !== undefined && clock.now() - start > clock.longestMs, limits.work);
   requireStockProblem(problem);
   const { cutting, tooLong } = withoutTooLong(wholeUnits(problem));
+  const work = countWork(
+    () => clock !== undefined && clock.now() - start > clock.longestMs,
+    limits.work + limits.workAnItem * cutting.items.length,
+  );
   let isByPatterns = false;
   const planned = (): StockPlan => {
     const plan = planOf(problem, cutting, tooLong, best);
@@ -68,7 +73,7 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
       roundsOfCorrection,
       (packing) => {
         best.offer(tidy(cutting, packing));
-        return best.isDone();
+        return best.isDone() || work.spent > mostCorrection || work.isOver();
       },
       work,
     );
