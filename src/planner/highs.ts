@@ -74,23 +74,24 @@ function solveWhole(
       // Costs have seven digits: with the usual tolerance, two of them may count as equal.
       mip_feasibility_tolerance: 1e-9,
     });
+    let iterations = 0;
     const isRun = ran(highs, () =>
       model.run({
         [callbackType.mipInterrupt](event: {
           data: { mip_total_lp_iterations?: bigint };
           interrupt: () => void;
         }) {
-          if (Number(event.data.mip_total_lp_iterations ?? 0) > limits.iterations || limits.isStopped())
-            event.interrupt();
+          iterations = Number(event.data.mip_total_lp_iterations ?? 0);
+          if (iterations > limits.iterations || limits.isStopped()) event.interrupt();
         },
       }),
     );
-    if (!isRun) return { status: 'stopped', columns: undefined };
+    if (!isRun) return { status: 'stopped', columns: undefined, iterations };
     const status = model.getModelStatus();
-    if (status === modelStatus.infeasible) return { status: 'none', columns: undefined };
+    if (status === modelStatus.infeasible) return { status: 'none', columns: undefined, iterations };
     const isFound = model.info.get('primal_solution_status') === solutionStatus.feasible;
     const found = isFound ? model.getSolution().colValue : undefined;
-    return { status: status === modelStatus.optimal ? 'best' : 'stopped', columns: found };
+    return { status: status === modelStatus.optimal ? 'best' : 'stopped', columns: found, iterations };
   });
 }
 

@@ -68,10 +68,15 @@ export function shortOf(cutting: Cutting, packing: Packing): number {
   return cutting.items.reduce((sum, item, i) => sum + item.size * (packing.short[i] ?? 0), 0);
 }
 
-/** What all bars cost that can be had and that a plan could use: no plan without shortage costs more. */
+/** The bars of each stock that can be had and that a plan could use. */
+export function mostBars({ items, stocks }: Cutting): number[] {
+  const pieces = items.reduce((sum, item) => sum + item.demand, 0);
+  return stocks.map(({ capacity, available }) => (capacity > 0 ? Math.min(available, pieces) : 0));
+}
+
+/** What all these cost: no plan without shortage costs more. */
 export function mostCost(cutting: Cutting): number {
-  const pieces = cutting.items.reduce((sum, item) => sum + item.demand, 0);
-  return cutting.stocks.reduce((sum, { cost, available }) => sum + cost * Math.min(available, pieces), 0);
+  return mostBars(cutting).reduce((sum, bars, at) => sum + bars * (cutting.stocks[at]?.cost ?? 0), 0);
 }
 
 export function stockOf(cutting: Cutting, pattern: Pattern): StockBar {

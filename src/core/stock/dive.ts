@@ -1,10 +1,11 @@
-import { costOf, stockOf, type Cutting, type Pattern, type PatternRun } from './cutting.js';
+import { costOf, stockOf, type Cutting, type Packing, type Pattern, type PatternRun } from './cutting.js';
 import { everything, fitDecreasing } from './fitDecreasing.js';
 import { generateColumns } from './generateColumns.js';
-import type { Incumbent } from './incumbent.js';
+import { belowOf, type Incumbent } from './incumbent.js';
 import type { Master } from './master.js';
 import { tidy } from './patterns.js';
-import type { Work } from './work.js';
+import { correctValues } from './valueCorrection.js';
+import { fitWork, type Work } from './work.js';
 
 /** How a dive rounds: what counts as near to one more bar, and how much chance is mixed in. */
 interface Manner {
@@ -12,7 +13,29 @@ interface Manner {
   chance: number;
 }
 
+export interface DiveLimits {
+  /** The most. */
+  dives: number;
+  /** What they may spend; the first three are always made. */
+  work: number;
+  /** What a plan must cost less than to be of use; with the first such plan they end. */
+  below: number;
+}
+
+interface DiveSearch {
+  cutting: Cutting;
+  master: Master;
+  best: Incumbent;
+  below: number;
+  /** What a plan must stay below to be better. */
+  goal: () => number;
+  work: Work;
+}
+
 const roundsADepth = 60;
+/** Pieces left, from which on values are corrected too. */
+const mostCorrected = 250;
+const roundsOfCorrection = 6;
 
 /**
  * Dives for whole plans: solves the linear program for what is left, cuts the whole bars of its answer and the largest
@@ -22,27 +45,28 @@ const roundsADepth = 60;
  * @param cutting items and stocks
  * @param master the program; its rows are left as they were
  * @param best told of every better plan
- * @param dives the most
- * @param mostWork where diving ends; the first three dives are always made
+ * @param limits of dives
  * @param work counted
  * @returns nothing
  * Valid for every cutting. Throws nothing.
- * @example dive(cutting, master, best, 40, 1e6, work)
+ * @example dive(cutting, master, best, { dives: 40, work: 1e6, below: Infinity }, work)
  * Source: diving with column generation, common practice.
  */
 export function dive(
   cutting: Cutting,
   master: Master,
   best: Incumbent,
-  dives: number,
-  mostWork: number,
+  limits: DiveLimits,
   work: Work,
 ): void {
-  const end = work.spent + mostWork;
+  const end = work.spent + limits.work;
   const random = randomFrom(12345);
-  for (let at = 0; at < dives && !best.isDone() && !work.isOver(); at++) {
+  const { below } = limits;
+  const goal = () => Math.min(below, belowOf(cutting, best));
+  const search = { cutting, master, best, below, goal, work };
+  for (let at = 0; at < limits.dives && !isFound(search) && !work.isOver(); at++) {
     if (at >= 3 && work.spent > end) break;
-    diveOnce(cutting, master, best, mannerOf(at), random, work);
+    diveOnce(search, mannerOf(at), random);
   }
   master.setWanted(everything(cutting));
 }
@@ -56,14 +80,8 @@ function mannerOf(at: number): Manner {
   };
 }
 
-function diveOnce(
-  cutting: Cutting,
-  master: Master,
-  best: Incumbent,
-  manner: Manner,
-  random: () => number,
-  work: Work,
-): void {
+function diveOnce(search: DiveSearch, manner: Manner, random: () => number): void {
+  const { cutting, master, goal, work } = search;
   const start = everything(cutting);
   const pieces = Array.from(start.pieces);
   const bars = Array.from(start.bars);
@@ -79,44 +97,56 @@ function diveOnce(
     return true;
   };
   for (;;) {
-    offerFilled(cutting, best, runs, { pieces, bars });
-    if (pieces.every((count) => count === 0) || best.isDone() || work.isOver()) return;
+    offerFilled(search, runs, { pieces, bars });
+    if (pieces.every((count) => count === 0) || isFound(search) || work.isOver()) return;
     master.setWanted({ pieces, bars });
-    const spent = costOf(cutting, { runs, short: [] });
-    const goal = goalOf(cutting, best) - spent;
+    const left = goal() - costOf(cutting, { runs, short: [] });
     const rounds = runs.length === 0 ? Infinity : roundsADepth;
     const answer = generateColumns(
       cutting,
       master,
       { pieces, bars },
-      { bound: goal, rounds, isExact: false },
+      { bound: left, rounds, isExact: false },
       work,
     );
-    if (!answer || answer.bound >= goal) return;
+    if (!answer || answer.bound >= left) return;
     if (!cutSome(master, answer.patterns, manner, random, cut, pieces)) return;
   }
 }
 
-/** What a plan must stay below to be better. */
-function goalOf(cutting: Cutting, best: Incumbent): number {
-  const packing = best.packing;
-  return packing && packing.short.every((count) => count === 0) ? costOf(cutting, packing) : Infinity;
+function isFound({ cutting, best, below }: DiveSearch): boolean {
+  return best.isDone() || (Number.isFinite(below) && belowOf(cutting, best) < below);
 }
 
+/** What is left is filled by quick rules. */
 function offerFilled(
-  cutting: Cutting,
-  best: Incumbent,
+  { cutting, best, goal, work }: DiveSearch,
   runs: readonly PatternRun[],
   rest: { pieces: number[]; bars: number[] },
 ): void {
-  const goal = goalOf(cutting, best);
-  for (const rule of ['first', 'best'] as const) {
-    const filled = fitDecreasing(cutting, rule, rest);
+  const offer = (filled: Packing) => {
     const packing = { runs: [...runs, ...filled.runs], short: filled.short };
     // Plans that cost as much may still get cheaper when bars are exchanged.
-    if (costOf(cutting, packing) <= goal + mostSaved(cutting, packing.runs))
+    if (costOf(cutting, packing) <= goal() + mostSaved(cutting, packing.runs))
       best.offer(tidy(cutting, packing));
+  };
+  for (const rule of ['first', 'best'] as const) {
+    const filled = fitDecreasing(cutting, rule, rest);
+    work.add(cutting.items.length * filled.runs.length * fitWork);
+    offer(filled);
   }
+  const count = rest.pieces.reduce((sum, each) => sum + each, 0);
+  if (runs.length === 0 || count === 0 || count > mostCorrected || best.isDone()) return;
+  correctValues(
+    cutting,
+    roundsOfCorrection,
+    (filled) => {
+      offer(filled);
+      return best.isDone();
+    },
+    work,
+    rest,
+  );
 }
 
 function mostSaved(cutting: Cutting, runs: readonly PatternRun[]): number {

@@ -37,7 +37,7 @@ export function fitDecreasing(
   const rest = Array.from(wanted.pieces);
   for (let i = 0; i < rest.length; i++) {
     // The tightest bar stays the tightest while it takes more of the same.
-    const order = rule === 'best' ? [...open].sort((a, b) => room(a) - room(b)) : open;
+    const order = rule === 'best' ? tightestFirst(cutting, open, i) : open;
     for (const bar of order) if ((rest[i] as number) > 0) fill(cutting, bar, i, rest);
     while ((rest[i] as number) > 0) {
       const bar = openBar(cutting, i, bars);
@@ -60,6 +60,12 @@ export function everything(cutting: Cutting): Wanted {
     pieces: cutting.items.map((item) => item.demand),
     bars: cutting.stocks.map((stock) => stock.available),
   };
+}
+
+/** Of those with room; what miters lose may be less with one more, so that with them all are tried. */
+function tightestFirst(cutting: Cutting, open: readonly OpenBar[], item: number): OpenBar[] {
+  const size = cutting.isSquare ? (cutting.items[item]?.size ?? 0) : 0;
+  return open.filter((bar) => room(bar) >= size).sort((a, b) => room(a) - room(b));
 }
 
 function room(bar: OpenBar): number {

@@ -16,6 +16,8 @@ export interface Generated {
   dual: Dual | undefined;
   /** The best bound, in whole steps. */
   bound: number;
+  /** Whether pieces are left out of the last answer. */
+  isShort: boolean;
 }
 
 export interface Until {
@@ -24,6 +26,8 @@ export interface Until {
   rounds: number;
   /** Goes on until no pattern is better, also where the bound cannot rise by a whole step. */
   isExact: boolean;
+  /** Whether it is enough that parts of bars hold all pieces. */
+  isAnyPlan?: boolean;
 }
 
 /** How much of the best prices so far goes into the next: it keeps prices from swinging. */
@@ -66,11 +70,13 @@ export function generateColumns(
   for (let round = 1; ; round++) {
     const answer = master.solve();
     if (!answer) return undefined;
+    if (until.isAnyPlan === true && !answer.isShort)
+      return { ...answer, dual: best, bound: wholeBound(best?.bound ?? 0) };
     const prices = wholePrices(cutting, master.limited, answer.prices, scale);
     const smooth = mixed && mix(prices, mixed);
     let added = tryPrices(smooth ?? prices);
     if (added === 0 && smooth) added = tryPrices(prices);
-    const result = { patterns: answer.patterns, dual: best, bound: wholeBound(best?.bound ?? 0) };
+    const result = { ...answer, dual: best, bound: wholeBound(best?.bound ?? 0) };
     if (added === 0 || result.bound >= until.bound || round >= until.rounds || work.isOver()) return result;
     if (!until.isExact && result.bound >= wholeBound(objectiveOf(answer, wanted, master.limited)))
       return result;

@@ -56,3 +56,8 @@ export function incumbent(cutting: Cutting, onBetter: () => void): Incumbent {
     isShort: false,
   };
 }
+
+/** What a better plan costs less than; Infinity where pieces are left out. */
+export function belowOf(cutting: Cutting, { packing }: Incumbent): number {
+  return packing && packing.short.every((count) => count === 0) ? costOf(cutting, packing) : Infinity;
+}

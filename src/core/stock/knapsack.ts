@@ -110,7 +110,8 @@ export function knapsack(
   }
 }
 
-function worthwhile(
+/** Items of any value that fit, by falling value for their size. */
+export function worthwhile(
   cutting: Cutting,
   values: ArrayLike<number>,
   wanted: ArrayLike<number>,

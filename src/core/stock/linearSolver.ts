@@ -46,6 +46,7 @@ export interface WholeAnswer {
   /** `none`: no whole numbers fit. `stopped`: at a limit, with or without columns. */
   status: 'best' | 'none' | 'stopped';
   columns: ArrayLike<number> | undefined;
+  iterations: number;
 }
 
 export interface LinearSolver {

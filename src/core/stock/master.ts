@@ -4,6 +4,15 @@ import { patternKey } from './patterns.js';
 import type { Wanted } from './fitDecreasing.js';
 import { iterationWork, type Work } from './work.js';
 
+export interface MasterAnswer {
+  /** How often each pattern is cut. */
+  patterns: ArrayLike<number>;
+  /** Of rows: items, then limited stocks. */
+  prices: ArrayLike<number>;
+  /** Whether some pieces are left out. */
+  isShort: boolean;
+}
+
 /** The linear program over the patterns found so far. */
 export interface Master {
   patterns: readonly Pattern[];
@@ -12,8 +21,8 @@ export interface Master {
   /** How many were new. */
   add: (patterns: readonly Pattern[]) => number;
   setWanted: (wanted: Wanted) => void;
-  /** How often each pattern is cut, and the prices of rows: items, then limited stocks. */
-  solve: () => { patterns: ArrayLike<number>; prices: ArrayLike<number> } | undefined;
+  /** Undefined where the solver finds no optimum. */
+  solve: () => MasterAnswer | undefined;
   dispose: () => void;
 }
 
@@ -25,13 +34,19 @@ export interface Master {
  * @param solver of linear programs
  * @param wanted pieces and bars
  * @param work counted
+ * @param limited stocks with a row of their own
  * @returns the program; whoever opens it disposes of it
  * Valid for every cutting. Throws nothing.
  * @example const master = openMaster(cutting, solver, everything(cutting), work)
  * Source: Gilmore and Gomory 1961, from memory.
  */
-export function openMaster(cutting: Cutting, solver: LinearSolver, wanted: Wanted, work: Work): Master {
-  const limited = limitedStocks(cutting);
+export function openMaster(
+  cutting: Cutting,
+  solver: LinearSolver,
+  wanted: Wanted,
+  work: Work,
+  limited = limitedStocks(cutting),
+): Master {
   const dearest = dearestOf(cutting);
   const rowsOf = (rest: Wanted): LinearRow[] => rowsFor(cutting, limited, rest);
   const program = solver.open(rowsOf(wanted));
@@ -59,14 +74,19 @@ export function openMaster(cutting: Cutting, solver: LinearSolver, wanted: Wante
       if (!answer) return undefined;
       iterations = answer.iterations;
       work.add((iterations + 5) * (cutting.items.length + patterns.length) * iterationWork);
+      const columns = Array.from(answer.columns);
       return {
-        patterns: Array.prototype.slice.call(answer.columns, cutting.items.length) as number[],
+        patterns: columns.slice(cutting.items.length),
         prices: Array.from(answer.prices, (each) => each * dearest),
+        isShort: columns.slice(0, cutting.items.length).some((left) => left > nothing),
       };
     },
     dispose: program.dispose,
   };
 }
+
+/** Parts of a piece that come of rounding. */
+const nothing = 1e-7;
 
 /** Costs stand in the program as shares of the dearest bar. */
 export function dearestOf(cutting: Cutting): number {

@@ -5,7 +5,7 @@ import { incumbent, type Incumbent } from './incumbent.js';
 import { keepDrops } from './keepDrops.js';
 import { layOut } from './layOut.js';
 import { materialBound } from './materialBound.js';
-import { takenBy } from './patterns.js';
+import { takenBy, tidy } from './patterns.js';
 import type { LinearSolver } from './linearSolver.js';
 import { solveStock, usualLimits, type SolveLimits } from './solveStock.js';
 import { countWork } from './work.js';
@@ -27,6 +27,8 @@ export interface PlanOptions {
 }
 
 const roundsOfCorrection = 30;
+/** What these may spend. */
+const mostCorrection = 1e6;
 
 /**
  * The bars to buy for a list of parts of one section and grade, and what is cut from each. The purchase comes first.
@@ -49,9 +51,12 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   const { solver, clock } = options;
   const start = clock?.now() ?? 0;
   const limits = { ...usualLimits, ...options.limits };
-  const work = countWork(() => clock !== undefined && clock.now() - start > clock.longestMs, limits.work);
   requireStockProblem(problem);
   const { cutting, tooLong } = withoutTooLong(wholeUnits(problem));
+  const work = countWork(
+    () => clock !== undefined && clock.now() - start > clock.longestMs,
+    limits.work + limits.workAnItem * cutting.items.length,
+  );
   let isByPatterns = false;
   const planned = (): StockPlan => {
     const plan = planOf(problem, cutting, tooLong, best);
@@ -63,10 +68,15 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   best.isShort = !isEnoughMaterial(cutting);
   for (const packing of bestFit(cutting)) best.offer(packing);
   if (!best.isDone())
-    correctValues(cutting, roundsOfCorrection, (packing) => {
-      best.offer(packing);
-      return best.isDone();
-    });
+    correctValues(
+      cutting,
+      roundsOfCorrection,
+      (packing) => {
+        best.offer(tidy(cutting, packing));
+        return best.isDone() || work.spent > mostCorrection || work.isOver();
+      },
+      work,
+    );
   if (solver && !best.isDone()) isByPatterns = solveStock(cutting, solver, best, limits, work);
   const plan = planned();
   if (!best.packing) return plan;

@@ -1,8 +1,9 @@
 import type { Cutting, Pattern } from './cutting.js';
+import { fillStates } from './fillStates.js';
 import { fillTable, type FillTable } from './fillTable.js';
 import { knapsack } from './knapsack.js';
 import { patternOf, takenBy } from './patterns.js';
-import { cellWork, nodeWork, type Work } from './work.js';
+import { cellWork, nodeWork, stateWork, type Work } from './work.js';
 
 /** Whole prices of pieces and of limited bars (at most 0), in 1 / `scale` steps of cost. */
 export interface Prices {
@@ -18,14 +19,15 @@ export interface Priced {
   most: Float64Array;
 }
 
-const nodesFirst = 30_000;
+const nodesFirst = 5000;
 const nodesLast = 300_000;
+const mostStates = 1e6;
 const mostCells = 4e7;
 const patternsAStock = 6;
 
 /**
  * For each stock the patterns that are worth more than the bar at the prices of the pieces, and how much the best is
- * worth: first by branch and bound, and where that gets long by a table of all fills.
+ * worth: first by branch and bound, where that gets long by states, and where those get too many by a table of all fills.
  *
  * @param cutting items and stocks
  * @param prices whole numbers, so that no rounding can make a bound wrong
@@ -56,17 +58,29 @@ export function price(
     }
     return table;
   };
+  const byStates = (capacity: number, above: number) => {
+    const states = fillStates(cutting, prices.pieces, wanted, capacity, above, mostStates);
+    work.add((states?.states ?? mostStates) * stateWork);
+    return states;
+  };
   cutting.stocks.forEach(({ capacity, cost }, at) => {
     if (!((bars[at] as number) > 0) || capacity <= 0) return;
     const worth = cost * prices.scale - (prices.bars[at] as number);
     const take = (counts: Int32Array) => patterns.push(patternOf(at, counts));
     const search = (nodes: number) => {
       const result = knapsack(cutting, prices.pieces, wanted, capacity, worth, nodes);
-      work.add(result.nodes * nodeWork);
+      work.add((result.nodes + cutting.items.length) * nodeWork);
       return result;
     };
     let result = table === undefined ? search(nodesFirst) : undefined;
-    if (result?.isComplete !== true) {
+    const states =
+      result?.isComplete === false ? byStates(capacity, result.found.at(-1)?.value ?? worth) : undefined;
+    if (states) {
+      most[at] = Math.max(worth, states.atMost);
+      const counts = states.fill?.counts;
+      if (counts && fits(cutting, counts, capacity)) take(counts);
+      else if (counts && !result?.found.length) result = search(nodesLast);
+    } else if (result?.isComplete !== true) {
       const { atMost, fillOf } = tableOf();
       most[at] = Math.min(atMost(capacity), result?.atMost ?? Infinity);
       const counts = most[at] > worth ? fillOf(capacity) : undefined;

@@ -1,43 +1,48 @@
-import { costOf, mostCost, shortOf, type Cutting } from './cutting.js';
+import { barsFirst } from './barsFirst.js';
+import { mostBars, mostCost, shortOf, type Cutting } from './cutting.js';
 import { dive } from './dive.js';
 import { everyPattern } from './everyPattern.js';
 import { everything } from './fitDecreasing.js';
 import { generateColumns, wholeBound, type Dual } from './generateColumns.js';
-import type { Incumbent } from './incumbent.js';
+import { belowOf, type Incumbent } from './incumbent.js';
 import type { LinearSolver } from './linearSolver.js';
 import { openMaster, type Master } from './master.js';
 import { wholePlan } from './wholePlan.js';
 import type { Work } from './work.js';
 
 export interface SolveLimits {
-  /** All that may be spent before the last program in whole numbers; about microseconds. */
+  /** All that may be spent before the last program in whole numbers; about microseconds of a usual machine. */
   work: number;
+  /** And for each item. */
+  workAnItem: number;
   dives: number;
   /** What dives may spend in all; about microseconds. */
   diveWork: number;
+  /** What the search for bars may spend. */
+  barsWork: number;
   /** Patterns within the gap. */
   patterns: number;
   patternNodes: number;
   wholeNodes: number;
-  wholeIterations: number;
-  /** What part of these goes into a plan of the patterns found so far, which proves nothing. */
+  wholeWork: number;
+  /** What part of this goes into a plan of the patterns found so far, which proves nothing. */
   restrictedShare: number;
 }
 
 export const usualLimits: SolveLimits = {
-  work: 2.5e7,
+  work: 6e6,
+  workAnItem: 1e4,
   dives: 43,
   diveWork: 3e6,
+  barsWork: 2e6,
   patterns: 12_000,
   patternNodes: 3e6,
   wholeNodes: 3000,
-  wholeIterations: 10_000,
+  wholeWork: 2e6,
   restrictedShare: 0.25,
 };
 
-/** Iterations take the longer the larger the program is: rows and columns times iterations. */
-const wholeSize = 3e7;
-/** And may be so much dearer than the least of them. */
+/** What a plan of the patterns found so far may cost more than the least of them, as a share. */
 const restrictedGap = 0.001;
 
 const firstDives = 3;
@@ -79,23 +84,31 @@ export function solveStock(
       return false;
     }
     best.raise(first.bound);
-    dive(cutting, master, best, firstDives, limits.diveWork, work);
+    dive(cutting, master, best, { dives: firstDives, work: limits.diveWork, below: Infinity }, work);
     if (best.isDone() || work.isOver()) return false;
     const exact = generateColumns(cutting, master, wanted, { ...until, isExact: true }, work);
     const duals = [first.dual, exact?.dual].filter((dual) => dual !== undefined);
     const dual = duals.reduce((one, other) => (other.bound > one.bound ? other : one));
     best.raise(wholeBound(dual.bound));
     if (best.isDone()) return false;
+    if (mostBars(cutting).filter((bars) => bars > 0).length > 1) {
+      barsFirst(cutting, solver, best, { patterns: master.patterns, duals }, limits.barsWork, work);
+      if (Number.isFinite(belowOf(cutting, best))) return false;
+      if (best.isShort) {
+        restrictedPlan(cutting, solver, best, master, { ...limits, restrictedShare: 1 }, work);
+        return false;
+      }
+    }
     // Where few patterns are left, their program is quicker than more dives.
     const few = {
       ...limits,
       patterns: limits.patterns / 10,
       patternNodes: limits.patternNodes / 10,
-      wholeIterations: limits.wholeIterations / 4,
+      wholeWork: limits.wholeWork / 4,
     };
     if (proveByPatterns(cutting, solver, best, dual, few, work) === 'proven') return true;
     if (best.isShort) return false;
-    dive(cutting, master, best, limits.dives, limits.diveWork, work);
+    dive(cutting, master, best, { dives: limits.dives, work: limits.diveWork, below: Infinity }, work);
     if (best.isDone() || work.isOver()) return false;
     const answer = proveByPatterns(cutting, solver, best, dual, limits, work);
     // Where all patterns were tried, those found so far were among them.
@@ -134,7 +147,7 @@ function proveByPatterns(
   });
   const all = patterns.filter((pattern) => pattern !== undefined);
   if (all.length < patterns.length || all.length > limits.patterns) return 'too many';
-  const wholeLimits = { ...wholeLimitsOf(cutting, all.length, limits, 1), nearEnough: 0 };
+  const wholeLimits = { nodes: limits.wholeNodes, work: limits.wholeWork, nearEnough: 0 };
   const { status, packing } = wholePlan(cutting, solver, all, below, wholeLimits, work);
   if (packing) best.offer(packing);
   if (status === 'stopped') return 'not proven';
@@ -159,25 +172,10 @@ function restrictedPlan(
   const below = belowOf(cutting, best);
   const nearEnough = Number.isFinite(below) ? below * restrictedGap : 0;
   const wholeLimits = {
-    ...wholeLimitsOf(cutting, master.patterns.length, limits, limits.restrictedShare),
+    nodes: limits.wholeNodes,
+    work: limits.wholeWork * limits.restrictedShare,
     nearEnough,
   };
   const { packing } = wholePlan(cutting, solver, master.patterns, below, wholeLimits, work);
   if (packing) best.offer(packing);
-}
-
-function wholeLimitsOf(
-  cutting: Cutting,
-  patterns: number,
-  limits: SolveLimits,
-  share: number,
-): { nodes: number; iterations: number } {
-  const iterations = Math.min(limits.wholeIterations, wholeSize / (cutting.items.length + patterns));
-  return { nodes: limits.wholeNodes, iterations: share * iterations };
-}
-
-/** What a better plan costs less than. */
-function belowOf(cutting: Cutting, best: Incumbent): number {
-  const packing = best.packing;
-  return packing && packing.short.every((count) => count === 0) ? costOf(cutting, packing) : Infinity;
 }

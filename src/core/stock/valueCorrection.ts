@@ -1,7 +1,8 @@
 import type { Cutting, Packing, Pattern, PatternRun } from './cutting.js';
-import { everything } from './fitDecreasing.js';
+import { everything, type Wanted } from './fitDecreasing.js';
 import { knapsack } from './knapsack.js';
-import { patternOf, repeatsOf, takenBy, tidy } from './patterns.js';
+import { patternOf, repeatsOf, takenBy } from './patterns.js';
+import { nodeWork, type Work } from './work.js';
 
 /** What the largest bar is worth when it is full. */
 const scale = 2 ** 24;
@@ -16,24 +17,27 @@ const nodesABar = 3000;
  * @param cutting items and stocks
  * @param rounds how often
  * @param onPacking called with the plan of each round; true ends the search
+ * @param work counted
+ * @param wanted what is to be planned; without it, everything
  * @returns nothing: plans are handed to `onPacking`
  * Valid for every cutting. Throws nothing.
- * @example correctValues(cutting, 30, (packing) => keep(packing))
+ * @example correctValues(cutting, 30, (packing) => keep(packing), work)
  * Source: sequential value correction after Mukhacheva and Zalgaller 1993, from memory.
  */
 export function correctValues(
   cutting: Cutting,
   rounds: number,
   onPacking: (packing: Packing) => boolean,
+  work: Work,
+  wanted = everything(cutting),
 ): void {
   const largest = Math.max(...cutting.stocks.map((stock) => stock.capacity));
   const values = cutting.items.map((item) => (item.size / largest) * scale);
   for (let round = 0; round < rounds; round++) {
     const next = [...values];
-    const packing = packByValue(cutting, values, (pattern) => {
-      correct(cutting, pattern, largest, next);
-    });
-    if (onPacking(tidy(cutting, packing))) return;
+    const onPattern = (pattern: Pattern) => correct(cutting, pattern, largest, next);
+    const packing = packByValue(cutting, values, wanted, work, onPattern);
+    if (onPacking(packing)) return;
     next.forEach((value, i) => {
       values[i] = value;
     });
@@ -43,14 +47,15 @@ export function correctValues(
 function packByValue(
   cutting: Cutting,
   values: readonly number[],
+  wanted: Wanted,
+  work: Work,
   onPattern: (pattern: Pattern) => void,
 ): Packing {
-  const wanted = everything(cutting);
   const pieces = Array.from(wanted.pieces);
   const bars = Array.from(wanted.bars);
   const runs: PatternRun[] = [];
   for (;;) {
-    const pattern = bestBar(cutting, values, pieces, bars);
+    const pattern = bestBar(cutting, values, { pieces, bars }, work);
     if (!pattern) return { runs, short: pieces };
     const repeats = repeatsOf(pattern, pieces, bars[pattern.stock] as number);
     pattern.items.forEach((item, k) => {
@@ -66,14 +71,16 @@ function packByValue(
 function bestBar(
   cutting: Cutting,
   values: readonly number[],
-  pieces: readonly number[],
-  bars: readonly number[],
+  { pieces, bars }: Wanted,
+  work: Work,
 ): Pattern | undefined {
   const whole = values.map(Math.round);
   let best: { pattern: Pattern; value: number; cost: number } | undefined;
   cutting.stocks.forEach(({ capacity, cost }, at) => {
     if ((bars[at] as number) <= 0) return;
-    const fill = knapsack(cutting, whole, pieces, capacity, 0, nodesABar).found.at(-1);
+    const { found, nodes } = knapsack(cutting, whole, pieces, capacity, 0, nodesABar);
+    work.add((nodes + cutting.items.length) * nodeWork);
+    const fill = found.at(-1);
     if (fill && (!best || fill.value * best.cost > best.value * cost))
       best = { pattern: patternOf(at, fill.counts), value: fill.value, cost };
   });

@@ -1,9 +1,17 @@
 import { costOf, mostCost, type Cutting, type Packing, type Pattern } from './cutting.js';
 import { everything } from './fitDecreasing.js';
-import type { LinearSolver, WholeAnswer, WholeLimits } from './linearSolver.js';
+import type { LinearSolver, WholeAnswer } from './linearSolver.js';
 import { columnOf, dearestOf, limitedStocks, rowsFor } from './master.js';
 import { tidy } from './patterns.js';
-import type { Work } from './work.js';
+import { wholeColumnWork, wholeIterationWork, type Work } from './work.js';
+
+export interface WholePlanLimits {
+  nodes: number;
+  /** About microseconds; what goes before the search is not limited. */
+  work: number;
+  /** Steps of cost by which a plan may be above the least. */
+  nearEnough: number;
+}
 
 export interface WholePlan {
   /** `none`: these patterns make no plan below the cost. */
@@ -18,7 +26,7 @@ export interface WholePlan {
  * @param solver of linear programs
  * @param patterns each at most as often as it takes to cut all its pieces
  * @param below plans must cost less; Infinity where pieces may also be left out
- * @param limits nodes and iterations; a plan that is above the least by less than `nearEnough` steps is good enough
+ * @param limits where the search ends
  * @param work counted
  * @returns the plan, and whether it is the best of these patterns
  * Valid for every cutting. Throws nothing.
@@ -30,7 +38,7 @@ export function wholePlan(
   solver: LinearSolver,
   patterns: readonly Pattern[],
   below: number,
-  limits: Pick<WholeLimits, 'nodes' | 'iterations' | 'nearEnough'>,
+  limits: WholePlanLimits,
   work: Work,
 ): WholePlan {
   if (patterns.length === 0) return { status: 'none', packing: undefined };
@@ -50,12 +58,15 @@ export function wholePlan(
       columns[at] = { ...column, rows: [...column.rows, row], values: [...column.values, column.cost] };
     });
   } else columns.push(...leftOut(cutting, unit));
+  const iterationWork = wholeIterationWork(rows.length + columns.length);
   const answer = solver.solveWhole(rows, columns, {
-    ...limits,
+    nodes: limits.nodes,
+    iterations: Math.floor(limits.work / iterationWork),
     // Costs are whole steps.
     nearEnough: Math.max(0.999, limits.nearEnough) / unit,
     isStopped: () => work.isStopped(),
   });
+  work.add(columns.length * wholeColumnWork + answer.iterations * iterationWork);
   if (!answer.columns) return { status: answer.status, packing: undefined };
   const times = answer.columns;
   const runs = patterns

@@ -11,10 +11,21 @@ export interface Work {
 
 /** Nodes of a knapsack search. */
 export const nodeWork = 0.15;
+/** An item and a bar of first-fit or best-fit. */
+export const fitWork = 0.01;
+/** States of a knapsack. */
+export const stateWork = 0.03;
 /** Cells of a table of fills. */
 export const cellWork = 0.002;
 /** An iteration of a linear program, by rows and columns. */
 export const iterationWork = 0.02;
+
+/** A program in whole numbers: what goes before its search, by columns. */
+export const wholeColumnWork = 100;
+/** An iteration of its search, with all that goes with it, by rows and columns. */
+export function wholeIterationWork(size: number): number {
+  return 150 + 0.1 * size;
+}
 
 export function countWork(isStopped: () => boolean, most: number): Work {
   return {

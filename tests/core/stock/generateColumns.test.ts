@@ -63,7 +63,7 @@ test('dives never end with a worse plan, and leave the program as it was', () =>
       const best = incumbent(cutting, () => costs.push(cost() ?? NaN));
       for (const packing of bestFit(cutting)) best.offer(packing);
       const before = generateColumns(cutting, master, wanted, until, work)?.dual?.bound ?? NaN;
-      dive(cutting, master, best, 4, 1e5, work);
+      dive(cutting, master, best, { dives: 4, work: 1e5, below: Infinity }, work);
       expect(costs).toEqual([...costs].sort((a, b) => b - a));
       expect(cost()).toBeGreaterThanOrEqual(before - 1e-6);
       expect(generateColumns(cutting, master, wanted, until, work)?.dual?.bound).toBeCloseTo(before, 5);

@@ -8,7 +8,7 @@ import { loadSolver } from '../../../src/planner/highs.js';
 import { cuttingOf, squareProblem } from './support.js';
 
 const solver = await loadSolver();
-const limits = { nodes: usualLimits.wholeNodes, iterations: usualLimits.wholeIterations, nearEnough: 0 };
+const limits = { nodes: usualLimits.wholeNodes, work: usualLimits.wholeWork, nearEnough: 0 };
 const plan = (cutting: Cutting, patterns: Parameters<typeof wholePlan>[2], below: number) =>
   wholePlan(
     cutting,
