@@ -13,10 +13,10 @@ export type RowKind = 'part' | 'blank' | OtherRow;
 
 const totalWords =
   /^\s*(?:(?:sub-?|grand |page )?totals?|sum|summe|gesamt\w*|zwischensumme|subtotaal|totaal|somme|suma)(?![\p{L}\d])/iu;
-const unitWord = /^[([]? ?(?:mm|cm|m|in|inch|inches|ft|feet|lbs?|kg|ea|pcs?|no|deg|°|["'″′])\.? ?[)\]]?$/i;
+const unitWord = /^[([]? ?(?:mm|cm|[m°"'″′]|in|inch|inches|ft|feet|lbs?|kg|ea|pcs?|no|deg)\.? ?[)\]]?$/i;
 /** A size: no title has one. */
 const size = /\d ?[x×*/"'″′]|\d[-.,]\d/i;
-const singleWord = /^[\p{L}]{4,}[:.]?$/u;
+const singleWord = /^\p{L}{4,}[:.]?$/u;
 /** What a row of totals may give beside its word. */
 const summed = new Set(['mark', 'drawing', 'revision', 'qty', 'length', 'feet', 'inches', 'holes']);
 
