@@ -14,6 +14,9 @@ export type RowKind = 'part' | 'blank' | OtherRow;
 const totalWords =
   /^\s*(?:(?:sub-?|grand |page )?totals?|sum|summe|gesamt\w*|zwischensumme|subtotaal|totaal|somme|suma)(?![\p{L}\d])/iu;
 const unitWord = /^[([]? ?(?:mm|cm|[m°"'″′]|in|inch|inches|ft|feet|lbs?|kg|ea|pcs?|no|deg)\.? ?[)\]]?$/i;
+/** Whether a text says a unit and nothing else: `(in)`, `mm`. */
+export const isUnitWord = (text: string): boolean => unitWord.test(text.trim());
+
 /** A size: no title has one. */
 const size = /\d ?[x×*/"'″′]|\d[-.,]\d/i;
 const singleWord = /^\p{L}{4,}[:.]?$/u;
@@ -41,7 +44,7 @@ export function rowKindOf(given: readonly CellValue[], headings: Headings): RowK
     return 'total';
   if (words.length < texts.length) return 'part';
   if (words.length === 1 && isTitle(words[0] ?? '')) return 'title';
-  if (words.every((cell) => unitWord.test(cell.trim()))) return 'units';
+  if (words.every(isUnitWord)) return 'units';
   return repeatsHeadings(
     words,
     filled.map(([, column]) => [column.heading, String(at(column))]),

@@ -33,11 +33,12 @@ export async function addChecks(
 ): Promise<Proposal | string> {
   const span = inputSpan(matches);
   if (!span) return 'No column of this list is read.';
-  const [sheets, tables, names, [arrangement]] = await Promise.all([
+  const [sheets, tables, names, [arrangement], [look]] = await Promise.all([
     workbook.sheets(),
     workbook.tables(),
     workbook.names(),
     workbook.arrangement([list.area]),
+    workbook.read([list.area], ['formats']),
   ]);
   const merged = arrangement?.merged ?? [];
   const taken = [...tables, ...names].map(({ name }) => name);
@@ -62,6 +63,7 @@ export async function addChecks(
     hasPress,
     sheet: whole ? sheet : undefined,
     merged,
+    formats: look?.formats.slice(1) ?? [],
     unchecked: subheadRows(list, matches, merged),
   };
   // The verdict moves the list by a column; the others stand right of it.
@@ -89,6 +91,8 @@ interface ChecksPlan {
   sheet: string | undefined;
   /** Merged cells of the list, which no table holds. */
   merged: readonly Area[];
+  /** The number formats of its rows. */
+  formats: readonly (readonly string[])[];
   /** Rows of merged titles, from 0 below the headings: nothing is written there. */
   unchecked: ReadonlySet<number>;
 }
@@ -130,7 +134,7 @@ async function filledBeside(
  * row of headings all go right. A list in plain cells becomes a table first, its merged cells come apart.
  */
 function stepsOf(plan: ChecksPlan): Step[] {
-  const { list, matches, items, table, columns, lastRead, hasPress, merged, unchecked } = plan;
+  const { list, matches, items, table, columns, lastRead, hasPress, merged, formats, unchecked } = plan;
   // Another row of headings stands above the list: no column may move away from below it.
   const isFixed = list.written !== undefined;
   const headings = list.headings.map((heading) => String(heading ?? ''));
@@ -158,7 +162,7 @@ function stepsOf(plan: ChecksPlan): Step[] {
   return [
     ...unmergeSteps(merged),
     ...renames(plan),
-    ...textFormats(list, matches),
+    ...textFormats(list, matches, formats),
     ...(list.source.table ? [] : [toTable]),
     ...(hasPress ? [] : [press]),
     ...checks,
