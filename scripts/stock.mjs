@@ -1,4 +1,4 @@
-// npm run --silent stock -- IN.xlsx [OUT.xlsx] [--json] [--common-lengths] [--without-failing] [--without-off-press] [--replace]
+// npm run --silent stock -- IN.xlsx [OUT.xlsx] [--json] [--common-lengths] [--without-failing] [--without-off-press] [--without-hidden] [--replace]
 import { ensure } from './ensure.mjs';
 
 ensure();

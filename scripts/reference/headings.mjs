@@ -1,29 +1,11 @@
 // docs/headings.md: every heading of a parts list, from the list that the rows are read by.
 import { code, generated, table, textOf } from './markdown.mjs';
 
-const length = "the shop's, or as the heading says";
-const units = {
-  ...Object.fromEntries(
-    [
-      ...['length', 'thickness', 'width', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'],
-      ...['notchAt', 'clipAt', 'bendAt', 'size', 'section', 'hole', 'bolt', 'edge', 'end', 'pitch'],
-      ...['p2', 'p3', 'p4', 'gage', 'holesAt'],
-    ].map((key) => [key, length]),
-  ),
-  feet: 'ft',
-  inches: 'in',
-  miterLeft: 'degrees',
-  miterRight: 'degrees',
-  miter: 'degrees',
-  ...Object.fromEntries(['qty', 'corners', 'notches', 'bends'].map((key) => [key, 'a count'])),
-  holes: 'a count, of the part or at each end',
-};
-
-export function headingsPage({ rowFields, groupFields, headingMeanings, otherHeadings }) {
+export function headingsPage({ rowFields, groupFields, headingMeanings, headingUnits, otherHeadings }) {
   const rowOf = ({ key, name, synonyms }) => [
     code(name),
     textOf(headingMeanings[key]),
-    units[key] ?? '',
+    headingUnits[key] ?? '',
     [...synonyms, ...(otherHeadings(key) ?? [])].map(textOf).join(', '),
   ];
   const columns = ['heading', 'what stands below it', 'unit', 'also called'];

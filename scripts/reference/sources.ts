@@ -7,6 +7,7 @@ export { readPressValue } from '../../src/core/press/readPressValue.js';
 export { megapascalPerKsi } from '../../src/core/quantity/units.js';
 export { groupFields, rowFields } from '../../src/core/row/headings/heading.js';
 export { headingMeanings } from '../../src/core/row/headings/headingMeanings.js';
+export { headingUnits } from '../../src/core/row/headings/headingUnits.js';
 export { otherHeadings } from '../../src/core/row/headings/headingWords.js';
 export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
 export { catalogue, namespace } from '../../src/functions/catalogue.js';

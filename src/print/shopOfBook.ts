@@ -12,6 +12,9 @@ export type Cells = readonly (readonly CellValue[])[];
 export interface BookTable {
   name: string;
   cells: Cells;
+  /** The row of the sheet, from 1, of its headings, and those that are hidden there; where the file says so. */
+  headingRow?: number;
+  hidden?: ReadonlySet<number>;
 }
 
 /** What is read of a workbook file for a page or a plan. */

@@ -11,5 +11,7 @@ export type Change =
   /** Formulas were calculated. */
   | { kind: 'calculated'; areas: Area[] }
   | { kind: 'selected'; areas: Area[] }
+  /** Rows were hidden or shown, by hand or by a filter. */
+  | { kind: 'shown' }
   /** A sheet was added, deleted or renamed. */
   | { kind: 'sheets' };

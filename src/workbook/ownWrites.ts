@@ -19,6 +19,7 @@ export class TellingOwnWrites implements Workbook {
   names = () => this.workbook.names();
   selection = () => this.workbook.selection();
   goTo = (area: Area) => this.workbook.goTo(area);
+  arrangement = (areas: readonly Area[]) => this.workbook.arrangement(areas);
   plan = (steps: readonly Step[]) => this.workbook.plan(steps);
 
   read<A extends Aspect>(

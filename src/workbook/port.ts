@@ -1,7 +1,7 @@
 import type { Area } from './area.js';
 import type { Change } from './change.js';
 import type { LongWork } from './longWork.js';
-import type { Aspect, CellsRead, DefinedName, Place, Sheet, Table } from './reading.js';
+import type { Arrangement, Aspect, CellsRead, DefinedName, Place, Sheet, Table } from './reading.js';
 import type { Revert, Step, WriteOptions, WritePlan } from './step.js';
 
 /**
@@ -19,6 +19,9 @@ export interface Workbook {
     aspects: readonly A[],
     work?: LongWork,
   ): Promise<CellsRead<A>[]>;
+
+  /** What is merged and hidden in areas, in their order. */
+  arrangement(areas: readonly Area[]): Promise<Arrangement[]>;
 
   /** Looks at what the steps would change. Writes nothing. */
   plan(steps: readonly Step[]): Promise<WritePlan>;

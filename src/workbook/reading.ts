@@ -22,6 +22,14 @@ export interface Cells {
 export type Aspect = keyof Cells;
 export type CellsRead<A extends Aspect> = Pick<Cells, A> & { area: Area };
 
+/** What of some cells their values do not say. */
+export interface Arrangement {
+  /** Merged cells that reach into them, each area whole. */
+  merged: Area[];
+  /** Rows of the sheet, from 0, that are hidden or filtered out. */
+  hidden: number[];
+}
+
 export interface Sheet {
   name: string;
   visible: boolean;

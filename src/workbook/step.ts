@@ -35,6 +35,8 @@ export type Step =
     }
   /** Lets a table span other rows and columns; its headings stay in their row. */
   | { kind: 'resize'; table: string; area: Area }
+  /** Takes merged cells apart; what they hold stays in the first of them. */
+  | { kind: 'unmerge'; area: Area }
   /** Names cells for the whole workbook. */
   | { kind: 'name'; name: string; area: Area };
 

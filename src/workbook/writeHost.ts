@@ -8,11 +8,19 @@ export interface CellState {
   formats: string[][];
 }
 
+/** An area that may be merged, as one. */
+export interface MergeState extends CellState {
+  isMerged: boolean;
+  /** Its text stands in the middle of it. */
+  isCentered: boolean;
+}
+
 /** What can be asked of the host while planning and taking back. Asked together, in one round trip. */
 export type Look =
   | { look: 'cells'; area: Area }
   /** All that a sheet uses; no rows where the sheet is empty. */
   | { look: 'used'; sheet: string }
+  | { look: 'merged'; area: Area }
   | { look: 'sheet'; name: string }
   /** A table that must be there. */
   | { look: 'table'; name: string }
@@ -24,13 +32,15 @@ export type Seen<L extends Look> = L extends { look: 'cells' }
   ? CellState
   : L extends { look: 'used' }
     ? CellState & { area: Area }
-    : L extends { look: 'sheet' }
-      ? Sheet | undefined
-      : L extends { look: 'table' }
-        ? Table
-        : L extends { look: 'is table' }
-          ? boolean
-          : DefinedName | undefined;
+    : L extends { look: 'merged' }
+      ? MergeState
+      : L extends { look: 'sheet' }
+        ? Sheet | undefined
+        : L extends { look: 'table' }
+          ? Table
+          : L extends { look: 'is table' }
+            ? boolean
+            : DefinedName | undefined;
 export type AllSeen<L extends readonly Look[]> = { [At in keyof L]: Seen<L[At]> };
 
 /** What steps come to. */
@@ -44,7 +54,17 @@ export type Planned =
    */
   | { kind: 'column'; table: string; heading: string; position: number; area: Area; seen: Table | undefined }
   | { kind: 'resize'; table: string; area: Area; was: Area }
+  | UnmergeAction
   | { kind: 'name'; name: string; area: Area };
+
+/** Takes merged cells apart. `isCentered`: their text stays in the middle of them where the host can do so. */
+export interface UnmergeAction {
+  kind: 'unmerge';
+  area: Area;
+  isCentered: boolean;
+  /** Where the cells stand when all columns of the plan are there; undefined where they have not moved. */
+  standsAt?: Area;
+}
 
 /** What the host is told to do: what steps come to, and what takes them back. */
 export type Action =
@@ -54,6 +74,7 @@ export type Action =
   | { kind: 'drop table'; name: string }
   /** `area`: the table with the column. */
   | { kind: 'drop column'; table: string; heading: string; position: number; area: Area }
+  | { kind: 'merge'; area: Area; isCentered: boolean }
   | { kind: 'drop name'; name: string };
 
 export type ActionOf<Kind extends Action['kind']> = Extract<Action, { kind: Kind }>;

@@ -67,7 +67,8 @@ beforeAll(async () => {
   const book = exampleWorkbook();
   const state = await readShopState(book);
   if (state.kind !== 'ready') throw new Error('The shop of the example could not be read.');
-  data = reportData(await reportRows(book, state, {}), state, job);
+  const { rows, told } = await reportRows(book, state, {});
+  data = reportData(rows, state, { ...job, told });
   browser = await launchChromium();
   page = await browser.newPage();
 });

@@ -9,7 +9,7 @@ describe('the picture of Edge, End, Pitch, Gage and Leg', () => {
   it('is what npm run pictures draws, and names each', () => {
     const drawn = headingPicture();
     expect(readFileSync(path.join(root, 'docs/pictures/headings.svg'), 'utf8')).toBe(drawn);
-    const named = [...drawn.matchAll(/font-weight="bold">([^<]*)</g)].map(([, name]) => name);
+    const named = [...drawn.matchAll(/font-weight="700">([^<]*)</g)].map(([, name]) => name);
     for (const name of ['Edge', 'End', 'Pitch', 'Gage', 'Leg']) expect(named).toContain(name);
   });
 });

@@ -1,6 +1,7 @@
 import { registries as untyped } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
 import type * as Engine from '@odoo/o-spreadsheet';
 import { knowManyCells } from './manyCells.js';
+import { knowMergeAgain } from './mergeAgain.js';
 import { keptFunction } from './keptFormula.js';
 import { RepairPlugin } from './repairPlugin.js';
 import { OneCommandPlugin } from './oneCommand.js';
@@ -20,6 +21,7 @@ const keptMark = {
 export function prepareEngine(): void {
   if (registries.featurePluginRegistry.contains('tonrow_together')) return;
   knowManyCells();
+  knowMergeAgain();
   registries.featurePluginRegistry.add('tonrow_together', OneCommandPlugin);
   registries.featurePluginRegistry.add('tonrow_typed', TypedFormulaPlugin);
   registries.featurePluginRegistry.add('tonrow_tidy', RepairPlugin);

@@ -2,7 +2,16 @@ import type { Area } from '../../workbook/area.js';
 import type { Change } from '../../workbook/change.js';
 import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork.js';
 import type { Stop, Workbook } from '../../workbook/port.js';
-import type { Aspect, Cells, CellsRead, DefinedName, Place, Sheet, Table } from '../../workbook/reading.js';
+import type {
+  Arrangement,
+  Aspect,
+  Cells,
+  CellsRead,
+  DefinedName,
+  Place,
+  Sheet,
+  Table,
+} from '../../workbook/reading.js';
 import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/step.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import { Writer } from '../../workbook/write/writer.js';
@@ -10,6 +19,7 @@ import type { GridBook } from '../book/gridBook.js';
 import { plainCode } from '../engine/errors.js';
 import { pauseEvaluation } from '../engine/pauseEvaluation.js';
 import { asOneCommand } from '../engine/oneCommand.js';
+import { arrangementOf } from './merges.js';
 import { performActions } from './performActions.js';
 import { lookAt, namesOf, sheetsOf, tableOf } from './lookAt.js';
 import { areaOfPlace, eachCell, sheetIdFor, zoneOf } from './gridPlaces.js';
@@ -102,6 +112,10 @@ export class GridWorkbook implements Workbook {
           plainCode(book.getters.getEvaluatedCell(position).formattedValue),
         );
     }
+  }
+
+  async arrangement(areas: readonly Area[]): Promise<Arrangement[]> {
+    return areas.map((area) => arrangementOf(area, this.book));
   }
 
   plan(steps: readonly Step[]): Promise<WritePlan> {

@@ -5,6 +5,7 @@ import type { AllSeen, CellState, Look } from '../../workbook/writeHost.js';
 import type { GridBook } from '../book/gridBook.js';
 import type { NamedTable } from '../book/tableChanges.js';
 import { areaOf, areaOfPlace, eachCell, tableFor } from './gridPlaces.js';
+import { mergeStateOf } from './merges.js';
 import type { Area } from '../../workbook/area.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
 
@@ -21,6 +22,8 @@ function answer(look: Look, book: GridBook): unknown {
       const area = areaOfPlace({ usedOf: look.sheet }, book);
       return { area, ...stateOf(area, book) };
     }
+    case 'merged':
+      return { ...stateOf(look.area, book), ...mergeStateOf(look.area, book) };
     case 'sheet':
       return sheetsOf(book).find(({ name }) => sameName(name, look.name));
     case 'table':

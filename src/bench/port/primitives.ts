@@ -9,6 +9,7 @@ import { refuseFailed } from './refuseFailed.js';
 import { addColumn, dropColumn } from './columns.js';
 import { growSheet } from './growSheet.js';
 import { areaOf, sheetIdFor, tableFor, where, zoneOf } from './gridPlaces.js';
+import { merge, unmerge } from './merges.js';
 import { writeCells } from './writeCells.js';
 
 /** How the grid does each kind of action. */
@@ -32,6 +33,8 @@ export function primitivesOf(book: GridBook, dispatch: Dispatch): Primitives {
         `The table "${name}" was not removed.`,
       );
     },
+    unmerge: (action) => unmerge(action, book, dispatch),
+    merge: (action) => merge(action, book, dispatch),
     'drop column': (action) => dropColumn(action, book, dispatch),
     'drop name': ({ name }) =>
       refuseFailed(dispatch('DELETE_NAMED_RANGE', { name }), `The name "${name}" was not removed.`),

@@ -21,6 +21,7 @@ const moving = new Set([
   'INSERT_CELL',
   'DELETE_CELL',
 ]);
+const hiding = new Set(['HIDE_COLUMNS_ROWS', 'UNHIDE_COLUMNS_ROWS', 'UPDATE_FILTER']);
 const ofSheets = new Set(['CREATE_SHEET', 'DELETE_SHEET', 'RENAME_SHEET', 'DUPLICATE_SHEET', 'MOVE_SHEET']);
 
 /** Commands with those for many cells as one for each: while they are done, the engine tells of each. */
@@ -36,6 +37,8 @@ class Notes {
   readonly edited = new Map<UID, Zone>();
   readonly moved = new Set<UID>();
   sheets = false;
+  /** Rows were hidden or shown. */
+  shown = false;
   author: Author = 'here';
   /** Cells that were calculated on their own, or everything. */
   calculated: readonly number[] | 'all' | undefined;
@@ -100,6 +103,7 @@ export class Teller {
         notes.edit(sheetId, row, col);
     } else if (moving.has(type)) notes.moved.add(sheetId ?? this.book.getters.getActiveSheetId());
     else if (ofSheets.has(type)) notes.sheets = true;
+    else if (hiding.has(type)) notes.shown = true;
     else if (type === 'EVALUATE_CELLS') notes.calculated = command.cellIds ?? 'all';
   }
 
@@ -109,6 +113,7 @@ export class Teller {
     if (this.listeners.size === 0) return;
     const { author } = notes;
     if (notes.sheets) this.send({ kind: 'sheets' });
+    if (notes.shown) this.send({ kind: 'shown' });
     for (const id of notes.moved) this.send({ kind: 'moved', areas: this.used(id), author, ours });
     for (const [id, zone] of notes.edited) {
       const sheet = this.book.sheetName(id);

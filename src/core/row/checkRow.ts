@@ -4,7 +4,6 @@ import { sentenceInCell } from '../inputError.js';
 import type { CellValue } from '../quantity/cellValue.js';
 import type { Shop } from '../shop/readShop.js';
 import type { Working } from '../working/working.js';
-import { isBlankRow } from './blankRow.js';
 import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
 import { pieceOf } from './piece.js';
@@ -15,6 +14,7 @@ import type { ReadRow } from './job/readyRow.js';
 import { readRow } from './readRow.js';
 import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './job/rowJob.js';
+import { rowKindOf } from './rowKind.js';
 import type { CheckedRow, RowResult } from './rowResult.js';
 import { withTypedHeadings } from './typedHeadings.js';
 import { isCountKnown, isShapeKnown, isUnclear, waitsOnUnclear } from './unclear.js';
@@ -51,7 +51,8 @@ export function checkedPart(
   shop: Shop,
   working?: Working,
 ): CheckedPart {
-  if (isBlankRow(cells, headings)) return { result: { blank: true } };
+  const kind = rowKindOf(cells, headings);
+  if (kind !== 'part') return { result: { blank: true, ...(kind === 'blank' ? {} : { is: kind }) } };
   const job = readRow(cells, headings, shop);
   const asked = working !== undefined;
   const prepared = isRead(job) ? prepareRow(job, shop, asked) : undefined;

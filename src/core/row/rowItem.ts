@@ -59,6 +59,13 @@ const workItems = [
 
 export const rowItems = [...checkItems, ...workItems];
 
+const ownHeadings = new Set(
+  rowItems.flatMap(({ heading }) => [nameKey(heading), `check ${nameKey(heading)}`]),
+);
+
+/** Whether a heading is that of a check column. */
+export const isOwnHeading = (heading: string): boolean => ownHeadings.has(nameKey(heading));
+
 export type CheckItem = (typeof checkItems)[number]['item'];
 export type WorkItem = (typeof workItems)[number]['item'];
 export type RowItem = CheckItem | WorkItem;

@@ -3,6 +3,7 @@ import type { Verdict } from '../check/verdict.js';
 import type { PressChoice } from './checksOnPress.js';
 import type { Piece } from './piece.js';
 import type { Reading } from './job/reading.js';
+import type { OtherRow } from './rowKind.js';
 import type { RouteStep } from './route.js';
 
 /** What is known of a checked row; data only, `core/say` makes the sentences. */
@@ -32,5 +33,5 @@ export interface CheckedRow {
   readings: readonly Reading[];
 }
 
-/** `blank` for empty and subtotal rows, which stay blank in every item. */
-export type RowResult = { blank: true } | CheckedRow;
+/** `blank` for a row that is no part; what it is taken for where it holds something. */
+export type RowResult = { blank: true; is?: OtherRow } | CheckedRow;

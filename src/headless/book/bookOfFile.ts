@@ -56,6 +56,8 @@ export function bookOfFile({
     tables: workbook.tables.map((table) => ({
       name: table.name,
       cells: cellsAt({ sheet: table.sheet, zone: dataZone(table) }),
+      headingRow: table.zone.top + 1,
+      hidden: new Set([...(workbook.sheets[table.sheet]?.cells?.hiddenRows ?? [])].map((row) => row + 1)),
     })),
   };
 

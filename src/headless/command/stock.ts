@@ -16,7 +16,7 @@ import { checkTarget, writeTarget } from './target.js';
 
 const usage =
   'Usage: npm run --silent stock -- IN.xlsx [OUT.xlsx] [--json] [--common-lengths] [--without-failing]\n' +
-  '         [--without-off-press] [--replace]\n' +
+  '         [--without-off-press] [--without-hidden] [--replace]\n' +
   'Without OUT.xlsx the lists are printed.\n';
 
 interface Call {
@@ -27,6 +27,7 @@ interface Call {
   commonLengths: boolean;
   withoutFailing: boolean;
   withoutOffPress: boolean;
+  withoutHidden: boolean;
 }
 
 /**
@@ -84,6 +85,7 @@ function readCall(argv: string[]): Call | string {
         'common-lengths': flag,
         'without-failing': flag,
         'without-off-press': flag,
+        'without-hidden': flag,
       },
       allowPositionals: true,
     });
@@ -99,6 +101,7 @@ function readCall(argv: string[]): Call | string {
       commonLengths: values['common-lengths'],
       withoutFailing: values['without-failing'],
       withoutOffPress: values['without-off-press'],
+      withoutHidden: values['without-hidden'],
     };
   } catch (error) {
     return wrongCall(error);

@@ -35,8 +35,10 @@ export interface BookStockOptions extends StockJobOptions {
 export async function stockOfBook(book: Book, options: BookStockOptions = {}): Promise<BookStock> {
   const read = readBookShop(book);
   if ('problem' in read) return read;
-  const lists = read.lists.flatMap(({ name, cells: [headings = [], ...rows] }) =>
-    headingsOf(headings) ? [{ name, headings, rows }] : [],
+  const lists = read.lists.flatMap(({ name, cells: [headings = [], ...rows], headingRow, hidden }) =>
+    headingsOf(headings)
+      ? [{ name, headings, rows, ...(headingRow && { headingRow }), ...(hidden && { hidden }) }]
+      : [],
   );
   if (lists.length === 0)
     return { problem: 'There is no list of parts: make the list a table, with a column Section.' };

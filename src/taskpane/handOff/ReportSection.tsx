@@ -1,4 +1,4 @@
-import { Button, Input } from '@fluentui/react-components';
+import { Button, Checkbox, Input } from '@fluentui/react-components';
 import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
 import { useSectionStyles } from '../shared/sectionStyles.js';
@@ -25,10 +25,11 @@ export function ReportSection({ workbook, shop }: Props) {
   const styles = useSectionStyles();
   const job = useKept('report job', () => '');
   const customer = useKept('report customer', () => '');
+  const withHidden = useKept('report hidden rows', () => true);
   const { task, start, stop } = useTask(async (work) => {
-    const rows = await reportRows(workbook, shop, work);
+    const { rows, told } = await reportRows(workbook, shop, work, { withHidden: withHidden.value });
     const named = { job: job.value.trim(), customer: customer.value.trim() };
-    const data = reportData(rows, shop, { ...named, file: jobName(), date: today() });
+    const data = reportData(rows, shop, { ...named, file: jobName(), date: today(), told });
     const style = reportStyle(data, data.stamp);
     return { rows: rows.length, page: reportHtml(data), shown: reportHtml(data, ''), style };
   });
@@ -46,6 +47,11 @@ export function ReportSection({ workbook, shop }: Props) {
       <PaneField label="Customer">
         <Input value={customer.value} onChange={(_, { value }) => customer.set(value)} />
       </PaneField>
+      <Checkbox
+        label="Report hidden rows too"
+        checked={withHidden.value}
+        onChange={(_, { checked }) => withHidden.set(checked === true)}
+      />
       {task.at === 'working' && (
         <Progress label="Checking rows" done={task.done} total={task.total} stop={stop} />
       )}

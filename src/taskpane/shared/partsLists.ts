@@ -10,6 +10,8 @@ export interface PartsList {
   headings: readonly string[];
   values: readonly (readonly CellValue[])[];
   area: Area;
+  /** Rows of the sheet, from 0, that are hidden or filtered out. */
+  hidden: readonly number[];
 }
 
 /** Every parts list of the workbook that is a table; the tables of the shop are none. */
@@ -27,10 +29,12 @@ export async function partsLists(
     ['values'],
     { signal },
   );
+  const arranged = await workbook.arrangement(read.map(({ area }) => area));
   return read.map(({ values, area }, at) => ({
     name: tables[at]?.name ?? '',
     headings: tables[at]?.headings ?? [],
     values,
     area,
+    hidden: arranged[at]?.hidden ?? [],
   }));
 }

@@ -20,7 +20,7 @@ export function useShop(workbook: Workbook): ShopState {
 }
 
 function concerns(change: Change, state: ShopState): boolean {
-  if (change.kind === 'selected') return false;
+  if (change.kind === 'selected' || change.kind === 'shown') return false;
   if (state.kind !== 'ready' || change.kind === 'sheets' || change.kind === 'moved') return true;
   const ours = [state.stampArea, ...Object.values(state.tables).map(({ area }) => area)];
   return change.areas.some((area) => ours.some((each) => overlap(area, each)));

@@ -1,5 +1,6 @@
 import { Checkbox, MessageBar, MessageBarBody, Select } from '@fluentui/react-components';
 import { verdictKind } from '../../core/check/verdict.js';
+import { hiddenRowSentences } from '../../core/say/hiddenRows.js';
 import { leftOutSentences } from '../../core/say/leftOutSentences.js';
 import type { StockJobs } from '../../core/stock/list/stockJob.js';
 import { counted } from '../shared/change/describeStep.js';
@@ -49,7 +50,7 @@ export function RowsStep({ source, choice, choose, jobs }: Props) {
 
 function Rows({ choice, choose, jobs }: Omit<Props, 'source' | 'jobs'> & { jobs: StockJobs }) {
   const styles = useSectionStyles();
-  const { planned, pieces, failing, offPress } = countsOf(jobs);
+  const { planned, pieces, failing, offPress, hidden } = countsOf(jobs);
   const says = [
     planned === 0
       ? 'No row is planned.'
@@ -57,6 +58,7 @@ function Rows({ choice, choose, jobs }: Omit<Props, 'source' | 'jobs'> & { jobs:
     ...(jobs.onePiece.length === 0
       ? []
       : [`${counted(jobs.onePiece.length, 'row has', 'rows have')} no Qty: one piece each.`]),
+    ...hiddenRowSentences(jobs.hidden, 'planned'),
     ...leftOutSentences(jobs.left),
   ];
   return (
@@ -72,6 +74,13 @@ function Rows({ choice, choose, jobs }: Omit<Props, 'source' | 'jobs'> & { jobs:
           checked={choice.withOffPress}
           onChange={(_, { checked }) => choose({ ...choice, withOffPress: checked === true })}
         />
+        {hidden > 0 && (
+          <Checkbox
+            label={`Plan hidden rows too (${hidden})`}
+            checked={choice.withHidden}
+            onChange={(_, { checked }) => choose({ ...choice, withHidden: checked === true })}
+          />
+        )}
       </div>
       <div role="status">
         {says.map((words) => (
@@ -84,16 +93,17 @@ function Rows({ choice, choose, jobs }: Omit<Props, 'source' | 'jobs'> & { jobs:
   );
 }
 
-function countsOf({ jobs, left }: StockJobs) {
+function countsOf({ jobs, left, hidden: hiddenRows }: StockJobs) {
   const parts = jobs.flatMap((job) => job.parts);
   const rows = new Map(parts.map(({ list, row, verdict }) => [`${list} ${row}`, verdict]));
   const verdicts = [...rows.values()];
-  const asked = (kind: 'fails' | 'off press') =>
+  const asked = (kind: 'fails' | 'off press' | 'hidden') =>
     left.filter(({ why }) => why.is === 'asked' && why.kind === kind).length;
   return {
     planned: rows.size,
     pieces: parts.reduce((sum, part) => sum + part.pieces, 0),
     failing: verdicts.filter((each) => verdictKind(each) === 'fails').length + asked('fails'),
     offPress: verdicts.filter((each) => each === 'Off press').length + asked('off press'),
+    hidden: hiddenRows.length + asked('hidden'),
   };
 }

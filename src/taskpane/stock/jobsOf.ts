@@ -12,6 +12,7 @@ export interface StockChoice {
   list: string;
   withFailing: boolean;
   withOffPress: boolean;
+  withHidden: boolean;
   commonLengths: boolean;
 }
 
@@ -19,6 +20,7 @@ export const firstChoice: StockChoice = {
   list: '',
   withFailing: true,
   withOffPress: true,
+  withHidden: true,
   commonLengths: false,
 };
 
@@ -33,6 +35,7 @@ export function jobsOf(
     return jobsOfRows(rows, shop, readStock(stock?.values, shop), {
       withoutFailing: !choice.withFailing,
       withoutOffPress: !choice.withOffPress,
+      withoutHidden: !choice.withHidden,
       commonLengths: choice.commonLengths,
     });
   } catch (error) {

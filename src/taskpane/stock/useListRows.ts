@@ -44,12 +44,19 @@ async function rowsOf(
 ): Promise<ListRows | undefined> {
   try {
     const rows: ListRow[] = [];
-    for (const { name, headings: names, values } of lists) {
+    for (const { name, headings: names, values, area, hidden } of lists) {
       const headings = readHeadings(names);
+      const unseen = new Set(hidden);
       const places = values.map((cells, index) => ({ cells, place: { list: name, row: index + 1 } }));
-      const made = await inSlices(places, ({ cells, place }) => listRow(cells, headings, place, shop), {
-        signal,
-      });
+      const made = await inSlices(
+        places,
+        ({ cells, place }) => {
+          const row = listRow(cells, headings, place, shop);
+          const onSheet = area.row + place.row - 1;
+          return row && unseen.has(onSheet) ? { ...row, hiddenRow: onSheet + 1 } : row;
+        },
+        { signal },
+      );
       if (!made) return undefined;
       rows.push(...made.flatMap((row) => row ?? []));
     }

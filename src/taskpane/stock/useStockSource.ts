@@ -26,7 +26,7 @@ export function useStockSource(workbook: Workbook, shop: ReadyShop): StockSource
   }, setSource);
   useEffect(() => read(), [read, workbook, shop]);
   useWatch(workbook, (change) => {
-    if (change.kind === 'sheets' || change.kind === 'moved') read();
+    if (['sheets', 'moved', 'shown'].includes(change.kind)) read();
     if (change.kind !== 'cells') return;
     const ours = [...(source?.lists ?? []), ...(source?.stock ? [source.stock] : [])].map(({ area }) => area);
     const beside = ours.map((area) => ({ ...area, rows: area.rows + 1, columns: area.columns + 1 }));

@@ -2,9 +2,10 @@ import { type Area, cellAddress, readAddresses } from '../area.js';
 import type { Change } from '../change.js';
 import type { LongWork } from '../longWork.js';
 import type { Stop, Workbook } from '../port.js';
-import type { Aspect, CellsRead, DefinedName, Place, Sheet, Table } from '../reading.js';
+import type { Arrangement, Aspect, CellsRead, DefinedName, Place, Sheet, Table } from '../reading.js';
 import type { Revert, Step, WriteOptions, WritePlan } from '../step.js';
 import { Writer } from '../write/writer.js';
+import { arrangementOf } from './arrangement.js';
 import { performActions } from './performActions.js';
 import { askTable, lookAt } from './lookAt.js';
 import { namingWhatIsMissing } from './missing.js';
@@ -64,6 +65,10 @@ export class ExcelWorkbook implements Workbook {
     work: LongWork = {},
   ): Promise<CellsRead<A>[]> {
     return readCells(places, aspects, work, this.trips);
+  }
+
+  arrangement(areas: readonly Area[]): Promise<Arrangement[]> {
+    return arrangementOf(areas, this.trips);
   }
 
   plan(steps: readonly Step[]): Promise<WritePlan> {

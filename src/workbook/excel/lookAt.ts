@@ -1,4 +1,4 @@
-import { cellAddress, readAddresses } from '../area.js';
+import { type Area, cellAddress, readAddresses, sameArea } from '../area.js';
 import type { DefinedName, Sheet, Table } from '../reading.js';
 import type { AllSeen, CellState, Look } from '../writeHost.js';
 import { decodeContents } from './decodeCells.js';
@@ -33,6 +33,16 @@ function ask(look: Look, workbook: Excel.Workbook): Answer {
       loadState(range).load('address');
       return () => usedState(range, look.sheet);
     }
+    case 'merged': {
+      const range = workbook.worksheets.getItem(look.area.sheet).getRange(cellAddress(look.area));
+      const merged = range.getMergedAreasOrNullObject().load('address');
+      loadState(range).load('format/horizontalAlignment');
+      return () => ({
+        ...stateOf(range),
+        isMerged: !merged.isNullObject && isOnly(look.area, readAddresses(merged.address, look.area.sheet)),
+        isCentered: range.format.horizontalAlignment === 'Center',
+      });
+    }
     case 'sheet':
       return askSheet(workbook.worksheets.getItemOrNullObject(look.name));
     case 'table':
@@ -47,6 +57,10 @@ function ask(look: Look, workbook: Excel.Workbook): Answer {
         name.isNullObject ? undefined : { name: name.name, refersTo: String(name.formula) };
     }
   }
+}
+
+function isOnly(area: Area, [first, ...others]: readonly Area[]): boolean {
+  return first !== undefined && others.length === 0 && sameArea(first, area);
 }
 
 export function loadState(range: Excel.Range): Excel.Range {

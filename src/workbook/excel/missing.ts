@@ -38,6 +38,7 @@ export async function namingWhatIsMissing<Result>(
 function neededFor(look: Look): Needed | undefined {
   switch (look.look) {
     case 'cells':
+    case 'merged':
       return { kind: 'sheet', name: look.area.sheet };
     case 'used':
       return { kind: 'sheet', name: look.sheet };

@@ -78,6 +78,17 @@ function primitivesOf(
       tables.getItem(action.table).columns.getItem(action.heading).delete();
       widths.follow(action, worksheets);
     },
+    unmerge({ area, isCentered }) {
+      const range = worksheets.getItem(area.sheet).getRange(cellAddress(area));
+      range.unmerge();
+      // Text over several columns stays in the middle of them, as it was.
+      if (isCentered && area.rows === 1) range.format.horizontalAlignment = 'CenterAcrossSelection';
+    },
+    merge({ area, isCentered }) {
+      const range = worksheets.getItem(area.sheet).getRange(cellAddress(area));
+      range.merge(false);
+      if (isCentered) range.format.horizontalAlignment = 'Center';
+    },
     'drop name': ({ name }) => names.getItem(name).delete(),
   };
 }

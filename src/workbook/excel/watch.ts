@@ -17,7 +17,8 @@ export async function watch(listener: (change: Change) => void, trips: RoundTrip
       worksheets.onDeleted.add(() => teller.tellOfSheets()),
     ];
     names.load(worksheets);
-    if (canTellOfRenaming()) added.push(worksheets.onNameChanged.add(() => teller.tellOfSheets()));
+    if (canTell('1.11')) added.push(worksheets.onRowHiddenChanged.add(() => teller.tellOfRows()));
+    if (canTell('1.17')) added.push(worksheets.onNameChanged.add(() => teller.tellOfSheets()));
     await sync();
     names.keep(worksheets);
     return added;
@@ -33,8 +34,8 @@ export async function watch(listener: (change: Change) => void, trips: RoundTrip
   };
 }
 
-function canTellOfRenaming(): boolean {
-  return typeof Office !== 'undefined' && Office.context?.requirements?.isSetSupported('ExcelApi', '1.17');
+function canTell(since: string): boolean {
+  return typeof Office !== 'undefined' && Office.context?.requirements?.isSetSupported('ExcelApi', since);
 }
 
 /** Events name sheets by an id that outlives renaming; the port by their names. */
@@ -95,6 +96,10 @@ class Teller {
 
   tellOfPlace(kind: 'calculated' | 'selected', event: PlacedEvent): Promise<void> {
     return this.tell(event, (areas) => ({ kind, areas }));
+  }
+
+  tellOfRows(): Promise<void> {
+    return this.inOrder(() => this.listener({ kind: 'shown' }));
   }
 
   tellOfSheets(): Promise<void> {

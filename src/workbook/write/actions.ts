@@ -8,8 +8,9 @@ export function actionsFor(steps: readonly Step[], seen: readonly unknown[]): Pl
   const tables = new WidenedTables();
   const actions = steps.map((step, at) => kindOf(step).plan(step, seen[at], tables));
   const firstColumn = steps.findIndex(({ kind }) => kind === 'column');
-  const placed = actions.map((action, at) =>
-    action.kind === 'cells' ? tables.withPlace(action, { beforeColumns: at < firstColumn }) : action,
-  );
+  const placed = actions.map((action, at) => {
+    if (action.kind === 'unmerge') return tables.withSpan(action);
+    return action.kind === 'cells' ? tables.withPlace(action, { beforeColumns: at < firstColumn }) : action;
+  });
   return [...placed, ...tables.bodies()];
 }

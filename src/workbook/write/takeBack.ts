@@ -43,7 +43,7 @@ export async function stillToTakeBack(done: readonly Done[], host: WriteHost): P
   }
   // Cells go back where they stood when the columns before them have gone.
   const moved = left.some(({ action: { kind } }) => kind === 'column')
-    ? done.filter(({ action }) => action.kind === 'cells' && action.standsAt !== undefined)
+    ? done.filter(({ action }) => 'standsAt' in action && action.standsAt !== undefined)
     : [];
   // Cells that came with a sheet or column are looked at as long as that is there.
   const comeAlong = left.some(({ action: { kind } }) => kind === 'sheet' || kind === 'column');

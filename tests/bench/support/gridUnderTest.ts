@@ -6,7 +6,7 @@ import { engineSheetName } from '../../../src/bench/book/translate.js';
 import { columnCharacters } from '../../../src/bench/open/layoutData.js';
 import { tableConfig } from '../../../src/bench/open/workbookData.js';
 import { GridWorkbook } from '../../../src/bench/port/gridWorkbook.js';
-import { zoneOf } from '../../../src/bench/port/gridPlaces.js';
+import { areaOf, zoneOf } from '../../../src/bench/port/gridPlaces.js';
 import type { Area } from '../../../src/workbook/area.js';
 import type { Hands, UnderTest } from '../../workbook/contract/underTest.js';
 
@@ -71,6 +71,15 @@ function handsOn(book: GridBook, others: GridBook): Hands {
         name,
         ranges: [getters.getRangeDataFromZone(idOf(area.sheet), zoneOf(area))],
       }),
+    merge: async (area) =>
+      void model.dispatch('ADD_MERGE', { sheetId: idOf(area.sheet), target: [zoneOf(area)] }),
+    hide: async (sheet, rows) =>
+      void model.dispatch('HIDE_COLUMNS_ROWS', {
+        sheetId: idOf(sheet),
+        dimension: 'ROW',
+        elements: [...rows],
+      }),
+    merged: (sheet) => getters.getMerges(idOf(sheet)).map((zone) => areaOf(sheet, zone)),
     protect: async (sheet) => void model.dispatch('LOCK_SHEET', { sheetId: idOf(sheet) }),
     unprotect: async (sheet) => void model.dispatch('UNLOCK_SHEET', { sheetId: idOf(sheet) }),
     select: async (area) => {

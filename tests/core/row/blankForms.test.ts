@@ -47,7 +47,7 @@ describe('a blank cell of a parts list', () => {
   it('leaves the row that has nothing else blank, and a subtotal a subtotal', () => {
     for (const blank of blanks) {
       expect(checked('', blank, {})).toEqual({ blank: true });
-      expect(checked('', blank, { Mark: 'Subtotal', Qty: 12 })).toEqual({ blank: true });
+      expect(checked('', blank, { Mark: 'Subtotal', Qty: 12 })).toEqual({ blank: true, is: 'total' });
     }
   });
 

@@ -9,7 +9,13 @@ import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { MemoryWorkbook } from '../support/memoryWorkbook.js';
 import { hostileMark, quoteBook } from '../steps/quoteBook.js';
 
-const reportJob = { job: 'Grain tower', customer: 'Co-op', file: 'quote.xlsx', date: 'November 25, 2026' };
+const reportJob = {
+  job: 'Grain tower',
+  customer: 'Co-op',
+  file: 'quote.xlsx',
+  date: 'November 25, 2026',
+  told: [],
+};
 
 async function ready(book: MemoryWorkbook) {
   const state = await readShopState(book);
@@ -19,7 +25,8 @@ async function ready(book: MemoryWorkbook) {
 
 async function made(book = quoteBook()): Promise<ReportData> {
   const state = await ready(book);
-  return reportData(await reportRows(book, state, {}), state, reportJob);
+  const { rows, told } = await reportRows(book, state, {});
+  return reportData(rows, state, { ...reportJob, told });
 }
 
 const pageOf = (data: ReportData) => new JSDOM(reportHtml(data)).window.document;
@@ -154,6 +161,7 @@ describe('the report', () => {
     expect(headings.map(({ textContent }) => textContent)).toEqual([
       'Total',
       'By verdict',
+      'Rows to know of',
       'Caution',
       'Rules',
       'Assumptions',
@@ -257,6 +265,22 @@ describe('the report', () => {
     expect(pageOf(data).querySelector('.notice')?.textContent).toBe(
       'Invented values in use: Bay A, Bay B. Starter presses are invented: replace them before quoting.',
     );
+  });
+
+  it('names hidden rows and rows that are no parts, and leaves hidden ones out when asked', async () => {
+    const book = quoteBook();
+    const state = await ready(book);
+    const [list] = (await book.tables()).filter(({ name }) => name === 'Parts');
+    const { sheet = '', row = 0 } = list?.area ?? {};
+    book.memory.hidden.set(sheet, [row + 1, row + 2]);
+    const all = await reportRows(book, state, {});
+    expect(all.told[0]).toBe(`2 hidden rows are in the report too: ${row + 2}–${row + 3}.`);
+    expect(all.told.some((sentence) => sentence.includes('taken as a total'))).toBe(true);
+    const fewer = await reportRows(book, state, {}, { withHidden: false });
+    expect(fewer.told[0]).toBe(`2 hidden rows are left out: ${row + 2}–${row + 3}.`);
+    expect(fewer.rows).toHaveLength(all.rows.length - 2);
+    const page = pageOf(reportData(fewer.rows, state, { ...reportJob, told: fewer.told }));
+    expect(page.body.textContent).toContain('2 hidden rows are left out');
   });
 
   it('says when the sheet shows results of another shop', async () => {

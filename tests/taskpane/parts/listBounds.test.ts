@@ -40,6 +40,12 @@ describe('the list around a cell', () => {
     expect(listAround(cells, 5, 1)).toEqual({ top: 3, left: 0, bottom: 5, right: 1 });
   });
 
+  it('goes on where its headings stand once more on the next page', () => {
+    const cells = grid('Mark Section', 'A1 PL3/8X6', '. .', 'Page .', 'Mark Section', 'B1 PL3/8X6');
+    expect(listAround(cells, 1, 0)).toEqual({ top: 0, left: 0, bottom: 5, right: 1 });
+    expect(listAround(cells, 5, 1)).toEqual({ top: 0, left: 0, bottom: 5, right: 1 });
+  });
+
   it('keeps a title above its headings', () => {
     const cells = grid('Catwalk .', '. .', 'Mark Section', 'A1 PL3/8X6');
     expect(listAround(cells, 3, 1)).toEqual({ top: 0, left: 0, bottom: 3, right: 1 });

@@ -1,6 +1,6 @@
 import { sameName } from '../../../src/sheet/names.js';
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { absoluteAddress, type Area, overlap } from '../../../src/workbook/area.js';
+import { absoluteAddress, type Area, overlap, sameArea } from '../../../src/workbook/area.js';
 import { type Content, isErrorConstant, isFormula } from '../../../src/workbook/content.js';
 import type { Sheet, Table } from '../../../src/workbook/reading.js';
 import { WorkbookError } from '../../../src/workbook/workbookError.js';
@@ -26,6 +26,9 @@ export class MemorySheets {
   readonly sheets = new Map<string, Map<string, MemoryCell>>();
   readonly tables: (Omit<Table, 'headings'> & { headings?: never })[] = [];
   readonly names: { name: string; area: Area }[] = [];
+  readonly merged: Area[] = [];
+  /** Rows from 0, by sheet. */
+  readonly hidden = new Map<string, number[]>();
   readonly protectedSheets = new Set<string>();
   /** In characters, by sheet and column; those that were never set are as usual. */
   readonly widths = new Map<string, number>();
@@ -89,6 +92,10 @@ export class MemorySheets {
         return this.state(look.area);
       case 'used':
         return { area: this.used(look.sheet), ...this.state(this.used(look.sheet)) };
+      case 'merged': {
+        const isMerged = this.merged.some((each) => sameArea(each, look.area));
+        return { ...this.state(look.area), isMerged, isCentered: false };
+      }
       case 'sheet':
         return this.sheet(look.name);
       case 'table': {
@@ -116,6 +123,7 @@ export class MemorySheets {
     sheet: ({ name }) => void this.sheets.set(name, new Map()),
     table: ({ name, area }) => {
       if (this.tables.some((other) => overlap(other.area, area))) throw new Error('tables overlap');
+      if (this.merged.some((each) => overlap(each, area))) throw new Error('merged cells in a table');
       this.tables.push({ name, area, hasTotals: false });
     },
     name: ({ name, area }) => void this.names.push({ name, area }),
@@ -128,6 +136,12 @@ export class MemorySheets {
     },
     'drop column': ({ table, heading }) =>
       this.shift(this.own(table), this.table(table)?.headings.indexOf(heading) ?? -1, -1),
+    unmerge: ({ area }) =>
+      void this.merged.splice(
+        this.merged.findIndex((each) => sameArea(each, area)),
+        1,
+      ),
+    merge: ({ area }) => void this.merged.push(area),
     'drop sheet': ({ name }) => void this.sheets.delete(name),
     'drop table': ({ name }) => void this.tables.splice(this.tables.indexOf(this.own(name)), 1),
     'drop name': (action) =>

@@ -1,10 +1,11 @@
 import type { CellValue } from '../../../src/core/quantity/cellValue.js';
-import { absoluteAddress, type Area } from '../../../src/workbook/area.js';
+import { absoluteAddress, type Area, overlap } from '../../../src/workbook/area.js';
 import type { Change } from '../../../src/workbook/change.js';
 import { type Content, isFormula } from '../../../src/workbook/content.js';
 import { type LongWork, refuseWhenCancelled } from '../../../src/workbook/longWork.js';
 import type { Stop, Workbook } from '../../../src/workbook/port.js';
 import type {
+  Arrangement,
   Aspect,
   Cells,
   CellsRead,
@@ -99,6 +100,15 @@ export class MemoryWorkbook implements Workbook {
       const asked = Object.fromEntries(aspects.map((aspect) => [aspect, cells[aspect]]));
       return { area, ...(asked as unknown as Pick<Cells, A>) };
     });
+  }
+
+  async arrangement(areas: readonly Area[]): Promise<Arrangement[]> {
+    return areas.map((area) => ({
+      merged: this.memory.merged.filter((each) => overlap(each, area)),
+      hidden: (this.memory.hidden.get(area.sheet) ?? []).filter(
+        (row) => row >= area.row && row < area.row + area.rows,
+      ),
+    }));
   }
 
   plan(steps: readonly Step[]): Promise<WritePlan> {

@@ -17,6 +17,11 @@ export interface Hands {
   format(at: Area, format: string): Promise<void>;
   addTable(name: string, at: Area): Promise<void>;
   addName(name: string, at: Area): Promise<void>;
+  merge(at: Area): Promise<void>;
+  /** Hides rows, from 0. */
+  hide(sheet: string, rows: readonly number[]): Promise<void>;
+  /** The merged areas of a sheet. */
+  merged(sheet: string): Area[];
   protect(sheet: string): Promise<void>;
   unprotect(sheet: string): Promise<void>;
   select(at: Area): Promise<void>;

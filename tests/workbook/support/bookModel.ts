@@ -52,6 +52,7 @@ export class BookModel {
     const sheet = this.sheet(area.sheet);
     sheet.refuseWhenProtected();
     if (this.tables.some((table) => overlap(table.area, area))) fail('InvalidArgument');
+    if (sheet.merged.some((each) => overlap(each, area))) fail('MergedRangeConflict');
     const table = { id: `${this.nextId++}`, name: `Table${this.nextId}`, area, showTotals: false };
     this.tables.push(table);
     for (let column = area.column; column < area.column + area.columns; column += 1) {

@@ -8,6 +8,10 @@ export class Grid {
   private readonly cells = new Map<string, StoredCell>();
   /** In points, by column. */
   readonly widths = new Map<number, number>();
+  readonly merged: Area[] = [];
+  readonly hiddenRows = new Set<number>();
+  /** By cell; only where somebody has set one. */
+  readonly alignments = new Map<string, string>();
   protected = false;
   /** Cells that may be written while the sheet is protected. */
   private readonly unlocked = new Set<string>();

@@ -1,4 +1,10 @@
-import { absoluteAddress, type Area, cellAddress, readAddresses } from '../../../src/workbook/area.js';
+import {
+  absoluteAddress,
+  type Area,
+  cellAddress,
+  overlap,
+  readAddresses,
+} from '../../../src/workbook/area.js';
 import { MAX_COLUMNS } from '../../../src/sheet/address.js';
 import { type BookModel, remove, type TableModel } from './bookModel.js';
 import type { Grid } from './grid.js';
@@ -97,10 +103,18 @@ const typeNames = { string: 'String', number: 'Double', boolean: 'Boolean' } as 
 /** How wide a column is that nobody has set. */
 const usualPoints = 48;
 
-function format({ column, columns }: Area, sheet: Grid): HostObject {
+function format({ row, column, rows, columns }: Area, sheet: Grid): HostObject {
   return {
-    properties: { ColumnWidth: () => sheet.widths.get(column) ?? usualPoints },
+    properties: {
+      ColumnWidth: () => sheet.widths.get(column) ?? usualPoints,
+      HorizontalAlignment: () => sheet.alignments.get(`${row},${column}`) ?? 'General',
+    },
     setters: {
+      HorizontalAlignment: (alignment: string) => {
+        for (let down = row; down < row + rows; down += 1)
+          for (let at = column; at < column + columns; at += 1)
+            sheet.alignments.set(`${down},${at}`, alignment);
+      },
       ColumnWidth: (points: number) => {
         for (let at = column; at < column + columns; at += 1) sheet.widths.set(at, points);
       },
@@ -158,6 +172,19 @@ function range(area: Area, book: BookModel, effects: HostEffects): HostObject {
       GetRow: (row: number) => range({ ...area, row: area.row + row, rows: 1 }, book, effects),
       GetBoundingRect: ({ area: other }: HostObject) =>
         other ? range(bounding(area, other), book, effects) : fail('InvalidArgument'),
+      GetMergedAreasOrNullObject: () => {
+        const merged = sheet().merged.filter((each) => overlap(each, area));
+        return merged.length === 0
+          ? null
+          : { properties: { Address: () => merged.map(hostAddress).join(',') } };
+      },
+      GetRowProperties: () =>
+        Array.from({ length: area.rows }, (_, at) => ({ rowHidden: sheet().hiddenRows.has(area.row + at) })),
+      Merge: () => void sheet().merged.push(area),
+      Unmerge: () => {
+        const left = sheet().merged.filter((each) => !overlap(each, area));
+        sheet().merged.splice(0, Infinity, ...left);
+      },
       Select: () => {
         book.selected = [area];
         effects.selectionChanged(area);

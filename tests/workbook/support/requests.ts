@@ -92,8 +92,8 @@ export class RequestRunner {
         if (action.Name === '_KeepReference')
           return object && this.keep(object, action.ObjectPathId, references);
         if (action.Name === '_RemoveReference') return this.kept.delete(String(given[0]));
-        needed(object, object?.methods?.[action.Name], action.Name)(...given);
-        return null;
+        // A method gives a list as it is, and an object by its path.
+        return listOrNull(needed(object, object?.methods?.[action.Name], action.Name)(...given));
       default:
         throw new Error(`the double has no action ${action.ActionType}`);
     }
@@ -164,6 +164,8 @@ function needed<Member>(object: HostObject | null, member: Member | undefined, n
   if (member === undefined) throw new Error(`the double has no ${name}`);
   return member;
 }
+
+const listOrNull = (given: unknown) => (Array.isArray(given) ? (given as unknown[]) : null);
 
 function idOf({ properties }: HostObject): Record<string, unknown> {
   return properties?.['Id'] ? { Id: properties['Id']() } : {};

@@ -38,13 +38,19 @@ export function jobsOfRows(
   const groups = new Map<string, Group>();
   const left: LeftRow[] = [];
   const onePiece: string[] = [];
-  for (const { place, checked, verdict, isOnePiece } of listed) {
+  const hidden: number[] = [];
+  for (const { place, checked, verdict, isOnePiece, hiddenRow } of listed) {
+    if (hiddenRow !== undefined && options.withoutHidden) {
+      left.push({ ...place, verdict, why: { is: 'asked', kind: 'hidden' } });
+      continue;
+    }
     const made = partsOfRow(checked, place, shop, options);
     if ('why' in made) {
       left.push({ ...place, verdict, why: made.why });
       continue;
     }
     if (isOnePiece) onePiece.push(place.mark);
+    if (hiddenRow !== undefined) hidden.push(hiddenRow);
     const key = jobKey(made.row.section, made.row.grade);
     const group = groups.get(key) ?? { key, rows: [], parts: [] };
     groups.set(key, group);
@@ -56,6 +62,7 @@ export function jobsOfRows(
     jobs: jobs.sort((a, b) => compareText(nameOf(a), nameOf(b))),
     left,
     onePiece,
+    hidden,
     losses: {
       trimMm: setting(shop, 'endTrimMm'),
       gripMm: setting(shop, 'gripMm'),

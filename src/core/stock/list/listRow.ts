@@ -13,6 +13,8 @@ export interface ListRow {
   verdict: Verdict;
   /** Its Qty is blank: one piece. */
   isOnePiece: boolean;
+  /** Its row of the sheet, from 1, where that is hidden. */
+  hiddenRow?: number;
 }
 
 /** Checks a row of a parts list for its stock plan; undefined for a blank or subtotal row. */

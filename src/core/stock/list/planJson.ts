@@ -7,7 +7,7 @@ import { boughtName, leftOutWords, statusWords, totalStatusWords, unplannedWords
 
 /** The plan of a list as plain data with the unit in each key, for programs: mm, degrees from square, kg. */
 export function planJson(plan: ListPlan): Record<string, unknown> {
-  const { planned, unplanned, left, losses, unit, currency, stamp, unreadable } = plan;
+  const { planned, unplanned, left, losses, unit, currency, stamp, hidden, unreadable } = plan;
   return {
     shop: stamp,
     currency: currency === '' ? null : currency,
@@ -31,6 +31,7 @@ export function planJson(plan: ListPlan): Record<string, unknown> {
         why: leftOutWords(each.why),
       })),
     ],
+    hiddenRowsPlanned: hidden,
     unreadableStock: unreadable,
   };
 }

@@ -82,6 +82,12 @@ export function notNestedWords(why: NonNullable<JobPart['notNested']>): string {
   }
 }
 
+const leftOutAsAsked = {
+  fails: 'Rows that fail are left out, as asked.',
+  'off press': 'Off press rows are left out, as asked.',
+  hidden: 'Hidden rows are left out, as asked.',
+};
+
 /** Why a row is not planned; a sentence. */
 export function leftOutWords(why: LeftOut): string {
   switch (why.is) {
@@ -92,9 +98,7 @@ export function leftOutWords(why: LeftOut): string {
     case 'bought':
       return 'The part is bought, as Cut by says.';
     case 'asked':
-      return why.kind === 'fails'
-        ? 'Rows that fail are left out, as asked.'
-        : 'Off press rows are left out, as asked.';
+      return leftOutAsAsked[why.kind];
     case 'not read':
       return why.sentence;
   }

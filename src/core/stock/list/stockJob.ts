@@ -88,7 +88,7 @@ export type LeftOut =
   | { is: 'plate' }
   | { is: 'no length' }
   | { is: 'bought' }
-  | { is: 'asked'; kind: 'fails' | 'off press' }
+  | { is: 'asked'; kind: 'fails' | 'off press' | 'hidden' }
   /** The section or grade cannot be read; the sentence of the row. */
   | { is: 'not read'; sentence: string };
 
@@ -114,6 +114,10 @@ export interface StockList {
   name: string;
   headings: readonly CellValue[];
   rows: readonly (readonly CellValue[])[];
+  /** Rows of the sheet, from 1, that are hidden. */
+  hidden?: ReadonlySet<number>;
+  /** The row of the sheet, from 1, of its headings. */
+  headingRow?: number;
 }
 
 /** The jobs of all lists together. */
@@ -123,6 +127,8 @@ export interface StockJobs {
   left: readonly LeftRow[];
   /** Rows whose Qty is blank: one piece each. */
   onePiece: readonly string[];
+  /** Hidden rows of the sheet that are planned, from 1. */
+  hidden: readonly number[];
   losses: CuttingLosses;
   /** Sentences about rows of the Stock table whose section cannot be read. */
   unreadable: readonly string[];
@@ -134,6 +140,8 @@ export interface StockJobOptions {
   withoutFailing?: boolean;
   /** Leaves out rows that are Off press, such as sawn channels; they are planned otherwise. */
   withoutOffPress?: boolean;
+  /** Leaves out rows that are hidden on the sheet; they are planned otherwise. */
+  withoutHidden?: boolean;
   /** Uses common lengths for sections that the Stock table does not have; invented. */
   commonLengths?: boolean;
 }

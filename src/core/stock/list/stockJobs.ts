@@ -25,9 +25,13 @@ export function stockJobs(
   stock: StockRead,
   options: StockJobOptions = {},
 ): StockJobs {
-  const rows = lists.flatMap(({ name: list, headings: names, rows: all }) => {
+  const rows = lists.flatMap(({ name: list, headings: names, rows: all, hidden, headingRow = 0 }) => {
     const headings = readHeadings(names);
-    return all.flatMap((cells, index) => listRow(cells, headings, { list, row: index + 1 }, shop) ?? []);
+    return all.flatMap((cells, index) => {
+      const row = listRow(cells, headings, { list, row: index + 1 }, shop);
+      const onSheet = headingRow + index + 1;
+      return row ? [hidden?.has(onSheet) ? { ...row, hiddenRow: onSheet } : row] : [];
+    });
   });
   return jobsOfRows(rows, shop, stock, options);
 }

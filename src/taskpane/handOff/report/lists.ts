@@ -10,6 +10,9 @@ import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import type { Workbook } from '../../../workbook/port.js';
+import type { OtherRow } from '../../../core/row/rowKind.js';
+import { hiddenRowSentences } from '../../../core/say/hiddenRows.js';
+import { type OtherRowAt, otherRowSentences } from '../../../core/say/otherRows.js';
 import { type PartsList, partsLists } from '../../shared/partsLists.js';
 import type { ShopState } from '../../shared/shopState.js';
 
@@ -56,14 +59,42 @@ export async function ofEveryRow<Made>(
   return made;
 }
 
-/** Every row of every parts list that is a table, checked with the shop as it is now. */
-export async function reportRows(workbook: Workbook, state: Ready, work: LongWork): Promise<ReportRow[]> {
+/** The rows of a report, and what is to be known of the others, in sentences. */
+export interface RowsOfReport {
+  rows: ReportRow[];
+  told: string[];
+}
+
+/** Every row of every parts list that is a table, checked with the shop as it is now; hidden ones where asked for. */
+export async function reportRows(
+  workbook: Workbook,
+  state: Ready,
+  work: LongWork,
+  { withHidden = true } = {},
+): Promise<RowsOfReport> {
   const lists = await partsLists(workbook, state, work.signal);
-  return ofEveryRow(
+  const unseen = new Map(lists.map(({ name, hidden }) => [name, new Set(hidden)]));
+  const others: (OtherRowAt & { list: string })[] = [];
+  const all = await ofEveryRow(
     lists,
-    ({ name, headings }, cells, row) => rowOf(name, row + 1, cells, headings, state.shop),
+    ({ name: list, headings }, cells, row) => {
+      const made = rowOf(list, row + 1, cells, headings, state.shop);
+      if (!('is' in made)) return [made];
+      if (made.is) others.push({ list, row: row + 1, is: made.is });
+      return [];
+    },
     work,
   );
+  const isHidden = ({ list, row }: ReportRow) => unseen.get(list)?.has(row - 1) === true;
+  const told = lists.flatMap(({ name }) => {
+    const hidden = all.filter((row) => row.list === name && isHidden(row)).map(({ row }) => row);
+    const sentences = [
+      ...hiddenRowSentences(hidden, withHidden ? 'in the report' : 'left out'),
+      ...otherRowSentences(others.filter(({ list }) => list === name)),
+    ];
+    return lists.length === 1 ? sentences : sentences.map((sentence) => `${name}: ${sentence}`);
+  });
+  return { rows: withHidden ? all : all.filter((row) => !isHidden(row)), told };
 }
 
 function rowOf(
@@ -72,20 +103,18 @@ function rowOf(
   cells: readonly CellValue[],
   headings: readonly CellValue[],
   shop: Shop,
-): ReportRow[] {
+): ReportRow | { is: OtherRow | undefined } {
   const read = readHeadings(headings);
   const result = checkRow(cells, read, shop);
-  if (result.blank) return [];
+  if (result.blank) return { is: result.is };
   const job = readRow(cells, read, shop);
-  return [
-    {
-      ...{ list, row, result, qty: job.qty },
-      mark: plainText(String(cells[read.fields.mark?.at ?? -1] ?? '')),
-      section: job.section?.designation ?? '',
-      grade: job.grade?.name ?? '',
-      ...(isDrawn(result) ? { job, length: lengthAsTyped(cells, read, job.lengthMm, shop.unit) } : {}),
-    },
-  ];
+  return {
+    ...{ list, row, result, qty: job.qty },
+    mark: plainText(String(cells[read.fields.mark?.at ?? -1] ?? '')),
+    section: job.section?.designation ?? '',
+    grade: job.grade?.name ?? '',
+    ...(isDrawn(result) ? { job, length: lengthAsTyped(cells, read, job.lengthMm, shop.unit) } : {}),
+  };
 }
 
 /** Rows that fail, and those near a limit. */

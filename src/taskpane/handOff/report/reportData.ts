@@ -38,6 +38,8 @@ export interface ReportJob {
   file: string;
   /** From outside, so that the same rows give the same report. */
   date: string;
+  /** What is to be known of rows that are hidden or no parts, in sentences. */
+  told: readonly string[];
 }
 
 /** What a report says, as text. */

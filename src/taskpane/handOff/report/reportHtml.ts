@@ -70,12 +70,23 @@ function firstPage(data: ReportData): Html {
         ${byVerdict(data)}
       </section>
     </div>
+    ${rowsTold(data)}
     <h2>Caution</h2>
     <p>${caution}</p>
     <h2>Rules</h2>
     ${definitions(data.rules, 'head')}
     <h2>Assumptions</h2>
     ${assumptionTable(data.assumptions)}`;
+}
+
+function rowsTold({ told }: ReportData): Html[] {
+  if (told.length === 0) return [];
+  return [
+    html`<h2>Rows to know of</h2>
+      <ul>
+        ${told.map((sentence) => html`<li>${sentence}</li>`)}
+      </ul>`,
+  ];
 }
 
 function head({ job, customer, file, lists, date, stamp }: ReportData): Html {

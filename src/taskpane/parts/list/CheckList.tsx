@@ -63,14 +63,14 @@ export function CheckList({ workbook, shop, state }: Props) {
 }
 
 function ChosenList({ workbook, shop, state, list }: Props & { list: ListOnSheet }) {
-  const { source, area, values, shown, checks } = list;
+  const { source, area, values, shown, checks, arrangement } = list;
   const [picked, setPicked] = useState<number>();
   const isTable = source?.table !== undefined;
   const headingRow = isTable ? 0 : (picked ?? headingRowOf(values));
   const read = useMemo(() => {
     if (!source || !area || values.length <= headingRow) return undefined;
-    return { ...listFrom(source, area, values, headingRow), ...(checks && { checks }) };
-  }, [source, area, values, headingRow, checks]);
+    return { ...listFrom(source, area, values, headingRow), arrangement, ...(checks && { checks }) };
+  }, [source, area, values, headingRow, checks, arrangement]);
   if (!area || !read) return <Text>These cells are empty.</Text>;
   return (
     <>

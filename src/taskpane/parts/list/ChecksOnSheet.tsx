@@ -36,9 +36,9 @@ export function ChecksOnSheet({ list, matches, onSheet, readable }: Props) {
 const namedColumns = 3;
 
 function Renamed({ list, renamed }: { list: ListRead; renamed: readonly ColumnMatch[] }) {
-  const says = renamed.slice(0, namedColumns).map(({ heading, field }) => {
+  const says = renamed.slice(0, namedColumns).map(({ heading, field, rename }) => {
     const name = shortText(heading, 30);
-    return field === undefined ? `${name} is still read` : `${name} is not read as ${field}`;
+    return field === undefined ? `${name} is still read` : `${name} is not read as ${rename}`;
   });
   const more = renamed.length > namedColumns ? `, nor are ${renamed.length - namedColumns} more as said` : '';
   return (

@@ -1,9 +1,7 @@
 import { makeStyles, Select, Text, tokens } from '@fluentui/react-components';
-import { Fragment, useState } from 'react';
-import { groupFields, rowFields } from '../../../core/row/headings/heading.js';
-import { headingMeanings } from '../../../core/row/headings/headingMeanings.js';
 import { columnLetters } from '../../../sheet/address.js';
 import { shortText } from '../../shared/shortText.js';
+import { HeadingHelp } from './HeadingHelp.js';
 import { type ColumnMatch, fieldNames } from './columnMatch.js';
 
 const useStyles = makeStyles({
@@ -15,13 +13,6 @@ const useStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
   letter: { color: tokens.colorNeutralForeground3 },
-  meanings: {
-    display: 'grid',
-    gridTemplateColumns: 'fit-content(35%) minmax(0, 1fr)',
-    columnGap: '12px',
-    rowGap: '4px',
-  },
-  meaning: { margin: 0, overflowWrap: 'anywhere' },
   heading: { overflowWrap: 'anywhere', fontWeight: 400 },
 });
 
@@ -97,29 +88,5 @@ export function ColumnMatches({ matches, firstColumn, problem, onField }: Props)
         <Text>No column is read as Qty, so every row counts as one piece.</Text>
       )}
     </>
-  );
-}
-
-/** Every heading a list can have, what stands below it, and what else it may be called. */
-function HeadingHelp() {
-  const styles = useStyles();
-  const [isOpen, setOpen] = useState(false);
-  return (
-    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary className={styles.summary}>What each heading means</summary>
-      {isOpen && (
-        <dl className={styles.meanings}>
-          {[...rowFields, ...groupFields].map(({ key, name, synonyms }) => (
-            <Fragment key={key}>
-              <dt>{name}</dt>
-              <dd className={styles.meaning}>
-                {headingMeanings[key]}
-                {synonyms.length > 0 && <span className={styles.letter}> Also: {synonyms.join(', ')}</span>}
-              </dd>
-            </Fragment>
-          ))}
-        </dl>
-      )}
-    </details>
   );
 }

@@ -22,6 +22,7 @@ import { type FailGroup, failGroups } from './failGroups.js';
 import { CanRun } from './CanRun.js';
 import type { ListRead } from './listRead.js';
 import { markOf } from './markOf.js';
+import { rowsTold } from './rowsTold.js';
 import { RowStrip } from './RowStrip.js';
 import { PressChoice } from './PressChoice.js';
 import { stack } from '../../shared/stack.js';
@@ -72,6 +73,7 @@ export function ListResults(props: Props) {
       <CanRun {...props} />
       <RowStrip {...props} />
       <Counts results={results} />
+      <RowsTold {...props} />
       {groups.length > 0 && (
         <Accordion collapsible aria-label="Failing rows by reason">
           {groups.slice(0, shown).map((group) => (
@@ -101,6 +103,19 @@ export function ListResults(props: Props) {
         </Button>
       )}
     </>
+  );
+}
+
+/** Which rows are no parts, which are checked though nobody sees them, and which merged cells hold for one row only. */
+function RowsTold({ list, results }: Props) {
+  const told = useMemo(() => rowsTold(list, results), [list, results]);
+  if (told.length === 0) return null;
+  return (
+    <ul aria-label="Rows to know of" style={{ margin: 0, paddingInlineStart: 18 }}>
+      {told.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
   );
 }
 

@@ -19,6 +19,7 @@ import {
 } from './checkFormulas.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { inputSpan, type ListRead } from './listRead.js';
+import { mergedRemarks, subheadRows, unmergeSteps } from './mergedCells.js';
 
 /** From so many rows on, one call for the whole list stands on a sheet of its own. */
 export const listCheckFrom = 500;
@@ -32,7 +33,14 @@ export async function addChecks(
 ): Promise<Proposal | string> {
   const span = inputSpan(matches);
   if (!span) return 'No column of this list is read.';
-  const [sheets, tables, names] = await Promise.all([workbook.sheets(), workbook.tables(), workbook.names()]);
+  const [sheets, tables, names, [arrangement], [look]] = await Promise.all([
+    workbook.sheets(),
+    workbook.tables(),
+    workbook.names(),
+    workbook.arrangement([list.area]),
+    workbook.read([list.area], ['formats']),
+  ]);
+  const merged = arrangement?.merged ?? [];
   const taken = [...tables, ...names].map(({ name }) => name);
   const table = list.source.table?.name ?? freeName('Parts', taken);
   const sheet = freeName(
@@ -54,6 +62,9 @@ export async function addChecks(
     lastRead: span.last.heading,
     hasPress,
     sheet: whole ? sheet : undefined,
+    merged,
+    formats: look?.formats.slice(1) ?? [],
+    unchecked: subheadRows(list, matches, merged),
   };
   // The verdict moves the list by a column; the others stand right of it.
   const columns = items.length + (hasPress ? 0 : 1);
@@ -78,11 +89,18 @@ interface ChecksPlan {
   hasPress: boolean;
   /** The sheet of LISTCHECK; undefined where each row has its own ROWCHECK. */
   sheet: string | undefined;
+  /** Merged cells of the list, which no table holds. */
+  merged: readonly Area[];
+  /** The number formats of its rows. */
+  formats: readonly (readonly string[])[];
+  /** Rows of merged titles, from 0 below the headings: nothing is written there. */
+  unchecked: ReadonlySet<number>;
 }
 
-function remarks({ list, hasPress, sheet }: ChecksPlan): string[] {
+function remarks({ list, hasPress, sheet, merged }: ChecksPlan): string[] {
   const rows = list.rows.length.toLocaleString('en');
   return [
+    ...mergedRemarks(list, merged),
     sheet
       ? `The list has ${rows} rows, so one formula on the sheet ${sheet} checks them all; the columns beside the list look into it. They sort and filter as usual.`
       : 'One formula in each row and check column. They sort and filter as usual.',
@@ -112,18 +130,20 @@ async function filledBeside(
 }
 
 /**
- * The verdict goes left of the first column that is read, where the first view shows it; the others go right. A list in
- * plain cells becomes a table first.
+ * The verdict goes left of the first column that is read, where the first view shows it; the others go right. Below a second
+ * row of headings all go right. A list in plain cells becomes a table first, its merged cells come apart.
  */
 function stepsOf(plan: ChecksPlan): Step[] {
-  const { list, matches, items, table, columns, lastRead, hasPress } = plan;
+  const { list, matches, items, table, columns, lastRead, hasPress, merged, formats, unchecked } = plan;
+  // Another row of headings stands above the list: no column may move away from below it.
+  const isFixed = list.written !== undefined;
   const headings = list.headings.map((heading) => String(heading ?? ''));
   const renamed = headings.map((heading, at) => matches.find((each) => each.at === at)?.rename ?? heading);
   const toTable: Step = { kind: 'table', name: table, area: list.area, headings: renamed };
   const press: Step = {
     kind: 'column',
     table,
-    rightOf: lastRead,
+    ...(isFixed ? {} : { rightOf: lastRead }),
     heading: 'Press',
     contents: list.rows.map(() => null),
     format: '@',
@@ -132,16 +152,17 @@ function stepsOf(plan: ChecksPlan): Step[] {
     (item): Step => ({
       kind: 'column',
       table,
-      ...(item === 'verdict' ? { leftOf: columns.first } : {}),
+      ...(item === 'verdict' && !isFixed ? { leftOf: columns.first } : {}),
       heading: checkHeading(item, headings),
-      contents: list.rows.map(() => formulaOf(item, plan)),
+      contents: list.rows.map((_, row) => (unchecked.has(row) ? null : formulaOf(item, plan))),
       format: formatOf(item),
       width: widthOf(item),
     }),
   );
   return [
+    ...unmergeSteps(merged),
     ...renames(plan),
-    ...textFormats(list, matches),
+    ...textFormats(list, matches, formats),
     ...(list.source.table ? [] : [toTable]),
     ...(hasPress ? [] : [press]),
     ...checks,

@@ -7,6 +7,7 @@ import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { nameKey } from '../../../core/shop/table.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
+import { isUnitsRow, unitToTell } from './unitsRow.js';
 import { usualHeading } from './usualHeadings.js';
 
 /** What a column of a list is taken for. */
@@ -51,7 +52,7 @@ export function matchColumns(
     const isWritten = field === undefined || String(written[at] ?? '') === heading;
     return { at, heading, field, rename: isWritten ? undefined : heading, guessed: false };
   });
-  return known.reduce<ColumnMatch[]>((matches, match) => {
+  const matches = known.reduce<ColumnMatch[]>((matches, match) => {
     const isDoubtful = doubtful.has(nameKey(match.heading));
     const isKnown = match.field !== undefined && !isDoubtful;
     if (isKnown || match.heading.trim() === '' || isNeverRead(match.heading)) return matches;
@@ -68,6 +69,16 @@ export function matchColumns(
       ? matches
       : matches.map((each) => (each.at === match.at ? matchedTo(each, field, true) : each));
   }, known);
+  const [first] = rows;
+  return isUnitsRow(first) ? matches.map((match) => withUnit(match, first?.[match.at], shop)) : matches;
+}
+
+/** A unit in the row below the headings is written into the heading, where the formulas read it. */
+function withUnit(match: ColumnMatch, cell: CellValue | undefined, { unit }: Shop): ColumnMatch {
+  const name = match.rename ?? match.heading.trim();
+  const told = unitToTell(cell, unit);
+  if (match.field === undefined || told === undefined || unitAtEnd.test(name)) return match;
+  return { ...match, rename: `${name} (${told})`, guessed: true };
 }
 
 /** The match with another field chosen for it. */

@@ -71,14 +71,27 @@ const titleRows = 3;
 function listStarts(cells: Grid, { top, left, bottom, right }: Box): number[] {
   const filled = (row: number) => filledRow(cells, row, left, right);
   const starts: number[] = [];
+  let own: readonly CellValue[] = [];
   for (let row = top; row <= bottom; row++) {
     if (!filled(row) || (row > top && filled(row - 1))) continue;
     const block = cells.slice(row, Math.min(row + titleRows, bottom + 1));
     const end = block.findIndex((_, at) => !filled(row + at));
-    const first = end < 0 ? block : block.slice(0, end);
-    if (first.some((each) => knownHeadings(each.slice(left, right + 1)) > 1)) starts.push(row);
+    const first = (end < 0 ? block : block.slice(0, end)).map((each) => each.slice(left, right + 1));
+    const headings = first.findIndex((each) => knownHeadings(each) > 1);
+    if (headings < 0 || (starts.length > 0 && isNextPage(first, headings, own))) continue;
+    starts.push(row);
+    own = first[headings] ?? [];
   }
   return starts;
+}
+
+const pageTitle = /^(?:page|sheet|seite|blatt|blad|pagina|página|feuille)\b/i;
+
+/** The same headings once more, below nothing but the number of a page: the list goes on. */
+function isNextPage(block: Grid, headings: number, own: readonly CellValue[]): boolean {
+  const titles = block.slice(0, headings).flatMap((row) => row.filter((cell) => !isBlank(cell)));
+  const isSame = block[headings]?.every((cell, at) => (cell ?? '') === (own[at] ?? ''));
+  return isSame === true && titles.every((cell) => pageTitle.test(String(cell)));
 }
 
 /** How many cells of a row are headings that a check reads. */

@@ -1,5 +1,6 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { Area } from '../../../workbook/area.js';
+import type { Arrangement } from '../../../workbook/reading.js';
 import type { ColumnMatch } from './columnMatch.js';
 import type { ListSource } from './listSource.js';
 import { headingSpan } from './listBounds.js';
@@ -17,6 +18,8 @@ export interface ListRead {
   rows: CellValue[][];
   /** The checks that stand beside it on the sheet. */
   checks?: SheetChecks;
+  /** What is merged and hidden in it. */
+  arrangement?: Arrangement;
 }
 
 /** The list that begins with a heading row of what was read; in plain cells, as wide as its headings. */

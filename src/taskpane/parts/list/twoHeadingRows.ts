@@ -1,6 +1,7 @@
 import { isBlank, plainText, type CellValue } from '../../../core/quantity/cellValue.js';
 import { readSection } from '../../../core/section/readSection.js';
 import { InputError } from '../../../core/inputError.js';
+import { isUnitsRow } from './unitsRow.js';
 import { fieldOf } from './columnMatch.js';
 import { usualHeading } from './usualHeadings.js';
 
@@ -31,6 +32,8 @@ export function twoHeadingRows(rows: readonly Row[], row: number): TwoHeadingRow
   for (const [upper, lower] of pairs) {
     const [over, under] = [rows[upper], rows[lower]];
     if (!over || !under || lower + 1 >= rows.length || !isHeadingRow(under) || !isHeadingRow(over)) continue;
+    // Units below the headings are read with them and stay a row of their own.
+    if (isUnitsRow(under)) continue;
     const headings = combined(over, under);
     const alone = Math.max(knownOf(over.map(textOf)), knownOf(under.map(textOf)));
     if (knownOf(headings) > alone && repeats(under.map(textOf), headings)) return { lower, headings };

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { type Area, overlap } from '../../../workbook/area.js';
 import type { Workbook } from '../../../workbook/port.js';
+import type { Arrangement } from '../../../workbook/reading.js';
 import type { ShopState } from '../../shared/shopState.js';
 import { useLatest } from '../../shared/useLatest.js';
 import { useWatch } from '../../shared/useShop.js';
@@ -17,6 +18,7 @@ export interface ListOnSheet {
   /** What the first rows show, where one of them is to be picked. */
   shown: string[][];
   checks: SheetChecks | undefined;
+  arrangement: Arrangement;
 }
 
 /** The lists of the workbook and the cells of the chosen one, read again when they change. */
@@ -47,7 +49,7 @@ export function useList(workbook: Workbook, shop: ShopState) {
   useWatch(workbook, (change) => {
     // Nothing is written by what was read before columns of the list were moved.
     if (change.kind === 'moved' && change.ours) setList(undefined);
-    if (change.kind === 'sheets' || change.kind === 'moved') read();
+    if (['sheets', 'moved', 'shown'].includes(change.kind)) read();
     else if (
       change.kind === 'cells' &&
       (!list?.area || change.areas.some((area) => overlaps(area, list.area)))
@@ -77,17 +79,23 @@ function chooseFrom(
   return { all, source };
 }
 
+const asUsual: Arrangement = { merged: [], hidden: [] };
+
 async function readList(workbook: Workbook, source: ListSource | undefined) {
-  if (!source) return { area: undefined, values: [], shown: [], checks: undefined };
+  if (!source) return { area: undefined, values: [], shown: [], checks: undefined, arrangement: asUsual };
   const { area } = source;
   const top = { ...area, rows: Math.min(area.rows, headingRowsTried) };
-  const [[held], [first]] = await Promise.all([
+  const [[held], [first], [arrangement]] = await Promise.all([
     workbook.read([area], ['values']),
     source.table ? [] : workbook.read([top], ['text']),
+    workbook.arrangement([area]),
   ]);
   const values = held?.values ?? [];
   const checks = source.table && (await readSheetChecks(workbook, area, values[0] ?? []));
-  return { area: held?.area, values, shown: first?.text ?? [], checks };
+  return {
+    ...{ area: held?.area, values, shown: first?.text ?? [], checks },
+    arrangement: arrangement ?? asUsual,
+  };
 }
 
 /** A change right of a list may be a new column of its table. */

@@ -18,14 +18,24 @@ export function describeSteps(steps: readonly Step[]): string[] {
     const [first] = alike;
     if (!first) return [];
     if (alike.length === 1) return [describeStep(first)];
+    if (first.kind === 'unmerge') return [describeApart(alike)];
     const same = sameValue(first);
     if (same !== undefined) return [describeTogether(alike, `become ${shownContent(same)}`)];
     return alike.length > fewAreas ? [describeTogether(alike, 'as listed below')] : alike.map(describeStep);
   });
 }
 
+function describeApart(steps: readonly Step[]): string {
+  const areas = steps.flatMap((step) => ('area' in step ? step.area : []));
+  const named = areas.slice(0, fewAreas).map((area, at) => (at === 0 ? where(area) : cellAddress(area)));
+  const more =
+    areas.length > fewAreas ? ` and ${counted(areas.length - fewAreas, 'more area', 'more areas')}` : '';
+  return `${named.join(', ')}${more}: no longer merged, each text stays in its first cell`;
+}
+
 /** Equal for steps that can be told together: the same value on one sheet, or single cells of one column. */
 function togetherKey(step: Step): string | undefined {
+  if (step.kind === 'unmerge') return JSON.stringify([step.area.sheet, 'unmerge']);
   if (step.kind !== 'cells' || step.contents === undefined) return undefined;
   const { sheet, column, rows, columns } = step.area;
   const same = sameValue(step);
@@ -61,6 +71,8 @@ function describeStep(step: Step): string {
       return `New table ${step.name} at ${where(step.area)}`;
     case 'name':
       return `The name ${step.name} for ${where(step.area)}`;
+    case 'unmerge':
+      return `${where(step.area)}: no longer merged, its text stays in the first cell`;
     case 'resize':
       return `Table ${step.table} becomes ${cellAddress(step.area)}`;
     case 'column': {

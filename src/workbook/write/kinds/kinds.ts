@@ -5,8 +5,9 @@ import { name } from './name.js';
 import { resize } from './resize.js';
 import { sheet } from './sheet.js';
 import { table } from './table.js';
+import { unmerge } from './unmerge.js';
 
-const kinds: { [K in Kind]: ActionKind<K> } = { cells, sheet, table, column, resize, name };
+const kinds: { [K in Kind]: ActionKind<K> } = { cells, sheet, table, column, resize, unmerge, name };
 
 /** What is known of steps and actions of a kind. */
 export function kindOf<K extends Kind>({ kind }: { kind: K }): ActionKind<K> {

@@ -1,9 +1,9 @@
-import { type Area, matrix, sameArea } from '../../area.js';
+import { type Area, matrix, overlap, sameArea } from '../../area.js';
 import type { Content } from '../../content.js';
 import type { Table } from '../../reading.js';
 import type { Step } from '../../step.js';
 import { WorkbookError } from '../../workbookError.js';
-import type { CellsAction } from '../../writeHost.js';
+import type { CellsAction, UnmergeAction } from '../../writeHost.js';
 
 type ColumnStep = Extract<Step, { kind: 'column' }>;
 
@@ -65,8 +65,8 @@ export class WidenedTables {
     for (const { table, inserted } of this.tables.values()) {
       const { row, rows, sheet, column, columns } = table.area;
       if (area.sheet !== sheet || area.row >= row + rows || row >= area.row + area.rows) continue;
-      const end = inserted.reduce((at, from) => (at >= from ? at + 1 : at), area.column + area.columns - 1);
-      const start = inserted.reduce((at, from) => (at >= from ? at + 1 : at), area.column);
+      const start = movedBy(inserted, area.column);
+      const end = movedBy(inserted, area.column + area.columns - 1);
       if (start === area.column && end === area.column + area.columns - 1) continue;
       const inside = area.row >= row && area.row + area.rows <= row + rows && end < column + columns;
       if (!beforeColumns || !inside || end - start !== area.columns - 1)
@@ -79,11 +79,28 @@ export class WidenedTables {
     return stands;
   }
 
+  /** Cells that were merged, with where they stand when all columns are there: new columns may stand between them. */
+  withSpan(action: UnmergeAction): UnmergeAction {
+    const { area } = action;
+    const widened = [...this.tables.values()].find(({ table }) => overlap(table.area, area));
+    if (!widened) return action;
+    const [first, last] = [area.column, area.column + area.columns - 1].map((column) =>
+      movedBy(widened.inserted, column),
+    ) as [number, number];
+    const standsAt = { ...area, column: first, columns: last - first + 1 };
+    return sameArea(standsAt, area) ? action : { ...action, standsAt };
+  }
+
   /** Cells with where they stand when all columns are there. */
   withPlace(action: CellsAction, place: { beforeColumns: boolean }): CellsAction {
     const standsAt = this.moved(action.area, place);
     return sameArea(standsAt, action.area) ? action : { ...action, standsAt };
   }
+}
+
+/** Where a column of the sheet goes when others are inserted, one after the other. */
+function movedBy(inserted: readonly number[], column: number): number {
+  return inserted.reduce((at, from) => (at >= from ? at + 1 : at), column);
 }
 
 const key = (name: string) => name.toLowerCase();

@@ -51,6 +51,22 @@ describe('The jobs of a list', () => {
     expect(job?.stocks).toEqual([{ lengthMm: 6096, price: 60, row: 1 }]);
   });
 
+  it('plan hidden rows and name them, or leave them out', () => {
+    const rows = [
+      ['A', 1, 'FB 1/4x4', 'A36', 10],
+      ['B', 2, 'FB 1/4x4', 'A36', 20],
+    ];
+    const list = { name: 'Parts', headings, rows, headingRow: 4, hidden: new Set([6]) };
+    const none = readStock([stockHead], inShop);
+    const planned = stockJobs([list], inShop, none);
+    expect(planned.hidden).toEqual([6]);
+    expect(planned.jobs[0]?.parts.map(({ mark }) => mark)).toEqual(['B', 'A']);
+    const without = stockJobs([list], inShop, none, { withoutHidden: true });
+    expect(without.hidden).toEqual([]);
+    expect(without.jobs[0]?.parts.map(({ mark }) => mark)).toEqual(['A']);
+    expect(without.left).toMatchObject([{ mark: 'B', why: { is: 'asked', kind: 'hidden' } }]);
+  });
+
   it('do not take the order of rows into account', () => {
     const rows: CellValue[][] = [
       ['A', 3, 'FB 1/4x4', 'A36', 30],

@@ -16,6 +16,7 @@ const list = (headings: string[], ...values: CellValue[][]): PartsList => ({
   headings,
   values,
   area: { sheet: 'Quote', row: 1, column: 0, rows: values.length, columns: headings.length },
+  hidden: [],
 });
 
 function contentsOf(of: PartsList, sheets: readonly string[] = []) {
