@@ -51,6 +51,7 @@ export default [
       headless: path.join(root, 'src/headless/index.ts'),
       metadata: path.join(root, 'src/functions/metadata/index.ts'),
       planner: path.join(root, 'src/headless/planner/plannerThread.ts'),
+      batch: path.join(root, 'src/headless/batch/batchThread.ts'),
     },
     experiments: { outputModule: true },
     externals: [externalPackages],

@@ -81,6 +81,7 @@ const built = [
   'highs.wasm',
   'headless.mjs',
   'planner.mjs',
+  'batch.mjs',
   'manifest.xml',
 ];
 

@@ -1,4 +1,5 @@
 // npm run --silent recalc -- IN.xlsx [OUT.xlsx] [--json]
+// npm run --silent recalc -- FILES and FOLDERS --out FOLDER [--jobs N] [--again] [--shop SHOP.xlsx] [--json]
 import { ensure } from './ensure.mjs';
 
 ensure();

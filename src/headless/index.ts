@@ -12,7 +12,7 @@ export { builtFunctions } from './functions/builtFunctions.js';
 export { writeFileWhole } from './files/writeFile.js';
 export { FormulaCalculator, type FormulaResult } from './recalculate/formulaCalculator.js';
 export { loadFunctions } from './functions/loadFunctions.js';
-export type { LoadedFunctions } from './functions/scriptHost.js';
+export type { LoadedFunction, LoadedFunctions } from './functions/scriptHost.js';
 export type { FunctionMetadata, FunctionsMetadata } from './functions/metadata.js';
 export type { InputChange } from './recalculate/changes.js';
 export { recalculateWorkbook, type RecalculateOptions } from './recalculate/recalculate.js';

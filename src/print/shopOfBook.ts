@@ -1,6 +1,6 @@
 import { InputError } from '../core/inputError.js';
-import type { CellValue } from '../core/quantity/cellValue.js';
-import { type Headings, readHeadings } from '../core/row/headings/readHeadings.js';
+import { type CellValue, isBlank } from '../core/quantity/cellValue.js';
+import { headingNames, type Headings, readHeadings } from '../core/row/headings/readHeadings.js';
 import { readShop, type Shop } from '../core/shop/readShop.js';
 import { isStockTable } from '../core/shop/readStock.js';
 import { type ShopRange, shopRanges } from '../core/shop/shopFormula.js';
@@ -64,6 +64,14 @@ export function headingsOf(names: readonly CellValue[]): Headings | undefined {
     () => readHeadings(names),
     () => undefined,
   );
+}
+
+/** The column of marks in a row of headings, with or without a section; undefined for another row. */
+export function markColumn(names: readonly CellValue[]): number | undefined {
+  const filled = names.filter((name) => !isBlank(name));
+  if (filled.length < 2 || !filled.every((name) => typeof name === 'string')) return undefined;
+  const at = headingNames(names).indexOf('Mark');
+  return at < 0 ? undefined : at;
 }
 
 /** What is read, or what is said where it is refused. */

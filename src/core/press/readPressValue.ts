@@ -9,6 +9,7 @@ import { readStress } from '../quantity/readStress.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { PressValue } from './press.js';
 import type { PressItem } from './item/pressItem.js';
+import { wordTable } from '../quantity/wordTable.js';
 
 /** Kinds whose cell is one of a few words: `none` is no limit there. */
 const isWord = new Set<PressItem['kind']>(['station', 'yesNo', 'legs', 'legPosition']);
@@ -133,7 +134,7 @@ function readLegPosition(cell: CellValue, argument: string): number {
 export const legPositions = ['down', 'up', 'both'] as const;
 
 const perTime = /\s*\/\s*(s|sec|min)\.?\s*$/i;
-const secondsOf: Record<string, number> = { s: 1, sec: 1, min: 60 };
+const secondsOf: Record<string, number> = wordTable({ s: 1, sec: 1, min: 60 });
 
 /** A length for each second, `1.2 in/s`, or for each minute, in mm/s. */
 function readSpeed(cell: CellValue, unitCell: CellValue, argument: string, unit: LengthUnit): number {

@@ -4,6 +4,7 @@ import { inchFraction } from './inchFraction.js';
 import { digitsValue, pointBeforeThree, refuseBothReadings } from './readNumber.js';
 import { tradeText } from './tradeText.js';
 import { type LengthUnit, mmPerFoot, mmPerInch } from './units.js';
+import { wordTable } from './wordTable.js';
 
 /**
  * A length as text says it: in mm when the text carries its unit, else a bare number. A point before three digits may
@@ -25,7 +26,7 @@ type Token = NumberToken | UnitToken | { kind: 'dash'; text: string };
 const longestText = 60;
 const tokenPattern =
   /(\d+\/\d+)|(\d{1,3}(?: \d{3})+(?![\d/.,]))|(\d[\d.,]*|\.\d+)|(mm|cm|[m"']|inches|inch|in\.?|feet|foot|ft\.?)|(-)| /y;
-const metricUnits: Record<string, number> = { mm: 1, cm: 10, m: 1000 };
+const metricUnits: Record<string, number> = wordTable({ mm: 1, cm: 10, m: 1000 });
 /** A dash with a space on one side stands where something else was typed: `10- 3/8`. */
 const loneSpaceAtDash = /\d- \d|\d -\d/;
 /** `03`: a digit or a point was lost; only inches behind feet are written so. */

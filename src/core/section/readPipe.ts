@@ -3,6 +3,7 @@ import { quoted } from '../quantity/cellValue.js';
 import { mmPerInch } from '../quantity/units.js';
 import { readTrailingLength, type SectionSource } from './dimension.js';
 import type { AnySection, SectionText } from './section.js';
+import { wordTable } from '../quantity/wordTable.js';
 
 type Weight = 'STD' | 'XS' | 'XXS';
 
@@ -44,11 +45,11 @@ const pipes: readonly PipeRow[] = [
 ];
 
 /** Up to these outside diameters a schedule is the wall of a weight. */
-const schedules: Readonly<Record<string, { weight: Weight; toOutsideIn: number }>> = {
+const schedules: Readonly<Record<string, { weight: Weight; toOutsideIn: number }>> = wordTable({
   40: { weight: 'STD', toOutsideIn: 10.75 },
   80: { weight: 'XS', toOutsideIn: 8.625 },
-};
-const weights: Readonly<Record<string, Weight>> = {
+});
+const weights: Readonly<Record<string, Weight>> = wordTable({
   ...{
     std: 'STD',
     standard: 'STD',
@@ -59,7 +60,7 @@ const weights: Readonly<Record<string, Weight>> = {
     'xx-strong': 'XXS',
   },
   ...{ xxs: 'XXS', xxh: 'XXS', 'extra strong': 'XS', 'xx strong': 'XXS', 'double extra strong': 'XXS' },
-};
+});
 const weightWords = Object.keys(weights)
   .sort((a, b) => b.length - a.length)
   .join('|');

@@ -9,6 +9,7 @@ import type { ForSection } from './bySection.js';
 import { type HandlingClass, readHandlingClasses } from './handlingClasses.js';
 import { between, oneOf, type Reader } from './settingReaders.js';
 import { defaultStockSettings, type StockSettings, stockSettingRows } from './stockSettings.js';
+import { wordTable } from '../quantity/wordTable.js';
 
 const setupAnswers = ['each row', 'shared over a run'] as const;
 const yesNo = ['yes', 'no'] as const;
@@ -75,13 +76,13 @@ export const inventedSettings = {
 };
 
 /** Units of mass that prices are given for, in kg. */
-export const massUnitPer: Record<string, number> = {
+export const massUnitPer: Record<string, number> = wordTable({
   kg: 1,
   t: 1000,
   lb: kilogramPerPound,
   cwt: 100 * kilogramPerPound,
   ton: 2000 * kilogramPerPound,
-};
+});
 const pricePer = /(?:\/|\bper)\s*(kg|t|lb|cwt|ton)$/i;
 
 /** A price of steel: `0.85 per lb`, `95 per cwt`, `1.60 per kg`; a bare number is per lb or per kg, by the shop's unit. */

@@ -10,6 +10,7 @@ import { massUnitPer } from './costSettings.js';
 import { gradeOfShop } from './gradeOfShop.js';
 import type { Shop } from './readShop.js';
 import { type Cells, nameKey, readTable, type Table } from './table.js';
+import { wordTable } from '../quantity/wordTable.js';
 
 /** Names that the Stock table may have; the second where the first is taken. */
 export const stockTableNames = ['Stock', 'ShopStock'] as const;
@@ -112,7 +113,7 @@ function stockLength(
 }
 
 const pricePer = /(?:\/|\bper)\s*(bar|ft|foot|m|kg|t|lb|cwt|ton)$/i;
-const mmOf: Record<string, number> = { ft: mmPerFoot, foot: mmPerFoot, m: 1000 };
+const mmOf: Record<string, number> = wordTable({ ft: mmPerFoot, foot: mmPerFoot, m: 1000 });
 const greatestPrice = 1e7;
 
 /** A price of a bar, or of its length or mass: `18.40`, `2.10 per ft`, `95 per cwt`. */

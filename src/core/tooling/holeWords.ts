@@ -1,8 +1,9 @@
 import { countWords } from '../quantity/readCount.js';
 import type { Hole } from './hole.js';
+import { wordTable } from '../quantity/wordTable.js';
 
 /** The words that name the shape of a hole, before or behind its size. */
-export const shapeWords: Readonly<Record<string, Hole['shape']>> = {
+export const shapeWords: Readonly<Record<string, Hole['shape']>> = wordTable({
   ...words('round', ['ø', 'dia', 'diam', 'diameter', 'round', 'rd', 'd']),
   ...words('square', ['sq', 'square', 'vkt', 'vierkant']),
   ...words('rectangle', ['rect', 'rectangle']),
@@ -19,7 +20,7 @@ export const shapeWords: Readonly<Record<string, Hole['shape']>> = {
     'obround',
   ]),
   ...words('slot', ['ll', 'langloch', 'langlöcher', 'trou oblong', 'colisos', 'coliso']),
-};
+});
 
 /** Words that say nothing of the size: `13/16 TYP`, `Ø22 THRU`, `Bohrung 22`. */
 export const fillers = [

@@ -1,7 +1,7 @@
 import type { Book } from '../../print/shopOfBook.js';
 import { cellKey, parseZone, type Zone } from '../../sheet/address.js';
 import { type CellValue, isCellError } from '../../sheet/cellValue.js';
-import { findName, sheetPosition } from '../../sheet/formula/scope.js';
+import { findName, type Scope, sheetPosition } from '../../sheet/formula/scope.js';
 import type { Table } from '../../sheet/table.js';
 import { unquotedSheet } from '../../sheet/names.js';
 import type { Calculated } from '../recalculate/calculate.js';
@@ -10,32 +10,37 @@ type Place = { sheet: number; zone: Zone };
 
 const stampName = 'ShopStamp';
 
+/** The cell that shows the shop's stamp; undefined where the workbook has none of that name. */
+export function stampPlace(scope: Scope): Place | undefined {
+  return placeOfName(scope, stampName);
+}
+
+function placeOfName(scope: Scope, name: string): Place | undefined {
+  const found = findName(scope, name, -1);
+  return found && placeOf(scope, found.text);
+}
+
+/** `Shop!$B$4` as a place. */
+function placeOf(scope: Scope, text: string, sheet = -1): Place | undefined {
+  const at = text.lastIndexOf('!');
+  const zone = parseZone(text.slice(at + 1).replaceAll('$', ''));
+  const position = at < 0 ? sheet : sheetPosition(scope, unquotedSheet(text.slice(0, at)));
+  return zone && position >= 0 ? { sheet: position, zone } : undefined;
+}
+
 /** A calculated workbook file as cards and stock plans read it. */
 export function bookOfFile({
   workbook,
   scope,
   grids,
 }: Pick<Calculated, 'workbook' | 'scope' | 'grids'>): Book {
-  const stamp = placeOfName(stampName);
+  const stamp = stampPlace(scope);
   const cellsAt = ({ sheet, zone: { top, bottom, left, right } }: Place): CellValue[][] =>
     Array.from({ length: bottom - top + 1 }, (_, down) =>
       Array.from({ length: right - left + 1 }, (__, across) =>
         plain(grids[sheet]?.value(top + down, left + across) ?? null),
       ),
     );
-
-  function placeOfName(name: string): Place | undefined {
-    const found = findName(scope, name, -1);
-    return found && placeOf(found.text);
-  }
-
-  /** `Shop!$B$4` as a place. */
-  function placeOf(text: string, sheet = -1): Place | undefined {
-    const at = text.lastIndexOf('!');
-    const zone = parseZone(text.slice(at + 1).replaceAll('$', ''));
-    const position = at < 0 ? sheet : sheetPosition(scope, unquotedSheet(text.slice(0, at)));
-    return zone && position >= 0 ? { sheet: position, zone } : undefined;
-  }
 
   return {
     stampFormula: stamp && formulaAt(stamp),
@@ -46,8 +51,9 @@ export function bookOfFile({
       }
       const place =
         range.kind === 'name'
-          ? placeOfName(range.name)
+          ? placeOfName(scope, range.name)
           : placeOf(
+              scope,
               range.address,
               range.sheet === undefined ? stamp?.sheet : sheetPosition(scope, range.sheet),
             );

@@ -1,3 +1,5 @@
+import type { OpenWorker } from '../batch/batchThreads.js';
+
 /** Where a command writes and which functions it uses; tests give their own. */
 export interface CommandSetting {
   out: (text: string) => void;
@@ -6,6 +8,8 @@ export interface CommandSetting {
   progress?: ((text: string) => void) | undefined;
   /** The folder of the built functions. */
   folder?: string;
+  /** Works on the files of a batch; in threads where not said. */
+  openWorker?: OpenWorker;
   /** What stands on standard input; undefined when nothing waits there. */
   input: () => Promise<string | undefined>;
 }

@@ -6,9 +6,12 @@ import { builtFunctions } from '../functions/builtFunctions.js';
 import { recalculateWorkbook } from '../recalculate/recalculate.js';
 import type { RecalcReport } from '../recalculate/report.js';
 import { standard, wrongCall, type CommandSetting } from './output.js';
+import { type BatchCall, recalcBatch } from './recalcBatch.js';
 import { checkTarget, listed, writeTarget } from './target.js';
 
-const usage = 'Usage: npm run --silent recalc -- IN.xlsx [OUT.xlsx] [--json]\n';
+const usage =
+  'Usage: npm run --silent recalc -- IN.xlsx [OUT.xlsx] [--json]\n' +
+  '       npm run --silent recalc -- FILES and FOLDERS --out FOLDER [--jobs N] [--again] [--shop SHOP.xlsx] [--json]\n';
 
 interface Call {
   source: string;
@@ -23,6 +26,7 @@ export async function recalc(argv: string[], setting: CommandSetting = standard)
     setting.err(`${call}\n${usage}`);
     return 2;
   }
+  if ('files' in call) return recalcBatch(call, setting);
   try {
     const bytes = await readWorkbookFile(call.source);
     await checkTarget(call.source, call.target);
@@ -43,20 +47,38 @@ export async function recalc(argv: string[], setting: CommandSetting = standard)
   }
 }
 
-function readCall(argv: string[]): Call | string {
+function readCall(argv: string[]): Call | BatchCall | string {
   try {
+    const flag = { type: 'boolean', default: false } as const;
+    const text = { type: 'string' } as const;
     const { values, positionals } = parseArgs({
       args: argv,
-      options: { json: { type: 'boolean' } },
+      options: { json: flag, again: flag, out: text, jobs: text, shop: text },
       allowPositionals: true,
     });
     const [source, target] = positionals;
+    const { json, out, again, shop } = values;
     if (source === undefined) return 'Which workbook? Name the file to recalculate.';
-    if (positionals.length > 2) return 'Name one workbook to recalculate, and at most one file to write.';
-    return { source, target: target ?? beside(source), json: values.json ?? false };
+    if (out === undefined) {
+      if (again || values.jobs !== undefined || shop !== undefined)
+        return 'Where to? --jobs, --again and --shop need --out with a folder for the results.';
+      if (positionals.length > 2)
+        return 'Name one workbook and at most one file to write, or a folder for the results with --out.';
+      return { source, target: target ?? beside(source), json };
+    }
+    const jobs = jobsOf(values.jobs ?? '1');
+    if (jobs === undefined) return `--jobs takes a number from 1 to ${mostJobs}, not ${values.jobs ?? ''}.`;
+    return { files: positionals, out, jobs, again, shop, json };
   } catch (error) {
     return wrongCall(error);
   }
+}
+
+const mostJobs = 64;
+
+function jobsOf(text: string): number | undefined {
+  const jobs = /^\d{1,2}$/.test(text) ? Number(text) : 0;
+  return jobs >= 1 && jobs <= mostJobs ? jobs : undefined;
 }
 
 /** `quote.xlsx` becomes `quote.recalculated.xlsx`, in the same folder. */

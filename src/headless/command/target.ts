@@ -19,6 +19,8 @@ export async function checkTarget(source: string, target: string): Promise<void>
 const reasons: Record<string, string> = {
   ENOENT: 'its folder does not exist',
   ENOTDIR: 'its folder is a file',
+  EEXIST: 'its folder is a file',
+  ELOOP: 'its folder is a link to itself',
   ENOSPC: 'the disk is full',
   EDQUOT: 'there is no room left for you on the disk',
   EROFS: 'the disk can only be read',
@@ -42,10 +44,14 @@ export async function writeTarget(source: string, target: string, bytes: Uint8Ar
     const { file, mode } = await placeOf(source, typedPath(target));
     await writeFileWhole(file, bytes, mode);
   } catch (error) {
-    const { code = '', message } = error as NodeJS.ErrnoException;
-    const why = reasons[code] ?? (code || message);
-    throw new WorkbookRefused(`${target} cannot be written: ${why}.`);
+    throw cannotBeWritten(target, error);
   }
+}
+
+/** What the system says of a file that it does not let be written, in one sentence. */
+export function cannotBeWritten(target: string, error: unknown): WorkbookRefused {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return new WorkbookRefused(`${target} cannot be written: ${reasons[code] ?? (code || message)}.`);
 }
 
 const most = 20;

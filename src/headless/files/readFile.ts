@@ -9,9 +9,15 @@ const reasons: Record<string, string> = {
   EACCES: 'may not be read',
   EPERM: 'may not be read',
   EISDIR: 'is a folder',
+  ENOTDIR: 'does not exist: its folder is a file',
+  ELOOP: 'is a link to itself',
+  ENAMETOOLONG: 'does not exist: its name is too long',
+  EIO: 'cannot be read: the disk reports an error',
+  EBUSY: 'cannot be read: another program holds it open',
+  EMFILE: 'cannot be read: too many files are open',
 };
 
-const commands = new Set(['recalc', 'calc', 'cards']);
+const commands = new Set(['recalc', 'calc', 'cards', 'stock']);
 
 /** Where a path typed by the user leads: npm runs commands in the project folder, people type elsewhere. */
 export function typedPath(file: string): string {
@@ -36,8 +42,12 @@ export async function readWorkbookFile(file: string): Promise<Uint8Array> {
       await handle.close();
     }
   } catch (error) {
-    if (error instanceof WorkbookRefused) throw error;
-    const { code = '', message } = error as NodeJS.ErrnoException;
-    throw new WorkbookRefused(`${file} ${reasons[code] ?? `cannot be read (${code || message})`}.`);
+    throw error instanceof WorkbookRefused ? error : cannotBeRead(file, error);
   }
+}
+
+/** What the system says of a file that it does not let be read, in one sentence. */
+export function cannotBeRead(file: string, error: unknown): WorkbookRefused {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return new WorkbookRefused(`${file} ${reasons[code] ?? `cannot be read (${code || message})`}.`);
 }

@@ -20,7 +20,7 @@ export async function recalculateWorkbook(
   bytes: Uint8Array,
   functions: LoadedFunctions,
   options: RecalculateOptions = {},
-): Promise<{ bytes: Uint8Array; report: RecalcReport }> {
+): Promise<{ bytes: Uint8Array; report: RecalcReport; calculated: Calculated }> {
   const times = [performance.now()];
   const workbook = openWorkbook(bytes, nodeCodec);
   times.push(performance.now());
@@ -42,7 +42,7 @@ export async function recalculateWorkbook(
     write: write - calculate,
     total: write - start,
   };
-  return { bytes: written, report: { ...report, milliseconds } };
+  return { bytes: written, report: { ...report, milliseconds }, calculated };
 }
 
 /** The cells whose stored value or spill range differs from the file's. */

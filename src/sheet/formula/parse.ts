@@ -194,7 +194,10 @@ class Parser {
       const { kind } = this.tokens.take();
       if (kind === 'closeArray') return { kind: 'array', rows };
       if (kind === 'rowSeparator') rows.push([]);
-      else if (kind !== 'separator') this.tokens.stop();
+      else if (kind !== 'separator') {
+        this.tokens.back();
+        this.tokens.stop();
+      }
     }
   }
 

@@ -1,4 +1,6 @@
-const wordOf: Readonly<Record<string, string>> = {
+import { wordTable } from '../../quantity/wordTable.js';
+
+const wordOf: Readonly<Record<string, string>> = wordTable({
   ...{ lang: 'long', langer: 'long', langen: 'long', lange: 'long', groß: 'long', großer: 'long' },
   ...{ kurz: 'short', kurzer: 'short', kurzen: 'short', kort: 'short', korte: 'short' },
   ...{
@@ -11,7 +13,7 @@ const wordOf: Readonly<Record<string, string>> = {
     gurt: 'flange',
   },
   ...{ beide: 'both', beiden: 'both', 'both legs': 'both', ll: 'long', sl: 'short' },
-};
+});
 const noun = / ?\b(?:legs?|schenkel|been|poot)\b\.? ?/i;
 
 /** The leg alone, in the words of the core: `long` of `long leg` and `langer Schenkel`, `4` of `4 leg` and `leg 4`. */

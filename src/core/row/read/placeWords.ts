@@ -3,6 +3,7 @@ import { quoted } from '../../quantity/cellValue.js';
 import { tradeText } from '../../quantity/tradeText.js';
 import type { PartEnd, PartSide } from '../job/rowJob.js';
 import { cellWords, type CellWords } from './cellWords.js';
+import { wordTable } from '../../quantity/wordTable.js';
 
 export type PlaceNoun = 'corner' | 'end' | 'edge';
 type Every = 'all' | 'both' | 'each';
@@ -26,7 +27,7 @@ export interface PlaceWords {
 /** An end or a long edge that a distance is taken from. */
 export type PlaceReference = PartEnd | PartSide;
 
-export const endWords: Record<string, PartEnd> = {
+export const endWords: Record<string, PartEnd> = wordTable({
   left: 'left',
   l: 'left',
   lh: 'left',
@@ -35,8 +36,8 @@ export const endWords: Record<string, PartEnd> = {
   rh: 'right',
   links: 'left',
   rechts: 'right',
-};
-export const sideWords: Record<string, PartSide> = {
+});
+export const sideWords: Record<string, PartSide> = wordTable({
   bottom: 'bottom',
   btm: 'bottom',
   bot: 'bottom',
@@ -47,28 +48,28 @@ export const sideWords: Record<string, PartSide> = {
   toe: 'toe',
   ...{ unten: 'bottom', onder: 'bottom', oben: 'top', boven: 'top' },
   ...{ ferse: 'heel', hiel: 'heel', teen: 'toe' },
-};
-const nounWords: Record<string, PlaceNoun> = {
+});
+const nounWords: Record<string, PlaceNoun> = wordTable({
   corner: 'corner',
   corners: 'corner',
   end: 'end',
   ends: 'end',
   edge: 'edge',
   edges: 'edge',
-};
-const cornerWords: Record<string, [PartSide, PartEnd]> = {
+});
+const cornerWords: Record<string, [PartSide, PartEnd]> = wordTable({
   bl: ['bottom', 'left'],
   br: ['bottom', 'right'],
   tl: ['top', 'left'],
   tr: ['top', 'right'],
-};
-const everyWords: Record<string, Every> = {
+});
+const everyWords: Record<string, Every> = wordTable({
   all: 'all',
   four: 'all',
   both: 'both',
   each: 'each',
   every: 'each',
-};
+});
 const faceWords = new Set(['leg', 'long', 'short', 'web', 'flange']);
 const fillers = new Set(['at', 'the', 'of', 'on', 'from', 'to', 'side', 'sides', 'hand', 'typ']);
 const reference = /^(?:the )?([a-z]+)(?: (?:end|edge|side))?$/;

@@ -5,16 +5,17 @@ import { tradeText } from '../../quantity/tradeText.js';
 import type { Headings } from '../headings/readHeadings.js';
 import type { PartEnd } from '../job/rowJob.js';
 import type { RowReader } from '../headings/rowReader.js';
+import { wordTable } from '../../quantity/wordTable.js';
 
 /** The miter at each end, in rad from square; undefined where the row gives none that can be read. */
 export type Miters = Partial<Record<PartEnd, number>>;
 
 const greatestMiterDegree = 60;
 const allowed = 'Write left 45, both 45, or 45/30 for left and right.';
-const endOf: Record<string, PartEnd> = {
+const endOf: Record<string, PartEnd> = wordTable({
   ...{ left: 'left', l: 'left', lh: 'left', links: 'left', li: 'left' },
   ...{ right: 'right', r: 'right', rh: 'right', rechts: 'right', re: 'right' },
-};
+});
 const both = String.raw`both(?: ends)?|each(?: end)?|ea|b\.?e\.?|beide(?:n enden|rseits|rzijds)?|beidseitig|2 ?x`;
 const bothFirst = new RegExp(`^(?:${both}) ?(\\d.*)$`);
 const bothLast = new RegExp(`^(\\d[^a-z]*?) ?(?:deg )?(?:${both})$`);

@@ -3,8 +3,9 @@ import { quoted } from '../../quantity/cellValue.js';
 import type { HoleGroup, PartSide } from '../job/rowJob.js';
 import { cellWords, longestCell } from './cellWords.js';
 import { endWords, type PlaceReference, sideWords } from './placeWords.js';
+import { wordTable } from '../../quantity/wordTable.js';
 
-const knownWords: Record<string, PlaceReference> = { ...endWords, ...sideWords };
+const knownWords: Record<string, PlaceReference> = wordTable({ ...endWords, ...sideWords });
 const fillers = new Set(['from', 'the', 'at', 'of', 'end', 'edge', 'side', 'hand', 'typ', 'typical']);
 const bothEnds = /\b(?:each|every|both|per|ea)\b/i;
 

@@ -6,12 +6,13 @@ import { bearingPiles, miscellaneousBeams, standardBeams } from './otherBeams.js
 import { taperedBeams } from './taperedBeams.js';
 import { universalBeams } from './universalBeams.js';
 import { wideFlanges } from './wideFlanges.js';
+import { wordTable } from '../../quantity/wordTable.js';
 
 const steelKgPerMm3 = 7850e-9;
 /** What four fillets of radius 1 add to the corners between web and flanges. */
 const fourFillets = 4 - Math.PI;
 /** The families that tees are cut from, and what their tees are called. */
-const teesOf: Readonly<Record<string, string>> = { W: 'WT', S: 'ST', M: 'MT' };
+const teesOf: Readonly<Record<string, string>> = wordTable({ W: 'WT', S: 'ST', M: 'MT' });
 
 /** Lighter beams of that family have no tees in the table, lb/ft. */
 const leastTeeOfM = 4.1;
