@@ -1,6 +1,6 @@
 import { MAX_COLUMNS } from '../address.js';
 import { writtenCorner } from './corner.js';
-import { reachOf, type Away, type Reach } from './moves.js';
+import { notAway, reachOf, type Away, type Reach } from './moves.js';
 import type { Formula } from './nodes.js';
 import { parseFormula, type Place } from './parse.js';
 import { readPieces } from './pieces.js';
@@ -22,7 +22,8 @@ export interface PlacedFormula {
 }
 
 interface Pattern extends FormulaForm {
-  pieces: readonly Piece[];
+  /** Its text in pieces; made when another text is compared with it. */
+  pieces: readonly Piece[] | undefined;
   reach: Reach;
 }
 
@@ -32,15 +33,23 @@ interface Piece {
   row: number | undefined;
 }
 
+interface Column {
+  forms: Pattern[];
+  /** How many more texts of the column were read than were known. */
+  misses: number;
+}
+
 /** So many forms are kept for a column; more than a few in turns are rare. */
 const mostOfColumn = 8;
+/** A column whose texts are of no form that comes again is not compared any more. */
+const mostMisses = 50;
 
 /**
  * Formulas of a workbook, each form read once: down a column, texts differ by the rows they name. A text is compared with
  * the forms of its column, and only a new one is read.
  */
 export class FormulaForms {
-  private readonly columns = new Map<number, Pattern[]>();
+  private readonly columns = new Map<number, Column>();
   /** How many texts were read. */
   parses = 0;
 
@@ -50,17 +59,20 @@ export class FormulaForms {
     const { sheet, shift } = place;
     const [row, column] = [place.row - shift.rows, place.column - shift.columns];
     const key = sheet * MAX_COLUMNS + column;
-    const known = this.columns.get(key) ?? [];
-    if (known.length === 0) this.columns.set(key, known);
-    const at = known.findIndex((form) => matches(form, text, row) && reaches(form, place));
-    const form = known[at] ?? this.pattern(text, { ...place, row, column, shift: noShift }, place);
-    if (!form) return { form: { formula: this.parse(text, place), text, row, column }, away: noAway };
-    if (at !== 0) {
-      if (at > 0) known.splice(at, 1);
-      known.unshift(form);
-      if (known.length > mostOfColumn) known.pop();
-    }
+    const known = this.columns.get(key) ?? { forms: [], misses: 0 };
+    this.columns.set(key, known);
+    if (known.misses > mostMisses) return this.alone(text, place);
+    const at = known.forms.findIndex((form) => reaches(form, place) && matches(form, text, row));
+    known.misses += at < 0 ? 1 : -1;
+    const form = known.forms[at] ?? this.pattern(text, { ...place, row, column, shift: noShift });
+    if (at !== 0) keepFirst(known.forms, at, form);
+    if (!reaches(form, place)) return this.alone(text, place);
     return { form, away: { down: place.row - form.row, right: place.column - form.column } };
+  }
+
+  private alone(text: string, place: Place): PlacedFormula {
+    const { row, column } = place;
+    return { form: { formula: this.parse(text, place), text, row, column }, away: notAway };
   }
 
   private parse(text: string, place: Place): Formula {
@@ -68,45 +80,36 @@ export class FormulaForms {
     return parseFormula(text, place, this.scope);
   }
 
-  /** The form of a text as the cell has it that the text is written for; undefined where other cells cannot share it. */
-  private pattern(text: string, home: Place, place: Place): Pattern | undefined {
+  /** The form of a text, as the cell has it that the text is written for. */
+  private pattern(text: string, home: Place): Pattern {
     const formula = this.parse(text, home);
-    if (formula.alone) return isSamePlace(home, place) ? only(formula, text, home) : undefined;
-    const { pieces, rows } = piecesOf(text, home.row);
-    if (rows !== formula.movingRows) return isSamePlace(home, place) ? only(formula, text, home) : undefined;
     const spills = formula.spills.map(({ row, column, moves }) => ({
       zone: { top: row, bottom: row, left: column, right: column },
       moves,
     }));
-    const { row, column } = home;
-    const form = { formula, text, row, column, pieces, reach: reachOf([...formula.references, ...spills]) };
-    return reaches(form, place) ? form : undefined;
+    const reach = formula.alone ? nowhere : reachOf([...formula.references, ...spills]);
+    return { formula, text, row: home.row, column: home.column, pieces: undefined, reach };
   }
 }
 
+function keepFirst(forms: Pattern[], at: number, form: Pattern): void {
+  if (at > 0) forms.splice(at, 1);
+  forms.unshift(form);
+  if (forms.length > mostOfColumn) forms.pop();
+}
+
 const noShift = { rows: 0, columns: 0 };
-const noAway = { down: 0, right: 0 };
 const nowhere: Reach = { up: 0, down: 0, left: 0, right: 0 };
-
-const isSamePlace = (a: Place, b: Place): boolean => a.row === b.row && a.column === b.column;
-
-/** A formula that only its own cell has. */
-const only = (formula: Formula, text: string, { row, column }: Place): Pattern => ({
-  ...{ formula, text, row, column },
-  pieces: [{ text, row: undefined }],
-  reach: nowhere,
-});
 
 function reaches({ row, column, reach }: Pattern, place: Place): boolean {
   const [down, right] = [place.row - row, place.column - column];
   return down >= -reach.up && down <= reach.down && right >= -reach.left && right <= reach.right;
 }
 
-/** A text between the numbers of the rows that move. */
-function piecesOf(text: string, home: number): { pieces: Piece[]; rows: number } {
+/** A text between the numbers of the rows that move; nothing matches where they are not those that were read. */
+function piecesOf({ text, row: home, formula }: FormulaForm): Piece[] {
   const pieces: Piece[] = [];
   let before = '';
-  let rows = 0;
   const put = (word: string) => {
     const { row, fixedRow } = writtenCorner(word);
     if (row === undefined || fixedRow !== '') before += word;
@@ -115,7 +118,6 @@ function piecesOf(text: string, home: number): { pieces: Piece[]; rows: number }
       // Zeros before a number are compared as they are written.
       pieces.push({ text: before + word.slice(0, word.length - digits.length), row: row - home });
       before = '';
-      rows++;
     }
   };
   for (const piece of readPieces(text)) {
@@ -129,13 +131,17 @@ function piecesOf(text: string, home: number): { pieces: Piece[]; rows: number }
       }
     }
   }
-  return { pieces: [...pieces, { text: before, row: undefined }], rows };
+  return pieces.length === formula.movingRows ? [...pieces, { text: before, row: undefined }] : [];
 }
 
 /** Whether a text in a row has the form of a pattern. */
-function matches({ pieces }: Pattern, text: string, home: number): boolean {
+function matches(form: Pattern, text: string, home: number): boolean {
+  const { formula, row } = form;
+  if (home === row || formula.movingRows === 0) return text === form.text;
+  if (text === form.text || text[0] !== form.text[0]) return false;
+  form.pieces ??= piecesOf(form);
   let at = 0;
-  for (const piece of pieces) {
+  for (const piece of form.pieces) {
     if (!text.startsWith(piece.text, at)) return false;
     at += piece.text.length;
     if (piece.row === undefined) return at === text.length;

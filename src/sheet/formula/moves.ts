@@ -24,8 +24,16 @@ export function movesBetween(a: Corner, b: Corner): Moves | undefined {
   if (!a.movesRow && !b.movesRow && !a.movesColumn && !b.movesColumn) return undefined;
   const [top, bottom] = inOrder(a.row, a.movesRow, b.row, b.movesRow);
   const [left, right] = inOrder(a.column, a.movesColumn, b.column, b.movesColumn);
-  return { top, bottom, left, right };
+  return allMoves[Number(top) + 2 * Number(bottom) + 4 * Number(left) + 8 * Number(right)];
 }
+
+/** Each once: a formula may have thousands of references. */
+const allMoves: readonly Moves[] = Array.from({ length: 16 }, (_, sides) => ({
+  top: (sides & 1) !== 0,
+  bottom: (sides & 2) !== 0,
+  left: (sides & 4) !== 0,
+  right: (sides & 8) !== 0,
+}));
 
 /** Whether the first and the last of two move. */
 function inOrder(a = 0, aMoves: boolean, b = 0, bMoves: boolean): [boolean, boolean] {

@@ -40,7 +40,7 @@ export class ReferenceReader {
   /** The reference to everything a cell's formula spilled. */
   spillOf(node: Node & { kind: 'reference' }): Node {
     const { sheet, zone, moves } = node;
-    const spill = { sheet, row: zone.top, column: zone.left, ...(moves && { moves }) };
+    const spill = { sheet, row: zone.top, column: zone.left, moves };
     this.formula.spills.push(spill);
     return { kind: 'spill', ...spill };
   }
@@ -51,9 +51,8 @@ export class ReferenceReader {
   }
 
   private refer(sheet: number, zone: Zone, moves: Moves | undefined): Node {
-    const reference = { sheet, zone, ...(moves && { moves }) };
-    this.formula.references.push(reference);
-    return { kind: 'reference', ...reference };
+    this.formula.references.push({ sheet, zone, moves });
+    return { kind: 'reference', sheet, zone, moves };
   }
 
   /** What hangs on where the cell stands can be something else in the next one. */
@@ -140,7 +139,8 @@ export class ReferenceReader {
       this.formula.dynamic = true;
       this.cannot('It uses a defined name that is relative to the cell.');
     }
-    if (!inName) for (const corner of new Set([first, last])) if (corner.movesRow) this.formula.movingRows++;
+    if (!inName && first.movesRow) this.formula.movingRows++;
+    if (!inName && last !== first && last.movesRow) this.formula.movingRows++;
     const zone = zoneBetween(first, last);
     return zone ? this.refer(sheet, zone, inName ? undefined : moves) : this.here(refError);
   }
