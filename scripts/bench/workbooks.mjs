@@ -1,64 +1,108 @@
-// Two workbooks with the same parts and the same six numbers in every row: one by our functions, one by native
-// formulas as an estimator would write them by hand.
-import { strToU8, zipSync } from 'fflate';
+// The workbooks that are measured: six numbers a row by our functions and by native formulas, a parts list checked row by
+// row, and one checked as a whole. No row is like another.
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { root } from '../ensure.mjs';
+import { cell, SharedStrings, workbook } from './package.mjs';
+import { headings, parts } from './parts.mjs';
+import { inches, randomSource } from './random.mjs';
 
-const header = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
-const main = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
-const relationships = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-const packageRelationships = 'http://schemas.openxmlformats.org/package/2006/relationships';
-const contentTypes = 'http://schemas.openxmlformats.org/package/2006/content-types';
+const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+const row = (number, contents, strings) =>
+  `<row r="${number}">${contents.map((content, at) => cell(`${letters[at]}${number}`, content, strings)).join('')}</row>`;
 
-const holes = [9 / 16, 11 / 16, 13 / 16, 15 / 16, 1 + 1 / 16];
-const thicknesses = [1 / 4, 5 / 16, 3 / 8, 1 / 2];
-const widths = [2, 2.5, 3, 4, 6];
-const bolts = [1 / 2, 5 / 8, 3 / 4, 7 / 8, 1];
-
-/** Column letters of the inputs: hole, thickness, width, bolt, length; then the six formulas. */
-const ours = [
-  (row) => `_xldudf_TONROW_PUNCHFORCE(A${row},B${row},"A36")`,
-  (row) => `_xldudf_TONROW_SHEARFORCE("FB "&amp;B${row}&amp;"x"&amp;C${row},"A36","in",4)`,
-  (row) => `_xldudf_TONROW_HOLEMIN(B${row},"A36")`,
-  (row) => `_xldudf_TONROW_DIECLEARANCE(B${row},"A36")`,
-  (row) => `_xldudf_TONROW_EDGEMIN(D${row},"in","rolled")`,
-  (row) => `_xldudf_TONROW_SECTIONMASS("FB "&amp;B${row}&amp;"x"&amp;C${row},E${row})`,
+/** The columns hole, thickness, width, bolt, length; then the six formulas. */
+const ours = (row) => [
+  `_xldudf_TONROW_PUNCHFORCE(A${row},B${row},"A36")`,
+  `_xldudf_TONROW_SHEARFORCE("FB "&B${row}&"x"&C${row},"A36","in",4)`,
+  `_xldudf_TONROW_HOLEMIN(B${row},"A36")`,
+  `_xldudf_TONROW_DIECLEARANCE(B${row},"A36")`,
+  `_xldudf_TONROW_EDGEMIN(D${row},"in","rolled")`,
+  `_xldudf_TONROW_SECTIONMASS("FB "&B${row}&"x"&C${row},E${row})`,
 ];
 const engaged = (row) => `B${row}/TAN(RADIANS(4))`;
-const native = [
-  (row) => `PI()*A${row}*B${row}*60/2`,
-  (row) =>
-    `IF(C${row}&gt;=${engaged(row)},60*B${row}^2/(2*TAN(RADIANS(4))),60*C${row}*(B${row}-C${row}*TAN(RADIANS(4))/2))/2`,
-  (row) => `MAX(B${row},4*60*B${row}/240)`,
-  (row) => `IF(B${row}&lt;=0.125,1/64,IF(B${row}&lt;=0.5,1/32,1/16))`,
-  (row) =>
-    `IF(D${row}&lt;=0.5,0.75,IF(D${row}&lt;=0.625,0.875,IF(D${row}&lt;=0.75,1,IF(D${row}&lt;=0.875,1.125,1.25))))`,
-  (row) => `B${row}*C${row}*E${row}*0.283599`,
+const native = (row) => [
+  `PI()*A${row}*B${row}*60/2`,
+  `IF(C${row}>=${engaged(row)},60*B${row}^2/(2*TAN(RADIANS(4))),60*C${row}*(B${row}-C${row}*TAN(RADIANS(4))/2))/2`,
+  `MAX(B${row},4*60*B${row}/240)`,
+  `IF(B${row}<=0.125,1/64,IF(B${row}<=0.5,1/32,1/16))`,
+  `IF(D${row}<=0.5,0.75,IF(D${row}<=0.625,0.875,IF(D${row}<=0.75,1,IF(D${row}<=0.875,1.125,1.25))))`,
+  `B${row}*C${row}*E${row}*(7850*0.0254^3/0.45359237)`,
 ];
 
-function sheet(rows, formulas) {
-  const parts = [`${header}<worksheet xmlns="${main}"><sheetData>`];
-  for (let row = 1; row <= rows; row++) {
-    const pick = (list, step) => list[(row * step) % list.length];
-    const inputs = [pick(holes, 1), pick(thicknesses, 3), pick(widths, 7), pick(bolts, 2), 6 + (row % 90)];
-    parts.push(`<row r="${row}">`);
-    inputs.forEach((value, at) => parts.push(`<c r="${'ABCDE'[at]}${row}"><v>${value}</v></c>`));
-    formulas.forEach((formula, at) => parts.push(`<c r="${'FGHIJK'[at]}${row}"><f>${formula(row)}</f></c>`));
-    parts.push('</row>');
-  }
-  parts.push('</sheetData></worksheet>');
-  return parts.join('');
+/** Rows of five inputs and six formulas; inputs as numbers, or as the texts a shop types. */
+function sixNumbers(rows, formulas, asText) {
+  const strings = new SharedStrings();
+  const { whole, pick } = randomSource(rows);
+  const shown = (parts, of) => (asText ? inches(parts, of) : parts / of);
+  const lines = Array.from({ length: rows }, (_, at) => {
+    const inputs = [
+      shown(whole(20, 96), 64),
+      shown(whole(8, 64), 64),
+      shown(whole(16, 192), 16),
+      shown(pick([4, 5, 6, 7, 8]), 8),
+      shown(whole(64, 3840), 16),
+    ];
+    const contents = [...inputs, ...formulas(at + 1).map((formula) => ({ formula }))];
+    return row(at + 1, contents, strings);
+  });
+  return workbook([{ name: 'Parts', rows: lines }], strings);
 }
 
-function workbook(rows, formulas) {
-  const files = {
-    '[Content_Types].xml': `${header}<Types xmlns="${contentTypes}"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Override PartName="/xl/workbook.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"/><Override PartName="/xl/worksheets/sheet1.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml"/></Types>`,
-    '_rels/.rels': `${header}<Relationships xmlns="${packageRelationships}"><Relationship Id="rId1" Type="${relationships}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
-    'xl/workbook.xml': `${header}<workbook xmlns="${main}" xmlns:r="${relationships}"><sheets><sheet name="Parts" sheetId="1" r:id="rId1"/></sheets></workbook>`,
-    'xl/_rels/workbook.xml.rels': `${header}<Relationships xmlns="${packageRelationships}"><Relationship Id="rId1" Type="${relationships}/worksheet" Target="worksheets/sheet1.xml"/></Relationships>`,
-    'xl/worksheets/sheet1.xml': sheet(rows, formulas),
-  };
-  const packed = Object.entries(files).map(([name, text]) => [name, [strToU8(text), { level: 1 }]]);
-  return zipSync(Object.fromEntries(packed));
+export const oursWorkbook = (rows) => sixNumbers(rows, ours, false);
+export const textWorkbook = (rows) => sixNumbers(rows, ours, true);
+export const nativeWorkbook = (rows) => sixNumbers(rows, native, false);
+
+/** The cells of a table of the example's shop. */
+const example = (name) =>
+  readFileSync(path.join(root, 'examples', 'quote', `${name}.tsv`), 'utf8')
+    .trimEnd()
+    .split('\n')
+    .map((line) => line.split('\t'));
+
+/** The sheet of the shop: presses and tools of the example, and the stamp in its first cell. */
+function shopSheet(strings) {
+  const tables = [example('presses'), example('tools')];
+  const [presses, tools] = tables.map((table, at) => {
+    const top = at === 0 ? 3 : 5 + tables[0].length;
+    const right = letters[Math.max(...table.map((cells) => cells.length)) - 1];
+    return { table, top, range: `A${top}:${right}${top + table.length - 1}` };
+  });
+  const stamp = { formula: `_xldudf_TONROW_SHOP(${presses.range},${tools.range})` };
+  const rows = [
+    row(1, [stamp], strings),
+    ...[presses, tools].flatMap(({ table, top }) =>
+      table.map((cells, at) => row(top + at, cells.map(typed), strings)),
+    ),
+  ];
+  return { name: 'Shop', rows };
 }
 
-export const oursWorkbook = (rows) => workbook(rows, ours);
-export const nativeWorkbook = (rows) => workbook(rows, native);
+const typed = (text) => (/^\d+(?:\.\d+)?$/.test(text) ? Number(text) : text);
+
+/** A parts list on a sheet of its own with formulas in each row, and in the first one. */
+function checkedList(rows, { inRow = () => [], inFirst = () => [] }) {
+  const strings = new SharedStrings();
+  const first = row(1, [...headings, ...inFirst(rows + 1)], strings);
+  const lines = parts(rows).map((cells, at) => row(at + 2, [...cells, ...inRow(at + 2)], strings));
+  const sheets = [{ name: 'Parts', rows: [first, ...lines] }, shopSheet(strings)];
+  return workbook(sheets, strings, { ShopStamp: 'Shop!$A$1' });
+}
+
+const last = letters[headings.length - 1];
+const items = ['verdict', 'use', 'note', 'force'];
+
+export const rowCheckWorkbook = (rows) =>
+  checkedList(rows, {
+    inRow: (row) =>
+      items.map((item) => ({
+        formula: `_xldudf_TONROW_ROWCHECK($A$1:$${last}$1,A${row}:${last}${row},ShopStamp,"${item}")`,
+      })),
+  });
+
+export const listCheckWorkbook = (rows) =>
+  checkedList(rows, {
+    inFirst: (end) => [
+      { formula: `_xldudf_TONROW_LISTCHECK(A1:${last}${end},ShopStamp,"verdict, use, note")`, array: true },
+    ],
+  });

@@ -14,7 +14,7 @@ export class PartCells {
 
   constructor(private readonly sheet: XmlElement) {
     this.data = sheet.made('sheetData');
-    this.rows = numbered(this.data, (row) => Number(row.attribute('r') ?? NaN) - 1);
+    this.rows = numbered(this.data, 'row', (row) => Number(row.attribute('r') ?? NaN) - 1);
   }
 
   row(at: number): XmlElement {
@@ -37,7 +37,7 @@ export class PartCells {
   private cellsOf(line: XmlElement): Numbered[] {
     const known = this.cells.get(line);
     if (known) return known;
-    const cells = numbered(line, (cell) => parseCell(cell.attribute('r') ?? '')?.column ?? NaN);
+    const cells = numbered(line, 'c', (cell) => parseCell(cell.attribute('r') ?? '')?.column ?? NaN);
     this.cells.set(line, cells);
     return cells;
   }
@@ -64,10 +64,11 @@ export class PartCells {
   }
 }
 
-/** Elements by their number; one without a number follows the one before it. */
-function numbered(parent: XmlElement, numberOf: (element: XmlElement) => number): Numbered[] {
+/** Elements of a name by their number; one without a number follows the one before it. */
+function numbered(parent: XmlElement, name: string, numberOf: (element: XmlElement) => number): Numbered[] {
   let last = -1;
-  return parent.children.map((element) => {
+  const elements = parent.children.filter((element) => element.name === name);
+  return elements.map((element) => {
     const own = numberOf(element);
     last = Number.isNaN(own) ? last + 1 : own;
     return { at: last, element };
@@ -89,7 +90,7 @@ function placed(list: Numbered[], at: number, parent: XmlElement, text: string):
   const place = placeOf(list, at);
   const next = list[place];
   if (next?.at === at) return next.element;
-  const element = parent.insert(text, next?.element);
+  const element = parent.insert(text, next?.element ?? parent.child('extLst'));
   list.splice(place, 0, { at, element });
   return element;
 }

@@ -1,5 +1,6 @@
-import { cellKey, type Zone } from '../sheet/address.js';
+import type { Zone } from '../sheet/address.js';
 import type { StoredValue } from '../sheet/cellValue.js';
+import type { CellIndex } from './cellIndex.js';
 import { refuseWorkbook } from './refusal/refusal.js';
 
 /** A formula as a worksheet stores it. */
@@ -32,7 +33,7 @@ export interface Worksheet {
   values: StoredValue[];
   formulas: (StoredFormula | undefined)[];
   /** Cell key to position in the arrays. */
-  index: Map<number, number>;
+  index: CellIndex;
   merged: Zone[];
   /** Rows that are hidden, by hand or by a filter. */
   hiddenRows: Set<number>;
@@ -51,9 +52,8 @@ export function addCell(
   value: StoredValue,
   formula: StoredFormula | undefined,
 ): void {
-  const key = cellKey(row, column);
-  if (sheet.index.has(key)) refuseWorkbook('The file is damaged: a sheet holds the same cell twice.');
-  sheet.index.set(key, sheet.rows.length);
+  if (!sheet.index.add(row, column))
+    refuseWorkbook('The file is damaged: a sheet holds the same cell twice.');
   sheet.rows.push(row);
   sheet.columns.push(column);
   sheet.starts.push(start);

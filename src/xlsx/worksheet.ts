@@ -1,6 +1,7 @@
 import type { StoredFormula, Worksheet } from './storedCells.js';
 import { parseCell, parseZone } from '../sheet/address.js';
 import { refuseWorkbook } from './refusal/refusal.js';
+import { CellIndex } from './cellIndex.js';
 import { readCell, type CellContext } from './cell.js';
 import { XmlReader } from './xml/reader.js';
 
@@ -30,15 +31,16 @@ export function scanWorksheet(xml: string, context: CellContext): Worksheet {
 }
 
 function emptyWorksheet(xml: string): Worksheet {
+  const [rows, columns]: [number[], number[]] = [[], []];
   return {
     xml,
-    rows: [],
-    columns: [],
+    rows,
+    columns,
     starts: [],
     ends: [],
     values: [],
     formulas: [],
-    index: new Map(),
+    index: new CellIndex(rows, columns),
     merged: [],
     hiddenRows: new Set(),
     height: 0,

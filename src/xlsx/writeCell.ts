@@ -23,7 +23,7 @@ export function writeCell(
   isNew: boolean,
 ): void {
   const isText = replacesFormula && formula === undefined && !isNew;
-  const { type, content } = stored(value, isText ? 'inlineStr' : 'str');
+  const { type, content } = storedContent(value, isText ? 'inlineStr' : 'str');
   cell.keep(({ name }) => name !== 'v' && name !== 'is' && !(name === 'f' && replacesFormula));
   cell.set({ t: type });
   const range = ref && zoneAddress(ref);
@@ -35,7 +35,7 @@ export function writeCell(
 }
 
 /** The `t` attribute and the value element for a value; strings of formulas are `str`. */
-function stored(
+export function storedContent(
   value: StoredValue,
   textType: 'str' | 'inlineStr',
 ): { type: string | undefined; content: string | undefined } {

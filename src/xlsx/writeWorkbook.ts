@@ -11,7 +11,7 @@ import { writeArchive } from './zip/writeArchive.js';
  */
 export function writeWorkbook(
   workbook: Workbook,
-  changes: Map<Sheet, CellChange[]>,
+  changes: Map<Sheet, Iterable<CellChange>>,
   { calculateOnOpening = false } = {},
 ): Uint8Array {
   const parts = new Map<string, Uint8Array>();
@@ -24,7 +24,7 @@ export function writeWorkbook(
   for (const [sheet, cells] of changes) {
     const entry = workbook.package.entry(sheet.part);
     if (!sheet.cells || !entry) continue;
-    const xml = patchSheet(sheet.cells.xml, cells);
+    const xml = patchSheet(sheet.cells, cells);
     if (xml !== sheet.cells.xml) parts.set(entry.name, workbook.package.codec.toBytes(xml));
   }
   return writeArchive(workbook.package.archive, { replaced: parts }, workbook.package.codec);

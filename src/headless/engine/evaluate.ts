@@ -1,4 +1,5 @@
 import type { Zone } from '../../sheet/address.js';
+import { cellSeen, zoneSeen } from '../../sheet/formula/moves.js';
 import type { Node } from '../../sheet/formula/nodes.js';
 import { argumentAt, takesRange } from './arguments.js';
 import { newSearchCaches, type Engine, type SearchCaches } from './engine.js';
@@ -72,14 +73,11 @@ export class Evaluator {
       case 'missing':
         return { value: null };
       case 'reference':
-        return this.reference(node.sheet, node.zone, setting, asRange);
-      case 'spill':
-        return this.reference(
-          node.sheet,
-          this.values.spillZone(node.sheet, node.row, node.column),
-          setting,
-          asRange,
-        );
+        return this.reference(node.sheet, zoneSeen(node, setting.away), setting, asRange);
+      case 'spill': {
+        const { row, column } = cellSeen(node, setting.away);
+        return this.reference(node.sheet, this.values.spillZone(node.sheet, row, column), setting, asRange);
+      }
       case 'intersection':
         return this.intersection(node.operand, setting);
       case 'binary':
@@ -139,8 +137,10 @@ export class Evaluator {
   }
 
   private intersection(operand: Node, setting: Setting): Operand {
-    if (operand.kind === 'reference')
-      return this.reference(operand.sheet, operand.zone, { ...setting, plain: true }, false);
+    if (operand.kind === 'reference') {
+      const zone = zoneSeen(operand, setting.away);
+      return this.reference(operand.sheet, zone, { ...setting, plain: true }, false);
+    }
     return topLeft(this.value(operand, setting, false));
   }
 
@@ -179,7 +179,7 @@ export class Evaluator {
 
   private subtotal([code, ...references]: Node[], setting: Setting): Operand {
     const read = this.value(code ?? { kind: 'missing' }, setting, false);
-    const { summary, columns } = readSubtotal(topLeft(read), references, this.values);
+    const { summary, columns } = readSubtotal(topLeft(read), references, this.values, setting.away);
     return this.engine.call(summary, columns, this.caches, this.work);
   }
 }

@@ -1,3 +1,5 @@
+import type { Away } from '../../sheet/formula/moves.js';
+
 /** Where and how a formula is evaluated. */
 export interface Setting {
   sheet: number;
@@ -7,4 +9,6 @@ export interface Setting {
   plain: boolean;
   /** The formula is one of ours; others are not evaluated where they need that crossing. */
   ours: boolean;
+  /** From the cell its formula was read for. */
+  away: Away;
 }

@@ -1,3 +1,4 @@
+import { type Away, zoneSeen } from '../../sheet/formula/moves.js';
 import type { Node } from '../../sheet/formula/nodes.js';
 import { CannotCompute, isErrorCode, type Matrix, type Scalar, type Values } from './values.js';
 
@@ -26,18 +27,19 @@ export interface Subtotal {
  * with the codes from 101. Whether a row is hidden by hand or by a filter is not told apart, so the
  * lower codes are not evaluated over hidden rows.
  */
-export function readSubtotal(code: Scalar, references: Node[], values: Values): Subtotal {
+export function readSubtotal(code: Scalar, references: Node[], values: Values, away: Away): Subtotal {
   const number = typeof code.value === 'number' ? Math.trunc(code.value) : 0;
   const summary = summaries[(number > 100 ? number - 100 : number) - 1];
   if (!summary || isErrorCode(code.value))
     throw new CannotCompute('It uses SUBTOTAL in a way that is not evaluated here.');
-  return { summary, columns: references.map((node) => counted(node, number > 100, values)) };
+  return { summary, columns: references.map((node) => counted(node, number > 100, values, away)) };
 }
 
-function counted(node: Node, skipsHidden: boolean, values: Values): Matrix {
+function counted(node: Node, skipsHidden: boolean, values: Values, away: Away): Matrix {
   if (node.kind !== 'reference')
     throw new CannotCompute('It uses SUBTOTAL over something that is no reference.');
-  const { sheet, zone } = node;
+  const { sheet } = node;
+  const zone = zoneSeen(node, away);
   const kept: Scalar[] = [];
   values.range(sheet, zone).forEach((cells, column) => {
     cells.forEach((scalar, row) => {

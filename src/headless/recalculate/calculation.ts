@@ -167,6 +167,7 @@ const setting = (cell: FormulaCell): Setting => ({
   column: cell.column,
   plain: cell.stored.kind === 'plain',
   ours: cell.formula.ours,
+  away: cell.away,
 });
 
 const holdsZone = (outer: Zone, inner: Zone) =>

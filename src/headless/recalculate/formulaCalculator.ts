@@ -3,6 +3,7 @@ import type { Workbook } from '../../xlsx/workbook.js';
 import { CannotCompute, isMatrix, Waiting, type Operand } from '../engine/values.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
 import type { Formula } from '../../sheet/formula/nodes.js';
+import { notAway } from '../../sheet/formula/moves.js';
 import { newWork } from '../../sheet/formula/scope.js';
 import { parseFormula } from '../../sheet/formula/parse.js';
 import type { LoadedFunctions } from '../functions/scriptHost.js';
@@ -60,7 +61,7 @@ export class FormulaCalculator {
     );
     const why = whyNot(formula);
     if (why) return why;
-    const setting = { ...place, plain: false, ours: true };
+    const setting = { ...place, plain: false, ours: true, away: notAway };
     for (;;) {
       try {
         return toResult(this.calculated.evaluator.evaluate(formula.node, setting));

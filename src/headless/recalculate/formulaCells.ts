@@ -2,7 +2,8 @@ import type { Workbook } from '../../xlsx/workbook.js';
 import { cellKey } from '../../sheet/address.js';
 import type { StoredFormula } from '../../xlsx/storedCells.js';
 import type { Formula } from '../../sheet/formula/nodes.js';
-import { parseFormula } from '../../sheet/formula/parse.js';
+import { type FormulaForm, FormulaForms } from '../../sheet/formula/forms.js';
+import { type Away, notAway } from '../../sheet/formula/moves.js';
 import type { Scope } from '../../sheet/formula/scope.js';
 import { whyPinned } from './pins.js';
 
@@ -15,7 +16,9 @@ export interface FormulaCell {
   row: number;
   column: number;
   stored: StoredFormula;
+  /** Shared by all cells of its form; its references are seen from some way `away`. */
   formula: Formula;
+  away: Away;
   /** Why it keeps its value whatever happens; undefined when it can be evaluated. */
   pin: string | undefined;
   /** The caller replaced its content with a value. */
@@ -30,6 +33,8 @@ export function readFormulaCells(
   isReplaced: (sheet: number, key: number) => boolean,
 ): FormulaCell[] {
   const cells: FormulaCell[] = [];
+  const forms = new FormulaForms(scope);
+  const pinOf = pinner(workbook, supported);
   workbook.sheets.forEach(({ cells: file }, sheet) => {
     file?.formulas.forEach((stored, i) => {
       if (!stored) return;
@@ -37,14 +42,35 @@ export function readFormulaCells(
       const column = file.columns[i] as number;
       if (isReplaced(sheet, cellKey(row, column))) return;
       const shift = { rows: row - stored.baseRow, columns: column - stored.baseColumn };
-      const formula = parseFormula(stored.text, { sheet, row, column, shift }, scope);
+      const { form, away } = forms.read(stored.text, { sheet, row, column, shift });
+      const { formula } = form;
       // Without a text of its own, what a formula reads is not known.
       if (stored.text === '') formula.dynamic = true;
-      const pin = whyPinned(formula, stored, workbook, supported);
-      cells.push({ sheet, row, column, stored, formula, pin, replaced: false });
+      shareText(stored, form);
+      cells.push({ sheet, row, column, stored, formula, away, pin: pinOf(formula, stored), replaced: false });
     });
   });
   return cells;
+}
+
+/** A text that was compared with that of its form need not be kept. */
+function shareText(stored: StoredFormula, { text, row, column }: FormulaForm): void {
+  stored.text = text;
+  stored.baseRow = row;
+  stored.baseColumn = column;
+}
+
+/** Why formulas are pinned; told once for each form of those that hold one value. */
+function pinner(
+  workbook: CalculatedWorkbook,
+  supported: ReadonlySet<string>,
+): (formula: Formula, stored: StoredFormula) => string | undefined {
+  const known = new Map<Formula, string | undefined>();
+  return (formula, stored) => {
+    if (stored.kind !== 'plain') return whyPinned(formula, stored, workbook, supported);
+    if (!known.has(formula)) known.set(formula, whyPinned(formula, stored, workbook, supported));
+    return known.get(formula);
+  };
 }
 
 /** A cell that holds a value the caller gave it. */
@@ -62,7 +88,10 @@ export function replacedCell(sheet: number, row: number, column: number): Formul
       ours: false,
       unsupported: undefined,
       dynamic: false,
+      alone: true,
+      movingRows: 0,
     },
+    away: notAway,
     pin: undefined,
     replaced: true,
   };

@@ -1,4 +1,5 @@
 import { zoneSize, type Zone } from '../../sheet/address.js';
+import { cellSeen, zoneSeen } from '../../sheet/formula/moves.js';
 import { refuseWorkbook } from '../../xlsx/refusal/refusal.js';
 import type { FormulaCell } from './formulaCells.js';
 import type { FormulaIndex } from './formulaIndex.js';
@@ -45,13 +46,16 @@ export class Graph {
     return this.named.get(node);
   }
 
-  private readsOf({ formula }: FormulaCell, nodes: number[]): void {
-    for (const { sheet, zone } of formula.references) {
+  private readsOf({ formula, away }: FormulaCell, nodes: number[]): void {
+    for (const reference of formula.references) {
+      const { sheet } = reference;
+      const zone = zoneSeen(reference, away);
       if (zoneSize(zone) > small) nodes.push(this.rangeNode(sheet, zone));
       else this.eachOwner(sheet, zone, nodes);
     }
-    for (const { sheet, row, column } of formula.spills) {
-      const id = this.formulaIndex.of(sheet, row, column);
+    for (const spill of formula.spills) {
+      const { row, column } = cellSeen(spill, away);
+      const id = this.formulaIndex.of(spill.sheet, row, column);
       if (id !== undefined) nodes.push(id);
     }
   }

@@ -1,13 +1,13 @@
 import { openWorkbook, type Sheet } from '../../xlsx/workbook.js';
 import { sameStored } from '../../sheet/cellValue.js';
-import { sameZone } from '../../sheet/address.js';
+import { cellKey, sameZone } from '../../sheet/address.js';
 import { writeWorkbook } from '../../xlsx/writeWorkbook.js';
 import type { CellChange } from '../../xlsx/writeCell.js';
 import { nodeCodec } from '../files/nodeCodec.js';
 import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { calculateWorkbook, type Calculated } from './calculate.js';
 import { placeChanges, type InputChange } from './changes.js';
-import type { FormulaCell } from './formulaCells.js';
+import type { SheetGrid } from './sheetGrid.js';
 import { makeReport, type RecalcReport } from './report.js';
 
 export interface RecalculateOptions {
@@ -46,42 +46,37 @@ export async function recalculateWorkbook(
 }
 
 /** The cells whose stored value or spill range differs from the file's. */
-function cellChanges({ workbook, cells, grids, zones }: Calculated): Map<Sheet, CellChange[]> {
-  const replaced = new Set(cells.filter((cell) => cell.replaced).map(place));
-  const refs = new Map<string, CellChange['ref']>();
-  cells.forEach((cell, id) => {
+function cellChanges({ workbook, cells, grids, zones }: Calculated): Map<Sheet, Iterable<CellChange>> {
+  const special = new Map<number, Map<number, Pick<CellChange, 'ref' | 'replacesFormula'>>>();
+  cells.forEach(({ sheet, row, column, stored, replaced }, id) => {
     const zone = zones[id];
-    if (cell.stored.kind === 'dynamic' && zone && cell.stored.ref && !sameZone(zone, cell.stored.ref)) {
-      refs.set(place(cell), zone);
-    }
+    const isMoved = stored.kind === 'dynamic' && zone && stored.ref && !sameZone(zone, stored.ref);
+    if (!isMoved && !replaced) return;
+    const ofSheet = special.get(sheet) ?? new Map<number, Pick<CellChange, 'ref' | 'replacesFormula'>>();
+    special.set(sheet, ofSheet);
+    ofSheet.set(cellKey(row, column), {
+      ...(isMoved && { ref: zone }),
+      ...(replaced && { replacesFormula: true }),
+    });
   });
-  const changes = new Map<Sheet, CellChange[]>();
+  const changes = new Map<Sheet, Iterable<CellChange>>();
   workbook.sheets.forEach((sheet, position) => {
     const grid = grids[position];
-    if (!grid) return;
-    const list: CellChange[] = [];
-    const add = (row: number, column: number, value: CellChange['value'], changed: boolean) => {
-      if (!changed && refs.size === 0) return;
-      const key = place({ sheet: position, row, column });
-      const ref = refs.get(key);
-      if (!changed && !ref) return;
-      list.push({
-        row,
-        column,
-        value,
-        ...(ref && { ref }),
-        ...(replaced.has(key) && { replacesFormula: true }),
-      });
-    };
-    const { rows, columns, values } = grid.file;
-    grid.now.forEach((value, i) => {
-      add(rows[i] as number, columns[i] as number, value, !sameStored(value, values[i] ?? null));
-    });
-    for (const [row, column, value] of grid.extraCells()) add(row, column, value, true);
-    if (list.length > 0) changes.set(sheet, list);
+    if (grid) changes.set(sheet, changesOf(grid, special.get(position)));
   });
   return changes;
 }
 
-const place = ({ sheet, row, column }: Pick<FormulaCell, 'sheet' | 'row' | 'column'>) =>
-  `${sheet}:${row}:${column}`;
+function* changesOf(
+  grid: SheetGrid,
+  special: ReadonlyMap<number, Pick<CellChange, 'ref' | 'replacesFormula'>> | undefined,
+): Generator<CellChange> {
+  const { rows, columns, values } = grid.file;
+  for (let i = 0; i < values.length; i++) {
+    const [row, column, value] = [rows[i] as number, columns[i] as number, grid.now[i] ?? null];
+    const more = special?.get(cellKey(row, column));
+    const isSame = sameStored(value, values[i] ?? null);
+    if (!isSame || more?.ref) yield { row, column, value, ...more };
+  }
+  for (const [row, column, value] of grid.extraCells()) yield { row, column, value };
+}

@@ -17,14 +17,14 @@ export class SheetGrid {
   }
 
   fileValue(row: number, column: number): StoredValue {
-    const i = this.file.index.get(cellKey(row, column));
+    const i = this.file.index.at(row, column);
     return i === undefined ? null : (this.file.values[i] as StoredValue);
   }
 
   value(row: number, column: number): StoredValue {
-    const key = cellKey(row, column);
-    const i = this.file.index.get(key);
-    return i === undefined ? (this.extra.get(key) ?? null) : (this.now[i] as StoredValue);
+    const i = this.file.index.at(row, column);
+    if (i !== undefined) return this.now[i] as StoredValue;
+    return this.extra.size === 0 ? null : (this.extra.get(cellKey(row, column)) ?? null);
   }
 
   /** One past the last row and column used. */
@@ -32,14 +32,15 @@ export class SheetGrid {
     return { height: this.height, width: this.width };
   }
 
-  /** The cells the file does not have, with their values. */
+  /** The cells the file does not have, with their values, row by row. */
   *extraCells(): Generator<[number, number, StoredValue]> {
-    for (const [key, value] of this.extra) yield [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS, value];
+    for (const key of Float64Array.from(this.extra.keys()).sort())
+      yield [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS, this.extra.get(key) ?? null];
   }
 
   set(row: number, column: number, value: StoredValue): void {
+    const i = this.file.index.at(row, column);
     const key = cellKey(row, column);
-    const i = this.file.index.get(key);
     if (i !== undefined) this.now[i] = value;
     else if (value !== null || this.extra.has(key)) {
       this.extra.set(key, value);

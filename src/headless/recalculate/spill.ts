@@ -85,7 +85,7 @@ function blockedBy(
     for (let column = zone.left; column <= zone.right; column++) {
       if (row === cell.row && column === cell.column) continue;
       const key = cellKey(row, column);
-      if (!owned(key) && isOccupied(grid, row, column, key)) {
+      if (!owned(key) && isOccupied(grid, row, column)) {
         return `The result needs ${zoneAddress(zone)}, but ${zoneAddress({ top: row, bottom: row, left: column, right: column })} is in use.`;
       }
     }
@@ -93,8 +93,8 @@ function blockedBy(
   return undefined;
 }
 
-function isOccupied(grid: SheetGrid, row: number, column: number, key: number): boolean {
-  const i = grid.file.index.get(key);
+function isOccupied(grid: SheetGrid, row: number, column: number): boolean {
+  const i = grid.file.index.at(row, column);
   return grid.value(row, column) !== null || (i !== undefined && grid.file.formulas[i] !== undefined);
 }
 

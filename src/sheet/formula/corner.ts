@@ -10,8 +10,9 @@ export interface Shift {
 export interface Corner {
   row: number | undefined;
   column: number | undefined;
-  /** It moves with the cell the formula stands in. */
-  relative: boolean;
+  /** Its row, or its column, moves with the cell the formula stands in. */
+  movesRow: boolean;
+  movesColumn: boolean;
 }
 
 const DOLLAR = 36;
@@ -44,7 +45,8 @@ export function readCorner(word: string, shift: Shift): Corner | undefined {
   return {
     row: hasRow ? row - 1 + (fixedRow ? 0 : shift.rows) : undefined,
     column: hasColumn ? column - 1 + (fixedColumn ? 0 : shift.columns) : undefined,
-    relative: (hasColumn && !fixedColumn) || (hasRow && !fixedRow),
+    movesRow: hasRow && !fixedRow,
+    movesColumn: hasColumn && !fixedColumn,
   };
 }
 

@@ -41,6 +41,8 @@ export function parseFormula(text: string, place: Place, scope: Scope): Formula 
     ours: false,
     unsupported: undefined,
     dynamic: false,
+    alone: false,
+    movingRows: 0,
   };
   const { rows, columns } = place.shift;
   const isShared = rows !== 0 || columns !== 0;
@@ -94,6 +96,7 @@ class Parser {
       this.formula.unsupported ??= error.message;
       // What follows was not read, so it may depend on anything.
       this.formula.dynamic = true;
+      this.formula.alone = true;
     }
   }
 

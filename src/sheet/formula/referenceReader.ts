@@ -6,6 +6,7 @@ import { FormulaSyntaxError, type Token } from './tokens.js';
 import type { Formula, Node } from './nodes.js';
 import { findName, sheetPosition, spendWork, type Scope } from './scope.js';
 import { readCorner, zoneBetween, type Corner, type Shift } from './corner.js';
+import { movesBetween, type Moves } from './moves.js';
 
 /** Where a formula stands. */
 export interface Place {
@@ -38,7 +39,8 @@ export class ReferenceReader {
 
   /** The reference to everything a cell's formula spilled. */
   spillOf(node: Node & { kind: 'reference' }): Node {
-    const spill = { sheet: node.sheet, row: node.zone.top, column: node.zone.left };
+    const { sheet, zone, moves } = node;
+    const spill = { sheet, row: zone.top, column: zone.left, moves };
     this.formula.spills.push(spill);
     return { kind: 'spill', ...spill };
   }
@@ -48,9 +50,15 @@ export class ReferenceReader {
     return refError;
   }
 
-  private refer(sheet: number, zone: Zone): Node {
-    this.formula.references.push({ sheet, zone });
-    return { kind: 'reference', sheet, zone };
+  private refer(sheet: number, zone: Zone, moves: Moves | undefined): Node {
+    this.formula.references.push({ sheet, zone, moves });
+    return { kind: 'reference', sheet, zone, moves };
+  }
+
+  /** What hangs on where the cell stands can be something else in the next one. */
+  private here(node: Node): Node {
+    this.formula.alone = true;
+    return node;
   }
 
   private onSheets(prefix: string, take: () => Token, peek: () => Token): Node {
@@ -79,7 +87,7 @@ export class ReferenceReader {
     if (node.kind === 'reference') {
       this.formula.references.pop();
       for (let sheet = Math.min(from, to); sheet <= Math.max(from, to); sheet++) {
-        if (sheet >= 0) this.refer(sheet, node.zone);
+        if (sheet >= 0) this.refer(sheet, node.zone, node.moves);
       }
     }
     return this.cannot('It reads one reference across several sheets.');
@@ -125,12 +133,16 @@ export class ReferenceReader {
   }
 
   private zone(first: Corner, last: Corner, sheet: number): Node {
-    if (this.place.inName && (first.relative || last.relative)) {
+    const moves = movesBetween(first, last);
+    const { inName } = this.place;
+    if (inName && moves) {
       this.formula.dynamic = true;
       this.cannot('It uses a defined name that is relative to the cell.');
     }
+    if (!inName && first.movesRow) this.formula.movingRows++;
+    if (!inName && last !== first && last.movesRow) this.formula.movingRows++;
     const zone = zoneBetween(first, last);
-    return zone ? this.refer(sheet, zone) : refError;
+    return zone ? this.refer(sheet, zone, inName ? undefined : moves) : this.here(refError);
   }
 
   private named(name: string, sheet: number, qualified: boolean): Node {
@@ -146,6 +158,7 @@ export class ReferenceReader {
 
   private tableHere(): Table | undefined {
     const { sheet, row, column } = this.place;
+    this.formula.alone = true;
     spendWork(this.scope, this.scope.tables.size);
     for (const table of this.scope.tables.values()) {
       if (table.sheet === sheet && zoneHolds(table.zone, row, column)) return table;
@@ -158,10 +171,16 @@ export class ReferenceReader {
     const reference = parseStructured(bracket.slice(1, -1));
     if (!reference) return this.cannot(`Its reference ${table.name}${bracket} cannot be read.`);
     const zone = resolveStructured(table, reference, this.place.row);
-    if (!zone) {
-      const thisRow = reference.items.includes('#THIS ROW');
-      return thisRow ? { kind: 'error', code: '#VALUE!' } : refError;
-    }
-    return this.refer(table.sheet, zone);
+    const thisRow = reference.items.includes('#THIS ROW');
+    if (!zone) return thisRow ? this.here({ kind: 'error', code: '#VALUE!' }) : refError;
+    // With other rows beside its own, what it spans hangs on which of them come first.
+    if (thisRow && reference.items.length > 1) this.formula.alone = true;
+    return this.refer(table.sheet, zone, thisRow ? withinTable(table) : undefined);
   }
 }
+
+/** The row of the cell, as long as it is one of the table's. */
+const withinTable = ({ zone, headerRows, totalsRows }: Table): Moves => ({
+  ...{ top: true, bottom: true, left: false, right: false },
+  rows: { first: zone.top + headerRows, last: zone.bottom - totalsRows },
+});
