@@ -64,7 +64,7 @@ export async function tried(
 }
 
 async function withPatience(result: Promise<unknown>): Promise<unknown> {
-  let timer: NodeJS.Timeout | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   const late = new Promise<undefined>((resolve) => (timer = setTimeout(resolve, patienceMs)));
   try {
     return await Promise.race([result, late]);
