@@ -71,7 +71,7 @@ export function headingsDrawing(): Drawing {
     height: 236,
     shapes: [
       word(plate.left, 36, 'A plate', true),
-      word(endOfAngle.left, 36, 'An angle: its end, and the leg the holes are in', true),
+      word(endOfAngle.left, 36, 'An angle: its end, and the leg with the holes', true),
       outline(plate),
       outline(angle),
       { kind: 'line', path: `M${angle.left} ${angle.top + endOfAngle.thick}h${angle.wide}`, line: 'hidden' },

@@ -17,9 +17,9 @@ export type Step =
   | { kind: 'sheet'; name: string }
   /**
    * Makes cells a table; the first row of the area has the headings. `headings`: what that row then holds, so that
-   * the same plan can add columns.
+   * the same plan can add columns. `keepsLook`: its cells have a look of their own, which the table leaves as it is.
    */
-  | { kind: 'table'; name: string; area: Area; headings?: readonly string[] }
+  | { kind: 'table'; name: string; area: Area; headings?: readonly string[]; keepsLook?: true }
   /** Adds a column beside another, or at the right end; the cells below the heading follow. */
   | {
       kind: 'column';

@@ -47,7 +47,7 @@ export type AllSeen<L extends readonly Look[]> = { [At in keyof L]: Seen<L[At]> 
 export type Planned =
   | CellsAction
   | { kind: 'sheet'; name: string }
-  | { kind: 'table'; name: string; area: Area }
+  | { kind: 'table'; name: string; area: Area; keepsLook?: true }
   /**
    * A column without contents; position counts from 0 inside the table, which has the area just before. `seen`: the
    * table when planned, undefined for one that the plan makes.

@@ -41,7 +41,30 @@ export function addColumn(
       `The table "${name}" did not take the column "${heading}".`,
     );
   const { content } = constantContent(heading, undefined);
-  dispatch('UPDATE_CELL', { sheetId, row: zone.top, col: zone.left + position, content, format: '' });
+  const col = zone.left + position;
+  dispatch('UPDATE_CELL', { sheetId, row: zone.top, col, content, format: '' });
+  takeBorders(
+    { sheetId, col, from: last ? col - 1 : col + 1, rows: [zone.top, zone.bottom] },
+    book,
+    dispatch,
+  );
+}
+
+/** A new column has the look of the one it was inserted beside, but for borders, which the grid does not copy. */
+function takeBorders(
+  {
+    sheetId,
+    col,
+    from,
+    rows: [top, bottom],
+  }: { sheetId: string; col: number; from: number; rows: [number, number] },
+  { getters }: GridBook,
+  dispatch: Dispatch,
+): void {
+  for (let row = top; row <= bottom; row++) {
+    const border = getters.getCellBorder({ sheetId, col: from, row });
+    if (border) dispatch('SET_BORDER', { sheetId, col, row, border });
+  }
 }
 
 /** Removes the column from the whole sheet, as it came. */

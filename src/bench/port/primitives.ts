@@ -52,7 +52,10 @@ function makeSheet({ name }: ActionOf<'sheet'>, book: GridBook, dispatch: Dispat
   book.nameSheet(sheetId, name);
 }
 
-function makeTable({ name, area }: ActionOf<'table'>, book: GridBook, dispatch: Dispatch): void {
+/** A table whose cells keep their look. */
+const quietConfig = { ...tableConfig(1, false), styleId: 'TableStyleLight1', bandedRows: false };
+
+function makeTable({ name, area, keepsLook }: ActionOf<'table'>, book: GridBook, dispatch: Dispatch): void {
   const { getters } = book;
   if (book.tables.find(name))
     throw new WorkbookError('exists', `There is a table "${name}" already: choose another name.`);
@@ -63,7 +66,7 @@ function makeTable({ name, area }: ActionOf<'table'>, book: GridBook, dispatch: 
       sheetId,
       ranges: [getters.getRangeDataFromZone(sheetId, zone)],
       tableType: 'static',
-      config: tableConfig(1, false),
+      config: keepsLook ? quietConfig : tableConfig(1, false),
     }),
     `${where(area)} was not made a table: it meets another table or merged cells.`,
     'not allowed',

@@ -1,5 +1,5 @@
 import { Button } from '@fluentui/react-components';
-import { useState } from 'react';
+import { type RefCallback, useState } from 'react';
 import { itemsOf, LeaveOut } from './LeaveOut.js';
 import type { Workbook } from '../../workbook/port.js';
 import type { CopyKind, CopyMaker, MadeCopy } from './copyMaker.js';
@@ -64,7 +64,7 @@ export function FileCopy({ kind, maker, workbook }: Input) {
   return (
     <>
       {boxes}
-      <MadeCopyView copy={task.answer} kind={kind} />
+      <MadeCopyView copy={task.answer} kind={kind} heading={focus} />
       {changed && (
         <p className={styles.text} role="status">
           {isOther ? 'The boxes have changed since this copy.' : 'The workbook has changed since this copy.'}
@@ -72,11 +72,9 @@ export function FileCopy({ kind, maker, workbook }: Input) {
       )}
       <div className={styles.actions}>
         {changed ? (
-          <Button ref={focus} onClick={start}>
-            Preview the copy again
-          </Button>
+          <Button onClick={start}>Preview the copy again</Button>
         ) : (
-          <Button ref={focus} appearance="primary" onClick={() => void save(task.answer)}>
+          <Button appearance="primary" onClick={() => void save(task.answer)}>
             Make values copy
           </Button>
         )}
@@ -89,7 +87,13 @@ export function FileCopy({ kind, maker, workbook }: Input) {
   );
 }
 
-function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
+interface MadeCopyProps {
+  copy: MadeCopy;
+  kind: CopyKind;
+  heading: RefCallback<HTMLElement>;
+}
+
+function MadeCopyView({ copy, kind, heading }: MadeCopyProps) {
   const styles = useSectionStyles();
   const { formulas, sheets, names, parts, emptied, stays } = copy;
   const gone = [
@@ -103,7 +107,9 @@ function MadeCopyView({ copy, kind }: { copy: MadeCopy; kind: CopyKind }) {
   ];
   return (
     <div className={styles.preview}>
-      <h4 className={styles.subheading}>Not in the copy</h4>
+      <h4 ref={heading} tabIndex={-1} className={styles.subheading}>
+        Not in the copy
+      </h4>
       <ul className={styles.list}>
         {gone.map((text) => (
           <li key={text}>{text}</li>

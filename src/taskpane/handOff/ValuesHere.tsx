@@ -1,5 +1,5 @@
 import { Button } from '@fluentui/react-components';
-import { useState } from 'react';
+import { type RefCallback, useState } from 'react';
 import type { Workbook } from '../../workbook/port.js';
 import { usePropose } from '../shared/change/useChange.js';
 import type { ShopState } from '../shared/shopState.js';
@@ -8,9 +8,11 @@ import { useSectionStyles } from '../shared/sectionStyles.js';
 import type { FoundFormula } from '../shared/formulaList.js';
 import { isListName } from '../../sheet/keptFormulas/formulaList.js';
 import { foundFormulas, goesForShop } from './ourFormulas.js';
+import { itemsOf, LeaveOut } from './LeaveOut.js';
 import { Progress } from './Progress.js';
 import { useKeptFocus } from './useKeptFocus.js';
 import { sentenceOf, useTask } from './useTask.js';
+import { withoutItems } from './withoutItems.js';
 import { changedValues, stepsToValues } from './ownValues.js';
 
 interface Input {
@@ -30,13 +32,15 @@ export function ValuesHere({ kind, workbook, shop }: Input) {
   const styles = useSectionStyles();
   const propose = usePropose();
   const [after, setAfter] = useState('');
+  const [ticked, setTicked] = useState<readonly string[]>([]);
   const { task, start, stop } = useTask(async (work): Promise<Found> => {
     const own = await ownSheets(workbook, shop);
     const goes = (formula: string, sheet: string) =>
       kind === 'shop' ? goesForShop(formula) : !own.includes(sheet);
     return { formulas: await foundFormulas(workbook, goes, work), own };
   });
-  const turn = async ({ formulas }: Found) => {
+  const turn = async ({ formulas: found }: Found) => {
+    const formulas = withoutItems(found, new Set(kind === 'customer' ? itemsOf(ticked) : []));
     try {
       const steps = await stepsToValues(workbook, formulas, { listed: kind === 'shop' });
       const written = () => {
@@ -64,13 +68,14 @@ export function ValuesHere({ kind, workbook, shop }: Input) {
           {task.message}
         </p>
       )}
-      {task.at === 'done' && <FoundView found={task.answer} kind={kind} />}
+      {kind === 'customer' && <LeaveOut ticked={ticked} set={setTicked} />}
+      {task.at === 'done' && <FoundView found={task.answer} kind={kind} heading={focus} />}
       <div className={styles.actions}>
         <Button ref={focus} onClick={start}>
           Preview the copy
         </Button>
         {task.at === 'done' && task.answer.formulas.length > 0 && (
-          <Button ref={focus} appearance="primary" onClick={() => void turn(task.answer)}>
+          <Button appearance="primary" onClick={() => void turn(task.answer)}>
             Make values copy
           </Button>
         )}
@@ -101,7 +106,13 @@ function verified(cells: readonly string[], count: number): string {
   return `${cells.length} cells do not show what they showed, ${cells.slice(0, 5).join(', ')} among them. Undo the change.`;
 }
 
-function FoundView({ found: { formulas, own }, kind }: { found: Found; kind: CopyKind }) {
+interface FoundViewProps {
+  found: Found;
+  kind: CopyKind;
+  heading: RefCallback<HTMLElement>;
+}
+
+function FoundView({ found: { formulas, own }, kind, heading }: FoundViewProps) {
   const styles = useSectionStyles();
   if (formulas.length === 0)
     return <p className={styles.text}>There is no formula that would become a value.</p>;
@@ -109,7 +120,9 @@ function FoundView({ found: { formulas, own }, kind }: { found: Found; kind: Cop
   for (const { area } of formulas) perSheet.set(area.sheet, (perSheet.get(area.sheet) ?? 0) + 1);
   return (
     <div className={styles.preview}>
-      <h4 className={styles.subheading}>These formulas become values</h4>
+      <h4 ref={heading} tabIndex={-1} className={styles.subheading}>
+        These formulas become values
+      </h4>
       <ul className={styles.list}>
         {[...perSheet].map(([sheet, count]) => (
           <li key={sheet}>

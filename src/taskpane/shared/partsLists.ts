@@ -1,6 +1,7 @@
 import type { CellValue } from '../../core/quantity/cellValue.js';
 import { type Area, overlap } from '../../workbook/area.js';
 import type { Workbook } from '../../workbook/port.js';
+import type { Table } from '../../workbook/reading.js';
 import { isPartsList } from './isPartsList.js';
 import type { ShopState } from './shopState.js';
 
@@ -14,16 +15,23 @@ export interface PartsList {
   hidden: readonly number[];
 }
 
-/** Every parts list of the workbook that is a table; the tables of the shop are none. */
-export async function partsLists(
-  workbook: Workbook,
-  { tables: shopTables }: Extract<ShopState, { kind: 'ready' }>,
-  signal: AbortSignal | undefined,
-): Promise<PartsList[]> {
+type Ready = Extract<ShopState, { kind: 'ready' }>;
+
+/** The tables that are parts lists; those of the shop are none. */
+export async function partsTables(workbook: Workbook, { tables: shopTables }: Ready): Promise<Table[]> {
   const own = Object.values(shopTables).map(({ area }) => area);
-  const tables = (await workbook.tables()).filter(
+  return (await workbook.tables()).filter(
     ({ name, area, headings }) => !own.some((each) => overlap(each, area)) && isPartsList(headings, name),
   );
+}
+
+/** Every parts list of the workbook that is a table, with its cells. */
+export async function partsLists(
+  workbook: Workbook,
+  shop: Ready,
+  signal: AbortSignal | undefined,
+): Promise<PartsList[]> {
+  const tables = await partsTables(workbook, shop);
   const read = await workbook.read(
     tables.map(({ name }) => ({ table: name, part: 'data' }) as const),
     ['values'],

@@ -93,9 +93,14 @@ function primitivesOf(
   };
 }
 
-function addTable({ area, name }: ActionOf<'table'>, tables: Excel.TableCollection): Excel.Table {
+function addTable({ area, name, keepsLook }: ActionOf<'table'>, tables: Excel.TableCollection): Excel.Table {
   const table = tables.add(absoluteAddress(area), true).load('id');
   table.name = name;
+  // The usual style turns headings white, and paints rows.
+  if (keepsLook) {
+    table.style = 'TableStyleLight1';
+    table.showBandedRows = false;
+  }
   return table;
 }
 

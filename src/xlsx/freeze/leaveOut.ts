@@ -30,7 +30,7 @@ export function leftOutColumns(sheets: readonly Sheet[], items: ReadonlySet<stri
   const lists = new Map<string, Set<number>>();
   for (const sheet of sheets)
     for (const formula of frozenFormulas(sheet, () => true)) {
-      const asked = itemsOf(formula.text);
+      const asked = shownItems(formula.text);
       if (!asked) continue;
       const { row, column, rows, columns } = filledCells(formula);
       asked.forEach((item, at) => {
@@ -50,7 +50,7 @@ export function leftOutColumns(sheets: readonly Sheet[], items: ReadonlySet<stri
 }
 
 /** What a formula of a row or a list shows, in the order of its columns; undefined for any other. */
-function itemsOf(text: string): string[] | undefined {
+export function shownItems(text: string): string[] | undefined {
   const pieces = readPieces(text);
   if (!pieces.some(({ kind, text: name }) => kind === 'call' && /TONROW[_.](?:ROW|LIST)CHECK$/i.test(name)))
     return undefined;

@@ -150,7 +150,7 @@ describe('copies where the file can be saved', () => {
   it('for a customer leave out what is ticked, and are previewed again when a box changes', async () => {
     const maker = install(() => Promise.resolve({ ...copy }));
     await show(quoteBook());
-    const boxes = () => [...page.querySelectorAll<HTMLInputElement>('input[type=checkbox]')];
+    const boxes = () => [...page.querySelectorAll<HTMLInputElement>('fieldset input[type=checkbox]')];
     const tick = async (at: number) => {
       await act(async () => boxes()[at]?.click());
       await settled();
@@ -180,7 +180,7 @@ describe('copies where the file can be saved', () => {
     await show(quoteBook());
     buttons('Preview the copy')[1]?.focus();
     await click('Preview the copy', 1);
-    expect(document.activeElement?.textContent).toBe('Make values copy');
+    expect(document.activeElement?.textContent).toBe('Not in the copy');
     buttons('Cancel')[0]?.focus();
     await click('Cancel');
     expect(document.activeElement?.textContent).toBe('Preview the copy');

@@ -138,3 +138,22 @@ it('merged cells across frozen columns are merged again too', async () => {
   const [read] = await workbook.read([areaOf('A1:E1')], ['values']);
   expect(read?.values).toEqual(values);
 });
+
+it('a list keeps its look: no style of the table on it, and new columns have the borders beside them', async () => {
+  const { workbook, hands, book } = await openGrid();
+  const border = { bottom: { style: 'thick' as const, color: '#000000' } };
+  for (let col = 0; col < 5; col += 1)
+    book.model.dispatch('SET_BORDER', { sheetId: 'parts', col, row: 0, border });
+  await added({ workbook, hands }, { name: '', rows: [head, part('C1')], merged: [], stays: [] });
+  const [table] = await workbook.tables();
+  const columns = table?.headings.map((_, col) => col) ?? [];
+  expect(columns.length).toBeGreaterThan(8);
+  for (const col of columns)
+    expect(book.getters.getCellBorder({ sheetId: 'parts', col, row: 0 })?.bottom?.style).toBe('thick');
+  const [grid] = book.getters.getCoreTables('parts');
+  expect(grid?.config).toMatchObject({ styleId: 'TableStyleLight1', bandedRows: false });
+
+  const office = await openOffice();
+  await added(office, { name: '', rows: [head, part('C1')], merged: [], stays: [] });
+  expect(office.host.book.tables[0]).toMatchObject({ style: 'TableStyleLight1', isBanded: false });
+});

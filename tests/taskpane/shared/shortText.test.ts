@@ -13,6 +13,10 @@ it('one that does not fit is cut behind its first sentence, else behind a word',
   expect(shortText(note, 80)).toBe("Punch force is 91% of Bay A's rating, above the 80% the shop uses.");
   expect(shortText(note, 40)).toBe("Punch force is 91% of Bay A's rating,…");
   expect(shortText('x'.repeat(90), 10)).toBe('xxxxxxxxx…');
+  // Behind what parts a long word, and never inside a letter.
+  expect(shortText('CATWALK-LEVEL2/HANDRAIL-POST', 20)).toBe('CATWALK-LEVEL2/…');
+  expect(shortText('👷🏽'.repeat(20), 10)).toBe('👷🏽👷🏽…');
+  expect(shortText('e\u0301'.repeat(20), 10)).toBe(`${'e\u0301'.repeat(4)}…`);
 });
 
 it('no text is longer than asked, or ends within a word that would have fitted', () => {

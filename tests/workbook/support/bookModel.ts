@@ -7,6 +7,8 @@ export interface TableModel {
   name: string;
   area: Area;
   showTotals: boolean;
+  style?: string;
+  isBanded?: boolean;
 }
 
 /** A workbook as a host keeps it, with the rules a host enforces. */

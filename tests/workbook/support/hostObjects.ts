@@ -246,7 +246,11 @@ function table(model: TableModel, book: BookModel, effects: HostEffects): HostOb
   });
   return {
     properties: { Id: () => model.id, Name: () => model.name, ShowTotals: () => model.showTotals },
-    setters: { Name: (name: string) => book.rename(model, name) },
+    setters: {
+      Name: (name: string) => book.rename(model, name),
+      Style: (style: string) => void (model.style = style),
+      ShowBandedRows: (shown: boolean) => void (model.isBanded = shown),
+    },
     children: {
       Worksheet: () => worksheet(book.sheet(model.area.sheet), book, effects),
       Columns: () => columns(model, book, effects),

@@ -51,7 +51,8 @@ export function sumSheet(list: PartsList, sheetNames: readonly string[]): Propos
   };
 }
 
-function remarksOf(list: PartsList, { mass, paint, verdict }: Columns): string[] {
+function remarksOf(list: PartsList, { mass, paint, verdict, press }: Columns): string[] {
+  const isTyped = press !== undefined && nameKey(press) !== nameKey(checkHeadings.press);
   const lacking = [
     ...(mass ? [] : [checkHeadings.mass]),
     ...(paint ? [] : ['Paint area']),
@@ -61,6 +62,12 @@ function remarksOf(list: PartsList, { mass, paint, verdict }: Columns): string[]
     `The formulas follow the list ${list.name}. For a section or press that is new, add the sheet again.`,
     ...(lacking.length > 0
       ? [`Not added up, since the list has no such column: ${lacking.join(', ')}.`]
+      : []),
+    ...(list.hidden.length > 0 ? ['Hidden rows are added up too.'] : []),
+    ...(isTyped || press === undefined
+      ? [
+          `${isTyped ? 'By press as it is typed' : 'Not by press'}: for the press that runs each row, first give the list the column ${checkHeadings.press}.`,
+        ]
       : []),
   ];
 }
@@ -107,7 +114,8 @@ function columnsOf({ headings }: PartsList): Columns {
     qty: typed(fields.qty?.at),
     section: typed(fields.section?.at),
     grade: typed(fields.grade?.at),
-    press: typed(fields.press?.at),
+    // The press that runs the row, where the list shows it: what is typed may be blank.
+    press: named(checkHeadings.press) ?? typed(fields.press?.at),
     mass: named(checkHeadings.mass),
     paint: named('Paint area'),
     verdict: named(checkHeadings.verdict),

@@ -1,4 +1,4 @@
-import { Button, MessageBar, MessageBarBody, Text } from '@fluentui/react-components';
+import { Button, MessageBar, MessageBarBody, Subtitle2, Text } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Workbook } from '../../../workbook/port.js';
@@ -16,6 +16,7 @@ import type { ListRead } from './listRead.js';
 import { ListResults } from './ListResults.js';
 import { unreadSizes, unreadSizesSentence } from './unreadSizes.js';
 import { type ListCheck, useListCheck } from './useListCheck.js';
+import { useFocusedView } from '../../shared/useFocusedView.js';
 import { stack } from '../../shared/stack.js';
 
 interface Props {
@@ -35,7 +36,13 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
   const problem = headingsProblem(read, list.area.column);
   const unread = unreadSizesSentence(unreadSizes(read, list.rows, shop.unit), list.area.column);
   const headings = problem === undefined ? headingsOf(read) : undefined;
-  const { check, start, stop } = useListCheck(list, headings, shop, hasChecks);
+  const { check, start: begin, stop } = useListCheck(list, headings, shop, hasChecks);
+  const [asked, setAsked] = useState(false);
+  const start = () => {
+    setAsked(true);
+    begin();
+  };
+  const view = useFocusedView<HTMLDivElement>(asked ? check.at : '');
   return (
     <>
       <ColumnMatches
@@ -62,14 +69,17 @@ export function ListChecker({ workbook, shop, state, list }: Props) {
       )}
       <Progress check={check} onStop={stop} onStart={start} />
       {check.at === 'done' && problem === undefined && (
-        <>
+        <div ref={view} style={stack(12)}>
+          <Subtitle2 as="h2" style={{ margin: 0 }}>
+            What the check found
+          </Subtitle2>
           {hasChecks ? (
             <AddFurtherColumns {...{ workbook, list }} matches={read} />
           ) : (
             <AddCheckColumns {...{ workbook, state, list, matches }} />
           )}
           <ListResults {...{ shop }} matches={read} list={check.list} results={check.results} />
-        </>
+        </div>
       )}
     </>
   );

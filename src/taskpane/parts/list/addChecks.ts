@@ -139,7 +139,7 @@ function stepsOf(plan: ChecksPlan): Step[] {
   const isFixed = list.written !== undefined;
   const headings = list.headings.map((heading) => String(heading ?? ''));
   const renamed = headings.map((heading, at) => matches.find((each) => each.at === at)?.rename ?? heading);
-  const toTable: Step = { kind: 'table', name: table, area: list.area, headings: renamed };
+  const toTable: Step = { kind: 'table', name: table, area: list.area, headings: renamed, keepsLook: true };
   const press: Step = {
     kind: 'column',
     table,

@@ -98,7 +98,8 @@ function describeCells({ area, contents, formats }: Extract<Step, { kind: 'cells
     return filled.map((content) => shownContent(content as Content)).join(', ');
   if (filled.length > 0) return counted(filled.length, 'cell');
   const asText = formats?.flat().every((format) => format === undefined || format === '@');
-  return `${counted(area.rows * area.columns, 'cell')} ${asText ? 'formatted as text' : 'formatted'}`;
+  const cells = formats?.flat().filter((format) => format !== undefined).length ?? area.rows * area.columns;
+  return `${counted(cells, 'cell')} ${asText ? 'formatted as text' : 'formatted'}`;
 }
 
 export function shownContent(content: Content): string {

@@ -1,4 +1,6 @@
 import { Button, Text } from '@fluentui/react-components';
+import { stack } from '../../shared/stack.js';
+import { useFocusedView } from '../../shared/useFocusedView.js';
 import { useKept } from '../../shared/useKept.js';
 import type { ShopPartProps } from '../sheet/readyShop.js';
 import { CapacitySheetPanel } from './CapacitySheetPanel.js';
@@ -14,8 +16,19 @@ type Open =
 
 /** The presses as cards; one of them, or a new one, as a form. */
 export function PressList(props: ShopPartProps) {
-  const { shop } = props;
   const { value: open, set: setOpen } = useKept<Open>('open press', () => ({ kind: 'cards' }));
+  const view = useFocusedView<HTMLDivElement>(JSON.stringify(open));
+  return (
+    <div ref={view} style={stack(12)}>
+      <PressView {...props} open={open} setOpen={setOpen} />
+    </div>
+  );
+}
+
+type PressViewProps = ShopPartProps & { open: Open; setOpen: (open: Open) => void };
+
+function PressView({ open, setOpen, ...props }: PressViewProps) {
+  const { shop } = props;
   const close = () => setOpen({ kind: 'cards' });
   if (open.kind === 'new')
     return (

@@ -10,9 +10,9 @@ export const table: ActionKind<'table'> = {
   look: ({ name }) => ({ look: 'is table', name }),
   plan(step, seen, tables) {
     if (seen) refuseTaken('a table', step.name);
-    const { kind, name, area } = step;
+    const { kind, name, area, keepsLook } = step;
     tables.make(step);
-    return { kind, name, area };
+    return { kind, name, area, ...(keepsLook && { keepsLook }) };
   },
   refuseChanged({ name }, seen) {
     if (seen) refuseAdded(name);
