@@ -54,14 +54,14 @@ function mutated(random: Random, text: string): string {
       return text.slice(0, at);
     case 4: {
       const values = [...text.matchAll(/="([^"]*)"/g)];
-      const { index, 0: whole } = random.pick(
+      const { index, 0: whole = '' } = random.pick(
         values.length > 0 ? values : [Object.assign([''], { index: at })],
       );
       return `${text.slice(0, index)}="${random.pick(numbers)}"${text.slice(index + whole.length)}`;
     }
     case 5: {
       const inner = [...text.matchAll(/>([^<]+)</g)];
-      const { index, 0: whole } = random.pick(
+      const { index, 0: whole = '' } = random.pick(
         inner.length > 0 ? inner : [Object.assign([''], { index: at })],
       );
       return `${text.slice(0, index)}>${random.pick([...numbers, 'A1', 'SUM(A:A)', 'A1#', '@@A1'])}<${text.slice(index + whole.length)}`;
