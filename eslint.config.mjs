@@ -116,6 +116,29 @@ export default tseslint.config(
       ],
     },
   },
+  {
+    // What is put together of slices of a sheet is as long as the sheet. Lists of one row in core are short.
+    files: [
+      'src/taskpane/**/*.ts',
+      'src/taskpane/**/*.tsx',
+      'src/workbook/**/*.ts',
+      'src/functions/**/*.ts',
+      'src/bench/**/*.ts',
+      'src/bench/**/*.tsx',
+      'src/core/stock/list/**/*.ts',
+      'src/core/stock/sheet/**/*.ts',
+    ],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        wholeNames,
+        {
+          selector: 'CallExpression[callee.property.name=/^(?:push|concat)$/] > SpreadElement',
+          message: 'No list is spread into arguments: it may be long. Use a loop.',
+        },
+      ],
+    },
+  },
   layer('core', []),
   layer('sheet', []),
   layer('planner', ['core']),

@@ -50,6 +50,7 @@ export async function tried(
     // A call that waits for a shop nobody has is told so after a while.
     if (result instanceof Promise) result = await withPatience(result);
   } catch (error) {
+    result = undefined;
     const { code, message } = error as { code?: unknown; message?: unknown };
     if (typeof code !== 'string' || !/^#(?:VALUE!|N\/A)$/.test(code)) return thrown(error);
     if (typeof message !== 'string' || !/^\S[\s\S]*[.?!:]$/.test(message))
@@ -65,9 +66,7 @@ export async function tried(
 
 async function withPatience(result: Promise<unknown>): Promise<unknown> {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<undefined>(
-    (resolve) => (timer = setTimeout(() => resolve(undefined), patienceMs)),
-  );
+  const late = new Promise<undefined>((resolve) => (timer = setTimeout(resolve, patienceMs)));
   try {
     return await Promise.race([result, late]);
   } finally {

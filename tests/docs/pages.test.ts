@@ -32,6 +32,7 @@ describe('the pages', () => {
       'estimator.md',
       'headings.md',
       'host-check.md',
+      'labels.md',
       'notation.md',
       'reference.md',
       'shop-sheet.md',

@@ -60,7 +60,8 @@ describe('formulas that cannot be read', () => {
     ['=@FD1>{048576', 'The formula ends too early.'],
     ['={1,2)', 'The formula cannot be read at ")".'],
     ['={', 'The formula ends too early.'],
-  ])('%s: an array that is not closed', async (text, message) => {
+    ['=1E3000', 'The formula cannot be read at "1E3000".'],
+  ])('%s: an array that is not closed, a number that no cell holds', async (text, message) => {
     const desk = await FormulaCalculator.over(undefined, functions);
     expect(await desk.evaluate(text)).toEqual({ error: { code: '#NAME?', message } });
   });

@@ -63,7 +63,8 @@ export function checkedPart(
   checks.push(...onPress.checks);
   if (working) reportGoverningFirst(checks, working);
   const found: Finding[] = [];
-  for (const each of checks) found.push(...each.findings.filter((finding) => !waitsOnUnclear(job, finding)));
+  for (const { findings } of checks)
+    for (const finding of findings) if (!waitsOnUnclear(job, finding)) found.push(finding);
   const findings = withTypedHeadings(worstFirst(onceEach(found)), headings);
   const result = summary(findings, job, prepared, onPress);
   const piece = prepared && pieceOf(prepared.row, shop.unit);

@@ -19,7 +19,9 @@ export interface PlanJob {
 
 /** All strips of a plan have one scale: the longest bar fills the width. */
 function longestBarMm({ planned }: Pick<ListPlan, 'planned'>): number {
-  return Math.max(1, ...planned.flatMap(({ bars }) => bars.map(({ stock }) => stock.lengthMm)));
+  return planned
+    .flatMap(({ bars }) => bars)
+    .reduce((longest, { stock }) => Math.max(longest, stock.lengthMm), 1);
 }
 
 /**

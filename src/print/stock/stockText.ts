@@ -5,7 +5,7 @@ export function stockText({ rows }: SheetContent): string {
   const lines: string[] = [];
   let list: SheetRow[] = [];
   const flush = () => {
-    lines.push(...aligned(list));
+    for (const line of aligned(list)) lines.push(line);
     list = [];
   };
   for (const row of rows) {

@@ -156,9 +156,7 @@ class Parser {
     const token = this.tokens.take();
     switch (token.kind) {
       case 'number':
-        return this.tokens.peek().text === ':'
-          ? this.reference(token)
-          : { kind: 'number', value: Number(token.text) };
+        return this.tokens.peek().text === ':' ? this.reference(token) : this.number(token);
       case 'text':
         return { kind: 'text', value: token.text.slice(1, -1).replace(/""/g, '"') };
       case 'error':
@@ -177,6 +175,14 @@ class Parser {
         this.tokens.back();
         return this.tokens.stop();
     }
+  }
+
+  /** A number that no cell can hold is refused, as the host refuses to take the formula. */
+  private number({ text }: Token): Node {
+    const value = Number(text);
+    if (Number.isFinite(value)) return { kind: 'number', value };
+    this.tokens.back();
+    return this.tokens.stop();
   }
 
   private group(): Node {

@@ -18,7 +18,7 @@ export function joined<Item>(patches: readonly Patch<Item>[]): Patch<Item>[] {
     const last = result.at(-1);
     if (last && follows(last.area, area)) {
       last.area = { ...last.area, rows: last.area.rows + area.rows };
-      last.items.push(...items);
+      for (const item of items) last.items.push(item);
     } else result.push({ area, items: [...items] });
   }
   return result;

@@ -31,7 +31,7 @@ export async function foundFormulas(
   for (const [at, { name }] of sheets.entries()) {
     work.signal?.throwIfAborted();
     const [cells] = await workbook.read([{ usedOf: name }], ['values', 'formulas'], { signal: work.signal });
-    if (cells) found.push(...(await ofSheet(workbook, cells, goes)));
+    if (cells) for (const each of await ofSheet(workbook, cells, goes)) found.push(each);
     work.progress?.(at + 1, sheets.length);
   }
   return found;

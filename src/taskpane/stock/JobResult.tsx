@@ -75,7 +75,7 @@ function Bars({ planned: { job, bars }, plan, width }: Omit<Props, 'isFirst'>) {
   const room = {
     width: Math.min(width - around, widest),
     height: stripHeight,
-    longestMm: Math.max(...bars.map(({ stock }) => stock.lengthMm)),
+    longestMm: bars.reduce((longest, { stock }) => Math.max(longest, stock.lengthMm), 0),
   };
   const more = Math.min(bars.length - shown, firstShown);
   return (

@@ -58,7 +58,7 @@ async function rowsOf(
         { signal },
       );
       if (!made) return undefined;
-      rows.push(...made.flatMap((row) => row ?? []));
+      for (const row of made) if (row) rows.push(row);
     }
     return rows;
   } catch (error) {

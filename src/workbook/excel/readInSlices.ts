@@ -26,7 +26,8 @@ export async function readInSlices<A extends Aspect>(
       continue;
     }
     const block = blocks[next.of];
-    for (const aspect of aspects) (block?.[aspect] as unknown[][]).push(...(read[aspect] as unknown[][]));
+    for (const aspect of aspects)
+      for (const row of read[aspect] as unknown[][]) (block?.[aspect] as unknown[][]).push(row);
     done += next.area.rows * next.area.columns;
     work.progress?.(done, total);
   }

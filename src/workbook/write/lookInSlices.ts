@@ -63,8 +63,8 @@ async function ask(message: readonly Asked[], answers: unknown[], host: WriteHos
 
 function append(answers: unknown[], of: number, { contents, formats }: CellState): void {
   const whole = (answers[of] ??= { contents: [], formats: [] }) as CellState;
-  whole.contents.push(...contents);
-  whole.formats.push(...formats);
+  for (const row of contents) whole.contents.push(row);
+  for (const row of formats) whole.formats.push(row);
 }
 
 /** A message too large for the host in two; a single row stays one. */

@@ -69,7 +69,7 @@ export class Writer {
       try {
         refuseWhenCancelled(work, 'Stopped: the cells are as they were.');
         sent = batch.actions;
-        done.push(...(await this.send(batch, queue)));
+        for (const each of await this.send(batch, queue)) done.push(each);
       } catch (error) {
         throw await takeBack(error, done, sent, this.host);
       }

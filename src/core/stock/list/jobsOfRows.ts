@@ -55,7 +55,7 @@ export function jobsOfRows(
     const group = groups.get(key) ?? { key, rows: [], parts: [] };
     groups.set(key, group);
     group.rows.push(made.row);
-    group.parts.push(...made.parts);
+    for (const part of made.parts) group.parts.push(part);
   }
   const jobs = [...groups.values()].map((group) => jobOf(group, shop, stock, options));
   return {

@@ -32,7 +32,10 @@ export function stockSheet(plan: ListPlan): SheetContent {
     leftRows(plan),
   ];
   const rows: SheetRow[] = [[{ kind: 'title', value: stockSheetTitle }], ...notes(plan).map(line)];
-  for (const block of blocks) if (block.length > 0) rows.push([], ...block);
+  for (const block of blocks) {
+    if (block.length > 0) rows.push([]);
+    for (const row of block) rows.push(row);
+  }
   return {
     name: stockSheetName,
     rows,

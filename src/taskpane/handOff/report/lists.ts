@@ -50,7 +50,9 @@ export async function ofEveryRow<Made>(
     for (let from = 0; from < list.values.length; from += sliceRows) {
       signal?.throwIfAborted();
       const slice = list.values.slice(from, from + sliceRows);
-      slice.forEach((cells, down) => made.push(...make(list, cells, list.area.row + from + down)));
+      slice.forEach((cells, down) => {
+        for (const row of make(list, cells, list.area.row + from + down)) made.push(row);
+      });
       done += slice.length;
       progress?.(done, total);
       await new Promise((resolve) => setTimeout(resolve));

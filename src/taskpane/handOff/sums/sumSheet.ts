@@ -34,7 +34,10 @@ export function sumSheet(list: PartsList, sheetNames: readonly string[]): Propos
     { title: checkHeadings.verdict, column: columns.verdict },
   ].flatMap(({ title, column }) => (column === undefined ? [] : [{ title, column }]));
   const rows: Content[][] = [[`Sums of ${list.name}`]];
-  for (const { title, column } of blocks) rows.push([], ...blockOf(list, title, column, sums));
+  for (const { title, column } of blocks) {
+    rows.push([]);
+    for (const row of blockOf(list, title, column, sums)) rows.push(row);
+  }
   rows.push([], ['All', ...sums.map((sum) => ({ formula: `=SUM(${reference(list, sum.column)})` }))]);
   const width = sums.length + 1;
   const contents = rows.map((row) => Array.from({ length: width }, (_, at) => row[at] ?? null));
