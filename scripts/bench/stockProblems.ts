@@ -64,6 +64,33 @@ function cutgen(m: number, from: number, to: number, average: number, random: Ra
   return problemOf(shared([...lengths], m * average, random), [{ lengthMm: 10_000 }]);
 }
 
+/** Pieces drawn evenly, no two of one length: hard where bars hold few and nothing may be left over (hard28, Wäscher). */
+function distinct(n: number, least: number, most: number, lengthMm: number, random: Random): StockProblem {
+  const lengths = new Set<number>();
+  while (lengths.size < n) lengths.add(whole(random, least, most));
+  return problemOf(counted([...lengths]), [{ lengthMm }]);
+}
+
+/**
+ * Bars full to the last millimeter, each of three to five pieces, two of a bar never like those of another: no bar may
+ * waste anything (augmented non-IRUP style, with rounding up and without).
+ */
+function fullBars(bars: number, lengthMm: number, random: Random): StockProblem {
+  const lengths: number[] = [];
+  for (let bar = 0; bar < bars; bar++) {
+    const pieces = whole(random, 3, 5);
+    let left = lengthMm;
+    for (let rest = pieces; rest > 1; rest--) {
+      const mean = left / rest;
+      const length = whole(random, Math.ceil(0.6 * mean), Math.floor(1.4 * mean));
+      lengths.push(length);
+      left -= length;
+    }
+    lengths.push(left);
+  }
+  return problemOf(counted(lengths), [{ lengthMm }]);
+}
+
 /** So many pieces over the lengths, at least one of each. */
 function shared(lengths: readonly number[], pieces: number, random: Random): [number, number][] {
   const shares = lengths.map(() => random());
@@ -273,6 +300,42 @@ export function families(): Family[] {
         ...many(4, `mitered 20 200 ${turning}`, (r) => miteredList(20, 200, turning, r)),
         ...many(4, `mitered 60 800 ${turning}`, (r) => miteredList(60, 800, turning, r)),
       ]),
+    },
+    {
+      name: 'large uniform',
+      problems: each(
+        [
+          [200, 1000],
+          [500, 1000],
+          [500, 100_000],
+        ] as const,
+        ([n, lengthMm]) =>
+          each([1, 0.2], (share) =>
+            many(2, `uniform ${n} in ${lengthMm} from ${share}`, (r) =>
+              uniform(n, Math.ceil(0.05 * share * lengthMm), Math.floor(0.7 * lengthMm), lengthMm, r),
+            ),
+          ),
+      ),
+    },
+    {
+      name: 'hard28 style',
+      problems: each([160, 180, 200], (n) => many(4, `hard28 ${n}`, (r) => distinct(n, 1, 800, 1000, r))),
+    },
+    {
+      name: 'Wäscher style',
+      problems: each([60, 120, 240], (n) =>
+        each([0.5, 0.8], (share) =>
+          many(3, `Wäscher ${n} ${share}`, (r) => distinct(n, 150, 10_000 * share, 10_000, r)),
+        ),
+      ),
+    },
+    {
+      name: 'full bars',
+      problems: each([10, 25, 50, 100], (bars) =>
+        each([1000, 10_000], (lengthMm) =>
+          many(3, `full bars ${bars} ${lengthMm}`, (r) => fullBars(bars, lengthMm, r)),
+        ),
+      ),
     },
   ];
 }

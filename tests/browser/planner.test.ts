@@ -95,10 +95,25 @@ function problemOf(seed: number): StockProblem {
   };
 }
 
-/** Takes much longer than anybody waits: two hundred lengths between two stocks of different price. */
+/** As rails and frames have them: twenty lengths, every other one mitered, turned as flats, channels or angles may be. */
+function miteredProblem(turning: StockProblem['turning']): StockProblem {
+  return {
+    ...problemOf(1),
+    parts: Array.from({ length: 20 }, (_, at) => ({
+      lengthMm: 400 + ((at * 7919) % 2903),
+      pieces: 5 + (at % 9),
+      leanLeftRad: at % 2 === 0 ? (Math.PI * (30 + 15 * (at % 3))) / 180 : 0,
+      leanRightRad: at % 4 === 0 ? -Math.PI / 4 : 0,
+    })),
+    widthMm: 50,
+    turning,
+  };
+}
+
+/** Takes much longer than anybody waits: six hundred lengths between four stocks of different price. */
 const longProblem: StockProblem = {
   ...problemOf(3),
-  parts: Array.from({ length: 200 }, (_, at) => ({
+  parts: Array.from({ length: 600 }, (_, at) => ({
     lengthMm: 1501 + ((at * 7919) % 2903),
     pieces: 1 + (at % 3),
     leanLeftRad: 0,
@@ -107,7 +122,7 @@ const longProblem: StockProblem = {
   stocks: [5801, 7001, 8803, 11_903].map((lengthMm, at) => ({
     lengthMm,
     price: lengthMm * (1 + at / 97),
-    available: 70,
+    available: 210,
   })),
 };
 
@@ -115,14 +130,17 @@ describe('the planner in a browser', () => {
   it('answers byte for byte as in Node', async () => {
     const opened = await openPage();
     const shown: string[] = [];
-    for (let seed = 1; seed <= 24; seed += 1) {
-      const problem = problemOf(seed);
+    const problems = [
+      ...Array.from({ length: 24 }, (_, at) => problemOf(at + 1)),
+      ...(['over and round', 'round', 'none'] as const).map(miteredProblem),
+    ];
+    for (const [at, problem] of problems.entries()) {
       const [here, there] = [await inNode(problem), await inBrowser(opened, problem)];
       expect(there.by).toBe('solver');
-      expect(JSON.stringify(there), `seed ${seed}`).toBe(JSON.stringify(here));
+      expect(JSON.stringify(there), `problem ${at + 1}`).toBe(JSON.stringify(here));
       shown.push(JSON.stringify(here));
     }
-    expect(new Set(shown).size).toBe(24);
+    expect(new Set(shown).size).toBe(problems.length);
     await opened.close();
   });
 

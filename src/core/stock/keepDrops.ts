@@ -7,8 +7,8 @@ import { patternKey, patternOf, takenBy } from './patterns.js';
 const mostPairs = 6000;
 const nodesAPair = 400;
 
-/** How long the rest of a bar is that leaves so much of its capacity, in units; 0 where nothing is left. */
-export type RestOf = (room: number) => { rest: number; isKept: boolean };
+/** How long the rest of a bar is that leaves so much of the capacity of a stock, in units; 0 where nothing is left. */
+export type RestOf = (room: number, stock: number) => { rest: number; isKept: boolean };
 
 /** How good the rests of two bars are: the more kept, the fewer drops, the more unlike. */
 interface Merit {
@@ -130,7 +130,7 @@ function refilled(
 function meritOf(cutting: Cutting, patterns: readonly Pattern[], restOf: RestOf): Merit {
   const merit = { kept: 0, drops: 0, squares: 0 };
   for (const pattern of patterns) {
-    const { rest, isKept } = restOf(roomOf(cutting, pattern));
+    const { rest, isKept } = restOf(roomOf(cutting, pattern), pattern.stock);
     merit.squares += rest ** 2;
     if (!isKept) continue;
     merit.kept += rest;

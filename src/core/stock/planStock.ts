@@ -5,6 +5,7 @@ import { incumbent, type Incumbent } from './incumbent.js';
 import { keepDrops } from './keepDrops.js';
 import { layOut } from './layOut.js';
 import { materialBound } from './materialBound.js';
+import { mostDrops } from './mostDrops.js';
 import { takenBy, tidy } from './patterns.js';
 import type { LinearSolver } from './linearSolver.js';
 import { solveStock, usualLimits, type SolveLimits } from './solveStock.js';
@@ -33,12 +34,12 @@ const mostCorrection = 1e6;
 /**
  * The bars to buy for a list of parts of one section and grade, and what is cut from each. The purchase comes first.
  * Then the same bars are cut so that more length is left in drops worth keeping, then in fewer of them: by a search that
- * never makes them less and does not prove that they are the most.
+ * never makes them less, and where the ways to fill the bars are few by a program of them all.
  *
  * Steps: first-fit and best-fit decreasing, then sequential value correction, with a bound by material; then, with a
- * solver, column generation with its bound, dives, and a proof by all patterns within the gap; last, the drops. Where
- * pieces find no bar, it says whether that is proven or only what was found. Every plan is verified
- * before it is handed out. Limits are counts, so the same problem always gives the same plan.
+ * solver, column generation with its bound, dives, and a proof by all patterns within the gap, or where there are several
+ * lengths the search for the cheapest bars; last, the drops. Where pieces find no bar, it says whether that is proven or
+ * only what was found. Every plan is verified before it is handed out. Limits are counts, so the same problem always gives the same plan.
  * @param problem lengths in mm, angles in rad
  * @param options the solver, who wants to hear of better plans, limits
  * @returns the plan; `proof` speaks of the purchase alone
@@ -81,9 +82,15 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   const plan = planned();
   if (!best.packing) return plan;
   // The same bars, cut otherwise. What counts are the drops as they are laid out.
-  best.replace(keepDrops(cutting, best.packing, restOfRoom(problem)));
-  const other = planned();
-  return keepsMore(other, plan) ? other : plan;
+  const restOf = restOfRoom(problem);
+  const kept = keepDrops(cutting, best.packing, restOf);
+  const most = solver && mostDrops(cutting, kept, restOf, solver, work);
+  return [kept, most].reduce<StockPlan>((chosen, packing) => {
+    if (!packing) return chosen;
+    best.replace(packing);
+    const other = planned();
+    return keepsMore(other, chosen) ? other : chosen;
+  }, plan);
 }
 
 /** Whether one plan has more length in drops worth keeping, or as much in fewer. */

@@ -30,7 +30,7 @@ export interface SolveLimits {
 }
 
 export const usualLimits: SolveLimits = {
-  work: 6e6,
+  work: 1e7,
   workAnItem: 1e4,
   dives: 43,
   diveWork: 3e6,

@@ -50,14 +50,25 @@ function unitTicks(problem: StockProblem): number {
   return [...sizes, ...places].reduce(greatestDivisor, 0) || 1;
 }
 
-/** The rest of a bar that leaves so many units of its capacity, in mm. */
+/** The rest of a bar that leaves so many units of its capacity, in mm, with what the capacity was rounded down by. */
 export function restOfRoom(problem: StockProblem): RestOf {
   const { gripMm, kerfMm, keepMm } = problem;
-  const unitMm = unitTicks(problem) / ticksPerMm;
-  return (room) => {
-    const rest = Math.max(0, room * unitMm + (gripMm > 0 ? gripMm : -kerfMm));
+  const unit = unitTicks(problem);
+  const unitMm = unit / ticksPerMm;
+  const roundedMm = stocksOf(problem, unit).stocks.map(
+    ({ capacity }, at) => (problem.stocks[at]?.lengthMm ?? 0) - lostMm(problem) - capacity * unitMm,
+  );
+  return (room, stock) => {
+    const left = room * unitMm + (roundedMm[stock] as number);
+    const rest = Math.max(0, left + (gripMm > 0 ? gripMm : -kerfMm));
     return { rest, isKept: rest > toleranceMm && rest >= keepMm - toleranceMm };
   };
+}
+
+/** What cannot be used of a bar. */
+function lostMm({ kerfMm, trimMm, gripMm }: StockProblem): number {
+  // The last cut runs off the end of a bar that nothing holds.
+  return trimMm + gripMm - (gripMm > 0 ? 0 : kerfMm);
 }
 
 /** Where a face stands: see the model of the miters. */
@@ -103,15 +114,12 @@ function itemsOf(
 }
 
 function stocksOf(problem: StockProblem, ticks: number): { stocks: StockBar[]; costStep: number } {
-  const { kerfMm, trimMm, gripMm } = problem;
   const prices = problem.stocks.map(({ price, lengthMm }) => price ?? lengthMm);
   const grid = priceGrid(Math.max(...prices));
   const costs = prices.map((price) => Math.round(price / grid));
   const step = costs.reduce(greatestDivisor, 0) || 1;
-  // The last cut runs off the end of a bar that nothing holds.
-  const lostMm = trimMm + gripMm - (gripMm > 0 ? 0 : kerfMm);
   const stocks = problem.stocks.map(({ lengthMm, available }, at) => ({
-    capacity: Math.max(0, Math.floor(((lengthMm - lostMm) * ticksPerMm + slackTicks) / ticks)),
+    capacity: Math.max(0, Math.floor(((lengthMm - lostMm(problem)) * ticksPerMm + slackTicks) / ticks)),
     cost: (costs[at] as number) / step,
     available: available ?? Infinity,
   }));

@@ -15,7 +15,7 @@ const roomOf = (cutting: Cutting, { pattern }: Packing['runs'][number]) =>
 function keptOf(cutting: Cutting, packing: Packing, restOf: RestOf): { mm: number; drops: number } {
   const kept = { mm: 0, drops: 0 };
   for (const run of packing.runs) {
-    const { rest, isKept } = restOf(roomOf(cutting, run));
+    const { rest, isKept } = restOf(roomOf(cutting, run), run.pattern.stock);
     if (!isKept) continue;
     kept.mm += rest * run.bars;
     kept.drops += run.bars;

@@ -59,6 +59,22 @@ describe('Plans by steps alone', () => {
     expect(bar?.pieces.at(-1)?.endMm).toBeCloseTo(4 * 500 - 3 * 100, 6);
   });
 
+  test('a mitered part needs the bar to be longer by what its two end cuts take more than square ones', () => {
+    const [rad, kerfMm] = [Math.PI / 4, 3];
+    const moreMm = 2 * kerfMm * (1 / Math.cos(rad) - 1);
+    const problem = (lengthMm: number) => ({
+      ...squareProblem({}, [{ lengthMm: 2000 }]),
+      parts: [{ lengthMm, pieces: 1, leanLeftRad: -rad, leanRightRad: rad }],
+      widthMm: 100,
+      kerfMm,
+    });
+    expect(planStock(problem(2000 - moreMm - 0.001)).shortages).toEqual([]);
+    expect(planStock(problem(2000 - moreMm + 0.001)).shortages).toEqual([
+      { part: 0, pieces: 1, why: 'too long' },
+    ]);
+    expect(planStock({ ...problem(2000), kerfMm: 0 }).shortages).toEqual([]);
+  });
+
   test('every plan of a small problem passes its verification', () => {
     fc.assert(
       fc.property(smallProblems(), (problem) => {
