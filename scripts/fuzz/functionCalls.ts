@@ -66,7 +66,9 @@ export async function tried(
 
 async function withPatience(result: Promise<unknown>): Promise<unknown> {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<undefined>((resolve) => (timer = setTimeout(resolve, patienceMs)));
+  const late = new Promise<undefined>(
+    (resolve) => (timer = setTimeout(() => resolve(undefined), patienceMs)),
+  );
   try {
     return await Promise.race([result, late]);
   } finally {
