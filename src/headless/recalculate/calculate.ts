@@ -32,6 +32,8 @@ export interface Calculated extends Outcome {
   functions: OurFunctions;
   /** Where each formula spills to now. */
   zones: (Zone | undefined)[];
+  /** How many texts of formulas were read: one for each form. */
+  parses: number;
 }
 
 const mostWalks = 12;
@@ -43,7 +45,7 @@ export async function calculateWorkbook(
   changes: PlacedChange[],
 ): Promise<Calculated> {
   const scope = workbookScope(workbook, loaded.namespace, new Set(loaded.byName.keys()));
-  const cells = allCells(workbook, scope, changes);
+  const { cells, parses } = allCells(workbook, scope, changes);
   const native = new NativeFunctions();
   await native.loadFor(evaluated(cells));
   const shared = {
@@ -71,7 +73,7 @@ export async function calculateWorkbook(
     if (outgrown.size > 0)
       covered = { ...covered, covers: widened(covered.covers, outgrown, calculated.zones) };
     else if (isMore) covered = { ...covered, anythingChanged: true };
-    else return calculated;
+    else return { ...calculated, parses };
     // Which of two results is in the other's way hangs on the order of all.
     walked = blocked ? fresh() : { grids: calculated.grids, zones: calculated.zones, before: calculation };
   }
@@ -80,13 +82,17 @@ export async function calculateWorkbook(
   );
 }
 
-function allCells(workbook: CalculatedWorkbook, scope: Scope, changes: PlacedChange[]): FormulaCell[] {
+function allCells(
+  workbook: CalculatedWorkbook,
+  scope: Scope,
+  changes: PlacedChange[],
+): { cells: FormulaCell[]; parses: number } {
   const replaced = new Set(changes.map(({ sheet, row, column }) => `${sheet}:${cellKey(row, column)}`));
-  const cells = readFormulaCells(workbook, scope, supportedFunctions, (sheet, key) =>
+  const { cells, parses } = readFormulaCells(workbook, scope, supportedFunctions, (sheet, key) =>
     replaced.has(`${sheet}:${key}`),
   );
   for (const { sheet, row, column } of changes) cells.push(replacedCell(sheet, row, column));
-  return cells;
+  return { cells, parses };
 }
 
 /** The formulas that are not pinned from the start. */
@@ -139,7 +145,7 @@ async function walkOnce(
   { covers, anythingChanged }: Covered,
   walked: Walked,
   fresh: () => Walked,
-): Promise<{ calculation: Calculation; calculated: Calculated }> {
+): Promise<{ calculation: Calculation; calculated: Omit<Calculated, 'parses'> }> {
   const { workbook, cells, native, functions, scope, work } = shared;
   const formulaIndex = new FormulaIndex(workbook.sheets.length, cells, covers);
   const graph = new Graph(cells, formulaIndex);
