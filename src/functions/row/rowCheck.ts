@@ -9,8 +9,11 @@ import { define } from '../descriptor/descriptor.js';
 import { oneRow } from './oneRow.js';
 import { reportItem, rowToShow, type ShownRow, shownItem } from './shownItem.js';
 
-/** A row is asked for several items by several cells; it is checked once. */
-const remembered = memo<ShownRow>();
+/**
+ * A row is asked for several items by several cells; it is checked once. Hosts calculate column by column, so all rows of
+ * a long list are remembered: 80,000 with 400 characters each.
+ */
+const remembered = memo<ShownRow>(40_000_000);
 
 const itemArgument: ScalarArgument<ReturnType<typeof readRowItems> | undefined> = {
   kind: 'choice',

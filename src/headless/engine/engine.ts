@@ -125,8 +125,26 @@ function readScalar(name: string, scalar: Scalar | undefined): Scalar {
   return { value: codes[value] ?? value };
 }
 
-/** The engine is large: it is loaded when a workbook needs it. */
-export async function loadEngine(): Promise<Engine> {
+/** The engine is large: it is loaded when a formula is met that calls a native function. */
+export class NativeFunctions {
+  private loaded: Engine | undefined;
+
+  async loadFor(formulas: Iterable<{ functions: ReadonlySet<string> }>): Promise<void> {
+    if (this.loaded) return;
+    for (const { functions } of formulas) {
+      if (functions.size === 0) continue;
+      this.loaded = await loadEngine();
+      return;
+    }
+  }
+
+  get engine(): Engine {
+    if (!this.loaded) throw new Error('A native function is called before the engine is loaded.');
+    return this.loaded;
+  }
+}
+
+async function loadEngine(): Promise<Engine> {
   const original = console.debug;
   console.debug = () => undefined;
   try {

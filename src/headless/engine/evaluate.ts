@@ -2,7 +2,7 @@ import type { Zone } from '../../sheet/address.js';
 import { cellSeen, zoneSeen } from '../../sheet/formula/moves.js';
 import type { Node } from '../../sheet/formula/nodes.js';
 import { argumentAt, takesRange } from './arguments.js';
-import { newSearchCaches, type Engine, type SearchCaches } from './engine.js';
+import { newSearchCaches, type NativeFunctions, type SearchCaches } from './engine.js';
 import { applyOperator, applySign, broadcast } from './operators.js';
 import type { OurFunctions } from './ourFunctions.js';
 import { completeArguments } from './hostArguments.js';
@@ -46,7 +46,7 @@ export class Evaluator {
   private caches: SearchCaches = newSearchCaches();
 
   constructor(
-    private readonly engine: Engine,
+    readonly native: NativeFunctions,
     private readonly functions: OurFunctions,
     readonly values: Values,
     readonly work: Work,
@@ -164,7 +164,8 @@ export class Evaluator {
     const direct = special?.(args, setting);
     if (direct) return direct;
     if (name === 'SUBTOTAL') return this.subtotal(args, setting);
-    const description = this.engine.describe(name);
+    const { engine } = this.native;
+    const description = engine.describe(name);
     if (!description) throw new CannotCompute(`It uses ${name}, which is not evaluated here.`);
     if (this.caches.forwardSearch.size > mostSearched) this.caches = newSearchCaches();
     const inner = setting.plain && arrayFunctions.has(name) ? { ...setting, plain: false } : setting;
@@ -173,13 +174,13 @@ export class Evaluator {
         ? undefined
         : this.value(arg, inner, takesRange(argumentAt(description, i, args.length))),
     );
-    const result = this.engine.call(name, completeArguments(name, operands), this.caches, this.work);
+    const result = engine.call(name, completeArguments(name, operands), this.caches, this.work);
     return isMatrix(result) && result.length === 1 && result[0]?.length === 1 ? topLeft(result) : result;
   }
 
   private subtotal([code, ...references]: Node[], setting: Setting): Operand {
     const read = this.value(code ?? { kind: 'missing' }, setting, false);
     const { summary, columns } = readSubtotal(topLeft(read), references, this.values, setting.away);
-    return this.engine.call(summary, columns, this.caches, this.work);
+    return this.native.engine.call(summary, columns, this.caches, this.work);
   }
 }

@@ -18,6 +18,9 @@ export class Work {
     this.ofBook = leastOfBook + perCell * cells;
   }
 
+  /** The steps that were taken. */
+  spent = 0;
+
   /** Starts the count of a formula. */
   begin(): void {
     this.ofFormula = mostOfFormula;
@@ -28,6 +31,7 @@ export class Work {
       throw new CannotCompute('It takes more work than is done here for one formula.');
     if (!(steps <= this.ofBook))
       throw new CannotCompute('The formulas take more work than is done here for one workbook.');
+    this.spent += steps;
     this.ofFormula -= steps;
     this.ofBook -= steps;
   }

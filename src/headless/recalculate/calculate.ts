@@ -1,14 +1,15 @@
 import { cellKey, MAX_COLUMNS, zoneHolds, type Zone } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
-import { loadEngine, type Engine } from '../engine/engine.js';
+import { NativeFunctions } from '../engine/engine.js';
 import { Evaluator } from '../engine/evaluate.js';
 import { Work } from '../engine/work.js';
 import { OurFunctions } from '../engine/ourFunctions.js';
 import { supportedFunctions } from '../engine/supportedFunctions.js';
+import type { Formula } from '../../sheet/formula/nodes.js';
 import { workbookScope, type Scope } from '../../sheet/formula/scope.js';
 import type { LoadedFunctions } from '../functions/scriptHost.js';
-import { Calculation } from './calculation.js';
+import { Calculation, dueNodes } from './calculation.js';
 import { applyChanges, type PlacedChange } from './changes.js';
 import { readFormulaCells, replacedCell, type FormulaCell, type CalculatedWorkbook } from './formulaCells.js';
 import { Graph } from './graph.js';
@@ -20,8 +21,8 @@ import type { Outcome } from './report.js';
 import { zoneOfCell } from './spill.js';
 
 /*
- * A workbook is calculated: its formulas are read, ordered by who reads whom, and walked once in that order;
- * again with wider areas where a result spills farther than was known.
+ * A workbook is calculated: its formulas are read, ordered by who reads whom, and walked once in that order. Where a
+ * result spills farther than was known, the walk goes on with those that read the cells it reached.
  */
 
 /** A calculated workbook, ready to report on, to write, or to evaluate more formulas over. */
@@ -31,6 +32,8 @@ export interface Calculated extends Outcome {
   functions: OurFunctions;
   /** Where each formula spills to now. */
   zones: (Zone | undefined)[];
+  /** How many texts of formulas were read: one for each form. */
+  parses: number;
 }
 
 const mostWalks = 12;
@@ -42,78 +45,132 @@ export async function calculateWorkbook(
   changes: PlacedChange[],
 ): Promise<Calculated> {
   const scope = workbookScope(workbook, loaded.namespace, new Set(loaded.byName.keys()));
-  const cells = allCells(workbook, scope, changes);
+  const { cells, parses } = allCells(workbook, scope, changes);
+  const native = new NativeFunctions();
+  await native.loadFor(evaluated(cells));
   const shared = {
     workbook,
     scope,
     cells,
-    changes,
-    engine: await loadEngine(),
+    native,
     functions: new OurFunctions(loaded),
     work: new Work(workbook.sheets.reduce((sum, { cells }) => sum + (cells?.values.length ?? 0), 0)),
   };
-  let covers = cells.map(({ stored }) => (stored.kind === 'plain' ? undefined : stored.ref));
-  let anythingChanged = false;
+  let covered: Covered = {
+    covers: cells.map(({ stored }) => (stored.kind === 'plain' ? undefined : stored.ref)),
+    anythingChanged: false,
+  };
+  const fresh = (): Walked => ({
+    grids: changedGrids(workbook, changes),
+    zones: cells.map(({ stored }) => stored.ref),
+  });
   const readsAnything = cells.some(({ formula }) => formula.dynamic);
+  let walked = fresh();
   for (let walk = 0; walk < mostWalks; walk++) {
-    const { calculation, calculated } = await calculateOnce(shared, covers, anythingChanged);
-    if (calculation.outgrown) covers = covers.map((cover, id) => union(cover, calculated.zones[id]));
-    else if (readsAnything && !anythingChanged && calculation.changed) anythingChanged = true;
-    else return calculated;
+    const { calculation, calculated } = await walkOnce(shared, covered, walked, fresh);
+    const { outgrown, blocked } = calculation;
+    const isMore = readsAnything && !covered.anythingChanged && calculation.changed;
+    if (outgrown.size > 0)
+      covered = { ...covered, covers: widened(covered.covers, outgrown, calculated.zones) };
+    else if (isMore) covered = { ...covered, anythingChanged: true };
+    else return { ...calculated, parses };
+    // Which of two results is in the other's way hangs on the order of all.
+    walked = blocked ? fresh() : { grids: calculated.grids, zones: calculated.zones, before: calculation };
   }
   throw new WorkbookRefused(
     'The results that spill over cells do not settle: each depends on where another ends.',
   );
 }
 
-function allCells(workbook: CalculatedWorkbook, scope: Scope, changes: PlacedChange[]): FormulaCell[] {
+function allCells(
+  workbook: CalculatedWorkbook,
+  scope: Scope,
+  changes: PlacedChange[],
+): { cells: FormulaCell[]; parses: number } {
   const replaced = new Set(changes.map(({ sheet, row, column }) => `${sheet}:${cellKey(row, column)}`));
-  const cells = readFormulaCells(workbook, scope, supportedFunctions, (sheet, key) =>
+  const { cells, parses } = readFormulaCells(workbook, scope, supportedFunctions, (sheet, key) =>
     replaced.has(`${sheet}:${key}`),
   );
   for (const { sheet, row, column } of changes) cells.push(replacedCell(sheet, row, column));
-  return cells;
+  return { cells, parses };
+}
+
+/** The formulas that are not pinned from the start. */
+function* evaluated(cells: readonly FormulaCell[]): Generator<Formula> {
+  for (const { formula, pin } of cells) if (pin === undefined) yield formula;
 }
 
 interface Shared {
   workbook: CalculatedWorkbook;
   scope: Scope;
   cells: FormulaCell[];
-  changes: PlacedChange[];
-  engine: Engine;
+  native: NativeFunctions;
   functions: OurFunctions;
   work: Work;
 }
 
-async function calculateOnce(
-  shared: Shared,
-  covers: (Zone | undefined)[],
-  anythingChanged: boolean,
-): Promise<{ calculation: Calculation; calculated: Calculated }> {
-  const { workbook, cells, engine, functions, scope, work } = shared;
+/** How far the calculation has come. */
+interface Walked {
+  grids: Grids;
+  /** Where each formula spills to now. */
+  zones: (Zone | undefined)[];
+  /** The walk that it goes on from. */
+  before?: Calculation;
+}
+
+function changedGrids(workbook: CalculatedWorkbook, changes: PlacedChange[]): Grids {
   const grids = openGrids(workbook);
-  applyChanges(grids, shared.changes);
+  applyChanges(grids, changes);
+  return grids;
+}
+
+/** The cells formulas are known to fill, with those that results have now reached. */
+const widened = (covers: Covered['covers'], outgrown: ReadonlySet<number>, zones: Walked['zones']) =>
+  covers.map((cover, id) => (outgrown.has(id) ? union(cover, zones[id]) : cover));
+
+/** What a walk counts with. */
+interface Covered {
+  /** The cells each array formula is known to fill. */
+  covers: (Zone | undefined)[];
+  /** Formulas that find out what they read when calculated count as reading something that changed. */
+  anythingChanged: boolean;
+}
+
+/**
+ * Walks all formulas; after a walk before, only those that read what was not known then. Where one of these spills, all
+ * are walked from the start: what is in its way hangs on the order of all.
+ */
+async function walkOnce(
+  shared: Shared,
+  { covers, anythingChanged }: Covered,
+  walked: Walked,
+  fresh: () => Walked,
+): Promise<{ calculation: Calculation; calculated: Omit<Calculated, 'parses'> }> {
+  const { workbook, cells, native, functions, scope, work } = shared;
   const formulaIndex = new FormulaIndex(workbook.sheets.length, cells, covers);
   const graph = new Graph(cells, formulaIndex);
-  const zones = cells.map(({ stored }) => stored.ref);
+  const order = calculationOrder(graph.reads);
+  const due = walked.before && dueNodes({ graph, order, cells, anythingChanged }, walked.before);
+  const spillsAgain = due && cells.some(({ stored }, id) => due[id] === 1 && stored.kind !== 'plain');
+  const { grids, zones, before } = spillsAgain ? fresh() : walked;
   const evaluator = new Evaluator(
-    engine,
+    native,
     functions,
     new CellReader(grids, 'now', formulaFacts(cells, formulaIndex, zones), work),
     work,
   );
   const fileZones = cells.map(({ stored }) => stored.ref);
   const file = new Evaluator(
-    engine,
+    native,
     functions,
     new CellReader(grids, 'file', formulaFacts(cells, formulaIndex, fileZones), work),
     work,
   );
-  const calculation = new Calculation({
+  const input = {
     cells,
     sheetNames: workbook.sheets.map(({ name }) => sheetPrefix(name)),
     graph,
-    order: calculationOrder(graph.reads),
+    order,
     grids,
     now: evaluator,
     file,
@@ -122,11 +179,12 @@ async function calculateOnce(
     covers,
     owns: ownership(cells, formulaIndex),
     anythingChanged,
-  });
+  };
+  const calculation = new Calculation(input, before && due && { before, due });
   calculation.run(false);
   while (calculation.waits && (await functions.settle())) calculation.run(true);
   const { calculated, pinned, stale } = calculation;
-  const outcome = { workbook, cells, grids: grids as Grids, calculated, pinned, stale };
+  const outcome = { workbook, cells, grids, calculated, pinned, stale };
   return { calculation, calculated: { ...outcome, scope, evaluator, functions, zones } };
 }
 

@@ -44,14 +44,44 @@ export interface CalculationInput {
 /** One walk over the formulas in calculation order; keeps why cells were left as they are. */
 export class Calculation {
   readonly flags: Uint8Array;
-  readonly calculated = new Set<number>();
-  readonly pinned = new Map<number, string>();
-  readonly stale = new Map<number, string>();
-  /** A result reached beyond the cells its formula was known to fill. */
-  outgrown = false;
+  readonly calculated: Set<number>;
+  readonly pinned: Map<number, string>;
+  readonly stale: Map<number, string>;
+  /** Formulas whose results reached beyond the cells they were known to fill. */
+  readonly outgrown = new Set<number>();
+  /** A result could not spill, since something is in its way. */
+  blocked = false;
+  /** The nodes that are walked; all of them where there was no walk before. */
+  private readonly due: Uint8Array | undefined;
 
-  constructor(private readonly input: CalculationInput) {
+  /** After a walk `before`, only what is due is walked again. */
+  constructor(
+    private readonly input: CalculationInput,
+    again?: { before: Calculation; due: Uint8Array },
+  ) {
+    const before = again?.before;
     this.flags = new Uint8Array(input.graph.reads.length);
+    this.calculated = before?.calculated ?? new Set();
+    this.pinned = before?.pinned ?? new Map();
+    this.stale = before?.stale ?? new Map();
+    if (!again) return;
+    this.due = again.due;
+    this.flags.set(again.before.flags.subarray(0, input.cells.length));
+    for (let id = 0; id < input.cells.length; id++) if (this.due[id]) this.reset(id);
+  }
+
+  /** Puts back what the file has where a formula of one value put its result. */
+  private reset(id: number): void {
+    const { sheet, row, column } = this.input.cells[id] as FormulaCell;
+    const grid = this.input.grids[sheet];
+    if (this.calculated.delete(id)) grid?.set(row, column, grid.fileValue(row, column));
+    this.flags[id] = 0;
+    this.pinned.delete(id);
+    this.stale.delete(id);
+  }
+
+  get anythingChanged(): boolean {
+    return this.input.anythingChanged;
   }
 
   get changed(): boolean {
@@ -66,9 +96,11 @@ export class Calculation {
   run(onlyWaiting: boolean): void {
     const { order, cells } = this.input;
     for (const node of order.order) {
+      const isFormula = node < cells.length;
+      if (isFormula && this.due && !this.due[node]) continue;
       if (onlyWaiting && !((this.flags[node] as number) & WAITING)) continue;
       const inputs = this.inputsOf(node);
-      this.flags[node] = node < cells.length ? this.settle(node, inputs) : inputs;
+      this.flags[node] = isFormula ? this.settle(node, inputs) : inputs;
     }
   }
 
@@ -121,12 +153,13 @@ export class Calculation {
     const result = now.evaluate(cell.formula.node, setting(cell));
     const owned = (key: number) => owns(id, key);
     const placement = placementOf(cell, result, grids, owned);
+    if (placement.isBlocked) this.blocked = true;
     const before = cell.stored.ref ?? zoneOfCell(cell);
     const changed = place(grid, placement, before, owned);
     this.calculated.add(id);
     if (cell.stored.kind !== 'dynamic') return changed ? CHANGED : 0;
     zones[id] = placement.zone;
-    if (!holdsZone(this.input.covers[id] ?? zoneOfCell(cell), placement.zone)) this.outgrown = true;
+    if (!holdsZone(this.input.covers[id] ?? zoneOfCell(cell), placement.zone)) this.outgrown.add(id);
     return changed || !sameZone(before, placement.zone) ? CHANGED : 0;
   }
 
@@ -159,6 +192,30 @@ export class Calculation {
     const { sheet, row, column } = this.input.cells[node] as FormulaCell;
     return `${this.input.sheetNames[sheet]}!${cellAddress(row, column)}`;
   }
+}
+
+type DueInput = Pick<CalculationInput, 'graph' | 'order' | 'cells' | 'anythingChanged'>;
+
+/** The nodes that hang on a result that reached farther, or on a formula that finds out what it reads. */
+export function dueNodes(
+  { graph, order, cells, anythingChanged }: DueInput,
+  before: Calculation,
+): Uint8Array {
+  const { outgrown, anythingChanged: wasChanged } = before;
+  const due = new Uint8Array(graph.reads.length);
+  const isDue = (node: number) =>
+    (anythingChanged && !wasChanged && cells[node]?.formula.dynamic) ||
+    (graph.reads[node] as number[]).some((read) => due[read] || outgrown.has(read));
+  // In a circle, a formula may come before what it reads.
+  for (let more = true; more; ) {
+    more = false;
+    for (const node of order.order) {
+      if (due[node] || !isDue(node)) continue;
+      due[node] = 1;
+      more ||= order.circular[node] === 1;
+    }
+  }
+  return due;
 }
 
 const setting = (cell: FormulaCell): Setting => ({

@@ -1,4 +1,4 @@
-import { MAX_COLUMNS, MAX_ROWS, type Zone } from '../../sheet/address.js';
+import { MAX_COLUMNS, MAX_ROWS, zoneSize, type Zone } from '../../sheet/address.js';
 import { isCellError, type StoredValue } from '../../sheet/cellValue.js';
 import {
   checkArraySize,
@@ -18,6 +18,8 @@ export type FormulaFacts = Pick<Values, 'spillZone' | 'isSubtotal'>;
 
 /** Cells of ranges kept at hand for the next formula that reads the same range. */
 const mostRemembered = 6_000_000;
+/** Smaller ranges are read again sooner than found again: a row of a list is kept for no other row. */
+const leastRemembered = 64;
 const blank: Scalar = { value: null };
 
 /** One state of the cells as calculations read it: as the file has them, or as they are now. */
@@ -67,6 +69,7 @@ export class CellReader implements Values {
   }
 
   range(sheet: number, zone: Zone): Matrix {
+    if (zoneSize(zone) < leastRemembered) return this.readRange(sheet, zone);
     const key = `${sheet}:${zone.top}:${zone.left}:${zone.bottom}:${zone.right}`;
     const known = this.ranges.get(key);
     if (known) return known;

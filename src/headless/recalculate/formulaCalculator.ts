@@ -61,6 +61,7 @@ export class FormulaCalculator {
     );
     const why = whyNot(formula);
     if (why) return why;
+    await this.calculated.evaluator.native.loadFor([formula]);
     const setting = { ...place, plain: false, ours: true, away: notAway };
     for (;;) {
       try {

@@ -31,7 +31,7 @@ export function readFormulaCells(
   scope: Scope,
   supported: ReadonlySet<string>,
   isReplaced: (sheet: number, key: number) => boolean,
-): FormulaCell[] {
+): { cells: FormulaCell[]; parses: number } {
   const cells: FormulaCell[] = [];
   const forms = new FormulaForms(scope);
   const pinOf = pinner(workbook, supported);
@@ -50,7 +50,7 @@ export function readFormulaCells(
       cells.push({ sheet, row, column, stored, formula, away, pin: pinOf(formula, stored), replaced: false });
     });
   });
-  return cells;
+  return { cells, parses: forms.parses };
 }
 
 /** A text that was compared with that of its form need not be kept. */

@@ -29,6 +29,8 @@ export const zoneOfCell = ({ row, column }: FormulaCell): Zone => ({
 export interface Placement {
   zone: Zone;
   value(row: number, column: number): StoredValue;
+  /** It would reach farther, but something is in its way. */
+  isBlocked?: boolean;
 }
 
 /** Where a result goes: one cell, the fixed range of an array formula, or as far as it spills. */
@@ -49,7 +51,8 @@ export function placementOf(
     right: column + result.length - 1,
   };
   const blocker = blockedBy(cell, zone, grids[cell.sheet], owned);
-  if (blocker !== undefined) return only(cell, { error: '#SPILL!', message: blocker });
+  if (blocker !== undefined)
+    return { ...only(cell, { error: '#SPILL!', message: blocker }), isBlocked: true };
   return { zone, value: (r, c) => toCellValue(result[c - column]?.[r - row] ?? { value: null }) };
 }
 

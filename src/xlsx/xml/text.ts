@@ -4,15 +4,23 @@
  * string is decoded here, text put into it is encoded here.
  */
 
+const beyondAscii = /[\r\u0080-\u00ff]/;
 const special = /[&\r\u0080-\u00ff]/;
 const decoder = new TextDecoder('utf-8');
 
 /** Raw bytes-as-characters to text: UTF-8, entities and line ends resolved. */
 export function decodeText(raw: string): string {
   if (!special.test(raw)) return raw;
+  return withoutEntities(beyondAscii.test(raw) ? fromUtf8(raw) : raw);
+}
+
+function fromUtf8(raw: string): string {
   const bytes = new Uint8Array(raw.length);
   for (let i = 0; i < raw.length; i++) bytes[i] = raw.charCodeAt(i);
-  const text = decoder.decode(bytes).replace(/\r\n?/g, '\n');
+  return decoder.decode(bytes).replace(/\r\n?/g, '\n');
+}
+
+function withoutEntities(text: string): string {
   return text.includes('&') ? text.replace(/&(#x[0-9a-f]{1,6}|#\d{1,7}|[a-z]{2,4});/gi, entity) : text;
 }
 

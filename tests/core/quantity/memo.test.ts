@@ -22,10 +22,27 @@ describe('memo', () => {
     expect(reads).toBe(1);
   });
 
-  it('forgets before it grows without end, and still gives the right result', () => {
-    const remembered = memo<string>();
-    for (let key = 0; key < 20_001; key += 1) remembered(String(key), () => `first ${key}`);
-    expect(remembered('0', () => 'again')).toBe('again');
-    expect(remembered('20000', () => 'again')).toBe('first 20000');
+  it('forgets what was not asked for the longest, before it grows without end', () => {
+    const remembered = memo<string>(10 * 101);
+    const ask = (key: string) => remembered(key, () => `read ${key}`);
+    for (const key of 'abcdefghij') ask(key);
+    expect(remembered('a', () => 'again')).toBe('read a');
+    ask('k');
+    expect(remembered('b', () => 'again')).toBe('again');
+    expect(remembered('a', () => 'again')).toBe('read a');
+    expect(remembered('c', () => 'again')).toBe('again');
+  });
+
+  it('reads each of 20,000 texts once, however often they come round', () => {
+    const remembered = memo<number>();
+    let reads = 0;
+    for (let round = 0; round < 3; round += 1)
+      for (let key = 0; key < 20_000; key += 1) remembered(String(key), () => (reads += 1));
+    expect(reads).toBe(20_000);
+  });
+
+  it('does not keep a single key that is larger than all may be', () => {
+    const remembered = memo<string>(50);
+    expect([remembered('a', () => 'first'), remembered('a', () => 'second')]).toEqual(['first', 'second']);
   });
 });

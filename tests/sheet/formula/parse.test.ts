@@ -23,14 +23,14 @@ const references = (text: string, shift = still) =>
 
 describe('words of a formula', () => {
   it.each([
-    ['A1', { row: 0, column: 0, relative: true }],
-    ['$XFD$1048576', { row: 1_048_575, column: 16_383, relative: false }],
-    ['b$7', { row: 6, column: 1, relative: true }],
-    ['$AB12', { row: 11, column: 27, relative: true }],
-    ['C', { row: undefined, column: 2, relative: true }],
-    ['$C', { row: undefined, column: 2, relative: false }],
-    ['12', { row: 11, column: undefined, relative: true }],
-    ['$12', { row: 11, column: undefined, relative: false }],
+    ['A1', { row: 0, column: 0, movesRow: true, movesColumn: true }],
+    ['$XFD$1048576', { row: 1_048_575, column: 16_383, movesRow: false, movesColumn: false }],
+    ['b$7', { row: 6, column: 1, movesRow: false, movesColumn: true }],
+    ['$AB12', { row: 11, column: 27, movesRow: true, movesColumn: false }],
+    ['C', { row: undefined, column: 2, movesRow: false, movesColumn: true }],
+    ['$C', { row: undefined, column: 2, movesRow: false, movesColumn: false }],
+    ['12', { row: 11, column: undefined, movesRow: true, movesColumn: false }],
+    ['$12', { row: 11, column: undefined, movesRow: false, movesColumn: false }],
   ])('%s is a corner', (word, corner) => {
     expect(readCorner(word, still)).toEqual(corner);
   });
