@@ -43,7 +43,7 @@ async function hiddenIn(area: Area, trips: RoundTrips): Promise<number[]> {
       rows: Math.min(cellsPerTrip, area.rows - from),
       columns: 1,
     };
-    hidden.push(...(await hiddenOf(slice, trips)));
+    for (const row of await hiddenOf(slice, trips)) hidden.push(row);
   }
   return hidden;
 }
