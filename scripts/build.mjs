@@ -6,7 +6,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { ensurePackages, root } from './ensure.mjs';
 import { localAddress } from './manifest/address.mjs';
 import { fillManifest } from './manifest/fill.mjs';
-import { licencesOf } from './webpack/licences.mjs';
+import { licensesOf } from './webpack/licenses.mjs';
 
 ensurePackages();
 const target = path.join(root, 'dist');
@@ -34,7 +34,7 @@ copyManifest();
 copySolver();
 for (const name of ['functions', 'planner']) {
   const { compilation } = stats.stats.find((bundle) => bundle.compilation.name === name);
-  writeFileSync(path.join(work, `${name}.js.LICENSE.txt`), licencesOf(compilation));
+  writeFileSync(path.join(work, `${name}.js.LICENSE.txt`), licensesOf(compilation));
 }
 
 rmSync(target, { recursive: true, force: true });

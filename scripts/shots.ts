@@ -60,7 +60,7 @@ const scenes: readonly Scene[] = [
   { name: 'shop', ready: '1-1/4 in through 9/16 in', show: (hand) => hand.tab('Shop') },
   {
     name: 'press',
-    ready: 'from the punch centre to the frame',
+    ready: 'from the punch center to the frame',
     show: async (hand) => {
       await hand.tab('Shop');
       await hand.press('Edit Bay A');

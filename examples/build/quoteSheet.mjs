@@ -1,6 +1,6 @@
 import { readSource, sourceCell } from './source.mjs';
 import { pageSettings, Sheet } from './sheet.mjs';
-import { verdictColours } from './styles.mjs';
+import { verdictColors } from './styles.mjs';
 import { addTable } from './table.mjs';
 import { address, columnName, escapeText } from './xml.mjs';
 
@@ -73,14 +73,14 @@ function layout(inputs, count) {
   const area = `A${headingRow + 1}:A${last}`;
   const at = `$A${headingRow + 1}`;
   const rules = [
-    [`${at}="OK"`, verdictColours.good],
-    [`${at}="Near limit"`, verdictColours.near],
-    [`OR(${at}="Not checked",${at}="Check input",${at}="OK so far")`, verdictColours.notChecked],
-    [`${at}="Off press"`, verdictColours.offPress],
-    [`LEN(${at})>0`, verdictColours.bad],
+    [`${at}="OK"`, verdictColors.good],
+    [`${at}="Near limit"`, verdictColors.near],
+    [`OR(${at}="Not checked",${at}="Check input",${at}="OK so far")`, verdictColors.notChecked],
+    [`${at}="Off press"`, verdictColors.offPress],
+    [`LEN(${at})>0`, verdictColors.bad],
   ].map(
-    ([formula, colour], index) =>
-      `<cfRule type="expression" dxfId="${colour}" priority="${index + 1}" stopIfTrue="1"><formula>${escapeText(formula)}</formula></cfRule>`,
+    ([formula, color], index) =>
+      `<cfRule type="expression" dxfId="${color}" priority="${index + 1}" stopIfTrue="1"><formula>${escapeText(formula)}</formula></cfRule>`,
   );
   const frozen = address(3, headingRow + 1);
   return {

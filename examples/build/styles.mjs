@@ -28,8 +28,8 @@ export function styleIndex(name = 'general') {
   return index;
 }
 
-/** Colours of the verdict rules; their order is that of the rules' `dxfId`. */
-export const verdictColours = {
+/** Colors of the verdict rules; their order is that of the rules' `dxfId`. */
+export const verdictColors = {
   good: 0,
   near: 1,
   notChecked: 2,

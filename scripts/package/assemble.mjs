@@ -2,7 +2,7 @@
 import { cpSync, existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { ensure, root } from '../ensure.mjs';
-import { licencesOf } from '../webpack/licences.mjs';
+import { licensesOf } from '../webpack/licenses.mjs';
 
 /** Assembles out/addin anew and returns it. Throws where the pane cannot be built. */
 export async function assembleAddIn() {
@@ -29,5 +29,5 @@ async function buildPane(output) {
     rmSync(output, { recursive: true, force: true });
     throw new Error(stats.toString('errors-warnings'));
   }
-  writeFileSync(path.join(output, 'pane.js.LICENSE.txt'), licencesOf(stats.compilation));
+  writeFileSync(path.join(output, 'pane.js.LICENSE.txt'), licensesOf(stats.compilation));
 }

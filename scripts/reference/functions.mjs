@@ -2,9 +2,9 @@
 import { code, generated, table, textOf } from './markdown.mjs';
 
 /** `results`: what each function's example gives, by its name, as `npm run calc -- --json` reports it. */
-export function functionsPage({ catalogue, namespace, shopUnits }, results) {
-  const sections = catalogue.map((descriptor) => section(descriptor, { namespace, shopUnits, results }));
-  const index = catalogue.map(({ name, purpose }) => [`[${name}](#${name.toLowerCase()})`, purpose]);
+export function functionsPage({ catalog, namespace, shopUnits }, results) {
+  const sections = catalog.map((descriptor) => section(descriptor, { namespace, shopUnits, results }));
+  const index = catalog.map(({ name, purpose }) => [`[${name}](#${name.toLowerCase()})`, purpose]);
   return [generated, '# Functions', intro(namespace), table(['Function', 'Gives'], index), ...sections].join(
     '\n\n',
   );

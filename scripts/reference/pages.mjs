@@ -5,7 +5,7 @@ import { notationPage } from './notation.mjs';
 import { shopSheetPage } from './shopSheet.mjs';
 
 /** What the examples of the reference give, by function name, through the command `calc` over a workbook. */
-export async function exampleResults(calc, { catalogue }, workbook, folder) {
+export async function exampleResults(calc, { catalog }, workbook, folder) {
   const lines = [];
   const setting = {
     out: (text) => lines.push(text),
@@ -13,10 +13,10 @@ export async function exampleResults(calc, { catalogue }, workbook, folder) {
     input: () => Promise.resolve(undefined),
     folder,
   };
-  const formulas = catalogue.map(({ example }) => example);
+  const formulas = catalog.map(({ example }) => example);
   const status = await calc(['--json', '--workbook', workbook, ...formulas], setting);
   if (status !== 0) throw new Error(`The examples did not run: ${lines.join('')}`);
-  return Object.fromEntries(catalogue.map(({ name }, index) => [name, JSON.parse(lines[index])]));
+  return Object.fromEntries(catalog.map(({ name }, index) => [name, JSON.parse(lines[index])]));
 }
 
 export function generatedPages(sources, results) {

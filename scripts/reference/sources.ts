@@ -10,6 +10,6 @@ export { headingMeanings } from '../../src/core/row/headings/headingMeanings.js'
 export { headingUnits } from '../../src/core/row/headings/headingUnits.js';
 export { otherHeadings } from '../../src/core/row/headings/headingWords.js';
 export { defaultSettings, settingRows } from '../../src/core/shop/settings.js';
-export { catalogue, namespace } from '../../src/functions/catalogue.js';
+export { catalog, namespace } from '../../src/functions/catalog.js';
 export { shopUnits } from '../../src/core/quantity/shopUnit.js';
 export { stockColumns } from '../../src/core/shop/readStock.js';

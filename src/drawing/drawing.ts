@@ -11,8 +11,8 @@ export type Line =
   | 'thin'
   /** Edges behind. */
   | 'hidden'
-  /** Centre lines. */
-  | 'centre'
+  /** Center lines. */
+  | 'center'
   /** The fence and the governing dimension. */
   | 'heavy';
 

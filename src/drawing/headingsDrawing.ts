@@ -122,7 +122,7 @@ const hole = (x: number, y: number): Shape => ({
 const centerLine = (left: number, y: number): Shape => ({
   kind: 'line',
   path: `M${left + 20} ${y}h170`,
-  line: 'centre',
+  line: 'center',
 });
 
 function dimension({ from: [x1, y1], to: [x2, y2], name, at: [x, y] }: Size): Shape[] {

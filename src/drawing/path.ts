@@ -26,7 +26,7 @@ export function diamond(x: number, y: number, half: number): string {
   ]);
 }
 
-/** An ellipse around a centre; a circle where both radii are equal. */
+/** An ellipse around a center; a circle where both radii are equal. */
 export function ellipse(x: number, y: number, radiusX: number, radiusY = radiusX): string {
   const arc = `a${short(radiusX)} ${short(radiusY)} 0 1 0`;
   return `M${short(x - radiusX)} ${short(y)}${arc} ${short(2 * radiusX)} 0${arc} ${short(-2 * radiusX)} 0Z`;

@@ -1,4 +1,4 @@
-import { catalogue } from './catalogue.js';
+import { catalog } from './catalog.js';
 import { openBrowserWorker } from '../planner/browserWorker.js';
 import { PlanQueue } from '../planner/planQueue.js';
 import type { OpenPlanner } from '../planner/protocol.js';
@@ -25,7 +25,7 @@ const openPlanner: OpenPlanner = (hear) =>
   ((globalThis as { tonrowOpenPlanner?: OpenPlanner }).tonrowOpenPlanner ?? openBrowserWorker)(hear);
 
 const runtime: Runtime = {
-  catalogue,
+  catalog,
   shops,
   coldStart,
   plan: new PlanQueue(openPlanner).plan,
@@ -35,7 +35,7 @@ const runtime: Runtime = {
   },
 };
 
-for (const descriptor of catalogue) CustomFunctions.associate(descriptor.name, wrap(descriptor, runtime));
+for (const descriptor of catalog) CustomFunctions.associate(descriptor.name, wrap(descriptor, runtime));
 
 // The workbook's shop is read once, at once; the pane, in the same runtime, shows what came of it, and the steps
 // of the calls it is shown.

@@ -31,7 +31,7 @@ export type SheetResult = number | string | CellValue[][];
 /** What the wrapper needs of the runtime it lives in. */
 export interface Runtime {
   /** Every function, for the one that shows another's working. */
-  catalogue: readonly Descriptor[];
+  catalog: readonly Descriptor[];
   shops: ShopRegistry;
   coldStart: ColdStart;
   plan: PlanInWorker;
@@ -112,8 +112,8 @@ export interface FunctionHelp {
   arguments: readonly { label: string; omitted?: string }[];
 }
 
-export function helpForPane(name: string, { catalogue }: Runtime): FunctionHelp | undefined {
-  const descriptor = catalogue.find((each) => each.name === name);
+export function helpForPane(name: string, { catalog }: Runtime): FunctionHelp | undefined {
+  const descriptor = catalog.find((each) => each.name === name);
   if (!descriptor) return undefined;
   const given = Object.entries(descriptor.arguments).map(([key, { omitted }]) => ({
     label: argumentLabel(key),
@@ -129,7 +129,7 @@ function workingOf(
   runtime: Runtime,
   signal?: AbortSignal,
 ): Later<WorkedCall> {
-  const descriptor = runtime.catalogue.find((each) => each.name === name);
+  const descriptor = runtime.catalog.find((each) => each.name === name);
   if (!descriptor) throw new Error(`There is no function TONROW.${name}: look at its spelling.`);
   const working = new Working();
   const { unit } = shopOf(Object.entries(descriptor.arguments), inputs, runtime.shops);

@@ -6,7 +6,7 @@ const strokes: Record<Line, { width: number; dash?: string }> = {
   outline: { width: 2 },
   thin: { width: 0.9 },
   hidden: { width: 1.2, dash: '6 3' },
-  centre: { width: 0.8, dash: '12 3 3 3' },
+  center: { width: 0.8, dash: '12 3 3 3' },
   heavy: { width: 4 },
 };
 

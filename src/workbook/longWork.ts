@@ -8,6 +8,6 @@ export interface LongWork {
   signal?: AbortSignal | undefined;
 }
 
-export function refuseWhenCancelled({ signal }: LongWork, sentence: string): void {
-  if (signal?.aborted) throw new WorkbookError('cancelled', sentence);
+export function refuseWhenCanceled({ signal }: LongWork, sentence: string): void {
+  if (signal?.aborted) throw new WorkbookError('canceled', sentence);
 }

@@ -16,7 +16,7 @@ export type Trouble =
   | 'undone'
   /** Cells hold something and nobody has said yes. */
   | 'not confirmed'
-  | 'cancelled'
+  | 'canceled'
   /** The host does not allow this here: merged cells, a pivot table, a shared legacy workbook. */
   | 'not allowed'
   /** The host is too old or of another kind. */

@@ -301,7 +301,7 @@ function oddCards(rows: readonly Named[], shop: Shop): string {
 describe('cards of other parts', () => {
   const named = Object.entries(odd).map(([Mark, row]) => ({ Mark, ...row }));
 
-  it('have no label over another, in inches and in millimetres', async () => {
+  it('have no label over another, in inches and in millimeters', async () => {
     await show(oddCards(named, shopWith({})));
     await shots('odd');
     expect(await faults()).toEqual([]);

@@ -59,6 +59,8 @@ it('the focus goes to what a check found', async () => {
 
 it('the focus goes to what a copy leaves out', async () => {
   await page.getByRole('button', { name: 'Example quote' }).click();
+  // The list of the test before is not saved.
+  await page.locator('#question button[value=yes]').click();
   await pane().getByRole('tab', { name: 'Hand-off', exact: true }).click();
   await pane().getByRole('button', { name: 'Preview the copy' }).first().waitFor();
   await press('Preview the copy');

@@ -105,7 +105,7 @@ describe('a report in its frame', () => {
 });
 
 describe('print', () => {
-  it('is black: no drawing has a line of another colour', async () => {
+  it('is black: no drawing has a line of another color', async () => {
     const open = await opened('Steps', row, { name: 'print', width: 450, dark: true });
     await open.says('A1 on the press');
     await open.page.emulateMedia({ media: 'print' });

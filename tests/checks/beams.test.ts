@@ -8,7 +8,7 @@ import { readAnySection } from '../../src/core/section/readAnySection.js';
 import { expectPrinted } from '../support/printed.js';
 
 const section = (text: string) => readAnySection(text, 'Section', 'mm').section;
-const kgPerMetre = (text: string) =>
+const kgPerMeter = (text: string) =>
   sectionMassKg({ section: section(text), lengthMm: 1000, densityKgPerM3: 7850 });
 
 describe('EN 10365 beams and channels (from memory): kg/m, cm²', () => {
@@ -32,7 +32,7 @@ describe('EN 10365 beams and channels (from memory): kg/m, cm²', () => {
     ['UPN400', '71.8', '91.5'],
     ['IPN200', '26.2', '33.4'],
   ])('%s: %s, %s', (text, mass, area) => {
-    expectPrinted(kgPerMetre(text), mass);
+    expectPrinted(kgPerMeter(text), mass);
     expectPrinted(sectionAreaMm2(section(text)) / 100, area);
   });
 
@@ -40,7 +40,7 @@ describe('EN 10365 beams and channels (from memory): kg/m, cm²', () => {
     ['IPE200', '0.768'],
     ['HEA200', '1.136'],
     ['HEB300', '1.732'],
-  ])('%s has %s m² of surface a metre', (text, surface) => {
+  ])('%s has %s m² of surface a meter', (text, surface) => {
     expectPrinted(sectionPerimeterMm(section(text)) / 1000, surface);
   });
 });
@@ -80,7 +80,7 @@ describe('Universal beams and columns of BS 4-1 (from memory): kg/m, cm²', () =
     ['UC 254x254x73', '73.1', '93.1'],
     ['UC 305x305x97', '96.9', '123'],
   ])('%s: %s, %s', (text, mass, area) => {
-    expectPrinted(kgPerMetre(text), mass);
+    expectPrinted(kgPerMeter(text), mass);
     expectPrinted(sectionAreaMm2(section(text)) / 100, area);
   });
 

@@ -10,8 +10,8 @@ import { expectPrinted } from '../support/printed.js';
 type Point = [number, number];
 const section = (text: string, unit: LengthUnit) => readAnySection(text, 'Section', unit).section;
 const cm2 = (text: string) => sectionAreaMm2(section(text, 'mm')) / 100;
-const m2PerMetre = (text: string) => sectionPerimeterMm(section(text, 'mm')) / 1000;
-const kgPerMetre = (text: string) =>
+const m2PerMeter = (text: string) => sectionPerimeterMm(section(text, 'mm')) / 1000;
+const kgPerMeter = (text: string) =>
   sectionMassKg({ section: section(text, 'mm'), lengthMm: 1000, densityKgPerM3: 7850 });
 /** The tables of the manual weigh steel at 490 lb/ft³. */
 const poundPerFoot = (text: string) =>
@@ -29,7 +29,7 @@ function arc(x: number, y: number, radius: number, from: number): Point[] {
   });
 }
 
-/** The outline of a rectangle with rounded corners, its centre at the origin. */
+/** The outline of a rectangle with rounded corners, its center at the origin. */
 function box(a: number, b: number, radius: number): Point[] {
   const [x, y] = [a / 2 - radius, b / 2 - radius];
   const quarter = Math.PI / 2;
@@ -52,14 +52,14 @@ describe('Tubes and tees against a geometry library (polygon area and length of 
     const outside = box(a, b, 2 * t);
     const inside = box(a - 2 * t, b - 2 * t, t);
     expect((cm2(text) * 100) / (enclosed(outside) - enclosed(inside))).toBeCloseTo(1, 4);
-    expect((m2PerMetre(text) * 1000) / polygonLength(closed(outside))).toBeCloseTo(1, 4);
+    expect((m2PerMeter(text) * 1000) / polygonLength(closed(outside))).toBeCloseTo(1, 4);
   });
 
   it('CHS60.3x3.2', () => {
     const circle = (diameter: number) => box(diameter, diameter, diameter / 2);
     const ring = enclosed(circle(60.3)) - enclosed(circle(53.9));
     expect((cm2('CHS60.3x3.2') * 100) / ring).toBeCloseTo(1, 4);
-    expect((m2PerMetre('CHS60.3x3.2') * 1000) / polygonLength(closed(circle(60.3)))).toBeCloseTo(1, 4);
+    expect((m2PerMeter('CHS60.3x3.2') * 1000) / polygonLength(closed(circle(60.3)))).toBeCloseTo(1, 4);
   });
 
   it('T60x50x6', () => {
@@ -74,7 +74,7 @@ describe('Tubes and tees against a geometry library (polygon area and length of 
       [-30, 6],
     ];
     expect((cm2('T60x50x6') * 100) / enclosed(outline)).toBeCloseTo(1, 9);
-    expect((m2PerMetre('T60x50x6') * 1000) / polygonLength(closed(outline))).toBeCloseTo(1, 9);
+    expect((m2PerMeter('T60x50x6') * 1000) / polygonLength(closed(outline))).toBeCloseTo(1, 9);
   });
 });
 
@@ -87,8 +87,8 @@ describe('EN 10219-2 tubes (from memory): cm², kg/m, m²/m', () => {
     ['CHS48.3x3.2', '4.53', '3.56', '0.152'],
   ])('%s: %s, %s, %s', (text, area, mass, surface) => {
     expectPrinted(cm2(text), area);
-    expectPrinted(kgPerMetre(text), mass);
-    expectPrinted(m2PerMetre(text), surface);
+    expectPrinted(kgPerMeter(text), mass);
+    expectPrinted(m2PerMeter(text), surface);
   });
 });
 
@@ -110,7 +110,7 @@ describe('EN 10055 equal tees (from memory): cm², kg/m; ours are sharp and not 
     ['T100x100x11', 20.9, 16.4],
   ])('%s: %d, %d', (text, area, mass) => {
     expect(Math.abs(cm2(text) / area - 1)).toBeLessThan(0.01);
-    expect(Math.abs(kgPerMetre(text) / mass - 1)).toBeLessThan(0.01);
+    expect(Math.abs(kgPerMeter(text) / mass - 1)).toBeLessThan(0.01);
   });
 });
 
@@ -123,14 +123,14 @@ describe('Surface of bars and shapes (from memory): m²/m', () => {
     ['SQ20', '0.080'], // EN 10059
     ['RD25', '0.0785'], // EN 10060
   ])('%s: %s', (text, surface) => {
-    expectPrinted(m2PerMetre(text), surface);
+    expectPrinted(m2PerMeter(text), surface);
   });
 
   it.each([
     ['UPN100', 0.372],
     ['UPN200', 0.661],
   ])('EN 10365, %s: %d; ours is sharp, 0 to 5 %% more', (text, surface) => {
-    expect(m2PerMetre(text) / surface).toBeGreaterThan(1);
-    expect(m2PerMetre(text) / surface).toBeLessThan(1.05);
+    expect(m2PerMeter(text) / surface).toBeGreaterThan(1);
+    expect(m2PerMeter(text) / surface).toBeLessThan(1.05);
   });
 });

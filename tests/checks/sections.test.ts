@@ -12,13 +12,13 @@ type Point = [number, number];
 const section = (text: string, unit: LengthUnit) => readSection(text, 'Section', unit).section;
 const areaMm2 = (text: string, unit: LengthUnit) => sectionAreaMm2(section(text, unit));
 const areaIn2 = (text: string) => areaMm2(text, 'in') / 25.4 ** 2;
-const kgPerMetre = (text: string) =>
+const kgPerMeter = (text: string) =>
   sectionMassKg({ section: section(text, 'mm'), lengthMm: 1000, densityKgPerM3: 7850 });
 const poundPerFoot = (text: string) =>
   sectionMassKg({ section: section(text, 'in'), lengthMm: mmPerFoot, densityKgPerM3: 7850 }) /
   kilogramPerPound;
 
-/** Points of a quarter circle round a centre, from one angle to the other. */
+/** Points of a quarter circle round a center, from one angle to the other. */
 function arc(x: number, y: number, radius: number, from: number, to: number): Point[] {
   const steps = 500;
   return Array.from({ length: steps + 1 }, (_, step) => {
@@ -96,7 +96,7 @@ describe('EN 10056-1 angles (from memory): cm², kg/m', () => {
     ['L150x150x15', '43.0', '33.8'],
   ])('%s: %s, %s', (text, cm2, mass) => {
     expectPrinted(areaMm2(text, 'mm') / 100, cm2);
-    expectPrinted(kgPerMetre(text), mass);
+    expectPrinted(kgPerMeter(text), mass);
   });
 });
 
@@ -127,7 +127,7 @@ describe('Bars', () => {
     ['SQ20', '3.14', 'EN 10059'],
     ['FB50x10', '3.93', 'EN 10058'],
   ])('%s: %s kg/m (%s, from memory)', (text, mass) => {
-    expectPrinted(kgPerMetre(text), mass);
+    expectPrinted(kgPerMeter(text), mass);
   });
 
   it.each([
@@ -184,7 +184,7 @@ describe('EN 10365 UPN (checked against a reprint): h, b, tw, tf in mm, cm², kg
       flangeThicknessMm: flangeThickness,
     });
     expect(areaMm2(text, 'mm') / 100).toBeCloseTo(cm2, 9);
-    expect(kgPerMetre(text)).toBeCloseTo(mass, 9);
+    expect(kgPerMeter(text)).toBeCloseTo(mass, 9);
   });
 });
 

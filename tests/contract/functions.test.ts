@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { argumentLabel } from '../../src/functions/argument/argument.js';
-import { catalogue } from '../../src/functions/catalogue.js';
+import { catalog } from '../../src/functions/catalog.js';
 import { expectSentence } from '../support/sentence.js';
 import type { HostArgument } from '../../src/headless/functions/hostCall.js';
 import { bundle, metadata, metadataOf } from './support/built.js';
@@ -20,7 +20,7 @@ interface GoodAnswers {
   trailingLeftOut: unknown;
 }
 
-const names = catalogue.map(({ name }) => name);
+const names = catalog.map(({ name }) => name);
 
 function goodCall(name: string) {
   const found = goodCalls.find((each) => each.name === name);
@@ -109,7 +109,7 @@ describe.each(names)('%s', (name) => {
 
 describe('a blank cell', () => {
   it('is answered the same in every form, in every argument of every function', async () => {
-    const asked = catalogue.flatMap(({ name, arguments: all }) =>
+    const asked = catalog.flatMap(({ name, arguments: all }) =>
       Object.keys(all).map((_, at) => ({ name, at })),
     );
     const calls = asked.flatMap(({ name, at }) => {
@@ -131,7 +131,7 @@ describe('a blank cell', () => {
 });
 
 /** Bad input in each argument that reads one value, the others being good. */
-const badCalls = catalogue.flatMap((descriptor) =>
+const badCalls = catalog.flatMap((descriptor) =>
   Object.entries(descriptor.arguments).flatMap(([argument, { kind, dimensionality, optional }], position) => {
     if (dimensionality === 'matrix') return [];
     const known = badValues[kind];

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import addFormats from 'ajv-formats';
 import Ajv from 'ajv-draft-04';
 import { describe, expect, it } from 'vitest';
-import { catalogue, namespace } from '../../src/functions/catalogue.js';
+import { catalog, namespace } from '../../src/functions/catalog.js';
 import { type BuiltMetadata, metadata } from './support/built.js';
 
 const longestDescription = 128;
@@ -100,9 +100,9 @@ describe('functions.json', () => {
     expect(validate(given as never).length).toBeGreaterThan(0);
   });
 
-  it('lists every function of the catalogue once, by a name that formulas can hold', () => {
+  it('lists every function of the catalog once, by a name that formulas can hold', () => {
     const names = metadata.functions.map(({ name }) => name);
-    expect(names).toEqual(catalogue.map(({ name }) => name));
+    expect(names).toEqual(catalog.map(({ name }) => name));
     expect(new Set(names).size).toBe(names.length);
     for (const { id, name } of metadata.functions) {
       expect(id).toBe(name);

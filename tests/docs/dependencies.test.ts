@@ -1,4 +1,4 @@
-// The table of packages and their licences, held against package.json and the lock file.
+// The table of packages and their licenses, held against package.json and the lock file.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -16,7 +16,7 @@ const { dependencies, devDependencies } = json('package.json') as Record<string,
 const { packages } = json('package-lock.json') as { packages: Record<string, Locked> };
 const named = { ...dependencies, ...devDependencies };
 
-/** Licences that ask for no more than to be named. */
+/** Licenses that ask for no more than to be named. */
 const allowed = [
   'MIT',
   'MIT-0',
@@ -96,7 +96,7 @@ const rows = new Map(
 );
 
 describe('the packages', () => {
-  it('each stand in DEVELOPERS.md with use, reason, licence, size, and what leaving them would take', () => {
+  it('each stand in DEVELOPERS.md with use, reason, license, size, and what leaving them would take', () => {
     expect([...rows.keys()].sort()).toEqual(Object.keys(named).sort());
     for (const [name, [use, why, license, size, leaving]] of rows) {
       for (const cell of [use, why, leaving])
@@ -116,7 +116,7 @@ describe('the packages', () => {
       expect([name, rows.get(name)?.[0]]).toEqual([name, expect.stringMatching(/add-in|pane/)]);
   });
 
-  it('have licences that are known', () => {
+  it('have licenses that are known', () => {
     for (const [folder, { license = 'unstated' }] of Object.entries(packages)) {
       if (folder === '' || allowed.includes(license) || license === 'MPL-2.0') continue;
       expect([license, others[license]]).toEqual([

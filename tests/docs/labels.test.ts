@@ -10,7 +10,7 @@ import { rowItems } from '../../src/core/row/rowItem.js';
 import { costSettingRows } from '../../src/core/shop/costSettings.js';
 import { settingRows } from '../../src/core/shop/settings.js';
 import { stockSettingRows } from '../../src/core/shop/stockSettings.js';
-import { catalogue } from '../../src/functions/catalogue.js';
+import { catalog } from '../../src/functions/catalog.js';
 import { places } from '../../src/taskpane/app/places.js';
 
 const page = readFileSync(path.join(root, 'docs/labels.md'), 'utf8');
@@ -41,7 +41,7 @@ describe('the list of labels', () => {
     ['Headings of a list', [...rowFields, ...groupFields].map(({ name }) => name)],
     ['Items of a press', pressItems.map(({ name }) => name)],
     ['Settings', [...new Set([settingRows, costSettingRows, stockSettingRows].flatMap(names))]],
-    ['Functions', catalogue.map(({ name }) => name)],
+    ['Functions', catalog.map(({ name }) => name)],
     ['Commands', Object.keys(scripts)],
     ['Places of the pane', places.map(({ title }) => title)],
   ])('has an entry for each of: %s', (section, labels) => {

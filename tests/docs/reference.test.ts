@@ -11,7 +11,7 @@ import '../contract/support/built.js';
 
 const docs = path.join(root, 'docs');
 const page = (name: string) => readFileSync(path.join(docs, name), 'utf8');
-const { catalogue } = sources;
+const { catalog } = sources;
 
 let results: Record<string, FormulaResult>;
 
@@ -35,19 +35,16 @@ describe('the function reference', () => {
     },
   );
 
-  it.each(catalogue.map(({ name, example }) => [name, example]))(
-    '%s: the example %s runs',
-    (name, example) => {
-      const result = results[name];
-      expect(result && 'error' in result ? result.error : undefined).toBeUndefined();
-      const text = shownResult(result) as string;
-      expect(text).not.toMatch(/NaN|Infinity|undefined|null|\[object|#(?:VALUE|N\/A|NAME|REF|NUM)/);
-      expect(text.length).toBeGreaterThan(0);
-      expect(sectionOf(name)).toContain(`\`\`\`text\n${example}\n${text}\n\`\`\``);
-    },
-  );
+  it.each(catalog.map(({ name, example }) => [name, example]))('%s: the example %s runs', (name, example) => {
+    const result = results[name];
+    expect(result && 'error' in result ? result.error : undefined).toBeUndefined();
+    const text = shownResult(result) as string;
+    expect(text).not.toMatch(/NaN|Infinity|undefined|null|\[object|#(?:VALUE|N\/A|NAME|REF|NUM)/);
+    expect(text.length).toBeGreaterThan(0);
+    expect(sectionOf(name)).toContain(`\`\`\`text\n${example}\n${text}\n\`\`\``);
+  });
 
-  it.each(catalogue)('$name has its purpose, every argument, result, errors and source', (descriptor) => {
+  it.each(catalog)('$name has its purpose, every argument, result, errors and source', (descriptor) => {
     const section = sectionOf(descriptor.name);
     expect(section).toContain(descriptor.purpose);
     for (const argument of Object.keys(descriptor.arguments)) expect(section).toContain(`| \`${argument}\``);
@@ -61,7 +58,7 @@ describe('the function reference', () => {
   });
 
   it('names the unit of every quantity', () => {
-    const measured = catalogue.filter(({ result }) =>
+    const measured = catalog.filter(({ result }) =>
       ['length', 'area', 'surface', 'force', 'mass'].includes(result),
     );
     expect(measured.length).toBeGreaterThan(8);

@@ -49,12 +49,12 @@ describe('a plate on the press', () => {
     expect(textAt(drawing, 'operator').y).toBeGreaterThan(bottom);
   });
 
-  it('gives every hole two centre lines', () => {
-    const centres = pathsOf(
+  it('gives every hole two center lines', () => {
+    const centers = pathsOf(
       drawingOfRow(plate, shop),
-      (shape) => shape.kind === 'line' && shape.line === 'centre',
+      (shape) => shape.kind === 'line' && shape.line === 'center',
     );
-    expect(centres).toHaveLength(8);
+    expect(centers).toHaveLength(8);
   });
 
   it('is measured from the stop and from the fence, its hole size told once with its count', () => {
@@ -233,7 +233,7 @@ describe('other sections on the press', () => {
       ['R', 'RD 1', 'A36', 3, null, null, null, null, null, null, null, null, null],
       shop,
     );
-    expect(pathsOf(round, (shape) => shape.kind === 'line' && shape.line === 'centre')).toHaveLength(1);
+    expect(pathsOf(round, (shape) => shape.kind === 'line' && shape.line === 'center')).toHaveLength(1);
   });
 
   it('is a sentence where the section cannot be read', () => {
@@ -251,7 +251,7 @@ describe('other sections on the press', () => {
     });
   });
 
-  it.each(['13/16x1-7/8', 'sq 3/4', 'rect 1x2', 'hex 7/8'])('draws a hole %s about its centre', (hole) => {
+  it.each(['13/16x1-7/8', 'sq 3/4', 'rect 1x2', 'hex 7/8'])('draws a hole %s about its center', (hole) => {
     const drawing = drawingOfRow(
       ['P', 'PL3/8X6', 'A36', 8, hole, 1, null, 3, 4, null, null, null, null],
       shop,

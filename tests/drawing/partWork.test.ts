@@ -126,7 +126,7 @@ describe('bends', () => {
   it('are chain lines where the row puts them, with their name', () => {
     const drawing = partOf(bent);
     const inches = inchesOf(drawing, 12);
-    const xs = linesOf(drawing, 'centre').map((path) => inches(corners(path)[0] ?? [0, 0])[0]);
+    const xs = linesOf(drawing, 'center').map((path) => inches(corners(path)[0] ?? [0, 0])[0]);
     expect(xs.map((x) => Number(x.toFixed(1)))).toEqual([4, 9]);
     for (const text of ['4 bend', '9 bend', '2 bends 4 in long']) expect(textAt(drawing, text)).toBeDefined();
     expect(drawing.summary).toContain('2 bends 4 in long');
@@ -137,7 +137,7 @@ describe('bends', () => {
 
   it('lie along the part where they are given from an edge', () => {
     const drawing = partOf({ 'Bend length': 12, 'Bend at': 'bottom edge 1' });
-    const [line = ''] = linesOf(drawing, 'centre');
+    const [line = ''] = linesOf(drawing, 'center');
     const ys = corners(line).map((place) => Number(inchesOf(drawing, 12)(place)[1].toFixed(2)));
     expect(ys).toEqual([1, 1]);
     expect(drawing.points[0]?.label).toContain('along the part');
@@ -145,7 +145,7 @@ describe('bends', () => {
 
   it('without a place are not drawn, and counted', () => {
     const drawing = partOf({ 'Bend length': 4, Bends: 2 });
-    expect(linesOf(drawing, 'centre')).toEqual([]);
+    expect(linesOf(drawing, 'center')).toEqual([]);
     expect(drawnAs(drawing, 'Bend')).toEqual(['Bend at gives no place, so 2 bends are not drawn']);
   });
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { readShop } from '../../src/core/shop/readShop.js';
 import { argumentLabel } from '../../src/functions/argument/argument.js';
-import { catalogue, namespace } from '../../src/functions/catalogue.js';
+import { catalog, namespace } from '../../src/functions/catalog.js';
 import { readExample } from '../support/exampleCall.js';
 import { shopTables } from '../support/sampleShop.js';
 import { SheetRuntime } from '../support/sheetRuntime.js';
 
-const named = catalogue.map((descriptor) => [descriptor.name, descriptor] as const);
+const named = catalog.map((descriptor) => [descriptor.name, descriptor] as const);
 const longestDescription = 128;
 const shop = readShop(shopTables());
 
@@ -59,9 +59,9 @@ describe.each(named)('the description of %s', (name, descriptor) => {
   });
 });
 
-describe('the catalogue', () => {
+describe('the catalog', () => {
   it('has different names without dots, under one namespace', () => {
-    const names = catalogue.map(({ name }) => name);
+    const names = catalog.map(({ name }) => name);
     expect(namespace).toBe('TONROW');
     expect(new Set(names).size).toBe(names.length);
     for (const name of names) expect(name).toMatch(/^[A-Z]{3,20}$/);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readShop } from '../../src/core/shop/readShop.js';
 import { argumentLabel } from '../../src/functions/argument/argument.js';
-import { catalogue } from '../../src/functions/catalogue.js';
+import { catalog } from '../../src/functions/catalog.js';
 import type { Descriptor } from '../../src/functions/descriptor/descriptor.js';
 import type { HostInput, HostValue } from '../../src/functions/descriptor/hostValue.js';
 import { pressTable, shopTables } from '../support/sampleShop.js';
@@ -170,7 +170,7 @@ async function expectSound(descriptor: Descriptor, inputs: HostInput[]): Promise
 }
 
 describe('any input at all', () => {
-  it.each(catalogue.map((descriptor) => [descriptor.name, descriptor] as const))(
+  it.each(catalog.map((descriptor) => [descriptor.name, descriptor] as const))(
     '%s gives a value, or an error with one sentence',
     (_, descriptor) =>
       fc.assert(
@@ -179,7 +179,7 @@ describe('any input at all', () => {
       ),
   );
 
-  it.each(catalogue.map((descriptor) => [descriptor.name, descriptor] as const))(
+  it.each(catalog.map((descriptor) => [descriptor.name, descriptor] as const))(
     '%s names the argument that is bad',
     (_, descriptor) => {
       const names = Object.keys(descriptor.arguments);

@@ -16,7 +16,7 @@ const at = (press: string) => parts.filter(({ Press }) => Press === press);
 const punched = ({ Hole, Bolt }: Record<string, string>) => Hole !== '' || Bolt !== '';
 const flat = ({ Section = '' }: Record<string, string>) => /^(?:PL|FB)/.test(Section);
 const angle = ({ Section = '' }: Record<string, string>) => Section.startsWith('L');
-const mitred = ({ 'Miter left': left }: Record<string, string>) => left !== '';
+const mitered = ({ 'Miter left': left }: Record<string, string>) => left !== '';
 const round = ({ Section = '' }: Record<string, string>) => Section.startsWith('RB');
 const square = ({ Section = '' }: Record<string, string>) => Section.startsWith('SQ');
 const marksOf = (rows: Record<string, string>[]) => rows.map(({ Mark = '' }) => Mark);
@@ -90,8 +90,8 @@ describe('a blank limit', () => {
     { press: 'Bay A', item: 'Bar shear square', applies: square },
     { press: 'Bay A', item: 'Longest bar', applies: () => true, freed: ['TP2'] },
     { press: 'Bay A', item: 'Heaviest bar', applies: () => true },
-    { press: 'Bay B', item: 'Angle shear leg square', applies: (part) => angle(part) && !mitred(part) },
-    { press: 'Bay B', item: 'Angle shear thickness at 45°', applies: mitred, freed: ['AF4'] },
+    { press: 'Bay B', item: 'Angle shear leg square', applies: (part) => angle(part) && !mitered(part) },
+    { press: 'Bay B', item: 'Angle shear thickness at 45°', applies: mitered, freed: ['AF4'] },
     {
       press: 'Bay B',
       item: 'Punch die half width',

@@ -5,7 +5,7 @@ import { root } from '../../scripts/ensure.mjs';
 import { localAddress } from '../../scripts/manifest/address.mjs';
 import { parseManifest } from '../../scripts/manifest/check.mjs';
 import { manifestAddresses } from '../../scripts/manifest/checkAddresses.mjs';
-import { namespace } from '../../src/functions/catalogue.js';
+import { namespace } from '../../src/functions/catalog.js';
 import { builtManifest, problemsOf, readBuilt, template } from './support/manifest.js';
 
 const document = parseManifest(builtManifest) as Document;
@@ -38,7 +38,7 @@ describe('the manifest of the build', () => {
     expect(text('OfficeApp > Version')).toBe(`${version}.0`);
   });
 
-  it('offers the functions under the namespace of the catalogue', () => {
+  it('offers the functions under the namespace of the catalog', () => {
     const id = document.querySelector('Namespace')?.getAttribute('resid') ?? '';
     expect(document.getElementById(id)?.getAttribute('DefaultValue')).toBe(namespace);
   });

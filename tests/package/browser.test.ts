@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { catalogue } from '../../src/functions/catalogue.js';
+import { catalog } from '../../src/functions/catalog.js';
 import { presses } from '../contract/support/calls.js';
 import { launchChromium } from '../support/chromium.js';
 import { OfficeHost } from '../workbook/support/officeHost.js';
@@ -125,7 +125,7 @@ describe('the package in a browser', () => {
         (window as unknown as { CustomFunctions: { _association: { mappings: object } } }).CustomFunctions
           ._association.mappings,
     );
-    expect(Object.keys(associated)).toEqual(catalogue.map(({ name }) => name));
+    expect(Object.keys(associated)).toEqual(catalog.map(({ name }) => name));
     const scripts = requests.filter((url) => url.startsWith(host.origin) && url.endsWith('.js'));
     expect(scripts.map((url) => new URL(url).pathname)).toEqual([
       expect.stringMatching(/^\/tonrow\/functions\.[0-9a-f]{12}\.js$/),

@@ -81,7 +81,7 @@ describe('the package', () => {
     }
   });
 
-  it('holds none of the commands, and the licences of what its script contains', () => {
+  it('holds none of the commands, and the licenses of what its script contains', () => {
     const names = [...host.files.keys()];
     expect(names.filter((name) => name.endsWith('.mjs'))).toEqual([]);
     expect(names).toContain('functions.js.LICENSE.txt');

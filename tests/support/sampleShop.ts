@@ -60,7 +60,7 @@ export const bayA: PressCells = {
 
 const isNoSize = /force|share|strength|rake|allowance|heaviest|mitered|position|V openings/i;
 
-/** Bay A for a shop that works in millimetres: every size with its inch mark. */
+/** Bay A for a shop that works in millimeters: every size with its inch mark. */
 export const bayAInMillimeters: PressCells = Object.fromEntries(
   Object.entries(bayA).map(([item, value]): [string, CellValue] => {
     const isSize = !isNoSize.test(item) && /^\d/.test(String(value));

@@ -1,4 +1,4 @@
-import { catalogue } from '../../src/functions/catalogue.js';
+import { catalog } from '../../src/functions/catalog.js';
 import type { HostInput } from '../../src/functions/descriptor/hostValue.js';
 import { ColdStart } from '../../src/functions/shop/coldStart.js';
 import { ShopRegistry } from '../../src/functions/shop/registry.js';
@@ -31,7 +31,7 @@ export class SheetRuntime {
     const registry = new ShopRegistry();
     for (const shop of shops) registry.register(shop);
     this.runtime = {
-      catalogue,
+      catalog,
       shops: registry,
       coldStart: new ColdStart(registry, undefined),
       plan: planHere,
@@ -41,7 +41,7 @@ export class SheetRuntime {
 
   /** The result of a function; throws the sheet's error. */
   call(name: string, ...inputs: HostInput[]): SheetResult | Promise<SheetResult> {
-    const descriptor = catalogue.find((each) => each.name === name);
+    const descriptor = catalog.find((each) => each.name === name);
     if (!descriptor) throw new Error(`there is no function ${name}`);
     return wrap(descriptor, this.runtime)(...inputs);
   }

@@ -50,8 +50,8 @@ describe('addresses', () => {
 
   it.each([
     ['touching corners share a cell', area(0, 0, 2, 2), area(1, 1, 2, 2), true],
-    ['neighbours below share none', area(0, 0, 2, 2), area(2, 0, 2, 2), false],
-    ['neighbours beside share none', area(0, 0, 2, 2), area(0, 2, 2, 2), false],
+    ['neighbors below share none', area(0, 0, 2, 2), area(2, 0, 2, 2), false],
+    ['neighbors beside share none', area(0, 0, 2, 2), area(0, 2, 2, 2), false],
     ['sheets share none', area(0, 0), area(0, 0, 1, 1, 'Shop'), false],
   ])('%s', (_, a, b, expected) => {
     expect([overlap(a, b), overlap(b, a)]).toEqual([expected, expected]);

@@ -92,7 +92,7 @@ describe('a formula that spills elsewhere', () => {
 });
 
 describe('new cells', () => {
-  it('go between their neighbours', () => {
+  it('go between their neighbors', () => {
     const changes = [at(3, 4), at(1, 2), at(0, 1)];
     expect(patched(data('<c r="C1"><v>3</v></c>'), changes)).toBe(
       data('<c r="A1"><v>1</v></c><c r="B1"><v>2</v></c><c r="C1"><v>3</v></c><c r="D1"><v>4</v></c>'),

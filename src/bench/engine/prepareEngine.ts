@@ -9,7 +9,7 @@ import { TypedFormulaPlugin } from './typedFormulaPlugin.js';
 
 const registries = untyped as typeof Engine.registries;
 
-/** Two strokes between lines: this cell holds still. Drawn beside the value, so it does not hang on colour. */
+/** Two strokes between lines: this cell holds still. Drawn beside the value, so it does not hang on color. */
 const keptMark = {
   name: 'tonrow_kept',
   width: 16,

@@ -36,7 +36,7 @@ export function layoutData(
     areGridLinesVisible: !['0', 'false'].includes(view?.attribute('showGridLines') ?? ''),
     ...(color && { color }),
     panes: { xSplit: split('xSplit'), ySplit: split('ySplit') },
-    conditionalFormats: colourRules(sheet, styles),
+    conditionalFormats: colorRules(sheet, styles),
   };
 }
 
@@ -73,8 +73,8 @@ function givenHeights(xml: string): Map<number, number> {
   return heights;
 }
 
-/** Rules that colour cells where a formula holds. */
-function colourRules(sheet: XmlElement, { differences }: Styles): object[] {
+/** Rules that color cells where a formula holds. */
+function colorRules(sheet: XmlElement, { differences }: Styles): object[] {
   const rules = sheet.children
     .filter(({ name }) => name === 'conditionalFormatting')
     .flatMap((formatting) => {

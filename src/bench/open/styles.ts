@@ -43,7 +43,7 @@ export function readStyles(opened: Package, part = 'xl/styles.xml'): Styles {
   return { cells, differences };
 }
 
-/** The colour that an element names, as `#1F2933`; undefined for one of a theme or a palette. */
+/** The color that an element names, as `#1F2933`; undefined for one of a theme or a palette. */
 export function rgbOf(element: XmlElement | undefined): string | undefined {
   const digits = /^(?:[\dA-F]{2})?([\dA-F]{6})$/i.exec(element?.attribute('rgb') ?? '')?.[1];
   return digits && `#${digits.toUpperCase()}`;

@@ -17,7 +17,7 @@ export function addColumn(
   const table = tableFor(book, name);
   const { sheetId, zone } = table;
   const last = position > zone.right - zone.left;
-  refuseNeighbours(table, zone.left + position - (last ? 1 : 0), book);
+  refuseNeighbors(table, zone.left + position - (last ? 1 : 0), book);
   refuseFailed(
     dispatch('ADD_COLUMNS_ROWS', {
       sheetId,
@@ -77,7 +77,7 @@ export function dropColumn(
   const { sheetId, zone, columns } = table;
   const at = columns.findIndex((column) => sameName(column, heading));
   if (at < 0) throw new WorkbookError('missing', `The table "${name}" has no column "${heading}".`);
-  refuseNeighbours(table, zone.left + at, book);
+  refuseNeighbors(table, zone.left + at, book);
   refuseFailed(
     dispatch('REMOVE_COLUMNS_ROWS', {
       sheetId,
@@ -89,7 +89,7 @@ export function dropColumn(
   );
 }
 
-function refuseNeighbours({ id, sheetId }: NamedTable, column: number, book: GridBook): void {
+function refuseNeighbors({ id, sheetId }: NamedTable, column: number, book: GridBook): void {
   const other = book.tables
     .all()
     .find(

@@ -1,6 +1,6 @@
 import type { Area } from '../../workbook/area.js';
 import type { Change } from '../../workbook/change.js';
-import { type LongWork, refuseWhenCancelled } from '../../workbook/longWork.js';
+import { type LongWork, refuseWhenCanceled } from '../../workbook/longWork.js';
 import type { Stop, Workbook } from '../../workbook/port.js';
 import type {
   Arrangement,
@@ -86,7 +86,7 @@ export class GridWorkbook implements Workbook {
     aspects: readonly A[],
     work: LongWork = {},
   ): Promise<CellsRead<A>[]> {
-    refuseWhenCancelled(work, 'Stopped: nothing was read.');
+    refuseWhenCanceled(work, 'Stopped: nothing was read.');
     const areas = places.map((place) => areaOfPlace(place, this.book));
     const total = areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
     let done = 0;

@@ -48,7 +48,7 @@ export function changeMerges(sheet: XmlElement, now: readonly Zone[]): void {
   sheet.put('mergeCells', inner && `<mergeCells count="${is.length}">${inner}</mergeCells>`);
 }
 
-/** Has the colour rules be about the cells that they are about in the grid. */
+/** Has the color rules be about the cells that they are about in the grid. */
 export function changeRules(sheet: XmlElement, now: RuleRanges, given: RuleRanges, move: SheetMove): void {
   let number = 0;
   sheet.keep((formatting) => {

@@ -38,7 +38,7 @@ export function sectionCutForceN(cut: SectionCut, working?: Working): number {
   const widthMm = section.widthMm / Math.cos(miterRad);
   if (miterRad > 0) {
     working?.step({
-      title: 'Width of the mitred cut',
+      title: 'Width of the mitered cut',
       formula: 'w = b / cos θ',
       values: [
         { symbol: 'b', meaning: 'width of the flat', kind: 'length', value: section.widthMm },

@@ -1,7 +1,7 @@
 /** A material by the numbers the calculations need. What no source states is left out, never zero. */
 export interface Grade {
   name: string;
-  family: 'steel' | 'stainless' | 'aluminium' | 'brass' | 'copper';
+  family: 'steel' | 'stainless' | 'aluminum' | 'brass' | 'copper';
   /** Lower bound of the tensile strength in the product standard. */
   tensileMinMPa?: number;
   /** Upper bound: bars come in stronger than the minimum, so forces are taken from this one. */

@@ -19,7 +19,7 @@ interface GradeRow {
 const densityKgPerM3: Record<Grade['family'], number> = {
   steel: 7850,
   stainless: 7900,
-  aluminium: 2700,
+  aluminum: 2700,
   brass: 8530,
   copper: 8940,
 };
@@ -27,7 +27,7 @@ const densityKgPerM3: Record<Grade['family'], number> = {
 const steel = { family: 'steel', unit: 'ksi' } as const;
 const metricSteel = { family: 'steel', unit: 'MPa' } as const;
 const stainless = { family: 'stainless', unit: 'ksi' } as const;
-const aluminium = { family: 'aluminium', unit: 'ksi', shearMargin: 1.15 } as const;
+const aluminum = { family: 'aluminum', unit: 'ksi', shearMargin: 1.15 } as const;
 const enStainless = { family: 'stainless', unit: 'MPa' } as const;
 const a572 = 'ASTM A572, tensile requirements (from memory); upper bound: common practice';
 const en6 = 'EN 10025-6, tensile strength, 3 to 50 mm (from memory)';
@@ -35,7 +35,7 @@ const formed = 'EN 10149-2, tensile strength (from memory)';
 const en10088 = 'EN 10088-2, tensile strength, strip and plate (from memory)';
 const en = 'EN 10025-2, tensile strength, 3 to 100 mm';
 const a240 = 'ASTM A240, tensile strength; upper bound and shear strength: common practice';
-const aluminum = 'Aluminum Standards and Data, typical shear × 1.15 (common practice) (from memory)';
+const aluminumData = 'Aluminum Standards and Data, typical shear × 1.15 (common practice) (from memory)';
 
 // prettier-ignore
 const rows: readonly GradeRow[] = [
@@ -94,9 +94,9 @@ const rows: readonly GradeRow[] = [
   { ...enStainless, name: '1.4571', tensileMin: 520, tensileUpper: 690, source: en10088 },
   { ...stainless, name: '304', tensileMin: 75, tensileUpper: 100, shear: 75, source: a240 },
   { ...stainless, name: '316', tensileMin: 75, tensileUpper: 100, shear: 75, source: a240 },
-  { ...aluminium, name: '6061-T6', tensileMin: 42, shear: 30, source: aluminum },
-  { ...aluminium, name: '5052-H32', tensileMin: 31, tensileUpper: 38, shear: 20, source: aluminum },
-  { ...aluminium, name: '3003-H14', tensileMin: 20, tensileUpper: 26, shear: 14, source: aluminum },
+  { ...aluminum, name: '6061-T6', tensileMin: 42, shear: 30, source: aluminumData },
+  { ...aluminum, name: '5052-H32', tensileMin: 31, tensileUpper: 38, shear: 20, source: aluminumData },
+  { ...aluminum, name: '3003-H14', tensileMin: 20, tensileUpper: 26, shear: 14, source: aluminumData },
   { name: 'Brass C260', family: 'brass', unit: 'ksi', shear: 40, source: 'common practice, half hard' },
   { name: 'Copper C110', family: 'copper', unit: 'ksi', shear: 26, source: 'common practice, half hard' },
 ];

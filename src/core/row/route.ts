@@ -25,8 +25,8 @@ const easyToHoldMm = 100;
  */
 export function routeOf(row: ReadyRow, findings: readonly Finding[]): RouteStep[] {
   const { section, lengthMm, miterRad, places } = row;
-  const mitredBar = (section.kind === 'round' || section.kind === 'square') && miterRad > 0;
-  const cut = cutStep(row, isCutBySaw(section) || mitredBar);
+  const miteredBar = (section.kind === 'round' || section.kind === 'square') && miterRad > 0;
+  const cut = cutStep(row, isCutBySaw(section) || miteredBar);
   const punched = places.filter((placed) => isPunched(placed, findings));
   const first: RouteStep[] = punched.length > 0 ? ['punch'] : [];
   const small = lengthMm !== undefined && lengthMm < easyToHoldMm && cut === 'shear';

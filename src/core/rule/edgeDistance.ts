@@ -55,12 +55,12 @@ const sameSize = 0.001;
 const connectionEnd: EdgeKind = 'sheared connection end';
 
 /**
- * The least distance from the centre of a hole to an edge.
+ * The least distance from the center of a hole to an edge.
  *
  * Formula: AISC e = Table J3.4 + C2 of Table J3.5; EN e = 1.2 · d0, slots 1.5 · d0; CSA by table; AS e = factor · d
  * @param input the bolt; how the edge was made; the code; the fit of the hole
  * @param working collects the steps when given
- * @returns distance in mm, centre to edge
+ * @returns distance in mm, center to edge
  * Valid for the sizes of the tables. Throws `unknown` for a size a table does not have, with the codes that have it,
  * `invalid` for an oversize or slotted hole under CSA and AS, whose rules for them are not built in.
  * @example leastEdgeDistanceMm({ bolt: readBolt('3/4', 'Bolt', 'in'), edge: 'sheared', code: 'AISC', fit: 'standard' }) // 31.75
@@ -199,5 +199,5 @@ function requireStandard(code: string, fit: EdgeFit): void {
 }
 
 function edgeResult(value: number): NamedValue {
-  return { symbol: 'e', meaning: 'least distance, centre to edge', kind: 'length', value };
+  return { symbol: 'e', meaning: 'least distance, center to edge', kind: 'length', value };
 }

@@ -4,11 +4,11 @@ import type { Working } from '../working/working.js';
 const holeShare = 0.5;
 
 /**
- * The steel that must be left between a punched hole and an edge or a neighbour: with less the edge bulges and the
+ * The steel that must be left between a punched hole and an edge or a neighbor: with less the edge bulges and the
  * punch leans.
  *
  * Formula: c = max(t, d / 2)
- * @param input thickness t in mm; dimension d of the hole towards the edge or neighbour in mm
+ * @param input thickness t in mm; dimension d of the hole towards the edge or neighbor in mm
  * @param working collects the step when given
  * @returns steel left in mm, edge of hole to edge
  * Valid for sizes above zero and for punched holes: a drilled or burned one bulges no edge. Throws `invalid` otherwise.

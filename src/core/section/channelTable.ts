@@ -19,7 +19,7 @@ interface UpnRow {
   webMm: number;
   flangeMm: number;
   areaCm2: number;
-  kilogramPerMetre: number;
+  kilogramPerMeter: number;
 }
 
 /**
@@ -70,24 +70,24 @@ const inchRows: readonly InchRow[] = [
  */
 // prettier-ignore
 const upnRows: readonly UpnRow[] = [
-  { depthMm: 50, flangeWidthMm: 38, webMm: 5, flangeMm: 7, areaCm2: 7.12, kilogramPerMetre: 5.59 },
-  { depthMm: 65, flangeWidthMm: 42, webMm: 5.5, flangeMm: 7.5, areaCm2: 9.03, kilogramPerMetre: 7.09 },
-  { depthMm: 80, flangeWidthMm: 45, webMm: 6, flangeMm: 8, areaCm2: 11, kilogramPerMetre: 8.64 },
-  { depthMm: 100, flangeWidthMm: 50, webMm: 6, flangeMm: 8.5, areaCm2: 13.5, kilogramPerMetre: 10.6 },
-  { depthMm: 120, flangeWidthMm: 55, webMm: 7, flangeMm: 9, areaCm2: 17, kilogramPerMetre: 13.4 },
-  { depthMm: 140, flangeWidthMm: 60, webMm: 7, flangeMm: 10, areaCm2: 20.4, kilogramPerMetre: 16 },
-  { depthMm: 160, flangeWidthMm: 65, webMm: 7.5, flangeMm: 10.5, areaCm2: 24, kilogramPerMetre: 18.8 },
-  { depthMm: 180, flangeWidthMm: 70, webMm: 8, flangeMm: 11, areaCm2: 28, kilogramPerMetre: 22 },
-  { depthMm: 200, flangeWidthMm: 75, webMm: 8.5, flangeMm: 11.5, areaCm2: 32.2, kilogramPerMetre: 25.3 },
-  { depthMm: 220, flangeWidthMm: 80, webMm: 9, flangeMm: 12.5, areaCm2: 37.4, kilogramPerMetre: 29.4 },
-  { depthMm: 240, flangeWidthMm: 85, webMm: 9.5, flangeMm: 13, areaCm2: 42.3, kilogramPerMetre: 33.2 },
-  { depthMm: 260, flangeWidthMm: 90, webMm: 10, flangeMm: 14, areaCm2: 48.3, kilogramPerMetre: 37.9 },
-  { depthMm: 280, flangeWidthMm: 95, webMm: 10, flangeMm: 15, areaCm2: 53.3, kilogramPerMetre: 41.8 },
-  { depthMm: 300, flangeWidthMm: 100, webMm: 10, flangeMm: 16, areaCm2: 58.8, kilogramPerMetre: 46.2 },
-  { depthMm: 320, flangeWidthMm: 100, webMm: 14, flangeMm: 17.5, areaCm2: 75.8, kilogramPerMetre: 59.5 },
-  { depthMm: 350, flangeWidthMm: 100, webMm: 14, flangeMm: 16, areaCm2: 77.3, kilogramPerMetre: 60.6 },
-  { depthMm: 380, flangeWidthMm: 102, webMm: 13.5, flangeMm: 16, areaCm2: 80.4, kilogramPerMetre: 63.1 },
-  { depthMm: 400, flangeWidthMm: 110, webMm: 14, flangeMm: 18, areaCm2: 91.5, kilogramPerMetre: 71.8 },
+  { depthMm: 50, flangeWidthMm: 38, webMm: 5, flangeMm: 7, areaCm2: 7.12, kilogramPerMeter: 5.59 },
+  { depthMm: 65, flangeWidthMm: 42, webMm: 5.5, flangeMm: 7.5, areaCm2: 9.03, kilogramPerMeter: 7.09 },
+  { depthMm: 80, flangeWidthMm: 45, webMm: 6, flangeMm: 8, areaCm2: 11, kilogramPerMeter: 8.64 },
+  { depthMm: 100, flangeWidthMm: 50, webMm: 6, flangeMm: 8.5, areaCm2: 13.5, kilogramPerMeter: 10.6 },
+  { depthMm: 120, flangeWidthMm: 55, webMm: 7, flangeMm: 9, areaCm2: 17, kilogramPerMeter: 13.4 },
+  { depthMm: 140, flangeWidthMm: 60, webMm: 7, flangeMm: 10, areaCm2: 20.4, kilogramPerMeter: 16 },
+  { depthMm: 160, flangeWidthMm: 65, webMm: 7.5, flangeMm: 10.5, areaCm2: 24, kilogramPerMeter: 18.8 },
+  { depthMm: 180, flangeWidthMm: 70, webMm: 8, flangeMm: 11, areaCm2: 28, kilogramPerMeter: 22 },
+  { depthMm: 200, flangeWidthMm: 75, webMm: 8.5, flangeMm: 11.5, areaCm2: 32.2, kilogramPerMeter: 25.3 },
+  { depthMm: 220, flangeWidthMm: 80, webMm: 9, flangeMm: 12.5, areaCm2: 37.4, kilogramPerMeter: 29.4 },
+  { depthMm: 240, flangeWidthMm: 85, webMm: 9.5, flangeMm: 13, areaCm2: 42.3, kilogramPerMeter: 33.2 },
+  { depthMm: 260, flangeWidthMm: 90, webMm: 10, flangeMm: 14, areaCm2: 48.3, kilogramPerMeter: 37.9 },
+  { depthMm: 280, flangeWidthMm: 95, webMm: 10, flangeMm: 15, areaCm2: 53.3, kilogramPerMeter: 41.8 },
+  { depthMm: 300, flangeWidthMm: 100, webMm: 10, flangeMm: 16, areaCm2: 58.8, kilogramPerMeter: 46.2 },
+  { depthMm: 320, flangeWidthMm: 100, webMm: 14, flangeMm: 17.5, areaCm2: 75.8, kilogramPerMeter: 59.5 },
+  { depthMm: 350, flangeWidthMm: 100, webMm: 14, flangeMm: 16, areaCm2: 77.3, kilogramPerMeter: 60.6 },
+  { depthMm: 380, flangeWidthMm: 102, webMm: 13.5, flangeMm: 16, areaCm2: 80.4, kilogramPerMeter: 63.1 },
+  { depthMm: 400, flangeWidthMm: 110, webMm: 14, flangeMm: 18, areaCm2: 91.5, kilogramPerMeter: 71.8 },
 ];
 
 /**
@@ -140,7 +140,7 @@ function upnChannel(row: UpnRow): ChannelSection {
     webThicknessMm: row.webMm,
     flangeThicknessMm: row.flangeMm,
     areaMm2: row.areaCm2 * 100,
-    massKgPerM: row.kilogramPerMetre,
+    massKgPerM: row.kilogramPerMeter,
     flangeSlope: isDeep ? deepUpnSlope : upnSlope,
     flangeNominalAtMm: isDeep ? (row.flangeWidthMm + row.webMm) / 2 : row.flangeWidthMm / 2,
   };

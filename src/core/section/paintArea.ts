@@ -12,7 +12,7 @@ import type { AnySection } from './section.js';
  * @param working collects the steps when given
  * @returns surface in mm²
  * Valid for lengths above zero; throws `invalid` otherwise.
- * @example a metre of L100x100x10: 389 700 mm² (0.390 m²)
+ * @example a meter of L100x100x10: 389 700 mm² (0.390 m²)
  * Source: plane geometry; perimeters by {@link sectionPerimeterMm}.
  */
 export function paintAreaMm2(input: { section: AnySection; lengthMm: number }, working?: Working): number {

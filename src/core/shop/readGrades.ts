@@ -12,7 +12,7 @@ export type OwnGrade =
   | { name: string; problem: Failure; grade?: undefined };
 
 const steelDensity = 7850;
-const kilogramPerCubicMetrePerPoundPerCubicFoot = kilogramPerPound / (mmPerFoot / 1000) ** 3;
+const kilogramPerCubicMeterPerPoundPerCubicFoot = kilogramPerPound / (mmPerFoot / 1000) ** 3;
 
 /** Reads the Grades table: Grade, Tensile min, Tensile upper, Shear, Density, Source. */
 export function readGrades(cells: Cells | undefined, unit: LengthUnit): OwnGrade[] {
@@ -71,7 +71,7 @@ function ownGrade(name: string, row: readonly CellValue[], table: Table, unit: L
 
 /** The metal is told by its density: the table has no column for it. */
 function familyOf(densityKgPerM3: number): Grade['family'] {
-  if (densityKgPerM3 < 4000) return 'aluminium';
+  if (densityKgPerM3 < 4000) return 'aluminum';
   if (densityKgPerM3 < 8200) return 'steel';
   return densityKgPerM3 < 8800 ? 'brass' : 'copper';
 }
@@ -80,7 +80,7 @@ function density(cell: CellValue, argument: string, unit: LengthUnit): number {
   if (isBlank(cell)) return steelDensity;
   const allowed = 'Write kg/m³ from 1000 to 20000 (mm shop) or lb/ft³ from 62 to 1250 (inch shop).';
   const number = readNumber(cell, argument, allowed);
-  const densityKgPerM3 = unit === 'in' ? number * kilogramPerCubicMetrePerPoundPerCubicFoot : number;
+  const densityKgPerM3 = unit === 'in' ? number * kilogramPerCubicMeterPerPoundPerCubicFoot : number;
   if (densityKgPerM3 >= 990 && densityKgPerM3 <= 20_100) return densityKgPerM3;
   return refuse(argument, String(cell), `${quoted(cell)} is out of range.`, allowed);
 }

@@ -45,8 +45,8 @@ export interface Shop {
 }
 
 /**
- * Reads, validates and normalises the shop's tables, and gives them their stamp: units, number of presses,
- * the edition of the rules and a hash of the normalised content. Equal content gives an equal stamp
+ * Reads, validates and normalizes the shop's tables, and gives them their stamp: units, number of presses,
+ * the edition of the rules and a hash of the normalized content. Equal content gives an equal stamp
  * whatever the order of rows, the spelling of fractions or the spacing of names.
  */
 export function readShop(tables: ShopTables): Shop {

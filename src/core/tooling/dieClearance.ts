@@ -15,7 +15,7 @@ const nominalToleranceMm = 0.03;
 /** Clearance per side as a share of the thickness: Groover's allowances, three material groups. */
 const sheetAllowance = { soft: 0.045, medium: 0.06, hard: 0.075 } as const;
 const hardSteelFromShearMPa = 300;
-const hardAluminiumFromShearMPa = 190;
+const hardAluminumFromShearMPa = 190;
 const shearShare = 0.75;
 
 /** A total clearance outside this share of the thickness is unusual (common practice). */
@@ -25,7 +25,7 @@ const usualShare = { least: 0.05, greatest: 0.25 };
  * The total die clearance, both sides together: die opening minus punch.
  *
  * Formula: plate: 1/64 in to t = 1/8 in, 1/32 in to 1/2 in, 1/16 in above; sheet: c = 2 · a · t with a = 0.045 soft
- * aluminium, 0.060 hard aluminium, brass, copper, soft steel, soft stainless; 0.075 harder steel
+ * aluminum, 0.060 hard aluminum, brass, copper, soft steel, soft stainless; 0.075 harder steel
  * With `greatestMm` the total is cut to it: under EN 1090-2 the mean of entry and exit diameter must stay within
  * 0.5 mm of the nominal, so 1.0 mm.
  * @param input thickness t in mm, method, grade (it selects a in the sheet method), greatest total in mm
@@ -90,6 +90,6 @@ function sheetClearance(thicknessMm: number, grade: Grade, working?: Working): n
 function hardness(grade: Grade): keyof typeof sheetAllowance {
   const shearMPa = grade.shearMPa ?? shearShare * (grade.tensileUpperMPa ?? grade.tensileMinMPa ?? Infinity);
   if (grade.family === 'steel') return shearMPa >= hardSteelFromShearMPa ? 'hard' : 'medium';
-  if (grade.family === 'aluminium') return shearMPa >= hardAluminiumFromShearMPa ? 'medium' : 'soft';
+  if (grade.family === 'aluminum') return shearMPa >= hardAluminumFromShearMPa ? 'medium' : 'soft';
   return 'medium';
 }

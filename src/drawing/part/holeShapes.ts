@@ -6,7 +6,7 @@ import { type View, xOf, yOf } from './partView.js';
 const beyond = 5;
 const leastRadius = 2.5;
 
-/** A hole that lies in the ends shown, with its centre lines; dashed where it is read, not given. */
+/** A hole that lies in the ends shown, with its center lines; dashed where it is read, not given. */
 export function holeShapes(hole: PlacedHole, read: boolean, view: View): Shape[] {
   const x = xOf(view, hole.center.x);
   if (x === undefined) return [];
@@ -19,8 +19,8 @@ export function holeShapes(hole: PlacedHole, read: boolean, view: View): Shape[]
       fill: 'paper',
       line: read ? 'hidden' : 'outline',
     },
-    { kind: 'line', path: segment(x - half.x - beyond, y, x + half.x + beyond, y), line: 'centre' },
-    { kind: 'line', path: segment(x, y - half.y - beyond, x, y + half.y + beyond), line: 'centre' },
+    { kind: 'line', path: segment(x - half.x - beyond, y, x + half.x + beyond, y), line: 'center' },
+    { kind: 'line', path: segment(x, y - half.y - beyond, x, y + half.y + beyond), line: 'center' },
   ];
 }
 

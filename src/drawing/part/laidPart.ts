@@ -19,7 +19,7 @@ export interface LaidPart {
 
 /** A part whose length the row does not give is drawn so many widths long; longer where its ends lean. */
 const drawnWidths = 3;
-const drawnWidthsMitred = 4;
+const drawnWidthsMitered = 4;
 
 /** The part of a row, laid out the way that the deciding finding is about where it is about one. */
 export function laidPart(
@@ -67,7 +67,7 @@ function drawnLengthMm({ layout }: LaidPart, { section, miterRad }: RowWithSecti
     .flatMap(({ holes }) => holes)
     .filter(({ free, center }) => !free && center.x < layout.lengthMm / 2);
   const lastMm = Math.max(0, ...placed.map(({ center }) => center.x));
-  return Math.max(widthMm * (miterRad > 0 ? drawnWidthsMitred : drawnWidths), lastMm + widthMm);
+  return Math.max(widthMm * (miterRad > 0 ? drawnWidthsMitered : drawnWidths), lastMm + widthMm);
 }
 
 function withoutCuts(row: RowWithSection): RowWithSection {

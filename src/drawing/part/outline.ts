@@ -9,7 +9,7 @@ import { pixelOf, rightOf, type View, xOf, yOf } from './partView.js';
 
 const zigzag = 5;
 
-/** The outline, with a zigzag at each side of a part left out; edges of the other leg or flanges; the centre line. */
+/** The outline, with a zigzag at each side of a part left out; edges of the other leg or flanges; the center line. */
 export function outlineShapes(view: View, plan: PartPlan): Shape[] {
   const { face, choices, section } = plan;
   const { edges } = face.outline;
@@ -25,7 +25,7 @@ export function outlineShapes(view: View, plan: PartPlan): Shape[] {
           {
             kind: 'line',
             path: segment(view.left - 6, middle, rightOf(view) + 6, middle),
-            line: 'centre',
+            line: 'center',
           } satisfies Shape,
         ]
       : []),

@@ -17,7 +17,7 @@ function acrossLine({ from, to }: PlacedBend, view: View): Shape[] {
   const x = xOf(view, from.x);
   const [top, bottom] = [yOf(view, Math.max(from.y, to.y)), yOf(view, Math.min(from.y, to.y))];
   if (x === undefined) return [];
-  return [{ kind: 'line', path: segment(x, top - beyondFence, x, bottom + beyond), line: 'centre' }];
+  return [{ kind: 'line', path: segment(x, top - beyondFence, x, bottom + beyond), line: 'center' }];
 }
 
 function alongLines({ atMm }: PlacedBend, view: View): Shape[] {
@@ -25,7 +25,7 @@ function alongLines({ atMm }: PlacedBend, view: View): Shape[] {
   return piecesOf(view).map(({ from, to }) => ({
     kind: 'line',
     path: segment(from - beyond, y, to + beyond, y),
-    line: 'centre',
+    line: 'center',
   }));
 }
 

@@ -21,8 +21,8 @@ export const holesCircle = define({
       ),
       kind: 'full angle',
     },
-    centreX: optionalLengthArgument('distance', 'From the left end to the center of the circle', '0'),
-    centreY: optionalLengthArgument('distance', 'From the bottom edge to the center of the circle', '0'),
+    centerX: optionalLengthArgument('distance', 'From the left end to the center of the circle', '0'),
+    centerY: optionalLengthArgument('distance', 'From the bottom edge to the center of the circle', '0'),
   },
   result: 'cells',
   gives:
@@ -30,12 +30,12 @@ export const holesCircle = define({
   errors: '#VALUE! when only one distance of the center is given.',
   source: 'plane geometry',
   example: '=TONROW.HOLESCIRCLE(7.5,8,"in",22.5,4.5,4.5)',
-  compute({ diameter, count, startAngle, centreX, centreY }, { unit }, working) {
-    if ((centreX === undefined) !== (centreY === undefined)) {
-      const blank = centreX === undefined ? 'Centre x' : 'Centre y';
+  compute({ diameter, count, startAngle, centerX, centerY }, { unit }, working) {
+    if ((centerX === undefined) !== (centerY === undefined)) {
+      const blank = centerX === undefined ? 'Center x' : 'Center y';
       return refuse(blank, '', 'the cell is blank.', 'Give both distances of the center, or neither.');
     }
-    const center = { x: centreX ?? 0, y: centreY ?? 0 };
+    const center = { x: centerX ?? 0, y: centerY ?? 0 };
     return spilledHoles(
       circleHoles({ diameterMm: diameter, count, startRad: startAngle, center }, working),
       unit,

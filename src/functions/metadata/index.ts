@@ -1,5 +1,5 @@
 import type { Argument } from '../argument/argument.js';
-import { catalogue } from '../catalogue.js';
+import { catalog } from '../catalog.js';
 import type { Descriptor } from '../descriptor/descriptor.js';
 
 /** The host shows at most this much of a description. */
@@ -10,8 +10,8 @@ export function functionsMetadata() {
   return {
     allowCustomDataForDataTypeAny: false,
     allowErrorForDataTypeAny: true,
-    enums: catalogue.flatMap(enumsOf),
-    functions: catalogue.map((descriptor) => ({
+    enums: catalog.flatMap(enumsOf),
+    functions: catalog.map((descriptor) => ({
       id: descriptor.name,
       name: descriptor.name,
       description: checkedLength(descriptor.purpose, descriptor.name),

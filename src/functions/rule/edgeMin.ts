@@ -47,7 +47,7 @@ export const edgeCodeArgument = optionalChoiceArgument(
 
 export const edgeMin = define({
   name: 'EDGEMIN',
-  purpose: 'Least distance from the centre of a bolt hole to an edge',
+  purpose: 'Least distance from the center of a bolt hole to an edge',
   arguments: {
     bolt: boltArgument(),
     shop: shopOrUnitArgument,
@@ -56,7 +56,7 @@ export const edgeMin = define({
     fit: optionalChoiceArgument('The fit of the hole', fits, 'standard'),
   },
   result: 'length',
-  gives: 'Distance from the centre of the hole to the edge, in or mm.',
+  gives: 'Distance from the center of the hole to the edge, in or mm.',
   errors: '#N/A for a bolt that stands in no row of the table of the code.',
   source:
     'AISC 360-22 Tables J3.4, J3.5; AISC 360-05 (sheared edges); EN 1993-1-8 Table 3.3; CSA S16, AS 4100 (from memory)',

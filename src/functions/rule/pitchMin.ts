@@ -7,10 +7,10 @@ import { edgeCodeArgument } from './edgeMin.js';
 
 export const pitchMin = define({
   name: 'PITCHMIN',
-  purpose: 'Least distance between the centres of two bolt holes in a line',
+  purpose: 'Least distance between the centers of two bolt holes in a line',
   arguments: { bolt: boltArgument(), shop: shopOrUnitArgument, code: edgeCodeArgument },
   result: 'length',
-  gives: 'Distance from centre to centre, in or mm.',
+  gives: 'Distance from center to center, in or mm.',
   errors: '#N/A under EN for a bolt that stands in no row of its hole table.',
   source: 'AISC 360-22 J3.4; EN 1993-1-8 Table 3.3; CSA S16, AS 4100 (from memory)',
   example: '=TONROW.PITCHMIN("3/4")',

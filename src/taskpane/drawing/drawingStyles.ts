@@ -3,7 +3,7 @@ import { makeStyles, tokens } from '@fluentui/react-components';
 const ink = tokens.colorNeutralForeground1;
 const paper = tokens.colorNeutralBackground1;
 
-/** In forced colours the host's own two, on paper black: nothing is told by colour alone. */
+/** In forced colors the host's own two, on paper black: nothing is told by color alone. */
 const stroke = {
   stroke: ink,
   '@media (forced-colors: active)': { stroke: 'CanvasText' },
@@ -57,7 +57,7 @@ export const useDrawingStyles = makeStyles({
   outline: { strokeWidth: '2.5px', strokeLinejoin: 'round', ...stroke },
   thin: { strokeWidth: '1.5px', ...stroke },
   hidden: { strokeWidth: '1.5px', strokeDasharray: '6 3', ...stroke },
-  centre: { strokeWidth: '1.5px', strokeDasharray: '12 3 3 3', ...stroke },
+  center: { strokeWidth: '1.5px', strokeDasharray: '12 3 3 3', ...stroke },
   heavy: { strokeWidth: '4px', ...stroke },
   hatchLine: { strokeWidth: '1.5px', fill: 'none', strokeOpacity: 0.45, ...stroke },
   crossLine: { strokeWidth: '1px', fill: 'none', ...stroke },

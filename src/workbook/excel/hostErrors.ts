@@ -63,7 +63,7 @@ const known = new Map<string, readonly [Trouble, string]>(
     HostIsBusy: ['busy', 'The spreadsheet is busy: close any open dialog, then try again.'],
     InactiveWorkbook: ['busy', 'Another workbook is in front: go back to this one, then try again.'],
     Conflict: ['changed', 'Somebody changed the same cells at that moment: look again, then try again.'],
-    RequestAborted: ['cancelled', 'The spreadsheet stopped the request: try again.'],
+    RequestAborted: ['canceled', 'The spreadsheet stopped the request: try again.'],
     Timeout: ['busy', 'The spreadsheet did not answer in time: try again.'],
   }),
 );

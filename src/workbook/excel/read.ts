@@ -1,5 +1,5 @@
 import { type Area, cellAddress, readAddresses } from '../area.js';
-import { type LongWork, refuseWhenCancelled } from '../longWork.js';
+import { type LongWork, refuseWhenCanceled } from '../longWork.js';
 import type { Aspect, Cells, CellsRead, Place } from '../reading.js';
 import { cellsPerTrip } from '../slices.js';
 import { WorkbookError } from '../workbookError.js';
@@ -19,7 +19,7 @@ export function readCells<A extends Aspect>(
   trips: RoundTrips,
 ): Promise<CellsRead<A>[]> {
   return namingWhatIsMissing(places.map(neededFor), trips, async () => {
-    refuseWhenCancelled(work, 'Stopped: nothing was read.');
+    refuseWhenCanceled(work, 'Stopped: nothing was read.');
     const size = places.reduce((sum, place) => sum + ('row' in place ? place.rows * place.columns : 0), 0);
     if (size * aspects.length <= cellsPerTrip) {
       try {

@@ -1,5 +1,5 @@
 import type { Area } from '../area.js';
-import { type LongWork, refuseWhenCancelled } from '../longWork.js';
+import { type LongWork, refuseWhenCanceled } from '../longWork.js';
 import type { Aspect, Cells, CellsRead } from '../reading.js';
 import { cellsPerTrip, rowSlices, type Slice } from '../slices.js';
 import { WorkbookError } from '../workbookError.js';
@@ -19,7 +19,7 @@ export async function readInSlices<A extends Aspect>(
   const total = areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
   let done = 0;
   for (let next = slices.shift(); next; next = slices.shift()) {
-    refuseWhenCancelled(work, 'Stopped: nothing was read.');
+    refuseWhenCanceled(work, 'Stopped: nothing was read.');
     const read = await readSlice(next, readArea);
     if (Array.isArray(read)) {
       slices.unshift(...read);

@@ -1,4 +1,4 @@
-import { type LongWork, refuseWhenCancelled } from '../longWork.js';
+import { type LongWork, refuseWhenCanceled } from '../longWork.js';
 import { WorkbookError } from '../workbookError.js';
 import { type Batch, inBatches, smaller } from './batches.js';
 import type { Action, Done, Planned, WriteHost } from '../writeHost.js';
@@ -35,7 +35,7 @@ export class Writer {
     const held = plan.overwrites.length + plan.formatted;
     if (held > 0 && !confirmed)
       throw new WorkbookError('not confirmed', `${held} cells hold something: look at the changes first.`);
-    refuseWhenCancelled(work, 'Stopped: nothing was written.');
+    refuseWhenCanceled(work, 'Stopped: nothing was written.');
     this.actions.delete(plan);
     await refuseChangedSincePlan(actions, this.host);
     const done = await this.perform(actions, work);
@@ -46,7 +46,7 @@ export class Writer {
     let left: readonly Done[] | undefined = done;
     const run = async (work: LongWork = {}): Promise<void> => {
       if (!left) throw new WorkbookError('failed', 'This change is undone already.');
-      refuseWhenCancelled(work, 'Stopped: nothing was undone.');
+      refuseWhenCanceled(work, 'Stopped: nothing was undone.');
       await refuseChangedSince(left, this.host, { orAsBefore: left !== done });
       try {
         await this.takeBack(undoing(left), work);
@@ -67,7 +67,7 @@ export class Writer {
     for (let batch = queue.shift(); batch; batch = queue.shift()) {
       let sent: readonly Planned[] = [];
       try {
-        refuseWhenCancelled(work, 'Stopped: the cells are as they were.');
+        refuseWhenCanceled(work, 'Stopped: the cells are as they were.');
         sent = batch.actions;
         for (const each of await this.send(batch, queue)) done.push(each);
       } catch (error) {
@@ -83,7 +83,7 @@ export class Writer {
     const queue = inBatches(actions, this.messageBytes);
     const total = cellsIn(queue);
     for (let batch = queue.shift(); batch; batch = queue.shift()) {
-      refuseWhenCancelled(work, 'Stopped. Undo again for the rest.');
+      refuseWhenCanceled(work, 'Stopped. Undo again for the rest.');
       await this.send(batch, queue);
       work.progress?.(total - cellsIn(queue), total);
     }

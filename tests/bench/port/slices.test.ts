@@ -70,7 +70,7 @@ describe('what is written in several messages', () => {
     const stop = new AbortController();
     const progress = (done: number, total: number) => done > total / 2 && stop.abort();
     await expect(workbook.write(plan, { progress, signal: stop.signal })).rejects.toMatchObject({
-      trouble: 'cancelled',
+      trouble: 'canceled',
     });
     expect(await values()).toEqual(blank);
   });

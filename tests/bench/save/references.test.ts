@@ -173,13 +173,13 @@ describe('saving a sheet from which rows and columns went', () => {
   });
 });
 
-describe('saving colour rules', () => {
+describe('saving color rules', () => {
   const rules = (open: OpenBook) => {
     const { sheetId } = cell(open.book, 'Quote', 'A1');
     return open.book.getters.getConditionalFormats(sheetId).map(({ id, ranges }) => ({ id, ranges }));
   };
 
-  it('has them on cells that were copied to where there were none, with the same colours', () => {
+  it('has them on cells that were copied to where there were none, with the same colors', () => {
     const open = openExample();
     const before = rules(open);
     const { model } = open.book;

@@ -135,7 +135,7 @@ describe('saving widths and heights', () => {
   });
 });
 
-describe('saving panes, grid lines, merged cells and tab colours', () => {
+describe('saving panes, grid lines, merged cells and tab colors', () => {
   it('stores frozen panes, also when they are taken away', async () => {
     const open = openExample();
     const sheetId = idOf(open, 'Quote');
@@ -153,7 +153,7 @@ describe('saving panes, grid lines, merged cells and tab colours', () => {
     expect(partOf(third, 'xl/worksheets/sheet1.xml')).not.toMatch(/<pane|<selection/);
   });
 
-  it('stores grid lines that were hidden and the colour of a tab', async () => {
+  it('stores grid lines that were hidden and the color of a tab', async () => {
     const open = openExample();
     const sheetId = idOf(open, 'Quote');
     open.book.model.dispatch('SET_GRID_LINES_VISIBILITY', { sheetId, areGridLinesVisible: false });

@@ -60,9 +60,9 @@ const aspects: [string, Style, CellLook, (cell: ExcelJS.Cell | undefined) => unk
   ['italic', { italic: true }, { italic: true }, (c) => c?.font.italic, true],
   ['strikethrough', { strikethrough: true }, { strikethrough: true }, (c) => c?.font.strike, true],
   ['underline', { underline: true }, { underline: true }, (c) => c?.font.underline, true],
-  ['text colour', { textColor: '#AA3311' }, { textColor: '#AA3311' }, (c) => c?.font.color?.argb, 'FFAA3311'],
+  ['text color', { textColor: '#AA3311' }, { textColor: '#AA3311' }, (c) => c?.font.color?.argb, 'FFAA3311'],
   [
-    'fill colour',
+    'fill color',
     { fillColor: '#FFEE00' },
     { fillColor: '#FFEE00' },
     (c) => (c?.fill as ExcelJS.FillPattern).fgColor?.argb,
@@ -193,7 +193,7 @@ describe('saving how a cell looks', () => {
     expect(numbers(saved, 'Bare').get(1)).toBe(0);
   });
 
-  it('does not store the colours of rules', () => {
+  it('does not store the colors of rules', () => {
     const open = openExample();
     const { model, getters } = open.book;
     const before = saveBook(open).bytes;
@@ -205,7 +205,7 @@ describe('saving how a cell looks', () => {
 });
 
 describe('saving any style', () => {
-  const colour = fc
+  const color = fc
     .integer({ min: 0, max: 0xffffff })
     .map((n) => `#${n.toString(16).padStart(6, '0').toUpperCase()}`);
   const style = fc.record(
@@ -214,8 +214,8 @@ describe('saving any style', () => {
       italic: fc.boolean(),
       strikethrough: fc.boolean(),
       underline: fc.boolean(),
-      textColor: fc.oneof(colour, fc.constant('')),
-      fillColor: fc.oneof(colour, fc.constant('')),
+      textColor: fc.oneof(color, fc.constant('')),
+      fillColor: fc.oneof(color, fc.constant('')),
       fontSize: fc.integer({ min: 6, max: 40 }),
       align: fc.constantFrom('left', 'center', 'right', undefined),
       verticalAlign: fc.constantFrom('top', 'middle', 'bottom', undefined),
@@ -225,7 +225,7 @@ describe('saving any style', () => {
     { requiredKeys: [] },
   );
   const line = fc.option(
-    fc.record({ style: fc.constantFrom('thin', 'medium', 'thick', 'dashed', 'dotted'), color: colour }),
+    fc.record({ style: fc.constantFrom('thin', 'medium', 'thick', 'dashed', 'dotted'), color: color }),
     { nil: undefined },
   );
   const border = fc.record({ left: line, right: line, top: line, bottom: line });

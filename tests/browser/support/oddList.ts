@@ -39,7 +39,7 @@ export const verdictOf: Record<keyof typeof kinds, string> = {
 };
 export type Kind = keyof typeof kinds;
 
-/** The rows in turn: gusset-1, clip-1 … so that no two neighbours are alike. */
+/** The rows in turn: gusset-1, clip-1 … so that no two neighbors are alike. */
 export function oddRows(count: number): string[][] {
   const names = Object.keys(kinds) as Kind[];
   return Array.from({ length: count }, (_, at) => {

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { catalogue } from '../../../src/functions/catalogue.js';
+import { catalog } from '../../../src/functions/catalog.js';
 
 const folder = import.meta.dirname;
 const checks = readdirSync(folder)
@@ -10,7 +10,7 @@ const checks = readdirSync(folder)
   .join('\n');
 
 describe('Checks against truth from outside', () => {
-  it.each(catalogue.map(({ name }) => name))(
+  it.each(catalog.map(({ name }) => name))(
     '%s has them, through the function as a sheet calls it',
     (name) => {
       expect(checks).toMatch(new RegExp(`^describe\\('${name}'`, 'm'));

@@ -17,8 +17,8 @@ describe('SECTIONMASS', () => {
     ['FB 50x10', '3.93', 'EN 10058'],
     ['UPN 100', '10.6', 'EN 10365'],
     ['UPN 200', '25.3', 'EN 10365'],
-  ])('%s: %s kg/m in %s (digits from memory)', (section, kgPerMetre) => {
-    expectPrinted(sheet.number('SECTIONMASS', section, 1000, 'mm'), kgPerMetre);
+  ])('%s: %s kg/m in %s (digits from memory)', (section, kgPerMeter) => {
+    expectPrinted(sheet.number('SECTIONMASS', section, 1000, 'mm'), kgPerMeter);
   });
 
   it.each([
@@ -40,7 +40,7 @@ describe('SECTIONMASS', () => {
     expectPrinted(sheet.number('SECTIONMASS', 'L4X4X1/2', `40'`), '512', 2.5);
   });
 
-  it('aluminium of 2700 kg/m³ weighs 2700 / 7850 of steel (densities from memory)', () => {
+  it('aluminum of 2700 kg/m³ weighs 2700 / 7850 of steel (densities from memory)', () => {
     const steel = sheet.number('SECTIONMASS', 'FB 10x50', 1000, 'mm');
     expect(sheet.number('SECTIONMASS', 'FB 10x50', 1000, 'mm', '6061-T6')).toBeCloseTo(
       (steel * 2700) / 7850,

@@ -272,7 +272,7 @@ describe('ROWCHECK', () => {
   describe('a blank limit', () => {
     const angle: Part = { ...clip, Section: 'L3X3X1/4', Edge: null, Gage: '1-3/4' };
     // Far enough from the miter, whichever leg and side it is in.
-    const mitred: Part = { ...angle, Grade: 'Mild', 'Miter left': 45, End: 5 };
+    const mitered: Part = { ...angle, Grade: 'Mild', 'Miter left': 45, End: 5 };
     const round: Part = { ...plain, Section: 'RB 1' };
     const punch = ['Punch', 'Punch force', 'Punch throat', 'Punch largest hole', 'Punch stroke'];
     const support = ['Longest bar', 'Heaviest bar'];
@@ -284,7 +284,7 @@ describe('ROWCHECK', () => {
     it.each([
       ['a flat bar', clip, [...punch, ...flat, ...support]],
       ['an angle', angle, [...punch, ...leg, ...square, ...support]],
-      ['a mitred angle', mitred, [...punch, ...leg, ...at45, ...support]],
+      ['a mitered angle', mitered, [...punch, ...leg, ...at45, ...support]],
       ['a round bar', round, ['Bar shear', 'Bar shear round', ...support]],
     ])('of %s is never OK', (_, part, items) => {
       expect(verdictOf(part, shopWith())).toBe('OK');

@@ -136,7 +136,7 @@ describe('SHEARUSE', () => {
     expect(shearUse('FB 1/2x8-1/16', 'Mild')).toBeTypeOf('number');
   });
 
-  it('a mitred flat is as wide as its cut: 4 in at 45° is 5.66 in (plane geometry)', () => {
+  it('a mitered flat is as wide as its cut: 4 in at 45° is 5.66 in (plane geometry)', () => {
     const blade = (length: string) => shearUse('FB 1/4x4', 'Mild', { 'Flat shear blade length': length }, 45);
     expect(blade('5.66')).toBeTypeOf('number');
     expect(blade('5.65')).toBe('Too big');

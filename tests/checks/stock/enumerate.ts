@@ -114,10 +114,10 @@ function middleMm({ lengthMm, leanLeftRad, leanRightRad }: StockPart, widthMm: n
 }
 
 /** What lies between faces, and between a face and the ends of a bar, along the middle of the width. */
-function gaps({ widthMm, kerfMm, gripMm }: StockProblem, modelled: number) {
+function gaps({ widthMm, kerfMm, gripMm }: StockProblem, modeled: number) {
   const cutMm = (lean: number) => kerfMm / Math.cos(lean);
   const overhangMm = (lean: number) => (widthMm / 2) * Math.tan(Math.abs(lean));
-  const beyondMm = (lean: number) => modelled * (cutMm(lean) - kerfMm);
+  const beyondMm = (lean: number) => modeled * (cutMm(lean) - kerfMm);
   return {
     front: (lean: number) => overhangMm(lean) + beyondMm(lean),
     back: (lean: number) => overhangMm(lean) + (gripMm > 0 ? cutMm(lean) : beyondMm(lean)),

@@ -412,7 +412,7 @@ export const badValues: Record<string, readonly BadValue[]> = {
   'angle to either side': [errorCell, unreadable('steep'), unreadable(-89, '-89'), unreadable(89, '89')],
   angle: [errorCell, unreadable('steep'), unreadable(-1, '-1'), unreadable(89, '89')],
   choice: [unreadable('purple')],
-  items: [errorCell, unreadable('colour', `'colour'`), unreadable('verdict, colour', `'colour'`)],
+  items: [errorCell, unreadable('color', `'color'`), unreadable('verdict, color', `'color'`)],
   shop: [
     errorCell,
     unreadable('mm', `'mm'`),

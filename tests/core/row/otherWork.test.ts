@@ -108,7 +108,7 @@ describe('the route of a row', () => {
     ['a piece too small to hold, punched first', { ...holes, Holes: 1, Length: 3.5 }, 'punch, shear'],
     ['a piece just long enough to hold', { ...holes, Holes: 1, Length: '100 mm' }, 'shear, punch'],
     ['a channel', { ...holes, Section: 'C8X11.5', Edge: 4 }, 'saw, punch'],
-    ['a mitred round bar', { Section: 'RB 3/4', 'Miter left': 45 }, 'saw'],
+    ['a mitered round bar', { Section: 'RB 3/4', 'Miter left': 45 }, 'saw'],
     ['a round bar with a hole', { ...holes, Section: 'RB 1' }, 'shear, drill'],
     ['a hole smaller than the thickness', { ...holes, Section: 'PL1/2X4', Hole: '7/16' }, 'shear, drill'],
     [

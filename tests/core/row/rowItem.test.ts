@@ -11,7 +11,7 @@ describe('readRowItems', () => {
     expect(readRowItems('use, use', 'Items')).toEqual(['use', 'use']);
   });
 
-  it.each(['colour', 'verdict, colour', 'verdict,', ',', 'constructor'])(
+  it.each(['color', 'verdict, color', 'verdict,', ',', 'constructor'])(
     'refuses %j, with the items there are',
     (text) => {
       const said = refusalText(() => readRowItems(text, 'Items'));

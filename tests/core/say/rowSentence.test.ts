@@ -304,7 +304,7 @@ describe('a distance in a sentence', () => {
     );
   });
 
-  it('says in millimetres what the shop works in', () => {
+  it('says in millimeters what the shop works in', () => {
     expect(say(short, 'mm')).toBe(
       'Hole: 25.4 mm from the center to the left end is under 31.75 mm (AISC, sheared edge, bolt 3/4 in).',
     );

@@ -34,7 +34,7 @@ describe('sectionMassKg: values', () => {
   it.each([
     ['FB10x50', 3.925],
     ['SQ20', 3.14],
-  ])('of one metre of %s is %d kg', (text, massKg) => {
+  ])('of one meter of %s is %d kg', (text, massKg) => {
     expect(sectionMassKg({ section: section(text), lengthMm: 1000, densityKgPerM3: 7850 })).toBeCloseTo(
       massKg,
       9,

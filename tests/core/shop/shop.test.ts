@@ -107,10 +107,10 @@ describe('setting', () => {
 
 describe('readShop', () => {
   it('lists the presses with a cell that cannot be read, and rows that nothing reads', () => {
-    const presses = pressTable({ 'Bay A': { Punch: 'maybe' }, 'Bay B': { Punch: 'yes', Colour: 'blue' } });
+    const presses = pressTable({ 'Bay A': { Punch: 'maybe' }, 'Bay B': { Punch: 'yes', Color: 'blue' } });
     const shop = readShop({ presses, settings: settingTable({ Weather: 'fine' }) });
     expect(shop.incomplete).toEqual(['Bay A']);
-    expect(shop.unknownRows).toEqual(['Presses, Colour', 'Settings, Weather']);
+    expect(shop.unknownRows).toEqual(['Presses, Color', 'Settings, Weather']);
   });
 
   it('gives one stamp whatever the spelling of a tool', () => {

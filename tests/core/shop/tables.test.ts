@@ -87,7 +87,7 @@ describe('readPresses', () => {
   });
 
   it('names rows it does not know, and keeps them out', () => {
-    expect(read(['Colour', '', 'green', 'blue']).unknownRows).toEqual(['Presses, Colour']);
+    expect(read(['Color', '', 'green', 'blue']).unknownRows).toEqual(['Presses, Color']);
   });
 
   it('refuses to choose between two rows of one item, and between two presses of one name', () => {
@@ -274,13 +274,13 @@ describe('readSettings', () => {
   });
 
   it('keeps a setting it cannot read as its own problem, and names those it does not know', () => {
-    const { bad, unknownRows } = read(['Shear ratio', 'high'], ['Colour', 'blue']);
+    const { bad, unknownRows } = read(['Shear ratio', 'high'], ['Color', 'blue']);
     expect(Object.fromEntries(Object.entries(bad).map(([key, each]) => [key, sentenceInCell(each)]))).toEqual(
       {
         shearRatio: expect.stringMatching(/^Settings, Shear ratio: 'high' is not a number\./) as string,
       },
     );
-    expect(unknownRows).toEqual(['Settings, Colour']);
+    expect(unknownRows).toEqual(['Settings, Color']);
   });
 
   it('will have its units right, since they decide what every number means', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readShop } from '../../../src/core/shop/readShop.js';
 import type { Argument } from '../../../src/functions/argument/argument.js';
-import { catalogue } from '../../../src/functions/catalogue.js';
+import { catalog } from '../../../src/functions/catalog.js';
 import type { HostInput } from '../../../src/functions/descriptor/hostValue.js';
 import type { SheetResult } from '../../../src/functions/wrapper.js';
 import { bayA, pressTable, shopTables } from '../../support/sampleShop.js';
@@ -10,7 +10,7 @@ import { inchText } from '../../support/inches.js';
 import { SheetError, SheetRuntime } from '../../support/sheetRuntime.js';
 
 const inches = readShop(shopTables());
-const millimetres = readShop(
+const millimeters = readShop(
   shopTables({
     settings: [
       ['Setting', 'Value'],
@@ -18,8 +18,8 @@ const millimetres = readShop(
     ],
   }),
 );
-const sheet = new SheetRuntime(inches, millimetres);
-const calculations = catalogue.filter(({ name }) => name !== 'WORKING');
+const sheet = new SheetRuntime(inches, millimeters);
+const calculations = catalog.filter(({ name }) => name !== 'WORKING');
 const [stepAt, resultAt, sourceAt] = [0, 3, 5];
 
 const headings = [
@@ -77,8 +77,8 @@ function readable(name: string, argument: Argument<unknown>, of: string): fc.Arb
     'HOLESGRID fromSide': ['1-1/2"', '40 mm'],
     'HOLESCIRCLE diameter': ['8"', '200 mm'],
     'HOLESCIRCLE count': [3, 8],
-    'HOLESCIRCLE centreX': [null],
-    'HOLESCIRCLE centreY': [null],
+    'HOLESCIRCLE centerX': [null],
+    'HOLESCIRCLE centerY': [null],
     holes: [plate],
     parts: [
       [
@@ -113,8 +113,8 @@ function readable(name: string, argument: Argument<unknown>, of: string): fc.Arb
     ],
     'mitered section': ['FB 3/8"x4"', 'L3X3X1/4"', 'L2"X3"X1/4"', 'HSS4X4X1/4"', 'RD 25 mm'],
     bolt: ['3/4', 'M20', '7/8', 'M24'],
-    shop: [inches.stamp, millimetres.stamp],
-    'shop or unit': [null, 'in', 'mm', inches.stamp, millimetres.stamp],
+    shop: [inches.stamp, millimeters.stamp],
+    'shop or unit': [null, 'in', 'mm', inches.stamp, millimeters.stamp],
     count: [null, 1, 3, 12],
     angle: [null, 1, 15, 45],
     'angle to either side': [null, 15, -15, 45],

@@ -13,7 +13,7 @@ const drawing: Drawing = {
   width: 300,
   height: 100,
   shapes: [
-    { kind: 'line', path: 'M0 0L10 10', line: 'centre' },
+    { kind: 'line', path: 'M0 0L10 10', line: 'center' },
     { kind: 'area', path: 'M0 0h5v5h-5Z', fill: 'hatch', line: 'outline' },
     { kind: 'area', path: 'M9 9h5v5h-5Z', fill: 'paper', line: 'outline' },
     { kind: 'text', x: 5, y: 20, text: hostile, behind: 'box' },
@@ -101,7 +101,7 @@ describe('a drawing on the page', () => {
     expect(framed).toEqual(['1.5px', '2.5px', '2.5px', '1.5px', '']);
   });
 
-  it('has the caption of its table above it, in the colour of the text, though the page says otherwise', () => {
+  it('has the caption of its table above it, in the color of the text, though the page says otherwise', () => {
     const caption = page.querySelector('caption') ?? page;
     page.style.color = 'rgb(7, 8, 9)';
     const { captionSide, color } = getComputedStyle(caption);

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { copyMaker } from '../../../src/taskpane/handOff/copyMaker.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../../src/xlsx/readSheetValues.js';
-import { catalogue } from '../../../src/functions/catalogue.js';
+import { catalog } from '../../../src/functions/catalog.js';
 import { workbookFile } from '../../golden/quote.js';
 import { zipParts } from '../../xlsx/support/buildWorkbook.js';
 
@@ -99,7 +99,7 @@ describe("a customer's copy made through the host", () => {
       '<f>',
       '<f ',
     ];
-    for (const secret of [...ours, ...catalogue.map(({ name }) => `${name}(`)])
+    for (const secret of [...ours, ...catalog.map(({ name }) => `${name}(`)])
       expect(all.toLowerCase(), secret).not.toContain(secret.toLowerCase());
     expect(openWorkbook(bytes).sheets.map(({ name }) => name)).toEqual(['Quote', 'Summary', 'List check']);
     expect(readSheetValues(bytes, 'Quote')).toEqual(readSheetValues(file, 'Quote'));

@@ -78,10 +78,10 @@ describe('guesses', () => {
   });
 
   it('as it stands, a column is what its heading says and not what was guessed', () => {
-    const matches = matchColumns(['Colour', 'Profile'], [['A36', 'PL3/8X6']], shop);
+    const matches = matchColumns(['Color', 'Profile'], [['A36', 'PL3/8X6']], shop);
     expect(matches.map(({ field }) => field)).toEqual(['Grade', 'Section']);
     expect(matches.map(asItStands).map(({ field }) => field)).toEqual([undefined, 'Section']);
-    expect(headingsOf(matches.map(asItStands))).toEqual(['Colour', 'Profile']);
+    expect(headingsOf(matches.map(asItStands))).toEqual(['Color', 'Profile']);
   });
 
   it('no input is guessed twice', () => {

@@ -354,7 +354,7 @@ describe('failing rows by reason', () => {
     expect(found.map(({ rows, reason }) => [rows, reason])).toEqual([[[0, 1], 'a size turned into a date']]);
   });
 
-  it('runs of neighbours are found', () => {
+  it('runs of neighbors are found', () => {
     expect(runsOf([1, 2, 3, 7, 9, 10])).toEqual([
       { row: 1, count: 3 },
       { row: 7, count: 1 },
@@ -394,7 +394,7 @@ describe('failing rows by reason', () => {
     expect(title).toBe(`Fix ${dates.length - 1} dates`);
   });
 
-  it('in millimetres a number is never taken for a date', async () => {
+  it('in millimeters a number is never taken for a date', async () => {
     const { list, matches } = await groups('shop+list16');
     expect(dateCells(list, matches, 'mm')).toEqual([]);
   });

@@ -198,11 +198,11 @@ describe('checking a list', () => {
     await addChecks();
     await pane.says('2 of 8 rows fail');
     const grade = workbook.shown('Parts')[0]?.indexOf('Grade') ?? -1;
-    workbook.type('Sheet1', 2, grade, [['Colour']]);
-    await pane.says('On the sheet Colour is not read as Grade. The rows below are as the sheet sees them.');
+    workbook.type('Sheet1', 2, grade, [['Color']]);
+    await pane.says('On the sheet Color is not read as Grade. The rows below are as the sheet sees them.');
     await pane.says('Check input8');
     expect(column(workbook, 'Verdict')).toEqual(Array.from({ length: 8 }, () => 'Check input'));
-    await pane.click('Rename Colour to Grade');
+    await pane.click('Rename Color to Grade');
     await pane.click('Write to sheet');
     await pane.saysNoMore('as the sheet sees them');
     await pane.says('2 of 8 rows fail');

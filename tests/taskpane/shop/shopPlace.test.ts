@@ -343,8 +343,8 @@ describe('the settings', () => {
   });
 });
 
-describe('a shop in millimetres', () => {
-  it('has its starter presses in millimetres, and asks for them', async () => {
+describe('a shop in millimeters', () => {
+  it('has its starter presses in millimeters, and asks for them', async () => {
     const workbook = new MemoryWorkbook('Sheet1');
     const { steps } = await addShopSheet(workbook, 'mm');
     await workbook.write(await workbook.plan(steps), { confirmed: true });

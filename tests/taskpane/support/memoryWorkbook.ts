@@ -2,7 +2,7 @@ import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { absoluteAddress, type Area, overlap } from '../../../src/workbook/area.js';
 import type { Change } from '../../../src/workbook/change.js';
 import { type Content, isFormula } from '../../../src/workbook/content.js';
-import { type LongWork, refuseWhenCancelled } from '../../../src/workbook/longWork.js';
+import { type LongWork, refuseWhenCanceled } from '../../../src/workbook/longWork.js';
 import type { Stop, Workbook } from '../../../src/workbook/port.js';
 import type {
   Arrangement,
@@ -88,7 +88,7 @@ export class MemoryWorkbook implements Workbook {
     aspects: readonly A[],
     work: LongWork = {},
   ): Promise<CellsRead<A>[]> {
-    refuseWhenCancelled(work, 'Stopped: nothing was read.');
+    refuseWhenCanceled(work, 'Stopped: nothing was read.');
     return places.map((place) => {
       const area = this.areaOf(place);
       const cells: Cells = {

@@ -136,7 +136,7 @@ export function readingContract(open: Open): void {
       const { workbook } = await open();
       const work = { signal: AbortSignal.abort() };
       await expect(workbook.read([{ usedOf: 'Parts' }], ['values'], work)).rejects.toThrow(
-        new WorkbookError('cancelled', 'Stopped: nothing was read.'),
+        new WorkbookError('canceled', 'Stopped: nothing was read.'),
       );
     });
 

@@ -426,7 +426,7 @@ export function writingContract(open: Open): void {
       const { workbook, hands } = await open();
       const plan = await workbook.plan([{ kind: 'cells', area: one, contents: [['x']] }]);
       await expect(workbook.write(plan, { signal: AbortSignal.abort() })).rejects.toMatchObject({
-        trouble: 'cancelled',
+        trouble: 'canceled',
       });
       expect(hands.look('Parts', 0, 0).value).toBe('');
     });

@@ -62,7 +62,7 @@ describe('reading more than one message carries', () => {
       signal: stop.signal,
       progress: () => stop.abort(),
     });
-    await expect(reading).rejects.toMatchObject({ trouble: 'cancelled' });
+    await expect(reading).rejects.toMatchObject({ trouble: 'canceled' });
   });
 
   it('says so where a single row is too large', async () => {

@@ -107,7 +107,7 @@ function changeFont(font: XmlElement, from: CellLook, to: CellLook): void {
   if (from.textColor !== to.textColor) font.put('color', colorElement('color', to.textColor));
 }
 
-/** A plain fill of a colour, or none. */
+/** A plain fill of a color, or none. */
 const plainFill = (color: string | undefined): string =>
   color
     ? `<fill><patternFill patternType="solid">${colorElement('fgColor', color)}<bgColor indexed="64"/></patternFill></fill>`
@@ -143,6 +143,6 @@ function align(xf: XmlElement, from: CellLook, to: CellLook): void {
 const fileRotation = (turn: number | undefined): number | undefined =>
   turn ? (turn < 0 ? -turn : 90 + turn) : undefined;
 
-/** A colour such as `#1F2933` as an element. */
+/** A color such as `#1F2933` as an element. */
 export const colorElement = (name: string, color: string | undefined): string | undefined =>
   color && `<${name} rgb="FF${color.slice(1).toUpperCase()}"/>`;

@@ -29,7 +29,7 @@ export function leastChanges(marks: readonly (readonly string[])[]): number {
   return Math.max(within + count - 1 - most, tools.size - 1);
 }
 
-/** How many pairs of neighbours one tool can join: each mark of several tools has it at one end, a mark of one tool at both. */
+/** How many pairs of neighbors one tool can join: each mark of several tools has it at one end, a mark of one tool at both. */
 function joinsBy(users: number, hasOwnMark: boolean): number {
   return hasOwnMark ? Math.min(users, Math.floor((users + 2) / 2)) : Math.floor(users / 2);
 }

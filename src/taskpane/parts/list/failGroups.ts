@@ -92,7 +92,7 @@ function groupedBy<Item>(items: readonly Item[], keyOf: (item: Item) => string):
   return groups;
 }
 
-/** The rows in runs of neighbours: each can be selected as one area. */
+/** The rows in runs of neighbors: each can be selected as one area. */
 export function runsOf(rows: readonly number[]): { row: number; count: number }[] {
   const runs: { row: number; count: number }[] = [];
   for (const row of rows) {

@@ -10,7 +10,7 @@ import { type ColumnMatch, headingsOf } from './columnMatch.js';
 import { runsOf } from './failGroups.js';
 import { inputSpan, type ListRead } from './listRead.js';
 
-/** The cells of a column in some rows of a list, as few areas as there are runs of neighbours. */
+/** The cells of a column in some rows of a list, as few areas as there are runs of neighbors. */
 export function areasOf({ area }: ListRead, column: number, rows: readonly number[]): Area[] {
   return runsOf(rows).map(({ row, count }) => ({
     sheet: area.sheet,

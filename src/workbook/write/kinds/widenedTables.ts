@@ -118,7 +118,7 @@ function body(
       area: cells,
       contents: contents.map((content) => [content]),
       formats: matrix(cells, format),
-      // A new column takes the formats of its neighbour, so none is known and each is set.
+      // A new column takes the formats of its neighbor, so none is known and each is set.
       before: { contents: matrix<Content>(cells, null), formats: matrix(cells, '') },
       ...(width === undefined ? {} : { widths: [width] }),
       fresh: true,

@@ -100,11 +100,11 @@ describe('holes along a part', () => {
     expect(offPart({ ...channel, Leg: 'web' })).toEqual([]);
   });
 
-  it('of a mitred part are judged from its long point: its length is that of the long side', () => {
+  it('of a mitered part are judged from its long point: its length is that of the long side', () => {
     // The last hole is 305 mm from the left end, and the miter takes nothing of the right one.
-    const mitred = { ...four, 'Miter left': 45, 'Long side': 'bottom' };
-    expect(offPart({ ...mitred, Length: 304 })).toHaveLength(1);
-    expect(offPart({ ...mitred, Length: 324 })).toEqual([]);
+    const mitered = { ...four, 'Miter left': 45, 'Long side': 'bottom' };
+    expect(offPart({ ...mitered, Length: 304 })).toHaveLength(1);
+    expect(offPart({ ...mitered, Length: 324 })).toEqual([]);
   });
 });
 

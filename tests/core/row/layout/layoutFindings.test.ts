@@ -208,10 +208,10 @@ describe('a cell that is blank', () => {
 
   it('under Long side leaves a short mitered piece open, which a parallelogram would pass', () => {
     // 45° takes 4 in of either end: 9 − 8 = 1 in on one side, or 9 − 4 = 5 in on both; the shear holds from 2 in.
-    const mitred = { Section: 'FB 3/8x4', Length: 9, 'Miter left': 45, 'Miter right': 45 };
-    expect(checked(mitred)).toMatchObject({ verdict: 'Not checked', governs: 'Long side' });
-    expect(checked({ ...mitred, 'Long side': 'bottom' }).verdict).toBe("Can't reach");
-    expect(checked({ ...mitred, 'Long side': 'left bottom, right top' }).verdict).toBe('OK');
+    const mitered = { Section: 'FB 3/8x4', Length: 9, 'Miter left': 45, 'Miter right': 45 };
+    expect(checked(mitered)).toMatchObject({ verdict: 'Not checked', governs: 'Long side' });
+    expect(checked({ ...mitered, 'Long side': 'bottom' }).verdict).toBe("Can't reach");
+    expect(checked({ ...mitered, 'Long side': 'left bottom, right top' }).verdict).toBe('OK');
   });
 
   it('under Hole leaves the group of Hole 2 its own name', () => {

@@ -1,4 +1,4 @@
-// The example quote once more as a shop that works in millimetres keeps it: every bare number in mm, every size that
+// The example quote once more as a shop that works in millimeters keeps it: every bare number in mm, every size that
 // is written without a unit given its inch mark. The parts and the presses are the same, so all results must be.
 import { readFileSync } from 'node:fs';
 import Qty from 'js-quantities';
@@ -11,13 +11,13 @@ const mm = (inches: number) => Qty(inches, 'in').to('mm').scalar;
 const newtonPerPoundForce = 4.448_221_615_260_5;
 const tolerance = 1e-9;
 
-/** Bare sizes carry an inch mark in a millimetre shop; sizes with a unit of their own stay as they are. */
+/** Bare sizes carry an inch mark in a millimeter shop; sizes with a unit of their own stay as they are. */
 function marked(text: string): string {
   if (/mm|'|"|^[CM]\d/.test(text)) return text;
   return text.replace(/(\d)(?=x|$)/gi, '$1"');
 }
 
-function inMillimetres(value: CellValue): CellValue {
+function inMillimeters(value: CellValue): CellValue {
   return typeof value === 'number' ? mm(value) : typeof value === 'string' ? marked(value) : value;
 }
 
@@ -48,17 +48,17 @@ function tableChanges(
   });
 }
 
-function changesToMillimetres(): InputChange[] {
+function changesToMillimeters(): InputChange[] {
   const lengths = ['Section', 'Length', 'Hole', 'Bolt', 'Edge', 'End', 'Pitch', 'Gage'];
   return [
     ...tableChanges('Quote', lengths, (heading, value) =>
       // A fraction in a section or bolt says inches by itself; a whole size does not.
       (heading === 'Section' || heading === 'Bolt') && String(value).includes('/')
         ? value
-        : inMillimetres(value),
+        : inMillimeters(value),
     ),
     ...tableChanges('Shop', ['Press', 'Kind', 'Shape', 'Size', 'Length'], (heading, value) =>
-      heading === 'Size' || heading === 'Length' ? inMillimetres(value) : value,
+      heading === 'Size' || heading === 'Length' ? inMillimeters(value) : value,
     ),
     ...tableChanges('Shop', ['Grade', 'Density'], (heading, value) =>
       heading === 'Density' && typeof value === 'number' ? Qty(value, 'lb/ft^3').to('kg/m^3').scalar : value,
@@ -70,9 +70,9 @@ function changesToMillimetres(): InputChange[] {
 }
 
 /** Cells of the two workbooks that differ, each in a readable line. */
-function differences(inches: Quote, millimetres: Quote, column: string, per: number): string[] {
+function differences(inches: Quote, millimeters: Quote, column: string, per: number): string[] {
   return [...inches.rows].flatMap(([mark, row]) => {
-    const [a, b] = [row[column], millimetres.rows.get(mark)?.[column]];
+    const [a, b] = [row[column], millimeters.rows.get(mark)?.[column]];
     const same =
       typeof a === 'number' && typeof b === 'number'
         ? Math.abs(b * per - a) <= tolerance * Math.max(1, Math.abs(a))
@@ -83,12 +83,12 @@ function differences(inches: Quote, millimetres: Quote, column: string, per: num
   });
 }
 
-describe('the example quote in millimetres', async () => {
+describe('the example quote in millimeters', async () => {
   const inches = await recalculatedQuote();
-  const millimetres = await recalculatedQuote(changesToMillimetres());
+  const millimeters = await recalculatedQuote(changesToMillimeters());
 
   it('has a stamp in mm', () => {
-    const cells = readSheetValues(millimetres.bytes, 'Shop').flat().map(shown);
+    const cells = readSheetValues(millimeters.bytes, 'Shop').flat().map(shown);
     expect(cells.find((cell) => cell.includes(' presses · '))).toMatch(/^mm · 2 presses · /);
   });
 
@@ -102,10 +102,10 @@ describe('the example quote in millimetres', async () => {
     ['Force', 1000 / newtonPerPoundForce / 2000],
     ['Mass', Qty(1, 'kg').to('lb').scalar],
   ])('gives the same %s in every row', (column, per) => {
-    expect(differences(inches, millimetres, column, per)).toEqual([]);
+    expect(differences(inches, millimeters, column, per)).toEqual([]);
   });
 
   it('changed enough cells to be another workbook', () => {
-    expect(changesToMillimetres().length).toBeGreaterThan(150);
+    expect(changesToMillimeters().length).toBeGreaterThan(150);
   });
 });

@@ -1,4 +1,4 @@
-// The licences of the packages a bundle contains, as their authors ask for.
+// The licenses of the packages a bundle contains, as their authors ask for.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 
@@ -14,13 +14,13 @@ function packagesOf(compilation) {
   return [...folders].sort();
 }
 
-/** One text with the name, version and licence of every package of a compilation. Throws where one has none. */
-export function licencesOf(compilation) {
+/** One text with the name, version and license of every package of a compilation. Throws where one has none. */
+export function licensesOf(compilation) {
   return packagesOf(compilation)
     .map((folder) => {
       const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
       const file = readdirSync(folder).find((each) => /^licen[cs]e/i.test(each));
-      if (file === undefined && typeof license !== 'string') throw new Error(`${name} states no licence`);
+      if (file === undefined && typeof license !== 'string') throw new Error(`${name} states no license`);
       const text = file === undefined ? license : readFileSync(path.join(folder, file), 'utf8').trim();
       return `${name} ${version}\n\n${text}\n`;
     })

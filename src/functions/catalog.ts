@@ -100,4 +100,4 @@ const calculations: readonly Descriptor[] = [
 ];
 
 /** Every workbook function. */
-export const catalogue: readonly Descriptor[] = [...calculations, workingOf(calculations)];
+export const catalog: readonly Descriptor[] = [...calculations, workingOf(calculations)];
