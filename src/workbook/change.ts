@@ -11,7 +11,7 @@ export type Change =
   /** Formulas were calculated. */
   | { kind: 'calculated'; areas: Area[] }
   | { kind: 'selected'; areas: Area[] }
-  /** Rows were hidden or shown, by hand or by a filter. */
+  /** Rows were hidden or shown; some hosts may not tell where a filter does it. */
   | { kind: 'shown' }
   /** A sheet was added, deleted or renamed. */
   | { kind: 'sheets' };

@@ -207,17 +207,17 @@ describe('recalc of many files', () => {
 
 describe('where a result lies', () => {
   it('hangs on its file and the folder only, and no two files meet', () => {
-    const out = path.resolve('/work/checked');
+    const out = path.resolve('/quotes/checked');
     const files = [
-      '/work/a.xlsx',
-      '/work/jan/a.xlsx',
-      '/work/feb/a.xlsx',
+      '/quotes/a.xlsx',
+      '/quotes/jan/a.xlsx',
+      '/quotes/feb/a.xlsx',
       '/a.xlsx',
       '/jan/a.xlsx',
-      '/work/elsewhere/a.xlsx',
-      '/work/elsewhere/jan/a.xlsx',
+      '/quotes/elsewhere/a.xlsx',
+      '/quotes/elsewhere/jan/a.xlsx',
       '/elsewhere/a.xlsx',
-      '/work/..a.xlsx',
+      '/quotes/..a.xlsx',
     ].map((file) => path.resolve(file));
     const results = files.map((file) => resultOf(file, out));
     expect(new Set(results).size).toBe(files.length);

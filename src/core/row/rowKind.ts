@@ -1,7 +1,8 @@
+import { InputError } from '../inputError.js';
 import { type CellValue, meant } from '../quantity/cellValue.js';
+import { readAnySection } from '../section/readAnySection.js';
 import { nameKey } from '../shop/table.js';
-import { headingNames } from './headings/readHeadings.js';
-import type { Column, Headings } from './headings/readHeadings.js';
+import { type Column, headingNames, type Headings } from './headings/readHeadings.js';
 import { rowCells } from './headings/joinedColumns.js';
 import { isOwnHeading } from './rowItem.js';
 
@@ -21,11 +22,15 @@ export const isUnitWord = (text: string): boolean => unitWord.test(text.trim());
 const size = /\d ?[x×*/"'″′]|\d[-.,]\d/i;
 const singleWord = /^\p{L}{4,}[:.]?$/u;
 /** What a row of totals may give beside its word. */
-const summed = new Set(['mark', 'drawing', 'revision', 'qty', 'length', 'feet', 'inches', 'holes']);
+const summed = new Set(['drawing', 'revision', 'qty', 'length', 'feet', 'inches', 'holes']);
+/** Columns in which a title may begin with a digit: `2nd floor`. */
+const named = new Set(['mark', 'section', 'grade', 'drawing', 'revision']);
 
 /**
  * What a row is. Nothing that could be a part is taken for something else: a title is one text alone, without a size, in
- * words that no mark is; a total has no grade and no work; a row of headings or units holds nothing beside them.
+ * words that no mark and no section is; a total has no grade and no work, and its word names no part; a row of headings or
+ * units holds nothing beside them. What stands left and right of all that is read makes no difference: the check of a row
+ * is not given it.
  */
 export function rowKindOf(given: readonly CellValue[], headings: Headings): RowKind {
   const cells = rowCells(given, headings);
@@ -35,16 +40,20 @@ export function rowKindOf(given: readonly CellValue[], headings: Headings): RowK
   if (section !== null && at(fields.grade) !== null && /\d/.test(String(section))) return 'part';
   const read = [fields, ...groups].flatMap((each) => Object.entries(each));
   const filled = read.filter(([, column]) => at(column) !== null);
-  const texts = ownCells(cells.slice(0, given.length), headings);
-  if (filled.length === 0) return texts.length === 0 ? 'blank' : 'note';
+  if (filled.length === 0) return ownCells(cells, headings).length === 0 ? 'blank' : 'note';
+  const { first, last } = headings.span;
+  const texts = ownCells(cells, headings, first, last);
   const words = texts.filter((cell) => typeof cell === 'string');
   const total = words.find((cell) => totalWords.test(cell));
-  const isSummed = ([field, column]: [string, Column]) => summed.has(field) || at(column) === total;
+  // Beside a mark, the word is a remark on the part.
+  const isSummed = ([field, column]: [string, Column]) =>
+    at(column) === total || (field === 'mark' ? section === total : summed.has(field));
   if (total !== undefined && (section === null || section === total) && filled.every(isSummed))
     return 'total';
   if (words.length < texts.length) return 'part';
-  if (words.length === 1 && isTitle(words[0] ?? '')) return 'title';
-  if (words.every(isUnitWord)) return 'units';
+  const columns = filled.map(([field]) => field);
+  if (words.length === 1 && isTitle(words[0] ?? '', columns)) return 'title';
+  if (words.every(isUnitWord) && columns.some((field) => field !== 'mark')) return 'units';
   return repeatsHeadings(
     words,
     filled.map(([, column]) => [column.heading, String(at(column))]),
@@ -53,16 +62,52 @@ export function rowKindOf(given: readonly CellValue[], headings: Headings): RowK
     : 'part';
 }
 
-/** What stands in a row, the check columns beside the list left out. */
-function ownCells(cells: readonly CellValue[], { unread }: Headings): CellValue[] {
-  const own = new Set(unread.flatMap(({ at, heading }) => (isOwnHeading(heading) ? at : [])));
-  return cells.filter((cell, at) => meant(cell) !== null && !own.has(at));
+/** A row of the sheet, from 1, that is no part. */
+export interface OtherRowAt {
+  row: number;
+  is: OtherRow;
 }
 
-/** `CATWALK LEVEL 2`, `Handrail`; not `P12`, `BA`, which name a piece. */
-function isTitle(text: string): boolean {
+/** The rows that are no parts, of which the first stands in a row of the sheet, from 1. */
+export function otherRowsOf(
+  rows: readonly (readonly CellValue[])[],
+  headings: Headings,
+  firstRow: number,
+): OtherRowAt[] {
+  return rows.flatMap((cells, at) => {
+    const is = rowKindOf(cells, headings);
+    return is === 'part' || is === 'blank' ? [] : [{ row: firstRow + at, is }];
+  });
+}
+
+/** What stands in columns of a row, the check columns left out. */
+function ownCells(
+  cells: readonly CellValue[],
+  { unread }: Headings,
+  first = 0,
+  last = Infinity,
+): CellValue[] {
+  const own = new Set(unread.flatMap(({ at, heading }) => (isOwnHeading(heading) ? at : [])));
+  return cells.filter((cell, at) => at >= first && at <= last && meant(cell) !== null && !own.has(at));
+}
+
+/** `CATWALK LEVEL 2`, `Handrail`; not `P12`, `BA`, which name a piece, `PIPE 2 STD`, a section, or `3 feet`. */
+function isTitle(text: string, columns: readonly string[]): boolean {
   const plain = text.trim();
-  return !size.test(plain) && (singleWord.test(plain) || (/\s/.test(plain) && /\p{L}{3}/u.test(plain)));
+  if (size.test(plain) || !(singleWord.test(plain) || (/\s/.test(plain) && /\p{L}{3}/u.test(plain))))
+    return false;
+  if (columns.includes('section') && isSection(plain)) return false;
+  return !/^\d/.test(plain) || columns.some((field) => named.has(field));
+}
+
+function isSection(text: string): boolean {
+  try {
+    readAnySection(text, 'Section', 'in');
+    return true;
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return false;
+  }
 }
 
 function repeatsHeadings(words: readonly string[], filled: readonly (readonly [string, string])[]): boolean {

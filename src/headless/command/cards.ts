@@ -84,6 +84,7 @@ function summary(target: string, made: Exclude<BookCards, { problem: string }>, 
     `${made.cards} ${made.cards === 1 ? 'card' : 'cards'}.`,
     ...listed('with reasons instead of steps', made.withoutSteps, same),
     ...listed('without a card, since they cannot be made as they stand', made.leftOut, same),
+    ...made.told,
     ...(stale > 0 ? [`${stale} cells may be stale: let the spreadsheet program calculate them.`] : []),
     `Written to ${target}.`,
   ];

@@ -1,14 +1,17 @@
 import type { Card } from '../../core/card/cardOf.js';
+import { otherRowsOf } from '../../core/row/rowKind.js';
+import { otherRowSentences } from '../../core/say/otherRows.js';
+import { toldByList } from '../../core/say/toldByList.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import { type Book, type Cells, headingsOf, readBookShop } from '../shopOfBook.js';
+import { type Book, type BookTable, type Cells, headingsOf, readBookShop } from '../shopOfBook.js';
 import { cardOfRow, type CardChoice, chosenCards } from './cardRows.js';
 import type { Job } from './cardHtml.js';
 import { cardsPage } from './cardsPage.js';
 
-/** The cards of a workbook as a page; or the sentence that says why there are none. */
+/** The cards of a workbook as a page, and sentences about rows that are no parts; or why there are no cards. */
 export type BookCards =
-  | { page: string; cards: number; withoutSteps: string[]; leftOut: string[] }
+  | { page: string; cards: number; withoutSteps: string[]; leftOut: string[]; told: string[] }
   | { problem: string };
 
 export function cardsOfBook(book: Book, choice: CardChoice, job: Job): BookCards {
@@ -35,7 +38,18 @@ export function cardsOfBook(book: Book, choice: CardChoice, job: Job): BookCards
     cards: cards.length,
     withoutSteps: cards.filter(({ body }) => body.is !== 'steps').map(words),
     leftOut: leftOut.map(words),
+    told: choice.marks ? [] : otherRowsTold(lists),
   };
+}
+
+function otherRowsTold(tables: readonly BookTable[]): string[] {
+  const lists = tables.flatMap(({ name, cells: [names = [], ...rows], headingRow = 0 }) => {
+    const headings = headingsOf(names);
+    return headings ? [{ name, headings, rows, first: headingRow + 1 }] : [];
+  });
+  return toldByList(lists, ({ headings, rows, first }) =>
+    otherRowSentences(otherRowsOf(rows, headings, first), 'no card'),
+  );
 }
 
 function cardsOfList([names = [], ...rows]: Cells, shop: Shop): Card[] {

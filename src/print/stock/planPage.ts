@@ -2,8 +2,16 @@ import type { LengthUnit } from '../../core/quantity/units.js';
 import { formatMass } from '../../core/quantity/formatMass.js';
 import { barLength } from '../../core/say/barLength.js';
 import { caution } from '../../core/say/cautionWords.js';
+import { leftOutSentences } from '../../core/say/leftOutSentences.js';
 import { moneyWords, proofSentences, shortageSentence } from '../../core/say/stockPlanSentences.js';
-import { blankLossWords, boughtName, kerfWords, partlyPricedWords } from '../../core/stock/list/planWords.js';
+import { stockRowSentences } from '../../core/say/stockRows.js';
+import {
+  blankLossWords,
+  boughtName,
+  kerfWords,
+  partlyPricedWords,
+  unplannedWords,
+} from '../../core/stock/list/planWords.js';
 import type { JobMass, ListPlan, PlannedJob } from '../../core/stock/list/jobPlan.js';
 import { html, type Html, styleElement } from '../html.js';
 import { barFigure } from './barFigure.js';
@@ -42,7 +50,8 @@ export function planPage(plan: ListPlan, job: PlanJob, style = planStyle): strin
         <main>
           <h1>Stock plan</h1>
           <p>${job.name} · ${job.date} · ${plan.stamp}</p>
-          ${purchases(plan)} ${plan.planned.map((each) => jobSection(each, plan, longestMm))}
+          ${purchases(plan)} ${rowNotes(plan)}
+          ${plan.planned.map((each) => jobSection(each, plan, longestMm))}
           <p class="foot">
             The strips have one scale along the bar: the longest, ${barLength(longestMm, plan.unit)}, fills
             the width. Running lengths are from the front end of the bar, its trim included. ${caution}
@@ -73,6 +82,25 @@ function purchases(plan: ListPlan): Html {
   </section>`;
 }
 
+/** What is not in the plan, and which hidden rows are. */
+function rowNotes(plan: ListPlan): Html[] {
+  const { unplanned, left, unit } = plan;
+  const told = [
+    ...unplanned.map((each) => `Not planned: ${nameOf(each)}. ${unplannedWords(each, unit)}`),
+    ...leftOutSentences(left),
+    ...stockRowSentences(plan),
+  ];
+  if (told.length === 0) return [];
+  return [
+    html`<section>
+      <h2>Notes on rows</h2>
+      ${told.map((words) => html`<p>${words}</p>`)}
+    </section>`,
+  ];
+}
+
+const nameOf = ({ job }: Pick<PlannedJob, 'job'>) => `${boughtName(job)}, ${job.grade.name}`;
+
 function jobSection(planned: PlannedJob, plan: ListPlan, longestMm: number): Html {
   const { job, bars, shortages, mass } = planned;
   const { unit, currency, losses } = plan;
@@ -84,7 +112,7 @@ function jobSection(planned: PlannedJob, plan: ListPlan, longestMm: number): Htm
     massSentence(mass, unit),
   ];
   return html`<section>
-    <h2>${boughtName(job)}, ${job.grade.name}</h2>
+    <h2>${nameOf(planned)}</h2>
     ${shortages.map((each) => html`<p class="near">${shortageSentence(each, unit)}</p>`)}
     <p>${says.filter(Boolean).join(' ')}</p>
     ${bars.map((bar) => barFigure(bar, { job, losses, unit, longestMm }))}

@@ -27,11 +27,11 @@ export function CardsSection({ workbook, shop }: Input) {
   const [chosen, setChosen] = useState(0);
   const choice = choices[chosen]?.choice ?? { is: 'made' };
   const { task, start, stop } = useTask(async (work) => {
-    const { cards, leftOut } = await paneCards(workbook, shop, choice, work);
+    const { cards, leftOut, told } = await paneCards(workbook, shop, choice, work);
     const job = { name: jobName(), date: today() };
     const of = (style: string) => cardsPage(cards, shop.shop, job, style);
     const left = leftOut.map(({ head, verdict }) => `${head.mark || 'a row without a mark'} (${verdict})`);
-    return { cards: cards.length, left, page: of(cardStyle), shown: of('') };
+    return { cards: cards.length, left, told, page: of(cardStyle), shown: of('') };
   });
   const changed = useChangedSince(workbook, task.at === 'done' && task.answer);
   return (
@@ -94,8 +94,8 @@ function choicesOf({ shop }: Input['shop']): { title: string; choice: PaneChoice
 
 const mostNamed = 20;
 
-function saidOf({ cards, left }: { cards: number; left: string[] }): string {
-  const made = `${cards} ${cards === 1 ? 'card' : 'cards'}.`;
+function saidOf({ cards, left, told }: { cards: number; left: string[]; told: string[] }): string {
+  const made = [`${cards} ${cards === 1 ? 'card' : 'cards'}.`, ...told].join(' ');
   if (left.length === 0) return made;
   const more = left.length > mostNamed ? ` and ${left.length - mostNamed} more` : '';
   const named = left.slice(0, mostNamed).map((each) => shortText(each, 60));

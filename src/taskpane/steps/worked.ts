@@ -7,6 +7,7 @@ import { lengthAsTyped } from '../../core/row/lengthAsTyped.js';
 import { readRow } from '../../core/row/readRow.js';
 import type { RowJob } from '../../core/row/job/rowJob.js';
 import type { RowResult } from '../../core/row/rowResult.js';
+import { otherRowNote } from '../../core/say/otherRow.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { type OperatorSteps, operatorSteps } from '../../core/work/operatorSteps.js';
 import { type RowWorkResult, workOnChecked } from '../../core/work/workOnRow.js';
@@ -38,7 +39,8 @@ export function workedRow(
     const working = new Working();
     const checked = checkedPart(cells, read, shop, working);
     const { result } = checked;
-    if (result.blank) return 'This row is blank or a subtotal: there is nothing to check.';
+    if (result.blank)
+      return otherRowNote(result.is) || 'This row is blank or a total: there is nothing to check.';
     const mark = plainText(String(cells[read.fields.mark?.at ?? -1] ?? ''));
     const job = readRow(cells, read, shop);
     const work = workOnChecked(checked, shop, working);

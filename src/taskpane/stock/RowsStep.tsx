@@ -1,7 +1,7 @@
 import { Checkbox, MessageBar, MessageBarBody, Select } from '@fluentui/react-components';
 import { verdictKind } from '../../core/check/verdict.js';
-import { hiddenRowSentences } from '../../core/say/hiddenRows.js';
 import { leftOutSentences } from '../../core/say/leftOutSentences.js';
+import { stockRowSentences } from '../../core/say/stockRows.js';
 import type { StockJobs } from '../../core/stock/list/stockJob.js';
 import { counted } from '../shared/change/describeStep.js';
 import { PaneField } from '../shared/PaneField.js';
@@ -58,7 +58,7 @@ function Rows({ choice, choose, jobs }: Omit<Props, 'source' | 'jobs'> & { jobs:
     ...(jobs.onePiece.length === 0
       ? []
       : [`${counted(jobs.onePiece.length, 'row has', 'rows have')} no Qty: one piece each.`]),
-    ...hiddenRowSentences(jobs.hidden, 'planned'),
+    ...stockRowSentences(jobs),
     ...leftOutSentences(jobs.left),
   ];
   return (

@@ -2,7 +2,7 @@ import { InputError } from '../../core/inputError.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { readStock } from '../../core/shop/readStock.js';
 import { jobsOfRows } from '../../core/stock/list/jobsOfRows.js';
-import type { ListRow } from '../../core/stock/list/listRow.js';
+import type { ListRow, OtherListRow } from '../../core/stock/list/listRow.js';
 import type { StockJobs } from '../../core/stock/list/stockJob.js';
 import type { StockSource } from './useStockSource.js';
 
@@ -26,7 +26,7 @@ export const firstChoice: StockChoice = {
 
 /** The jobs of checked rows, or the sentence that says why they cannot be planned. */
 export function jobsOf(
-  rows: readonly ListRow[],
+  rows: readonly (ListRow | OtherListRow)[],
   stock: StockSource['stock'],
   choice: StockChoice,
   shop: Shop,

@@ -2,14 +2,14 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import { InputError } from '../../core/inputError.js';
 import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import { type ListRow, listRow } from '../../core/stock/list/listRow.js';
+import { type ListRow, listRow, type OtherListRow } from '../../core/stock/list/listRow.js';
 import type { LongWork } from '../../workbook/longWork.js';
 import { inSlices } from '../shared/inSlices.js';
 import type { PartsList } from '../shared/partsLists.js';
 import { useLatest } from '../shared/useLatest.js';
 import type { StockSource } from './useStockSource.js';
 
-type ListRows = readonly ListRow[] | { problem: string };
+type ListRows = readonly (ListRow | OtherListRow)[] | { problem: string };
 
 /**
  * The checked rows of the list of that name, or of all; checked in slices, so that the pane stays alive. Those of before
@@ -43,20 +43,17 @@ async function rowsOf(
   { signal }: Required<Pick<LongWork, 'signal'>>,
 ): Promise<ListRows | undefined> {
   try {
-    const rows: ListRow[] = [];
+    const rows: (ListRow | OtherListRow)[] = [];
     for (const { name, headings: names, values, area, hidden } of lists) {
       const headings = readHeadings(names);
       const unseen = new Set(hidden);
-      const places = values.map((cells, index) => ({ cells, place: { list: name, row: index + 1 } }));
-      const made = await inSlices(
-        places,
-        ({ cells, place }) => {
-          const row = listRow(cells, headings, place, shop);
-          const onSheet = area.row + place.row - 1;
-          return row && unseen.has(onSheet) ? { ...row, hiddenRow: onSheet + 1 } : row;
-        },
-        { signal },
-      );
+      const places = values.map((cells, index) => {
+        const isHidden = unseen.has(area.row + index);
+        return { cells, place: { list: name, row: index + 1, onSheet: area.row + index + 1, isHidden } };
+      });
+      const made = await inSlices(places, ({ cells, place }) => listRow(cells, headings, place, shop), {
+        signal,
+      });
       if (!made) return undefined;
       for (const row of made) if (row) rows.push(row);
     }

@@ -4,7 +4,7 @@ import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { rowKindOf } from '../../../src/core/row/rowKind.js';
 
-const names = ['Mark', 'Qty', 'Section', 'Grade', 'Length', 'Hole', 'Weight', 'Verdict', 'Note'];
+const names = ['Mark', 'Qty', 'Section', 'Remark', 'Grade', 'Length', 'Hole', 'Weight', 'Verdict', 'Note'];
 const headings = readHeadings(names);
 const row = (cells: Readonly<Record<string, CellValue>>) => names.map((name) => cells[name] ?? null);
 const kind = (cells: Readonly<Record<string, CellValue>>) => rowKindOf(row(cells), headings);
@@ -25,6 +25,10 @@ describe('a row is taken for', () => {
     ['units', { Length: '(in)', Hole: '(in)', Weight: 'lb' }],
     ['note', { Weight: 55 }],
     ['note', { Weight: 'see drawing' }],
+    ['title', { Mark: '2nd floor handrail' }],
+    ['title', { Section: 'STAIR 1' }],
+    ['total', { Mark: 'Level 2', Section: 'TOTAL', Qty: 12 }],
+    ['total', { Qty: 12, Remark: 'Total' }],
   ] as const)('%s: %o', (expected, cells) => {
     expect(kind(cells)).toBe(expected);
   });
@@ -36,6 +40,10 @@ describe('a row is taken for', () => {
     ['a title beside a quantity', { Mark: 'HANDRAIL POST', Qty: 2 }],
     ['a total beside a grade', { Mark: 'Total', Grade: 'A36' }],
     ['a total beside a hole', { Mark: 'Sum', Hole: '13/16' }],
+    ['a unit that is a mark', { Mark: 'M' }],
+    ['a section of words alone', { Section: 'PIPE 2 STD' }],
+    ['a length of words alone', { Length: '3 feet' }],
+    ['a mark with a remark of a total', { Mark: 'P4', Qty: 2, Length: 36, Remark: 'Total 4 holes' }],
     ['a heading beside a size', { Section: 'Section', Grade: 'Grade', Hole: '13/16' }],
   ] as const)('a part: %s', (_, cells) => {
     expect(kind(cells)).toBe('part');
@@ -61,5 +69,28 @@ describe('a row is taken for', () => {
         },
       ),
     );
+  });
+
+  it('the same by the columns that a check of the row is given, whatever stands beside them', () => {
+    const all = ['Line', ...names];
+    const wide = readHeadings(all);
+    const given = readHeadings(all.slice(1, 8));
+    const cell = fc.oneof(
+      fc.constant(null),
+      fc.constantFrom('Total', 'Mark', 'Hole', '(in)', 'CATWALK LEVEL 2', 'PL3/8X6', 'A36', '12', 'P4'),
+      fc.integer({ min: 1, max: 40 }),
+    );
+    const seen = new Set<string>();
+    fc.assert(
+      fc.property(fc.array(cell, { minLength: all.length, maxLength: all.length }), (cells) => {
+        const whole = rowKindOf(cells, wide);
+        seen.add(whole);
+        // What is noted beside a row without a part says nothing of it.
+        const told = (is: string) => (is === 'note' ? 'blank' : is);
+        expect(told(rowKindOf(cells.slice(1, 8), given))).toBe(told(whole));
+      }),
+      { numRuns: 2000 },
+    );
+    expect(seen.size).toBeGreaterThan(3);
   });
 });

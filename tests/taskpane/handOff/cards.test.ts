@@ -3,15 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { cardsPage } from '../../../src/print/card/cardsPage.js';
 import { type PaneChoice, paneCards } from '../../../src/taskpane/handOff/cards/paneCards.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
-import { hostileMark, listRow, quoteBook } from '../steps/quoteBook.js';
+import { hostileMark, listRow, parts, quoteBook } from '../steps/quoteBook.js';
 
 async function made(choice: PaneChoice, book = quoteBook()) {
   const state = await readShopState(book);
   if (state.kind !== 'ready') throw new Error('no shop');
-  const { cards, leftOut } = await paneCards(book, state, choice, {});
+  const { cards, leftOut, told } = await paneCards(book, state, choice, {});
   const job = { name: 'quote.xlsx', date: 'November 29, 2026' };
   const { document } = new JSDOM(cardsPage(cards, state.shop, job)).window;
-  return { document, marks: cards.map(({ head }) => head.mark), left: leftOut.map(({ head }) => head.mark) };
+  const marksOf = (of: typeof cards) => of.map(({ head }) => head.mark);
+  return { document, marks: marksOf(cards), left: marksOf(leftOut), told };
 }
 
 const select = (row: number, rows = 1) => {
@@ -22,10 +23,11 @@ const select = (row: number, rows = 1) => {
 
 describe('the cards of the pane', () => {
   it('are one a mark that can be made, the others named', async () => {
-    const { document, marks, left } = await made({ is: 'made' });
+    const { document, marks, left, told } = await made({ is: 'made' });
     expect(document.querySelectorAll('.card')).toHaveLength(marks.length);
     expect([...marks, ...left].sort()).toEqual([hostileMark, 'A1', 'BP1', 'OK1']);
     expect(left).toEqual(['BP1', 'A1']);
+    expect(told).toEqual([`Row ${listRow + 1 + parts.length} is taken as a total: no card.`]);
   });
 
   it('are those of one press', async () => {

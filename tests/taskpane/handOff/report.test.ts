@@ -161,7 +161,7 @@ describe('the report', () => {
     expect(headings.map(({ textContent }) => textContent)).toEqual([
       'Total',
       'By verdict',
-      'Rows to know of',
+      'Notes on rows',
       'Caution',
       'Rules',
       'Assumptions',

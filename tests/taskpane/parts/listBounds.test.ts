@@ -46,6 +46,17 @@ describe('the list around a cell', () => {
     expect(listAround(cells, 5, 1)).toEqual({ top: 0, left: 0, bottom: 5, right: 1 });
   });
 
+  it.each([
+    ['Page 2', 0],
+    ['Sheet 2 of 3', 0],
+    ['Sheet metal', 3],
+    ['Page boy rail', 3],
+  ])('with %s above the same headings, begins in row %i', (title, top) => {
+    const cells = grid('Mark Section', 'A1 PL3/8X6', '. .', '. .', 'Mark Section', 'B1 PL3/8X6');
+    cells[3] = [title, null];
+    expect(listAround(cells, 5, 1)?.top).toBe(top);
+  });
+
   it('keeps a title above its headings', () => {
     const cells = grid('Catwalk .', '. .', 'Mark Section', 'A1 PL3/8X6');
     expect(listAround(cells, 3, 1)).toEqual({ top: 0, left: 0, bottom: 3, right: 1 });

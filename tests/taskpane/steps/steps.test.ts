@@ -160,9 +160,9 @@ describe('the steps of a row', () => {
     expect(page.querySelector('h2')?.textContent).toBe(hostileMark);
   });
 
-  it('say that a subtotal has nothing to check', async () => {
+  it('say that a total has nothing to check', async () => {
     await rowShown(5);
-    expect(text()).toContain('This row is blank or a subtotal');
+    expect(text()).toContain('This row is blank or a total');
   });
 });
 

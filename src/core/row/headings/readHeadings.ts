@@ -22,6 +22,8 @@ export interface Headings {
   joins?: readonly Join[];
   /** Columns with a heading that none of the inputs has. */
   unread: Column[];
+  /** The first and the last column that is read: what a check is given of a row. */
+  span: { first: number; last: number };
 }
 
 const longestHeading = 60;
@@ -61,8 +63,11 @@ export function readHeadings(cells: readonly CellValue[]): Headings {
 
 function parse(cells: readonly CellValue[]): Headings {
   const taken = new Map<string, { column: Column; canonical: boolean }>();
-  const headings: Headings = { fields: {}, groups: [], unread: [] };
-  for (const [at, read] of headingsOf(cells).entries()) {
+  const all = headingsOf(cells);
+  const places = all.flatMap((read, at) => (read ? at : []));
+  const span = { first: places[0] ?? 0, last: places.at(-1) ?? 0 };
+  const headings: Headings = { fields: {}, groups: [], unread: [], span };
+  for (const [at, read] of all.entries()) {
     if (!read) {
       const cell = cells[at] ?? null;
       if (!isBlank(cell)) headings.unread.push({ at, heading: plainText(String(cell)) });

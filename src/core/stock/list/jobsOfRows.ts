@@ -5,11 +5,11 @@ import type { StockRead } from '../../shop/readStock.js';
 import { setting } from '../../shop/setting.js';
 import { compareParts, compareText } from './compareParts.js';
 import { kerfOf } from './kerfOf.js';
-import type { ListRow } from './listRow.js';
+import type { ListRow, OtherListRow } from './listRow.js';
 import { turningOf } from './nestedEnds.js';
 import { type PartOfRow, partsOfRow } from './partsOfRow.js';
 import { jobKey, sectionKey } from './sectionKey.js';
-import type { JobPart, LeftRow, StockJob, StockJobOptions, StockJobs } from './stockJob.js';
+import type { JobPart, LeftRow, RowOnSheet, StockJob, StockJobOptions, StockJobs } from './stockJob.js';
 import { stocksOf } from './stocksOf.js';
 
 interface Group {
@@ -20,17 +20,17 @@ interface Group {
 
 /**
  * The jobs of rows that are checked: quick, so that what is asked for may change without another check.
- * @param listed checked rows of one or more lists
+ * @param listed checked rows of one or more lists, and those that are no parts
  * @param shop the shop they were checked with
  * @param stock the Stock table of the shop
  * @param options what is left out, and whether common lengths are used
- * @returns the jobs and the rows left out; lengths in mm, angles in rad
+ * @returns the jobs, the rows left out, and those that are no parts; lengths in mm, angles in rad
  * Valid for every list. Throws `invalid` for a setting that cannot be read.
  * @example jobsOfRows(rows, shop, readStock(cells, shop)).jobs
  * Source: common practice, no source.
  */
 export function jobsOfRows(
-  listed: readonly ListRow[],
+  listed: readonly (ListRow | OtherListRow)[],
   shop: Shop,
   stock: StockRead,
   options: StockJobOptions = {},
@@ -38,8 +38,16 @@ export function jobsOfRows(
   const groups = new Map<string, Group>();
   const left: LeftRow[] = [];
   const onePiece: string[] = [];
-  const hidden: number[] = [];
-  for (const { place, checked, verdict, isOnePiece, hiddenRow } of listed) {
+  const hidden: RowOnSheet[] = [];
+  const others: OtherListRow[] = [];
+  const lists = new Set<string>();
+  for (const each of listed) {
+    lists.add('is' in each ? each.list : each.place.list);
+    if ('is' in each) {
+      others.push(each);
+      continue;
+    }
+    const { place, checked, verdict, isOnePiece, hiddenRow } = each;
     if (hiddenRow !== undefined && options.withoutHidden) {
       left.push({ ...place, verdict, why: { is: 'asked', kind: 'hidden' } });
       continue;
@@ -50,7 +58,7 @@ export function jobsOfRows(
       continue;
     }
     if (isOnePiece) onePiece.push(place.mark);
-    if (hiddenRow !== undefined) hidden.push(hiddenRow);
+    if (hiddenRow !== undefined) hidden.push({ list: place.list, row: hiddenRow });
     const key = jobKey(made.row.section, made.row.grade);
     const group = groups.get(key) ?? { key, rows: [], parts: [] };
     groups.set(key, group);
@@ -62,7 +70,9 @@ export function jobsOfRows(
     jobs: jobs.sort((a, b) => compareText(nameOf(a), nameOf(b))),
     left,
     onePiece,
+    lists: [...lists],
     hidden,
+    others,
     losses: {
       trimMm: setting(shop, 'endTrimMm'),
       gripMm: setting(shop, 'gripMm'),

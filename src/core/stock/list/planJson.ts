@@ -7,7 +7,7 @@ import { boughtName, leftOutWords, statusWords, totalStatusWords, unplannedWords
 
 /** The plan of a list as plain data with the unit in each key, for programs: mm, degrees from square, kg. */
 export function planJson(plan: ListPlan): Record<string, unknown> {
-  const { planned, unplanned, left, losses, unit, currency, stamp, hidden, unreadable } = plan;
+  const { planned, unplanned, left, losses, unit, currency, stamp, hidden, others, unreadable } = plan;
   return {
     shop: stamp,
     currency: currency === '' ? null : currency,
@@ -32,6 +32,7 @@ export function planJson(plan: ListPlan): Record<string, unknown> {
       })),
     ],
     hiddenRowsPlanned: hidden,
+    notParts: others,
     unreadableStock: unreadable,
   };
 }

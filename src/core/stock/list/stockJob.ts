@@ -2,6 +2,7 @@ import type { Verdict } from '../../check/verdict.js';
 import type { Grade } from '../../material/grade.js';
 import type { Press } from '../../press/press.js';
 import type { CellValue } from '../../quantity/cellValue.js';
+import type { OtherRow } from '../../row/rowKind.js';
 import type { AnySection } from '../../section/section.js';
 import type { Turning } from '../stockProblem.js';
 
@@ -120,6 +121,12 @@ export interface StockList {
   headingRow?: number;
 }
 
+/** A row of a list by its number on the sheet, from 1. */
+export interface RowOnSheet {
+  list: string;
+  row: number;
+}
+
 /** The jobs of all lists together. */
 export interface StockJobs {
   /** In the order of the section and grade names. */
@@ -127,8 +134,12 @@ export interface StockJobs {
   left: readonly LeftRow[];
   /** Rows whose Qty is blank: one piece each. */
   onePiece: readonly string[];
-  /** Hidden rows of the sheet that are planned, from 1. */
-  hidden: readonly number[];
+  /** The names of the lists. */
+  lists: readonly string[];
+  /** Hidden rows that are planned. */
+  hidden: readonly RowOnSheet[];
+  /** Rows that are no parts, and what they are taken for. */
+  others: readonly (RowOnSheet & { is: OtherRow })[];
   losses: CuttingLosses;
   /** Sentences about rows of the Stock table whose section cannot be read. */
   unreadable: readonly string[];

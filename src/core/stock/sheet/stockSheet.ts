@@ -1,7 +1,7 @@
 import type { ListPlan } from '../list/jobPlan.js';
 import { blankLossWords, kerfWords, lossWords, partlyPricedWords } from '../list/planWords.js';
-import { hiddenRowSentences } from '../../say/hiddenRows.js';
 import { listWords } from '../../say/listWords.js';
+import { stockRowSentences } from '../../say/stockRows.js';
 import { buyRows, dropRows, leftRows, markRows, resultRows, shortRows } from './blocks.js';
 import { cutRows } from './cutRows.js';
 import type { SheetContent, SheetRow } from './sheetCell.js';
@@ -47,7 +47,7 @@ const line = (value: string): SheetRow => [{ kind: 'text', value }];
 
 /** What the plan was made with, in sentences. */
 function notes(plan: ListPlan): string[] {
-  const { planned, unit, onePiece, hidden, unreadable, stamp } = plan;
+  const { planned, unit, onePiece, unreadable, stamp } = plan;
   const priced = planned.some((job) => job.priced === 'Material price')
     ? ['Where the Stock table gives no price, Material price of the settings is taken.']
     : [];
@@ -68,7 +68,7 @@ function notes(plan: ListPlan): string[] {
       return words === undefined ? [] : [`${job.section.designation}: ${words}`];
     }),
     ...(onePiece.length > 0 ? [`Qty is blank, so one piece is planned: ${listWords(onePiece)}.`] : []),
-    ...hiddenRowSentences(hidden, 'planned'),
+    ...stockRowSentences(plan),
     ...(failing.size > 0
       ? [`Planned although the press does not pass them: ${[...failing].join(', ')}.`]
       : []),

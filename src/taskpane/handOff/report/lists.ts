@@ -10,9 +10,10 @@ import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import type { Workbook } from '../../../workbook/port.js';
-import type { OtherRow } from '../../../core/row/rowKind.js';
+import type { OtherRow, OtherRowAt } from '../../../core/row/rowKind.js';
 import { hiddenRowSentences } from '../../../core/say/hiddenRows.js';
-import { type OtherRowAt, otherRowSentences } from '../../../core/say/otherRows.js';
+import { otherRowSentences } from '../../../core/say/otherRows.js';
+import { toldByList } from '../../../core/say/toldByList.js';
 import { type PartsList, partsLists } from '../../shared/partsLists.js';
 import type { ShopState } from '../../shared/shopState.js';
 
@@ -88,13 +89,12 @@ export async function reportRows(
     work,
   );
   const isHidden = ({ list, row }: ReportRow) => unseen.get(list)?.has(row - 1) === true;
-  const told = lists.flatMap(({ name }) => {
+  const told = toldByList(lists, ({ name }) => {
     const hidden = all.filter((row) => row.list === name && isHidden(row)).map(({ row }) => row);
-    const sentences = [
+    return [
       ...hiddenRowSentences(hidden, withHidden ? 'in the report' : 'left out'),
       ...otherRowSentences(others.filter(({ list }) => list === name)),
     ];
-    return lists.length === 1 ? sentences : sentences.map((sentence) => `${name}: ${sentence}`);
   });
   return { rows: withHidden ? all : all.filter((row) => !isHidden(row)), told };
 }

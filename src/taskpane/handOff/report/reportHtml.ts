@@ -82,7 +82,7 @@ function firstPage(data: ReportData): Html {
 function rowsTold({ told }: ReportData): Html[] {
   if (told.length === 0) return [];
   return [
-    html`<h2>Rows to know of</h2>
+    html`<h2>Notes on rows</h2>
       <ul>
         ${told.map((sentence) => html`<li>${sentence}</li>`)}
       </ul>`,

@@ -1,5 +1,8 @@
 import { isBlank } from '../../../core/quantity/cellValue.js';
 import { readHeadings } from '../../../core/row/headings/readHeadings.js';
+import { otherRowsOf, rowKindOf } from '../../../core/row/rowKind.js';
+import { otherRowSentences } from '../../../core/say/otherRows.js';
+import { rowRuns } from '../../../core/say/rowRuns.js';
 import { verdicts } from '../../../core/check/verdict.js';
 import { nameKey } from '../../../core/shop/table.js';
 import { freeName } from '../../../sheet/names.js';
@@ -38,7 +41,7 @@ export function sumSheet(list: PartsList, sheetNames: readonly string[]): Propos
     rows.push([]);
     for (const row of blockOf(list, title, column, sums)) rows.push(row);
   }
-  rows.push([], ['All', ...sums.map((sum) => ({ formula: `=SUM(${reference(list, sum.column)})` }))]);
+  rows.push([], ['All', ...sums.map((sum) => ({ formula: allOf(list, columns, sum) }))]);
   const width = sums.length + 1;
   const contents = rows.map((row) => Array.from({ length: width }, (_, at) => row[at] ?? null));
   const name = freeName('Sums', sheetNames, { joint: ' ', longest: longestName });
@@ -67,9 +70,33 @@ function remarksOf(list: PartsList, { mass, paint, verdict, press }: Columns): s
       ? [`Not added up, since the list has no such column: ${lacking.join(', ')}.`]
       : []),
     ...(list.hidden.length > 0 ? ['Hidden rows are added up too.'] : []),
+    ...otherRowRemarks(list, verdict),
     ...(isTyped || press === undefined
       ? [
-          `${isTyped ? 'By press as it is typed' : 'Not by press'}: for the press that runs each row, first give the list the column ${checkHeadings.press}.`,
+          `${isTyped ? 'The sums by press go by what is typed under Press' : 'There are no sums by press'}. For the press that runs each row, first add the column ${checkHeadings.press} to the list.`,
+        ]
+      : []),
+  ];
+}
+
+/** A total among the rows is no part: rows with a verdict are, where the list shows it. */
+function allOf(list: PartsList, { verdict }: Columns, { column }: Sum): string {
+  const added = reference(list, column);
+  return verdict === undefined ? `=SUM(${added})` : `=SUMIF(${reference(list, verdict)},"?*",${added})`;
+}
+
+function otherRowRemarks({ headings, values, area }: PartsList, verdict: string | undefined): string[] {
+  const others = otherRowsOf(values, readHeadings(headings), area.row + 1);
+  if (verdict !== undefined) return otherRowSentences(others, 'not added up');
+  const totals = others.filter(({ is }) => is === 'total').map(({ row }) => row);
+  return [
+    ...otherRowSentences(
+      others.filter(({ is }) => is !== 'total'),
+      'not added up',
+    ),
+    ...(totals.length > 0
+      ? [
+          `The line All counts totals of the list too: ${totals.length === 1 ? 'row' : 'rows'} ${rowRuns(totals)}. For parts only, first add the column ${checkHeadings.verdict} to the list.`,
         ]
       : []),
   ];
@@ -86,11 +113,13 @@ function blockOf(list: PartsList, title: string, column: string, sums: readonly 
   ];
 }
 
-/** The different texts of a column: verdicts worst first, others in the order of the list. */
+/** The different texts of a column beside parts: verdicts worst first, others in the order of the list. */
 function namesIn({ headings, values }: PartsList, column: string): string[] {
   const at = headings.indexOf(column);
+  const read = readHeadings(headings);
   const names = new Map<string, string>();
   for (const row of values) {
+    if (rowKindOf(row, read) !== 'part') continue;
     const cell = row[at] ?? null;
     if (!isBlank(cell) && !names.has(nameKey(cell))) names.set(nameKey(cell), String(cell).trim());
   }

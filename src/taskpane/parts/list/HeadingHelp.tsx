@@ -47,7 +47,7 @@ function HeadingList() {
       </PaneField>
       <span role="status" className={styles.also}>
         {found.length === 0
-          ? `No heading is called like that. Choose under Read as what the column is.`
+          ? 'No heading has that name. Choose under Read as what the column is.'
           : `${found.length} of ${allHeadings.length} headings`}
       </span>
       <dl className={styles.meanings}>

@@ -111,7 +111,7 @@ function RowsTold({ list, results }: Props) {
   const told = useMemo(() => rowsTold(list, results), [list, results]);
   if (told.length === 0) return null;
   return (
-    <ul aria-label="Rows to know of" style={{ margin: 0, paddingInlineStart: 18 }}>
+    <ul aria-label="Notes on rows" style={{ margin: 0, paddingInlineStart: 18 }}>
       {told.map((sentence) => (
         <li key={sentence}>{sentence}</li>
       ))}

@@ -107,7 +107,7 @@ function remarks({ list, hasPress, sheet, merged }: ChecksPlan): string[] {
     ...(hasPress
       ? []
       : ['A blank column Press is added: while it is blank, every press is tried for a row.']),
-    'The columns that are read become text, so that 3/8 stays 3/8 and is not turned into a date.',
+    'The columns that are read become text, so that 3/8 stays 3/8 and is not turned into a date. Counts, totals and numbers with a format of their own keep theirs.',
   ];
 }
 

@@ -85,7 +85,9 @@ function listStarts(cells: Grid, { top, left, bottom, right }: Box): number[] {
   return starts;
 }
 
-const pageTitle = /^(?:page|sheet|seite|blatt|blad|pagina|página|feuille)\b/i;
+/** `Page 2`, `Sheet 2 of 3`, `2`; not `Sheet metal`. */
+const pageTitle =
+  /^ ?(?:page|sheet|seite|blatt|blad|pagina|página|feuille)?[.:#]? ?(?:\d+ ?(?:(?:of|von|van|de|\/) ?\d+)? ?)?$/i;
 
 /** The same headings once more, below nothing but the number of a page: the list goes on. */
 function isNextPage(block: Grid, headings: number, own: readonly CellValue[]): boolean {

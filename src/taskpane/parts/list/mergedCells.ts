@@ -32,7 +32,7 @@ export function mergedRemarks({ area }: ListRead, merged: readonly Area[]): stri
   const more =
     others.length > 0 ? ` and ${counted(others.length, 'more merged area', 'more merged areas')}` : '';
   return [
-    `A table holds no merged cells, so ${where(first)}${more} ${others.length > 0 ? 'come' : 'comes'} apart. The text stays in the first cell; Undo merges the cells again.`,
+    `A table cannot hold merged cells, so ${where(first)}${more} ${others.length > 0 ? 'are' : 'is'} unmerged. The text stays in the first cell; Undo merges the cells again.`,
     ...downSentences(merged.filter(({ row, rows }) => rows > 1 && row > area.row)),
   ];
 }

@@ -59,12 +59,31 @@ describe('The jobs of a list', () => {
     const list = { name: 'Parts', headings, rows, headingRow: 4, hidden: new Set([6]) };
     const none = readStock([stockHead], inShop);
     const planned = stockJobs([list], inShop, none);
-    expect(planned.hidden).toEqual([6]);
+    expect(planned.hidden).toEqual([{ list: 'Parts', row: 6 }]);
     expect(planned.jobs[0]?.parts.map(({ mark }) => mark)).toEqual(['B', 'A']);
     const without = stockJobs([list], inShop, none, { withoutHidden: true });
     expect(without.hidden).toEqual([]);
     expect(without.jobs[0]?.parts.map(({ mark }) => mark)).toEqual(['A']);
     expect(without.left).toMatchObject([{ mark: 'B', why: { is: 'asked', kind: 'hidden' } }]);
+  });
+
+  it('name rows that are no parts, hidden or not, by their rows on the sheet', () => {
+    const rows = [
+      ['CATWALK LEVEL 2'],
+      ['A', 1, 'FB 1/4x4', 'A36', 10],
+      [],
+      ['Subtotal', 1],
+      ['B', 2, 'FB 1/4x4', 'A36', 20],
+    ];
+    const list = { name: 'Parts', headings, rows, headingRow: 4, hidden: new Set([8]) };
+    const found = stockJobs([list], inShop, readStock([stockHead], inShop), { withoutHidden: true });
+    expect(found.others).toEqual([
+      { list: 'Parts', row: 5, is: 'title' },
+      { list: 'Parts', row: 8, is: 'total' },
+    ]);
+    expect(found.lists).toEqual(['Parts']);
+    expect(found.left).toEqual([]);
+    expect(found.jobs[0]?.parts).toHaveLength(2);
   });
 
   it('do not take the order of rows into account', () => {

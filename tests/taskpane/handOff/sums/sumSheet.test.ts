@@ -51,6 +51,26 @@ describe('sumSheet', () => {
     expect(formulas).toHaveLength(2);
   });
 
+  it('adds up parts only: a total in the list is named, and no section of it', () => {
+    const headings = ['Verdict', 'Mark', 'Qty', 'Section', 'Grade'];
+    const rows = [
+      ['', 'STAIR 1', null, null, null],
+      ['OK', 'A', 3, 'FB 1/2x4', 'A36'],
+      ['', null, 3, 'TOTAL', null],
+    ];
+    const { made, rows: cells } = contentsOf(list(headings, ...rows));
+    expect(cells.flat()).not.toContain('TOTAL');
+    expect(cells.at(-1)?.slice(0, 2)).toEqual(['All', { formula: '=SUMIF(Parts[Verdict],"?*",Parts[Qty])' }]);
+    expect(made.remarks).toContain('Row 4 is taken as a total: not added up.');
+    expect(made.remarks).toContain('Row 2 is taken as a subhead or note: not added up.');
+
+    const unchecked = contentsOf(list(headings.slice(1), ...rows.map((row) => row.slice(1))));
+    expect(unchecked.rows.at(-1)?.[1]).toEqual({ formula: '=SUM(Parts[Qty])' });
+    expect(unchecked.made.remarks).toContain(
+      'The line All counts totals of the list too: row 4. For parts only, first add the column Verdict to the list.',
+    );
+  });
+
   it('adds up the example as adding its cells does, without a function of ours', async () => {
     const bytes = new Uint8Array(readFileSync(path.join(root, 'examples/quote.xlsx')));
     const workbook = openWorkbook(bytes, nodeCodec);
@@ -69,13 +89,15 @@ describe('sumSheet', () => {
     let compared = 0;
     for (const [name, ...sums] of rows) {
       if (typeof sums[0] === 'string') column = String(name);
-      if (!isFormula(sums[0] ?? null) || name === 'All') continue;
+      if (!isFormula(sums[0] ?? null)) continue;
       for (const [at, heading] of (['Qty', 'Mass'] as const).entries()) {
         const cell = sums[at];
         if (!isFormula(cell ?? null)) continue;
         const byHand = values
           .filter(
-            (row) => String(row[headings.indexOf(column)] ?? '').toLowerCase() === String(name).toLowerCase(),
+            (row) =>
+              name === 'All' ||
+              String(row[headings.indexOf(column)] ?? '').toLowerCase() === String(name).toLowerCase(),
           )
           .reduce((sum, row) => sum + (Number(row[headings.indexOf(heading)]) || 0), 0);
         const result = await desk.evaluate((cell as { formula: string }).formula);
