@@ -1,5 +1,5 @@
 import type { LoadedFunction, LoadedFunctions } from '../../src/headless/index.js';
-import { type FuzzKind, mostMs, thrown } from './kind.js';
+import { type FuzzKind, thrown } from './kind.js';
 import type { Random } from './random.js';
 import { fuzzCell, type FuzzCell } from './values.js';
 
@@ -43,7 +43,6 @@ export async function tried(
   { call }: LoadedFunction,
   args: unknown[],
 ): Promise<string | undefined> {
-  const began = process.cpuUsage();
   let result: unknown;
   try {
     result = call(...args, { address: 'Sheet1!A1' });
@@ -57,8 +56,6 @@ export async function tried(
       return `says no sentence: ${String(message)}`;
     if (message.includes('fault of Tonrow')) return message;
   }
-  const { user, system } = process.cpuUsage(began);
-  if ((user + system) / 1000 > mostMs) return `takes ${((user + system) / 1e6).toFixed(1)} s`;
   const cells: unknown[] = Array.isArray(result) ? (result as unknown[][]).flat() : [result];
   const odd = cells.find((cell) => !isShown(cell));
   return odd === undefined ? undefined : `${name} gives ${String(odd)}`;

@@ -23,6 +23,9 @@ type News = { at: number; kind: string } & ({ begun: unknown } | { find: string 
 
 const root = process.cwd();
 const patienceMs = 30_000;
+/** Processor time that one call may take. */
+const mostMs = 2_000;
+const kindNames = ['functions', 'rows', 'packages', 'formulas'];
 
 if (isMainThread) await watch(readPlan());
 else await work(workerData as Plan);
@@ -34,6 +37,8 @@ function readPlan(): Plan {
   const only = values.only;
   if (![seed, calls, at].every(Number.isInteger))
     throw new Error('--seed, --calls and --at take whole numbers.');
+  if (only !== undefined && !kindNames.includes(only))
+    throw new Error(`--only takes ${kindNames.join(', ')}, not ${only}.`);
   return {
     seed: seed ?? 1,
     calls: values.at === undefined ? (calls ?? 0) : (at ?? 0) + 1,
@@ -49,7 +54,9 @@ async function work({ seed, calls, only, from }: Plan): Promise<void> {
   for (let at = from; at < calls; at++)
     for (const { name, call } of chosen) {
       let input: unknown;
-      const find = await call(new Random(seed, name, at), (kept) => (input = kept)).catch(thrown);
+      const began = process.cpuUsage();
+      const wrong = await call(new Random(seed, name, at), (kept) => (input = kept)).catch(thrown);
+      const find = wrong ?? tooLong(process.cpuUsage(began));
       if (find !== undefined) {
         tell({ at, kind: name, begun: input });
         tell({ at, kind: name, find });
@@ -58,6 +65,11 @@ async function work({ seed, calls, only, from }: Plan): Promise<void> {
       if (at % 100 === 0 || find !== undefined) tell({ at, kind: name, begun: undefined });
     }
   tell({ at: calls, kind: '', ended: true });
+}
+
+/** Only here: a test that runs while others do must not hang on time. */
+function tooLong({ user, system }: NodeJS.CpuUsage): string | undefined {
+  return (user + system) / 1000 > mostMs ? `takes ${((user + system) / 1e6).toFixed(1)} s` : undefined;
 }
 
 async function watch(plan: Plan): Promise<void> {

@@ -7,9 +7,6 @@ export interface FuzzKind {
   call: (random: Random, keep: (input: unknown) => void) => Promise<string | undefined>;
 }
 
-/** Processor time that one call may take. */
-export const mostMs = 2_000;
-
 /** Says what went wrong with an error that nothing may throw. */
 export const thrown = (error: unknown): string =>
   error instanceof Error ? `throws ${error.name}: ${error.message.slice(0, 200)}` : `throws ${String(error)}`;

@@ -4,7 +4,7 @@ import type { FuzzKind } from './kind.js';
 import { fuzzCell, type FuzzCell, fuzzText } from './values.js';
 
 /** A parts list of a workbook: headings, and rows that are right. */
-export interface SampleList {
+interface SampleList {
   headings: readonly string[];
   rows: readonly (readonly FuzzCell[])[];
 }

@@ -9,7 +9,7 @@ import '../contract/support/built.js';
 const calls: Record<string, number> = { functions: 800, rows: 100, packages: 40, formulas: 200 };
 const seed = Number(process.env.SEED ?? 1);
 
-it('nothing crashes, hangs, gives what no cell shows, or changes its source', async () => {
+it('nothing crashes, gives what no cell shows, or changes its source', async () => {
   const kinds = await fuzzKinds(root);
   expect(kinds.map(({ name }) => name)).toEqual(Object.keys(calls));
   const finds: string[] = [];

@@ -14,17 +14,26 @@ import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { batchDesk } from '../../src/headless/batch/batchDesk.js';
 import { resultOf } from '../../src/headless/batch/batchFiles.js';
+import { reportBefore } from '../../src/headless/batch/doneBefore.js';
 import type { OpenWorker } from '../../src/headless/batch/batchThreads.js';
 import { readSheetValues, recalc } from '../../src/headless/index.js';
 import { buildWorkbook, formula } from '../xlsx/support/buildWorkbook.js';
 
 const support = path.join(import.meta.dirname, 'support');
 let folder: string;
+let built: string;
 
 beforeEach(() => {
   folder = mkdtempSync(path.join(os.tmpdir(), 'tonrow-batch-'));
+  // Beside the folder of the test, which some tests do as a whole.
+  built = mkdtempSync(path.join(os.tmpdir(), 'tonrow-built-'));
+  for (const name of ['functions.js', 'functions.json'])
+    writeFileSync(path.join(built, name), readFileSync(path.join(support, name)));
+  writeFileSync(path.join(built, 'batch.mjs'), '');
 });
-afterEach(() => rmSync(folder, { recursive: true, force: true }));
+afterEach(() => {
+  for (const one of [folder, built]) rmSync(one, { recursive: true, force: true });
+});
 
 const at = (...parts: string[]) => path.join(folder, ...parts);
 
@@ -59,7 +68,7 @@ async function run(...argv: string[]) {
     out: (text) => (out += text),
     err: (text) => (err += text),
     progress: (text) => void shown.push(text),
-    folder: support,
+    folder: built,
     openWorker: here,
     input: () => Promise.resolve(undefined),
   });
@@ -133,6 +142,38 @@ describe('recalc of many files', () => {
     writeFileSync(at('quotes/a.xlsx'), quote(30, 'OK'));
     utimesSync(at('quotes/a.xlsx'), new Date(0), new Date(0));
     expect(await state()).toBe('done');
+  });
+
+  it('makes all results again when the program that made them is another one', async () => {
+    put('quotes/a.xlsx', quote(20, 'OK'));
+    const state = async () =>
+      outcomes((await run(at('quotes'), '--out', at('checked'), '--json')).out)[0]?.state;
+    for (const name of ['functions.js', 'functions.json', 'batch.mjs']) {
+      expect(await state()).toBe('done');
+      expect(await state()).toBe('done before');
+      writeFileSync(path.join(built, name), readFileSync(path.join(built, name)));
+    }
+    expect(await state()).toBe('done');
+  });
+
+  it('does a file again that itself asks to be calculated: its result says nothing of stale cells', async () => {
+    const bytes = buildWorkbook([{ name: 'Quote', rows: [[formula('_xldudf_TONROW_DOUBLE(1)', 5)]] }], {
+      workbook: '<calcPr calcId="1" fullCalcOnLoad="1"/>',
+    });
+    put('quotes/asks.xlsx', bytes);
+    for (let times = 0; times < 2; times++) {
+      const { code, out } = await run(at('quotes'), '--out', at('checked'), '--json');
+      expect(outcomes(out)[0]).toMatchObject({ state: 'done', stale: 0 });
+      expect(code).toBe(0);
+    }
+  });
+
+  it('lists the first changes of many, and counts them all', async () => {
+    put('quotes/a.xlsx', quote(30, ...Array.from({ length: 50 }, () => 'OK')));
+    const { out } = await run(at('quotes'), '--out', at('checked'));
+    expect(out).toContain('  50  OK → Over capacity\n50 rows:\n');
+    expect(out.match(/ {2}Quote!D\d+ /g)).toHaveLength(20);
+    expect(out).toContain('  and 30 more (--json lists all)');
   });
 
   it('keeps the worst exit code, and says what is wrong with a file in its line', async () => {
@@ -223,5 +264,20 @@ describe('where a result lies', () => {
     expect(new Set(results).size).toBe(files.length);
     expect(results.every((result) => result.startsWith(out + path.sep))).toBe(true);
     expect(results[1]).toBe(path.join(out, 'jan', 'a.xlsx'));
+  });
+});
+
+describe('a report that lies where the result belongs', () => {
+  it.each([
+    ['{"shop":"s","verdicts":{"changed":[],"first":0},"stale":0}', { changed: [], first: 0 }],
+    ['{"shop":"other","verdicts":{"changed":[],"first":0},"stale":0}', undefined],
+    ['{"shop":"s","verdicts":{},"stale":0}', undefined],
+    ['{"shop":"s","verd', undefined],
+    ['null', undefined],
+    ['7', undefined],
+  ])('%s counts as done where it is whole and of the same shop', async (text, verdicts) => {
+    const target = put('a.xlsx.json', text);
+    const before = await reportBefore({ source: 'a.xlsx', target, again: false }, 's');
+    expect(before?.verdicts).toEqual(verdicts);
   });
 });

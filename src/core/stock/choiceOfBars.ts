@@ -1,5 +1,5 @@
 import { mostBars, type Cutting } from './cutting.js';
-import type { Work } from './work.js';
+import { wholeIterationWork, type Work } from './work.js';
 import type { LinearColumn, LinearRow, LinearSolver, WholeLimits } from './linearSolver.js';
 
 /** What the bars of every plan hold together: Σ worth · bars ≥ needed. */
@@ -16,7 +16,7 @@ export interface Choice {
   bars: number[] | undefined;
 }
 
-/** A row of the program. */
+/** A row of the program; a search of many iterations counts by them. */
 const choiceWork = 3000;
 /** By what a need is lowered, so that no rounding of the solver makes it one that a plan does not meet. */
 export const lowered = 1e-7;
@@ -57,7 +57,8 @@ export function choiceOfBars(
       }
   };
   for (const { worth, needed } of needs) {
-    const largest = Math.max(...Array.from(worth));
+    // Prices may all be 0.
+    const largest = Math.max(...Array.from(worth)) || 1;
     const entries = most.map((_, at): [number, number] => [at, (worth[at] as number) / largest]);
     addRow({ least: (needed / largest) * (1 - lowered), most: Infinity }, entries);
   }
@@ -69,7 +70,8 @@ export function choiceOfBars(
   );
   for (const bars of gone) leaveOut(bars, most, columns, addRow);
   const answer = solver.solveWhole(rows, columns, { ...limits, nearEnough: 0.999 });
-  work.add(choiceWork * rows.length);
+  const iterations = answer.iterations * wholeIterationWork(rows.length + columns.length);
+  work.add(Math.max(choiceWork * rows.length, iterations));
   return {
     status: answer.status,
     bars: answer.columns && most.map((_, at) => Math.round(answer.columns?.[at] ?? 0) + 0),

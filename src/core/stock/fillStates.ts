@@ -1,7 +1,7 @@
 import type { Cutting } from './cutting.js';
 import { worthwhile, type Fill } from './knapsack.js';
 
-export interface BestFill {
+interface BestFill {
   /** Undefined where nothing is worth more than the threshold. */
   fill: Fill | undefined;
   /** No fill is worth more. */

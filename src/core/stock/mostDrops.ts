@@ -83,6 +83,8 @@ function everyFill(
 ): RoomyPattern[] | undefined {
   const found: RoomyPattern[] = [];
   const used = cutting.items.map((_, item) => item).filter((item) => (pieces[item] as number) > 0);
+  // Each alone is a way, and each is a step down.
+  if (used.length > mostFills) return undefined;
   const counts = used.map(() => 0);
   let visited = 0;
   const visit = (stock: number, capacity: number, at: number, room: number): boolean => {

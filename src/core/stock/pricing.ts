@@ -1,7 +1,7 @@
 import type { Cutting, Pattern } from './cutting.js';
 import { fillStates } from './fillStates.js';
 import { fillTable, type FillTable } from './fillTable.js';
-import { knapsack } from './knapsack.js';
+import { knapsack, type Search } from './knapsack.js';
 import { patternOf, takenBy } from './patterns.js';
 import { cellWork, nodeWork, stateWork, type Work } from './work.js';
 
@@ -48,52 +48,103 @@ export function price(
 ): Priced {
   const patterns: Pattern[] = [];
   const most = new Float64Array(cutting.stocks.length);
-  const usable = cutting.stocks.filter((stock, at) => (bars[at] as number) > 0 && stock.capacity > 0);
-  const largest = Math.max(0, ...usable.map((stock) => stock.capacity));
-  let table: FillTable | undefined;
-  const tableOf = () => {
-    if (!table) {
-      table = fillTable(cutting, prices.pieces, wanted, largest, mostCells);
-      work.add(table.cells * cellWork);
-    }
-    return table;
-  };
-  const byStates = (capacity: number, above: number) => {
-    const states = fillStates(cutting, prices.pieces, wanted, capacity, above, mostStates);
-    work.add((states?.states ?? mostStates) * stateWork);
-    return states;
-  };
+  const isUsed = cutting.stocks.map(({ capacity }, at) => (bars[at] as number) > 0 && capacity > 0);
+  const largest = Math.max(0, ...cutting.stocks.map(({ capacity }, at) => (isUsed[at] ? capacity : 0)));
+  const fills = new Fills(cutting, prices.pieces, wanted, largest, work);
   cutting.stocks.forEach(({ capacity, cost }, at) => {
-    if (!((bars[at] as number) > 0) || capacity <= 0) return;
+    if (!isUsed[at]) return;
     const worth = cost * prices.scale - (prices.bars[at] as number);
-    const take = (counts: Int32Array) => patterns.push(patternOf(at, counts));
-    const search = (nodes: number) => {
-      const result = knapsack(cutting, prices.pieces, wanted, capacity, worth, nodes);
-      work.add((result.nodes + cutting.items.length) * nodeWork);
-      return result;
-    };
-    let result = table === undefined ? search(nodesFirst) : undefined;
-    const states =
-      result?.isComplete === false ? byStates(capacity, result.found.at(-1)?.value ?? worth) : undefined;
-    if (states) {
-      most[at] = Math.max(worth, states.atMost);
-      const counts = states.fill?.counts;
-      if (counts && fits(cutting, counts, capacity)) take(counts);
-      else if (counts && !result?.found.length) result = search(nodesLast);
-    } else if (result?.isComplete !== true) {
-      const { atMost, fillOf } = tableOf();
-      most[at] = Math.min(atMost(capacity), result?.atMost ?? Infinity);
-      const counts = most[at] > worth ? fillOf(capacity) : undefined;
-      if (counts && fits(cutting, counts, capacity)) take(counts);
-      else if (most[at] > worth && !result?.found.length) result = search(nodesLast);
-    }
-    for (const { counts } of result?.found.slice(-patternsAStock) ?? []) take(counts);
-    if (result) most[at] = result.isComplete ? result.atMost : Math.min(most[at] as number, result.atMost);
+    const best = bestFills(fills, capacity, worth);
+    most[at] = best.atMost;
+    for (const counts of best.counts) patterns.push(patternOf(at, counts));
   });
   return { patterns, most };
 }
 
-function fits(cutting: Cutting, counts: Int32Array, capacity: number): boolean {
-  const items = cutting.items.map((_, i) => i);
-  return takenBy(cutting, items, counts) <= capacity;
+/** Fills of one bar worth more than a threshold, by item; no fill is worth more than `atMost`. */
+interface BestFills {
+  counts: Int32Array[];
+  atMost: number;
+}
+
+function bestFills(fills: Fills, capacity: number, above: number): BestFills {
+  const quick = fills.isTabled ? undefined : fills.search(capacity, above, nodesFirst);
+  if (quick?.isComplete === true) return { counts: lastOf(quick), atMost: quick.atMost };
+  const known = quick?.found.at(-1)?.value;
+  const square =
+    (quick && fills.byStates(capacity, known ?? above)) ?? fills.byTable(capacity, above, quick?.atMost);
+  const isLong = square.isMore && !square.counts && known === undefined;
+  const found = isLong ? fills.search(capacity, above, nodesLast) : quick;
+  const counts = [...(square.counts ? [square.counts] : []), ...(found ? lastOf(found) : [])];
+  if (found?.isComplete === true) return { counts, atMost: found.atMost };
+  return { counts, atMost: Math.min(square.atMost, found?.atMost ?? Infinity) };
+}
+
+function lastOf({ found }: Search): Int32Array[] {
+  return found.slice(-patternsAStock).map(({ counts }) => counts);
+}
+
+/** What is found where the loss of miters is left out. */
+interface SquareFill {
+  atMost: number;
+  /** Whether there may be a fill worth more than the threshold. */
+  isMore: boolean;
+  /** Such a fill; undefined where there is none, or its miters make it too long. */
+  counts: Int32Array | undefined;
+}
+
+/** The ways to look for the most valuable fill of a bar; the table serves all stocks. */
+class Fills {
+  private table: FillTable | undefined;
+
+  constructor(
+    private readonly cutting: Cutting,
+    private readonly values: Float64Array,
+    private readonly wanted: ArrayLike<number>,
+    private readonly largest: number,
+    private readonly work: Work,
+  ) {}
+
+  get isTabled(): boolean {
+    return this.table !== undefined;
+  }
+
+  search(capacity: number, above: number, nodes: number): Search {
+    const result = knapsack(this.cutting, this.values, this.wanted, capacity, above, nodes);
+    this.work.add((result.nodes + this.cutting.items.length) * nodeWork);
+    return result;
+  }
+
+  /** Undefined where the states get too many. */
+  byStates(capacity: number, above: number): SquareFill | undefined {
+    const result = fillStates(this.cutting, this.values, this.wanted, capacity, above, mostStates);
+    this.work.add((result?.states ?? mostStates) * stateWork);
+    if (!result) return undefined;
+    const { atMost, fill } = result;
+    return { atMost, isMore: fill !== undefined, counts: this.fitting(fill?.counts, capacity) };
+  }
+
+  byTable(capacity: number, above: number, atMost = Infinity): SquareFill {
+    const table = this.tableOf();
+    const most = Math.min(table.atMost(capacity), atMost);
+    const isMore = most > above;
+    return {
+      atMost: most,
+      isMore,
+      counts: this.fitting(isMore ? table.fillOf(capacity) : undefined, capacity),
+    };
+  }
+
+  private tableOf(): FillTable {
+    if (!this.table) {
+      this.table = fillTable(this.cutting, this.values, this.wanted, this.largest, mostCells);
+      this.work.add(this.table.cells * cellWork);
+    }
+    return this.table;
+  }
+
+  private fitting(counts: Int32Array | undefined, capacity: number): Int32Array | undefined {
+    const items = this.cutting.items.map((_, i) => i);
+    return counts && takenBy(this.cutting, items, counts) <= capacity ? counts : undefined;
+  }
 }

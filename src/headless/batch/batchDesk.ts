@@ -27,14 +27,17 @@ export interface BatchSetting {
   shop?: string | undefined;
 }
 
-export type BatchDesk = (job: FileJob) => Promise<FileOutcome>;
+/** What makes results beside files and shop: our functions, and the program of the threads, which calculates. */
+const programs = ['functions.js', 'functions.json', 'batch.mjs'];
+
+type BatchDesk = (job: FileJob) => Promise<FileOutcome>;
 
 /** Opens what all files share. Throws {@link WorkbookRefused} for a shop that cannot be read. */
 export async function batchDesk({ folder, out, shop }: BatchSetting): Promise<BatchDesk> {
   const functions = await builtFunctions(folder);
   const stamp = shop === undefined ? undefined : await stampOf(shop, functions);
   const since = Math.max(
-    await changedAt(path.join(folder, 'functions.js')),
+    ...(await Promise.all(programs.map((name) => changedAt(path.join(folder, name))))),
     shop === undefined ? 0 : await changedAt(typedPath(shop)),
   );
   return async (job) => {

@@ -4,7 +4,7 @@ import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import { cannotBeRead, typedPath } from '../files/readFile.js';
 
 /** A file to do, or what is said of one that cannot be found. */
-export type BatchFile = { source: string } | { source: string; error: string };
+type BatchFile = { source: string } | { source: string; error: string };
 
 /** Names of files that programs keep beside a workbook while it is open. */
 const hidden = /^(?:\.|~\$)/;
@@ -76,7 +76,7 @@ async function real(file: string): Promise<string> {
   }
 }
 
-export function isWithin(folder: string, file: string): boolean {
+function isWithin(folder: string, file: string): boolean {
   const way = path.relative(folder, file);
   return way === '' || !(way === '..' || way.startsWith(`..${path.sep}`) || path.isAbsolute(way));
 }

@@ -1,8 +1,8 @@
 import type { FileOutcome, VerdictChange } from './fileOutcome.js';
-import { listed } from '../command/target.js';
+import { listed, mostListed } from '../command/target.js';
 
 /** What a batch came to. */
-export interface BatchSummary {
+interface BatchSummary {
   files: number;
   done: number;
   doneBefore: number;
@@ -26,8 +26,9 @@ export class BatchCount {
   private first = 0;
   private filesWithChanges = 0;
   private readonly moves = new Map<string, { was: string; now: string; count: number }>();
-  /** Every change, with its file. */
+  /** The first changes, with their files: of thousands of files there may be more than memory holds. */
   readonly changes: (VerdictChange & { in: string })[] = [];
+  changed = 0;
 
   add(outcome: FileOutcome): void {
     this.counts[outcome.state]++;
@@ -42,7 +43,8 @@ export class BatchCount {
       const move = this.moves.get(key) ?? { was, now, count: 0 };
       move.count++;
       this.moves.set(key, move);
-      this.changes.push({ in: outcome.in, ...change });
+      this.changed++;
+      if (this.changes.length < mostListed) this.changes.push({ in: outcome.in, ...change });
     }
   }
 
@@ -98,7 +100,7 @@ export function summaryLines(count: BatchCount, out: string): string[] {
     ...(doneBefore > 0 ? [`${doneBefore} done before`] : []),
     ...(refused > 0 ? [`${refused} refused`] : []),
   ];
-  const changed = count.changes.length;
+  const { changed } = count;
   return [
     `${counted(files, 'file')}: ${parts.join(', ')}.`,
     ...(stale > 0
@@ -116,6 +118,7 @@ export function summaryLines(count: BatchCount, out: string): string[] {
       count.changes,
       (change) => `${change.in}  ${change.cell}  ${change.mark}  ${change.was} → ${change.now}`,
       ' (--json lists all)',
+      changed,
     ),
     ...(done + doneBefore > 0 ? [`Results in ${out}.`] : []),
   ];

@@ -10,7 +10,7 @@ import type { FileJob, VerdictNews } from './fileOutcome.js';
 import { type SheetBeforeAfter, verdictNews } from './verdictNews.js';
 
 /** What is known of a result that an earlier run left. */
-export interface Before {
+interface Before {
   verdicts: VerdictNews;
   stale: number;
 }
@@ -29,9 +29,13 @@ export async function isNewer({ source, target }: FileJob, since: number): Promi
   return changed !== undefined && made.mtimeMs > changed;
 }
 
-/** The result of an earlier run, read whole and held against its file; undefined where it is not whole. */
+/**
+ * The result of an earlier run, read whole and held against its file; undefined where it is not whole, or where the file
+ * itself asks to be calculated: then the result does not tell whether cells in it may be stale.
+ */
 export async function workbookBefore({ source, target }: FileJob): Promise<Before | undefined> {
   const was = openWorkbook(await readWorkbookFile(source), nodeCodec);
+  if (asksForCalculation(was)) return undefined;
   const now = await opened(target);
   if (!now || now.sheets.some(({ name }, at) => !sameName(name, was.sheets[at]?.name ?? '')))
     return undefined;
@@ -77,9 +81,9 @@ function asksForCalculation({ package: parts, part }: Workbook): boolean {
 /** The report of an earlier run against a shop of this stamp; undefined where it is not whole, or of another shop. */
 export async function reportBefore({ target }: FileJob, stamp: string): Promise<Before | undefined> {
   try {
-    const report = JSON.parse(await readFile(typedPath(target), 'utf8')) as Partial<ShopReport>;
-    const { shop, verdicts, stale } = report;
-    if (shop !== stamp || !verdicts || typeof stale !== 'number') return undefined;
+    const report = JSON.parse(await readFile(typedPath(target), 'utf8')) as Partial<ShopReport> | null;
+    const { shop, verdicts, stale } = report ?? {};
+    if (shop !== stamp || !Array.isArray(verdicts?.changed) || typeof stale !== 'number') return undefined;
     return { verdicts, stale };
   } catch (error) {
     if (error instanceof SyntaxError) return undefined;

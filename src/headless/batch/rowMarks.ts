@@ -3,7 +3,7 @@ import { type CellValue, isCellError, type StoredValue } from '../../sheet/cellV
 import type { Table } from '../../sheet/table.js';
 
 /** A sheet whose rows have marks. */
-export interface MarkedSheet {
+interface MarkedSheet {
   width: number;
   value(row: number, column: number): StoredValue;
   /** The tables with headings on it. */

@@ -1,6 +1,7 @@
 import type { Book } from '../../print/shopOfBook.js';
 import { cellKey, parseZone, type Zone } from '../../sheet/address.js';
 import { type CellValue, isCellError } from '../../sheet/cellValue.js';
+import { moveFormula } from '../../sheet/formula/moveFormula.js';
 import { findName, type Scope, sheetPosition } from '../../sheet/formula/scope.js';
 import type { Table } from '../../sheet/table.js';
 import { unquotedSheet } from '../../sheet/names.js';
@@ -71,7 +72,8 @@ export function bookOfFile({
     const cells = workbook.sheets[sheet]?.cells;
     const at = cells?.index.get(cellKey(zone.top, zone.left));
     const formula = at === undefined ? undefined : cells?.formulas[at];
-    return formula && `=${formula.text}`;
+    if (!formula) return undefined;
+    return `=${moveFormula(formula.text, zone.top - formula.baseRow, zone.left - formula.baseColumn)}`;
   }
 }
 

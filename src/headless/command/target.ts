@@ -54,11 +54,19 @@ export function cannotBeWritten(target: string, error: unknown): WorkbookRefused
   return new WorkbookRefused(`${target} cannot be written: ${reasons[code] ?? (code || message)}.`);
 }
 
-const most = 20;
+/** So many of a list are printed. */
+export const mostListed = 20;
 
-/** A list under its title, the first of many; nothing where there is none. */
-export function listed<T>(title: string, items: readonly T[], show: (item: T) => string, all = ''): string[] {
-  if (items.length === 0) return [];
-  const rest = items.length > most ? [`  and ${items.length - most} more${all}`] : [];
-  return [`${items.length} ${title}:`, ...items.slice(0, most).map((item) => `  ${show(item)}`), ...rest];
+/** A list under its title, the first of many; nothing where there is none. `count`: of how many these are the first. */
+export function listed<T>(
+  title: string,
+  items: readonly T[],
+  show: (item: T) => string,
+  all = '',
+  count = items.length,
+): string[] {
+  if (count === 0) return [];
+  const shown = items.slice(0, mostListed);
+  const rest = count > shown.length ? [`  and ${count - shown.length} more${all}`] : [];
+  return [`${count} ${title}:`, ...shown.map((item) => `  ${show(item)}`), ...rest];
 }

@@ -1,5 +1,6 @@
 import { cellAddress, sameZone, zoneAddress, zoneSize, type Zone } from '../../sheet/address.js';
 import { sameStored } from '../../sheet/cellValue.js';
+import type { Formula } from '../../sheet/formula/nodes.js';
 import type { Evaluator } from '../engine/evaluate.js';
 import type { Work } from '../engine/work.js';
 import type { Setting } from '../engine/setting.js';
@@ -194,26 +195,30 @@ export class Calculation {
   }
 }
 
-type DueInput = Pick<CalculationInput, 'graph' | 'order' | 'cells' | 'anythingChanged'>;
+interface DueInput {
+  graph: Pick<Graph, 'reads'>;
+  order: CalculationOrder;
+  cells: readonly { formula: Pick<Formula, 'dynamic'> }[];
+  anythingChanged: boolean;
+}
 
 /** The nodes that hang on a result that reached farther, or on a formula that finds out what it reads. */
 export function dueNodes(
   { graph, order, cells, anythingChanged }: DueInput,
-  before: Calculation,
+  before: Pick<Calculation, 'outgrown' | 'anythingChanged'>,
 ): Uint8Array {
   const { outgrown, anythingChanged: wasChanged } = before;
   const due = new Uint8Array(graph.reads.length);
   const isDue = (node: number) =>
     (anythingChanged && !wasChanged && cells[node]?.formula.dynamic) ||
     (graph.reads[node] as number[]).some((read) => due[read] || outgrown.has(read));
-  // In a circle, a formula may come before what it reads.
-  for (let more = true; more; ) {
-    more = false;
-    for (const node of order.order) {
-      if (due[node] || !isDue(node)) continue;
-      due[node] = 1;
-      more ||= order.circular[node] === 1;
-    }
+  const circleOf = (at: number) => order.circular[order.order[at] as number];
+  for (let at = 0, end = 0; at < order.order.length; at = end) {
+    end = at + 1;
+    // In a circle, each hangs on all.
+    while (circleOf(at) !== 0 && circleOf(end) === circleOf(at)) end++;
+    const nodes = order.order.subarray(at, end);
+    if (nodes.some(isDue)) for (const node of nodes) due[node] = 1;
   }
   return due;
 }

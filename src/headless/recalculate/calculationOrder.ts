@@ -1,14 +1,16 @@
 /** An order in which every node comes after what it reads, and the nodes that read themselves in a circle. */
 export interface CalculationOrder {
+  /** The nodes of a circle follow each other. */
   order: Int32Array;
-  circular: Uint8Array;
+  /** The number of its circle; 0 where a node is in none. */
+  circular: Int32Array;
 }
 
 /** Orders a graph by Tarjan's strongly connected components, without recursion. */
 export function calculationOrder(reads: number[][]): CalculationOrder {
   const count = reads.length;
   const order = new Int32Array(count);
-  const circular = new Uint8Array(count);
+  const circular = new Int32Array(count);
   const number = new Int32Array(count);
   const low = new Int32Array(count);
   const open = new Uint8Array(count);
@@ -17,6 +19,7 @@ export function calculationOrder(reads: number[][]): CalculationOrder {
   const path: number[] = [];
   let ordered = 0;
   let visited = 0;
+  let circles = 0;
 
   const enter = (node: number) => {
     number[node] = low[node] = ++visited;
@@ -31,10 +34,12 @@ export function calculationOrder(reads: number[][]): CalculationOrder {
     if (low[node] !== number[node]) return;
     const from = component.lastIndexOf(node);
     const members = component.splice(from);
+    const isCircle = members.length > 1 || (reads[node] as number[]).includes(node);
+    if (isCircle) circles++;
     for (const member of members) {
       open[member] = 0;
       order[ordered++] = member;
-      if (members.length > 1 || (reads[member] as number[]).includes(member)) circular[member] = 1;
+      if (isCircle) circular[member] = circles;
     }
   };
 

@@ -85,7 +85,7 @@ export class CellReader implements Values {
 
   private readRange(sheet: number, zone: Zone): Matrix {
     const grid = this.grids[sheet];
-    const { bottom, right } = grid ? usedPart(grid, zone) : zone;
+    const { bottom, right } = usedPart(grid, zone);
     const [height, width] = [bottom - zone.top + 1, right - zone.left + 1];
     checkArraySize(width, height);
     // Below the last row of the sheet all cells are blank.
@@ -104,10 +104,10 @@ export class CellReader implements Values {
 }
 
 /** Whole columns and rows end where the sheet's cells end. */
-function usedPart(grid: SheetGrid, zone: Zone): { bottom: number; right: number } {
+function usedPart(grid: SheetGrid | undefined, zone: Zone): { bottom: number; right: number } {
   const [endless, wide] = [zone.bottom === MAX_ROWS - 1, zone.right === MAX_COLUMNS - 1];
   if (!endless && !wide) return zone;
-  const { height, width } = grid.size();
+  const { height, width } = grid?.size() ?? { height: 0, width: 0 };
   return {
     bottom: endless ? Math.max(zone.top, height - 1) : zone.bottom,
     right: wide ? Math.max(zone.left, width - 1) : zone.right,

@@ -71,7 +71,8 @@ export class FormulaForms {
   }
 
   private alone(text: string, place: Place): PlacedFormula {
-    const { row, column } = place;
+    const { shift } = place;
+    const [row, column] = [place.row - shift.rows, place.column - shift.columns];
     return { form: { formula: this.parse(text, place), text, row, column }, away: notAway };
   }
 

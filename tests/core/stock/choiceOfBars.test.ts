@@ -66,4 +66,23 @@ describe('The cheapest bars', () => {
       { numRuns: 200 },
     );
   });
+
+  test('are not ruled out by prices that are all 0, which prove nothing', () => {
+    const free = { worth: [0, 0, 0], needed: 0 };
+    expect(choose([free, { worth: [1, 1, 1], needed: 2 }], [], { least: 0, below: Infinity })).toEqual({
+      status: 'best',
+      bars: [0, 0, 2],
+    });
+    expect(choose([{ worth: [0, 0, 0], needed: 1 }], [], { least: 0, below: Infinity }).status).toBe('none');
+  });
+
+  test('count by their iterations where these are many', () => {
+    const work = countWork(() => false, Infinity);
+    const slow = {
+      ...solver,
+      solveWhole: () => ({ status: 'stopped', columns: undefined, iterations: 1e5 }) as const,
+    };
+    choiceOfBars(cutting, slow, [], [], { least: 0, below: Infinity }, limits, work);
+    expect(work.spent).toBeGreaterThan(1e7);
+  });
 });

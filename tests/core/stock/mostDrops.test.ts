@@ -77,4 +77,13 @@ describe('Drops of a plan', () => {
     expect(mostDrops(cutting, { runs, short: [] }, restOf, solver, work)).toBeUndefined();
     expect(work.spent).toBeLessThan(1e5);
   });
+
+  test('are left as they are where there are more lengths than ways that are looked at', () => {
+    const sizes = Array.from({ length: 20_000 }, (_, at) => 30_000 - at);
+    const cutting = cuttingOf({ sizes, capacities: [100_000] });
+    const runs = sizes.map((_, item) => ({ pattern: { stock: 0, items: [item], counts: [1] }, bars: 1 }));
+    const restOf = (room: number) => ({ rest: room, isKept: true });
+    const work = countWork(() => false, Infinity);
+    expect(mostDrops(cutting, { runs, short: [] }, restOf, solver, work)).toBeUndefined();
+  });
 });
