@@ -15,7 +15,7 @@ const more = [
   'Bohrung', 'e1', 'p1', 'Dia', 'Qty', 'Mark', 'toString', '__proto__', '', ' ',
 ] as const; // prettier-ignore
 
-/** Rows and lists: true rows with cells changed, headings moved, added and misspelt. */
+/** Rows and lists: true rows with cells changed, headings moved, added and misspelled. */
 export function rowCalls(functions: LoadedFunctions, list: SampleList, stamp: string): FuzzKind {
   const texts = list.rows.flat().filter((cell) => typeof cell === 'string');
   return {

@@ -6,9 +6,14 @@ import { root } from '../../scripts/ensure.mjs';
 
 const page = readFileSync(path.join(root, 'DEVELOPERS.md'), 'utf8');
 const section = page.split('\n## ').find((text) => text.startsWith('Counted limits')) ?? '';
-const rows = [...section.matchAll(/^\| (.+?) +\| ([\d,]+).*? \| `(\w+)` in `([\w/.]+)` +\|$/gm)].map(
-  ([, what = '', amount = '', name = '', file = '']) => ({ what, amount, name, file }),
-);
+const rows = section
+  .split('\n')
+  .filter((line) => line.startsWith('| ') && line.includes('`'))
+  .map((line) => {
+    const [, what = '', amount = '', where = ''] = line.split('|').map((cell) => cell.trim());
+    const [, name = '', file = ''] = /^`(\w+)` in `([\w/.]+)`$/.exec(where) ?? [];
+    return { what, amount: /^[\d,]+/.exec(amount)?.[0] ?? '', name, file };
+  });
 
 /** The number that a source gives a name, MiB left out. */
 function numberOf(file: string, name: string): number {

@@ -58,9 +58,9 @@ export interface LengthSource {
 export function lengthText(text: string, argument: string, unit: LengthUnit): WrittenLength {
   const source: LengthSource = { argument, received: text, unit };
   if (text.length > longestText) notALength(source);
-  const spelt = tradeText(text);
-  if (loneSpaceAtDash.test(spelt)) notALength(source);
-  const tokens = tokenise(spelt, source) ?? notALength(source);
+  const spelled = tradeText(text);
+  if (loneSpaceAtDash.test(spelled)) notALength(source);
+  const tokens = tokenize(spelled, source) ?? notALength(source);
   const reader = new TokenReader(tokens);
   const first = reader.amount() ?? notALength(source);
   if (leadingZero.test(first.token.text)) notALength(source);
@@ -136,7 +136,7 @@ function bareLength({ value, token, isFraction }: Amount, { unit }: LengthSource
   };
 }
 
-function tokenise(text: string, source: LengthSource): Token[] | undefined {
+function tokenize(text: string, source: LengthSource): Token[] | undefined {
   const tokens: Token[] = [];
   tokenPattern.lastIndex = 0;
   while (tokenPattern.lastIndex < text.length) {

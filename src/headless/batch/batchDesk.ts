@@ -36,10 +36,8 @@ type BatchDesk = (job: FileJob) => Promise<FileOutcome>;
 export async function batchDesk({ folder, out, shop }: BatchSetting): Promise<BatchDesk> {
   const functions = await builtFunctions(folder);
   const stamp = shop === undefined ? undefined : await stampOf(shop, functions);
-  const since = Math.max(
-    ...(await Promise.all(programs.map((name) => changedAt(path.join(folder, name))))),
-    shop === undefined ? 0 : await changedAt(typedPath(shop)),
-  );
+  let since = shop === undefined ? 0 : await changedAt(typedPath(shop));
+  for (const name of programs) since = Math.max(since, await changedAt(path.join(folder, name)));
   return async (job) => {
     const { source, target } = job;
     try {
