@@ -13,7 +13,7 @@ export type OtherRow = 'total' | 'title' | 'headings' | 'units' | 'note';
 export type RowKind = 'part' | 'blank' | OtherRow;
 
 const totalWords =
-  /^\s*(?:(?:sub-?|grand |page )?totals?|sum|summe|gesamt\w*|zwischensumme|subtotaal|totaal|somme|suma)(?![\p{L}\d])/iu;
+  /^\s*(?:(?:sub-?|grand |page )?totals?|sum|(?:zwischen)?summe|gesamt\w*|(?:sub)?totaal|somme|suma)(?![\p{L}\d])/iu;
 const unitWord = /^[([]? ?(?:mm|cm|[m°"'″′]|in|inch|inches|ft|feet|lbs?|kg|ea|pcs?|no|deg)\.? ?[)\]]?$/i;
 /** Whether a text says a unit and nothing else: `(in)`, `mm`. */
 export const isUnitWord = (text: string): boolean => unitWord.test(text.trim());
@@ -23,8 +23,6 @@ const size = /\d ?[x×*/"'″′]|\d[-.,]\d/i;
 const singleWord = /^\p{L}{4,}[:.]?$/u;
 /** What a row of totals may give beside its word. */
 const summed = new Set(['drawing', 'revision', 'qty', 'length', 'feet', 'inches', 'holes']);
-/** Columns in which a title may begin with a digit: `2nd floor`. */
-const named = new Set(['mark', 'section', 'grade', 'drawing', 'revision']);
 
 /**
  * What a row is. Nothing that could be a part is taken for something else: a title is one text alone, without a size, in
@@ -91,13 +89,12 @@ function ownCells(
   return cells.filter((cell, at) => at >= first && at <= last && meant(cell) !== null && !own.has(at));
 }
 
-/** `CATWALK LEVEL 2`, `Handrail`; not `P12`, `BA`, which name a piece, `PIPE 2 STD`, a section, or `3 feet`. */
+/** `CATWALK LEVEL 2`, `Handrail`; not `P12`, `BA`, which name a piece, and not `PIPE 2 STD`, a section. */
 function isTitle(text: string, columns: readonly string[]): boolean {
   const plain = text.trim();
   if (size.test(plain) || !(singleWord.test(plain) || (/\s/.test(plain) && /\p{L}{3}/u.test(plain))))
     return false;
-  if (columns.includes('section') && isSection(plain)) return false;
-  return !/^\d/.test(plain) || columns.some((field) => named.has(field));
+  return !columns.includes('section') || !isSection(plain);
 }
 
 function isSection(text: string): boolean {

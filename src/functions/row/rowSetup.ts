@@ -5,7 +5,6 @@ import type { LengthUnit } from '../../core/quantity/units.js';
 import { type CheckedPart, checkedPart } from '../../core/row/checkRow.js';
 import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { noteOf } from '../../core/say/noteOf.js';
-import { otherRowNote } from '../../core/say/otherRow.js';
 import { placesNotGiven, stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
 import { type OperatorSteps, operatorSteps } from '../../core/work/operatorSteps.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
@@ -52,8 +51,7 @@ export const rowSetup = define({
 function reasonOf(steps: OperatorSteps, { result }: CheckedPart, unit: LengthUnit): string {
   if (steps.is === 'places not given') return placesNotGiven(steps);
   if (steps.is === 'refused') return `No steps: ${sentenceInCell(steps.failure)}`;
-  if (result.blank) return otherRowNote(result.is) || 'The row is blank or a total.';
-  return `${result.verdict}: ${noteOf(result, unit)}`;
+  return result.blank ? 'The row is no part.' : `${result.verdict}: ${noteOf(result, unit)}`;
 }
 
 function noSteps(note: string): CellValue[] {

@@ -42,7 +42,6 @@ describe('a row is taken for', () => {
     ['a total beside a hole', { Mark: 'Sum', Hole: '13/16' }],
     ['a unit that is a mark', { Mark: 'M' }],
     ['a section of words alone', { Section: 'PIPE 2 STD' }],
-    ['a length of words alone', { Length: '3 feet' }],
     ['a mark with a remark of a total', { Mark: 'P4', Qty: 2, Length: 36, Remark: 'Total 4 holes' }],
     ['a heading beside a size', { Section: 'Section', Grade: 'Grade', Hole: '13/16' }],
   ] as const)('a part: %s', (_, cells) => {
