@@ -40,7 +40,7 @@ describe('bars without a spreadsheet program', () => {
     expect(opened.count).toBe(1);
   });
 
-  it('are stopped within a tenth of a second, with the best plan so far', async () => {
+  it('are stopped at once, with the best plan so far', async () => {
     const { plan } = new PlanQueue(plannerThreads(dist));
     const stop = new AbortController();
     let isAsked = false;

@@ -13,7 +13,7 @@ interface Manner {
   chance: number;
 }
 
-export interface DiveLimits {
+interface DiveLimits {
   /** The most. */
   dives: number;
   /** What they may spend; the first three are always made. */

@@ -4,7 +4,7 @@ import { patternKey } from './patterns.js';
 import type { Wanted } from './fitDecreasing.js';
 import { iterationWork, type Work } from './work.js';
 
-export interface MasterAnswer {
+interface MasterAnswer {
   /** How often each pattern is cut. */
   patterns: ArrayLike<number>;
   /** Of rows: items, then limited stocks. */

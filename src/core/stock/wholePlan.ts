@@ -5,7 +5,7 @@ import { columnOf, dearestOf, limitedStocks, rowsFor } from './master.js';
 import { tidy } from './patterns.js';
 import { wholeColumnWork, wholeIterationWork, type Work } from './work.js';
 
-export interface WholePlanLimits {
+interface WholePlanLimits {
   nodes: number;
   /** About microseconds; what goes before the search is not limited. */
   work: number;
@@ -13,7 +13,7 @@ export interface WholePlanLimits {
   nearEnough: number;
 }
 
-export interface WholePlan {
+interface WholePlan {
   /** `none`: these patterns make no plan below the cost. */
   status: WholeAnswer['status'];
   packing: Packing | undefined;

@@ -64,7 +64,7 @@ export async function batchDesk({ folder, out, shop }: BatchSetting): Promise<Ba
 
 async function recalculated(source: string, functions: LoadedFunctions) {
   const { bytes, report, calculated } = await recalculateWorkbook(await readWorkbookFile(source), functions);
-  return { bytes, result: resultOf(calculated, report) };
+  return { bytes, result: outcomeOf(calculated, report) };
 }
 
 /**
@@ -78,12 +78,12 @@ async function checkedAgainst(stamp: string, source: string, functions: LoadedFu
   const { sheet, zone } = place;
   const change = { sheet, row: zone.top, column: zone.left, value: stamp };
   const calculated = await calculateWorkbook(workbook, functions, [change]);
-  const result = resultOf(calculated, makeReport(calculated));
+  const result = outcomeOf(calculated, makeReport(calculated));
   const report: ShopReport = { in: source, shop: stamp, ...result };
   return { bytes: new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`), result };
 }
 
-function resultOf(calculated: Calculated, report: Omit<RecalcReport, 'milliseconds'>): FileResult {
+function outcomeOf(calculated: Calculated, report: Omit<RecalcReport, 'milliseconds'>): FileResult {
   const { workbook, grids } = calculated;
   const verdicts = verdictNews(workbook, (position) => {
     const grid = grids[position];

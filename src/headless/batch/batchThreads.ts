@@ -5,7 +5,7 @@ import type { BatchSetting } from './batchDesk.js';
 import type { FileJob, FileOutcome } from './fileOutcome.js';
 
 /** Works on one file at a time. */
-export interface BatchWorker {
+interface BatchWorker {
   work: (job: FileJob) => Promise<FileOutcome>;
   end: () => void;
 }

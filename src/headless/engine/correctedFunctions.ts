@@ -13,7 +13,7 @@ import {
 } from './values.js';
 
 /** Rounds at decimal places the way decimal digits say, not their binary neighbors: 1.005 gives 1.01. */
-export function roundDecimal(number: number, places: number, round: (size: number) => number): number {
+function roundDecimal(number: number, places: number, round: (size: number) => number): number {
   if (number === 0 || !Number.isFinite(number)) return number;
   const [digits, exponent] = Math.abs(number).toExponential(14).split('e') as [string, string];
   const shifted = Number(`${digits}e${Number(exponent) + places}`);

@@ -23,7 +23,7 @@ const WAITING = 8;
 const VALUELESS = 16;
 
 /** What a calculation runs on. */
-export interface CalculationInput {
+interface CalculationInput {
   cells: FormulaCell[];
   sheetNames: string[];
   graph: Graph;

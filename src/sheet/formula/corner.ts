@@ -67,7 +67,7 @@ export function zoneBetween(a: Corner, b: Corner): Zone | undefined {
 }
 
 /** A corner as it is written, its column and row counted from 0. */
-export interface WrittenCorner {
+interface WrittenCorner {
   /** A dollar sign, or nothing. */
   fixedColumn: string;
   column: number | undefined;

@@ -62,7 +62,7 @@ export interface JobStock {
 }
 
 /** Where the lengths of the bars of a job come from. */
-export type StockOrigin = 'table' | 'common lengths';
+type StockOrigin = 'table' | 'common lengths';
 
 /** Parts of one section and grade, and what they may be cut from. */
 export interface StockJob {
