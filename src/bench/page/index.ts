@@ -36,7 +36,7 @@ async function start(): Promise<void> {
   try {
     const { functions, choices } = await loadBuiltFunctions('');
     const workbook = new PageWorkbook(
-      { grid: part('grid'), pane: part('pane'), fileName: part('file-name'), speech },
+      { frame: part('frame'), grid: part('grid'), pane: part('pane'), fileName: part('file-name'), speech },
       functions,
     );
     registerFunctions(functions, choices, () => workbook.calculate());

@@ -11,6 +11,8 @@ import type { Speech } from './speech.js';
 const exampleName = 'quote.xlsx';
 
 export interface PageParts {
+  /** Holds the grid and the pane. */
+  frame: HTMLElement;
   grid: HTMLElement;
   pane: HTMLElement;
   fileName: HTMLElement;
@@ -23,6 +25,7 @@ export class PageWorkbook {
   private clear: (() => void) | undefined;
   private name = exampleName;
   private changed = false;
+  private opening: Promise<void> = Promise.resolve();
 
   constructor(
     private readonly parts: PageParts,
@@ -50,12 +53,22 @@ export class PageWorkbook {
     await this.openFrom(file.name, () => file.arrayBuffer());
   }
 
+  /** One workbook opens after the other, however fast the buttons are pressed. */
+  private openFrom(name: string, read: () => Promise<ArrayBuffer>): Promise<void> {
+    const opened = this.opening.then(() => this.openNext(name, read));
+    this.opening = opened.catch(() => undefined);
+    return opened;
+  }
+
   /** A workbook that is refused leaves the open one as it is. */
-  private async openFrom(name: string, read: () => Promise<ArrayBuffer>): Promise<void> {
-    const { speech } = this.parts;
+  private async openNext(name: string, read: () => Promise<ArrayBuffer>): Promise<void> {
+    const { speech, frame } = this.parts;
     const question = `What you changed in ${this.name} is not saved.`;
     if (this.changed && !(await speech.confirm(question, ['Leave it unsaved', 'Stay']))) return;
     speech.say(`Opening ${name} …`);
+    // Nobody types into a workbook that is about to go.
+    frame.inert = true;
+    frame.ariaBusy = 'true';
     await painted();
     try {
       const opened = openBook(new Uint8Array(await read()), this.functions);
@@ -68,6 +81,9 @@ export class PageWorkbook {
         return speech.complain(`${name} was not opened. ${error.message}`);
       speech.complain(`${name} was not opened: this page could not read it.`);
       throw error;
+    } finally {
+      frame.inert = false;
+      frame.ariaBusy = 'false';
     }
   }
 

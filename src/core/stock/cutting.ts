@@ -74,6 +74,11 @@ export function mostBars({ items, stocks }: Cutting): number[] {
   return stocks.map(({ capacity, available }) => (capacity > 0 ? Math.min(available, pieces) : 0));
 }
 
+/** Whether there is more than one length to choose from. */
+export function isChoice(cutting: Cutting): boolean {
+  return mostBars(cutting).filter((bars) => bars > 0).length > 1;
+}
+
 /** What all these cost: no plan without shortage costs more. */
 export function mostCost(cutting: Cutting): number {
   return mostBars(cutting).reduce((sum, bars, at) => sum + bars * (cutting.stocks[at]?.cost ?? 0), 0);

@@ -56,7 +56,7 @@ export function everyPattern(
     return true;
   };
   const isComplete = visit(0, capacity, 0);
-  work.add(nodes * nodeWork);
+  work.add(nodes * nodeWork(cutting));
   return isComplete ? found : undefined;
 }
 

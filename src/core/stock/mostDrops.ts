@@ -109,6 +109,6 @@ function everyFill(
   const isComplete = cutting.stocks.every(
     ({ capacity }, stock) => bars[stock] === 0 || visit(stock, capacity, 0, capacity),
   );
-  work.add(visited * nodeWork);
+  work.add(visited * nodeWork(cutting));
   return isComplete ? found : undefined;
 }

@@ -48,13 +48,15 @@ export function tidy(cutting: Cutting, packing: Packing): Packing {
     });
   const short = spare.map((count) => Math.max(0, -count));
   const bars = packing.runs.flatMap((run) => withoutSpare(run.pattern, run.bars, spare));
+  const byCost = cutting.stocks.map((_, at) => at);
+  byCost.sort((a, b) => (cutting.stocks[a]?.cost ?? 0) - (cutting.stocks[b]?.cost ?? 0) || a - b);
   const runs = new Map<string, { pattern: Pattern; bars: number }>();
   for (const each of bars) {
     if (each.pattern.items.length === 0) {
       left[each.pattern.stock] = (left[each.pattern.stock] as number) + each.bars;
       continue;
     }
-    for (const run of inCheaperStock(cutting, each, left)) {
+    for (const run of inCheaperStock(cutting, each, byCost, left)) {
       const key = patternKey(run.pattern);
       const same = runs.get(key);
       runs.set(key, { pattern: run.pattern, bars: run.bars + (same?.bars ?? 0) });
@@ -82,18 +84,20 @@ function withoutSpare(pattern: Pattern, bars: number, spare: number[]): { patter
 function inCheaperStock(
   cutting: Cutting,
   { pattern, bars }: { pattern: Pattern; bars: number },
+  byCost: readonly number[],
   left: number[],
 ): { pattern: Pattern; bars: number }[] {
-  const taken = takenBy(cutting, pattern.items, pattern.counts);
-  const cheaper = cutting.stocks
-    .map((stock, at) => ({ ...stock, at }))
-    .filter(({ cost, capacity }) => cost < stockOf(cutting, pattern).cost && capacity >= taken)
-    .sort((a, b) => a.cost - b.cost || a.at - b.at);
+  const { cost } = stockOf(cutting, pattern);
   const runs: { pattern: Pattern; bars: number }[] = [];
+  let taken: number | undefined;
   let rest = bars;
-  for (const { at } of cheaper) {
+  for (const at of byCost) {
+    const stock = cutting.stocks[at];
+    if (!stock || stock.cost >= cost || rest === 0) break;
     const moved = Math.min(rest, left[at] as number);
     if (moved <= 0) continue;
+    taken ??= takenBy(cutting, pattern.items, pattern.counts);
+    if (stock.capacity < taken) continue;
     left[at] = (left[at] as number) - moved;
     left[pattern.stock] = (left[pattern.stock] as number) + moved;
     rest -= moved;

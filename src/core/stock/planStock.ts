@@ -1,5 +1,5 @@
 import { requireStockProblem } from './checkProblem.js';
-import { costOf, shortOf, type Cutting } from './cutting.js';
+import { costOf, isChoice, shortOf, type Cutting } from './cutting.js';
 import { bestFit } from './fitDecreasing.js';
 import { incumbent, type Incumbent } from './incumbent.js';
 import { keepDrops } from './keepDrops.js';
@@ -56,7 +56,7 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   const { cutting, tooLong } = withoutTooLong(wholeUnits(problem));
   const work = countWork(
     () => clock !== undefined && clock.now() - start > clock.longestMs,
-    limits.work + limits.workAnItem * cutting.items.length,
+    isChoice(cutting) ? limits.workOfChoice : limits.work,
   );
   let isByPatterns = false;
   const planned = (): StockPlan => {

@@ -111,7 +111,7 @@ class Fills {
 
   search(capacity: number, above: number, nodes: number): Search {
     const result = knapsack(this.cutting, this.values, this.wanted, capacity, above, nodes);
-    this.work.add((result.nodes + this.cutting.items.length) * nodeWork);
+    this.work.add((result.nodes + this.cutting.items.length) * nodeWork(this.cutting));
     return result;
   }
 

@@ -1,5 +1,5 @@
 import { barsFirst } from './barsFirst.js';
-import { mostBars, mostCost, shortOf, type Cutting } from './cutting.js';
+import { isChoice, mostCost, shortOf, type Cutting } from './cutting.js';
 import { dive } from './dive.js';
 import { everyPattern } from './everyPattern.js';
 import { everything } from './fitDecreasing.js';
@@ -13,8 +13,8 @@ import type { Work } from './work.js';
 export interface SolveLimits {
   /** All that may be spent before the last program in whole numbers; about microseconds of a usual machine. */
   work: number;
-  /** And for each item. */
-  workAnItem: number;
+  /** The same where there is a choice of bars: there a gap of a hundredth of a percent is reached long before its proof. */
+  workOfChoice: number;
   dives: number;
   /** What dives may spend in all; about microseconds. */
   diveWork: number;
@@ -30,8 +30,8 @@ export interface SolveLimits {
 }
 
 export const usualLimits: SolveLimits = {
-  work: 1e7,
-  workAnItem: 1e4,
+  work: 6.5e6,
+  workOfChoice: 3.5e6,
   dives: 43,
   diveWork: 3e6,
   barsWork: 2e6,
@@ -91,7 +91,7 @@ export function solveStock(
     const dual = duals.reduce((one, other) => (other.bound > one.bound ? other : one));
     best.raise(wholeBound(dual.bound));
     if (best.isDone()) return false;
-    if (mostBars(cutting).filter((bars) => bars > 0).length > 1) {
+    if (isChoice(cutting)) {
       barsFirst(cutting, solver, best, { patterns: master.patterns, duals }, limits.barsWork, work);
       if (Number.isFinite(belowOf(cutting, best))) return false;
       if (best.isShort) {

@@ -79,7 +79,7 @@ function bestBar(
   cutting.stocks.forEach(({ capacity, cost }, at) => {
     if ((bars[at] as number) <= 0) return;
     const { found, nodes } = knapsack(cutting, whole, pieces, capacity, 0, nodesABar);
-    work.add((nodes + cutting.items.length) * nodeWork);
+    work.add((nodes + cutting.items.length) * nodeWork(cutting));
     const fill = found.at(-1);
     if (fill && (!best || fill.value * best.cost > best.value * cost))
       best = { pattern: patternOf(at, fill.counts), value: fill.value, cost };

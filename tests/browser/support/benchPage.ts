@@ -48,9 +48,16 @@ export async function openPage(bench: Bench, options: BrowserContextOptions = {}
     void dialog.dismiss();
   });
   await page.goto(bench.address);
+  await opened(page, 'quote.xlsx');
   await page.locator('#grid canvas').first().waitFor();
   await page.locator('#pane').getByText('rows').first().waitFor({ state: 'attached' });
   return { page, troubles };
+}
+
+/** Waits until a workbook of that name is open and no other is on its way. */
+export async function opened(page: Page, name: string): Promise<void> {
+  await page.locator('#frame[aria-busy=false]').waitFor({ state: 'attached' });
+  await page.locator('#file-name', { hasText: name }).waitFor({ state: 'attached' });
 }
 
 /** Presses Save and gives the file that the browser gets. */

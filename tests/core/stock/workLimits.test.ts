@@ -51,7 +51,7 @@ describe('A search ends by what it counts', () => {
     const problem = manyLengths(1000, 10, [{ lengthMm: 1_000_000 }]);
     expect(problem.parts.length).toBeGreaterThan(990);
     const { solver, spent } = countingSolver();
-    const plan = planStock(problem, { solver, limits: { work: 4e5, workAnItem: 0 } });
+    const plan = planStock(problem, { solver, limits: { work: 4e5 } });
     verifyPlan(problem, plan);
     expect(plan.shortages).toEqual([]);
     const neededMm = problem.parts.reduce((sum, { lengthMm, pieces }) => sum + lengthMm * pieces, 0);
@@ -72,7 +72,7 @@ describe('A search ends by what it counts', () => {
         }));
         const problem = manyLengths(lengths, 4, list);
         const { solver, spent } = countingSolver();
-        const plan = planStock(problem, { solver, limits: { work: 2e5, workAnItem: 0 } });
+        const plan = planStock(problem, { solver, limits: { workOfChoice: 2e5 } });
         expect(plan.bound).toBeLessThanOrEqual(plan.purchase);
         expect(plan.purchase - plan.bound).toBeLessThan(100.37);
         expect(spent.parts).toBeLessThan(2 * 2e5);
@@ -84,7 +84,7 @@ describe('A search ends by what it counts', () => {
   test('twice with the same limits, with the same plan', () => {
     const problem = manyLengths(80, 3, [{ lengthMm: 100_003 }, { lengthMm: 70_001 }]);
     const plans = [1, 2].map(() =>
-      JSON.stringify(planStock(problem, { solver: base, limits: { work: 1e5, workAnItem: 0 } })),
+      JSON.stringify(planStock(problem, { solver: base, limits: { workOfChoice: 1e5 } })),
     );
     expect(plans[0]).toBe(plans[1]);
   }, 60_000);
