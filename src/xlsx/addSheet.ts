@@ -67,10 +67,11 @@ function sheetXml({ rows, widths }: NewSheet): string {
 }
 
 function cellXml(cell: NewCell, address: string): string {
-  if (cell === null || cell === '') return '';
+  if (cell === null) return '';
   const at = attributeText(address);
   if (typeof cell === 'number') return `<c r="${at}"><v>${cell}</v></c>`;
   const [text, isBold] = typeof cell === 'string' ? [cell, false] : [cell.bold, true];
+  if (text === '') return '';
   // Bold as a run of the text: the styles of the workbook stay as they are.
   const written = `<t xml:space="preserve">${encodeString(text)}</t>`;
   const run = isBold ? `<r><rPr><b/></rPr>${written}</r>` : written;

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { root } from '../../scripts/ensure.mjs';
 import '../contract/support/built.js';
 import { stock } from '../../src/headless/command/stock.js';
+import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
 import { violations } from '../support/packageReferee.js';
 
 const quote = path.join(root, 'examples/quote.xlsx');
@@ -78,6 +79,22 @@ describe('stock', () => {
       if (row.getCell(1).text === 'buy, total') totals.push(row.getCell(5).value, row.getCell(8).value);
     });
     expect(totals).toEqual([57, 4433]);
+  });
+
+  it('ends with 3 where a part is left without a plan, and names it', async () => {
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.readFile(quote);
+    const rows = readSheetValues(new Uint8Array(readFileSync(quote)), 'Quote');
+    const top = rows.findIndex((row) => row.includes('Mark') && row.includes('Length'));
+    const columnOf = (heading: string) => rows[top]?.indexOf(heading) ?? -1;
+    // A plate needs no bar; an angle does.
+    const angle = rows.findIndex((row) => /^L ?\d/.test(String(row[columnOf('Section')])));
+    const cell = book.getWorksheet('Quote')?.getCell(angle + 1, columnOf('Length') + 1);
+    if (cell) cell.value = null;
+    await book.xlsx.writeFile(at('open.xlsx'));
+    const { code, out } = await run(at('open.xlsx'), '--json');
+    expect(code).toBe(3);
+    expect(out).toContain(String(rows[angle]?.[columnOf('Mark')]));
   });
 
   it('replaces no sheet that is not its own, and writes nothing then', async () => {

@@ -1,5 +1,5 @@
 import { requireStockProblem } from './checkProblem.js';
-import { costOf, isChoice, shortOf, type Cutting } from './cutting.js';
+import { costOf, shortOf, type Cutting } from './cutting.js';
 import { bestFit } from './fitDecreasing.js';
 import { incumbent, type Incumbent } from './incumbent.js';
 import { keepDrops } from './keepDrops.js';
@@ -8,7 +8,7 @@ import { materialBound } from './materialBound.js';
 import { mostDrops } from './mostDrops.js';
 import { takenBy, tidy } from './patterns.js';
 import type { LinearSolver } from './linearSolver.js';
-import { solveStock, usualLimits, type SolveLimits } from './solveStock.js';
+import { mostWork, solveStock, usualLimits, type SolveLimits } from './solveStock.js';
 import { countWork } from './work.js';
 import type { Shortage, StockPlan } from './stockPlan.js';
 import type { StockProblem } from './stockProblem.js';
@@ -56,7 +56,7 @@ export function planStock(problem: StockProblem, options: PlanOptions = {}): Sto
   const { cutting, tooLong } = withoutTooLong(wholeUnits(problem));
   const work = countWork(
     () => clock !== undefined && clock.now() - start > clock.longestMs,
-    isChoice(cutting) ? limits.workOfChoice : limits.work,
+    mostWork(cutting, limits),
   );
   let isByPatterns = false;
   const planned = (): StockPlan => {

@@ -15,6 +15,8 @@ export interface SolveLimits {
   work: number;
   /** The same where there is a choice of bars: there a gap of a hundredth of a percent is reached long before its proof. */
   workOfChoice: number;
+  /** And there for each item of a long list. */
+  workAnItem: number;
   dives: number;
   /** What dives may spend in all; about microseconds. */
   diveWork: number;
@@ -32,6 +34,7 @@ export interface SolveLimits {
 export const usualLimits: SolveLimits = {
   work: 6.5e6,
   workOfChoice: 3.5e6,
+  workAnItem: 1e4,
   dives: 43,
   diveWork: 3e6,
   barsWork: 2e6,
@@ -46,6 +49,15 @@ export const usualLimits: SolveLimits = {
 const restrictedGap = 0.001;
 
 const firstDives = 3;
+
+/** Items beyond which a list is long. */
+const longList = 200;
+
+/** What a plan of these items may spend. */
+export function mostWork(cutting: Cutting, { work, workOfChoice, workAnItem }: SolveLimits): number {
+  if (!isChoice(cutting)) return work;
+  return workOfChoice + workAnItem * Math.max(0, cutting.items.length - longList);
+}
 
 /**
  * Improves a plan and its bound with a solver of linear programs: column generation for the bound, dives for plans,
