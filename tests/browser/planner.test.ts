@@ -110,7 +110,7 @@ function miteredProblem(turning: StockProblem['turning']): StockProblem {
   };
 }
 
-/** Takes much longer than anybody waits: six hundred lengths between four stocks of different price. */
+/** Takes some seconds: six hundred lengths between four stocks of different price. */
 const longProblem: StockProblem = {
   ...problemOf(3),
   parts: Array.from({ length: 600 }, (_, at) => ({
