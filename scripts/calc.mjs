@@ -4,5 +4,5 @@ import { ensure } from './ensure.mjs';
 ensure();
 // `| head -1` takes what it wants and goes.
 process.stdout.on('error', (error) => process.exit(error.code === 'EPIPE' ? 0 : 1));
-const { calc } = await import('../dist/headless.mjs');
+const { calc } = await import('../dist/calc.mjs');
 process.exitCode = await calc(process.argv.slice(2));

@@ -14,7 +14,7 @@ export function run(command, args, options = {}) {
 }
 
 function modified(file) {
-  return existsSync(file) ? statSync(file).mtimeMs : 0;
+  return statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0;
 }
 
 function newest(folder) {
@@ -80,6 +80,7 @@ const built = [
   'planner.js',
   'highs.wasm',
   'headless.mjs',
+  'calc.mjs',
   'planner.mjs',
   'batch.mjs',
   'manifest.xml',
