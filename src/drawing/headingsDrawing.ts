@@ -21,6 +21,7 @@ const endOfAngle = { left: 54, top: 226, leg: 100, thick: 14 };
 const angle = { left: 120, top: 226, wide: 164, high: 100 };
 const bottom = plate.top + plate.high;
 const columns = [38, 106] as const;
+const angleColumns = [28, 84] as const;
 const [low, high] = [bottom - 30, bottom - 72];
 const angleRow = angle.top + 62;
 const sizeLine = { plate: plate.left + 180, angle: angle.left + 116 };
@@ -80,9 +81,9 @@ export function headingsDrawing(): Drawing {
       { kind: 'line', path: `M${angle.left} ${angle.top + endOfAngle.thick}h${angle.wide}`, line: 'hidden' },
       endShape(),
       ...[low, high].map((y) => centerLine(plate.left, y, 170)),
-      centerLine(angle.left, angleRow, 110),
+      centerLine(angle.left, angleRow, 100),
       ...[low, high].flatMap((y) => columns.map((x) => hole(plate.left + x, y))),
-      ...columns.map((x) => hole(angle.left + x, angleRow)),
+      ...angleColumns.map((x) => hole(angle.left + x, angleRow)),
       ...columns.map((x) => thin(`M${plate.left + x} ${low + 10}V${bottom + 26}`)),
       thin(`M${plate.left} ${bottom + 4}V${bottom + 26}`),
       word(angle.left + 4, angle.top - 6, 'heel'),

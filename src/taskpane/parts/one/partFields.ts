@@ -38,7 +38,7 @@ export function partFields(unit: LengthUnit): { first: PartField[]; more: PartFi
     { heading: cutByHeading, example: '', width: 'wide' },
   ];
   const more = [
-    { heading: 'Edge kind', example: 'sheared, sawn, gas cut, rolled', width: 'wide' },
+    { heading: 'Edge kind', example: 'sheared, sawn, gas cut, rolled', width: 'whole' },
     { heading: 'End kind', example: 'sheared, sawn, gas cut', width: 'wide' },
     { heading: 'Pitch', example: pitch },
     { heading: 'Gage', example: edge },
