@@ -15,49 +15,53 @@ interface Size {
   says: string;
 }
 
-const plate = { left: 40, top: 60, wide: 240, high: 120 };
-const angle = { left: 430, top: 60, wide: 240, high: 120 };
-const endOfAngle = { left: 350, top: 60, leg: 120, thick: 16 };
+// One under the other: both fit a narrow pane at their full size, so that the words stay readable.
+const plate = { left: 8, top: 26, wide: 240, high: 100 };
+const endOfAngle = { left: 54, top: 226, leg: 100, thick: 14 };
+const angle = { left: 120, top: 226, wide: 164, high: 100 };
 const bottom = plate.top + plate.high;
-const columns = [45, 125] as const;
-const [low, high] = [bottom - 35, bottom - 85];
-const angleRow = angle.top + 75;
+const columns = [38, 106] as const;
+const angleColumns = [28, 84] as const;
+const [low, high] = [bottom - 30, bottom - 72];
+const angleRow = angle.top + 62;
+const sizeLine = { plate: plate.left + 180, angle: angle.left + 116 };
+const toe = angle.top + angle.high;
 
 const sizes: readonly Size[] = [
   {
-    ...{ name: 'End', from: [plate.left, bottom + 24], to: [plate.left + columns[0], bottom + 24] },
-    ...{ at: [plate.left + 8, bottom + 42], says: 'on a plate: from the left end to the first hole' },
+    ...{ name: 'End', from: [plate.left, bottom + 20], to: [plate.left + columns[0], bottom + 20] },
+    ...{ at: [plate.left + 6, bottom + 38], says: 'on a plate: from the left end to the first hole' },
   },
   {
     ...{
       name: 'Pitch',
-      from: [plate.left + columns[0], bottom + 24],
-      to: [plate.left + columns[1], bottom + 24],
+      from: [plate.left + columns[0], bottom + 20],
+      to: [plate.left + columns[1], bottom + 20],
     },
-    ...{ at: [plate.left + 66, bottom + 42], says: 'on a plate: from hole to hole along the part' },
+    ...{ at: [plate.left + 56, bottom + 38], says: 'on a plate: from hole to hole along the part' },
   },
   {
-    ...{ name: 'Edge', from: [plate.left + 180, bottom], to: [plate.left + 180, low] },
+    ...{ name: 'Edge', from: [sizeLine.plate, bottom], to: [sizeLine.plate, low] },
     ...{
-      at: [plate.left + 188, low + 22],
+      at: [sizeLine.plate + 10, low + 20],
       says: 'on a plate: from the bottom edge to the first line of holes',
     },
   },
   {
-    ...{ name: 'Gage', from: [plate.left + 180, low], to: [plate.left + 180, high] },
-    ...{ at: [plate.left + 188, low - 20], says: 'on a plate: from one line of holes to the other' },
+    ...{ name: 'Gage', from: [sizeLine.plate, low], to: [sizeLine.plate, high] },
+    ...{ at: [sizeLine.plate + 10, low - 17], says: 'on a plate: from one line of holes to the other' },
   },
   {
-    ...{ name: 'Gage', from: [angle.left + 180, angle.top], to: [angle.left + 180, angleRow] },
-    ...{ at: [angle.left + 188, 102], says: 'on an angle: from the heel to the line of holes' },
+    ...{ name: 'Gage', from: [sizeLine.angle, angle.top], to: [sizeLine.angle, angleRow] },
+    ...{ at: [sizeLine.angle + 8, angle.top + 42], says: 'on an angle: from the heel to the line of holes' },
   },
   {
-    ...{ name: 'Edge', from: [angle.left + 180, angleRow], to: [angle.left + 180, angle.top + angle.high] },
-    ...{ at: [angle.left + 188, angleRow + 28], says: 'on an angle: from the toe to the line of holes' },
+    ...{ name: 'Edge', from: [sizeLine.angle, angleRow], to: [sizeLine.angle, toe] },
+    ...{ at: [sizeLine.angle + 8, angleRow + 25], says: 'on an angle: from the toe to the line of holes' },
   },
   {
-    ...{ name: 'Leg', from: [endOfAngle.left - 14, 60], to: [endOfAngle.left - 14, 180] },
-    ...{ at: [endOfAngle.left - 46, 124], says: 'on an angle: the leg the holes are in' },
+    ...{ name: 'Leg', from: [endOfAngle.left - 14, angle.top], to: [endOfAngle.left - 14, toe] },
+    ...{ at: [endOfAngle.left - 48, angle.top + 55], says: 'on an angle: the leg the holes are in' },
   },
 ];
 
@@ -67,23 +71,23 @@ export function headingsDrawing(): Drawing {
     title: 'Edge, End, Pitch, Gage and Leg',
     summary:
       'A plate: End from its left end to the first hole, Pitch from hole to hole, Edge from its bottom edge to the first line of holes, Gage from line to line. An angle: Leg is the one the holes are in, Gage from the heel, Edge from the toe.',
-    width: 700,
-    height: 236,
+    width: 292,
+    height: 348,
     shapes: [
-      word(plate.left, 36, 'A plate', true),
-      word(endOfAngle.left, 36, 'An angle: its end, and the leg with the holes', true),
+      word(plate.left, 16, 'A plate', true),
+      word(plate.left, 196, 'An angle: end, and leg with holes', true),
       outline(plate),
       outline(angle),
       { kind: 'line', path: `M${angle.left} ${angle.top + endOfAngle.thick}h${angle.wide}`, line: 'hidden' },
       endShape(),
-      ...[low, high].map((y) => centerLine(plate.left, y)),
-      centerLine(angle.left, angleRow),
+      ...[low, high].map((y) => centerLine(plate.left, y, 170)),
+      centerLine(angle.left, angleRow, 100),
       ...[low, high].flatMap((y) => columns.map((x) => hole(plate.left + x, y))),
-      ...columns.map((x) => hole(angle.left + x, angleRow)),
-      ...columns.map((x) => thin(`M${plate.left + x} ${low + 10}V${bottom + 30}`)),
-      thin(`M${plate.left} ${bottom + 4}V${bottom + 30}`),
+      ...angleColumns.map((x) => hole(angle.left + x, angleRow)),
+      ...columns.map((x) => thin(`M${plate.left + x} ${low + 10}V${bottom + 26}`)),
+      thin(`M${plate.left} ${bottom + 4}V${bottom + 26}`),
       word(angle.left + 4, angle.top - 6, 'heel'),
-      word(angle.left + 4, bottom + 18, 'toe'),
+      word(angle.left + 4, toe + 16, 'toe'),
       ...sizes.flatMap(dimension),
     ],
     points: sizes.map(({ name, says, at: [x, y] }) => ({ x: x + 14, y: y - 5, label: `${name}, ${says}.` })),
@@ -119,9 +123,9 @@ const hole = (x: number, y: number): Shape => ({
   line: 'outline',
 });
 
-const centerLine = (left: number, y: number): Shape => ({
+const centerLine = (left: number, y: number, long: number): Shape => ({
   kind: 'line',
-  path: `M${left + 20} ${y}h170`,
+  path: `M${left + 14} ${y}h${long}`,
   line: 'center',
 });
 

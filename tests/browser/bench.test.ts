@@ -138,12 +138,16 @@ describe('the page in windows of all kinds', () => {
 describe('the page without room for both', () => {
   it.each([
     ['1280 at 200 %', { width: 640, height: 400 }],
+    ['1280 x 720 at 200 %', { width: 640, height: 360 }],
     ['320 x 256', { width: 320, height: 256 }],
   ])('shows the grid or the pane, each with all the room, by a switch: %s', async (name, viewport) => {
     open = await openPage(bench, { viewport });
     const { page } = open;
     const grid = await page.locator('#grid').boundingBox();
     expect(grid?.height).toBeGreaterThan(viewport.height * 0.75);
+    // Rows stand below the frozen ones of the example.
+    const rows = await page.locator('#grid .o-grid-container').boundingBox();
+    expect(rows?.height).toBeGreaterThan(viewport.height - 125);
     expect(await page.locator('#pane').isVisible()).toBe(false);
     await page.getByRole('button', { name: 'Tonrow', exact: true }).click();
     expect((await page.locator('#pane').boundingBox())?.height).toBeGreaterThan(viewport.height * 0.75);

@@ -39,7 +39,12 @@ export function shearStrengthMPa(
     title: 'Shear strength',
     formula: 'τ = r · Rm',
     values: [
-      { symbol: 'r', meaning: 'shear strength as a share of the tensile', kind: 'ratio', value: shearRatio },
+      {
+        symbol: 'r',
+        meaning: 'shear strength as a share of the tensile strength',
+        kind: 'ratio',
+        value: shearRatio,
+      },
       {
         symbol: 'Rm',
         meaning: `upper tensile strength of ${grade.name}${thin ? ' under 3 mm' : ''}`,

@@ -67,7 +67,7 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
     case 'places':
       return placeWords(reading, unit);
     case 'greatest edge distance':
-      return `caution: ${size(reading.givenMm, unit)} from bolt to nearest edge is over ${size(reading.greatestMm, unit)}, the greatest by ${reading.code}`;
+      return `caution: ${size(reading.givenMm, unit)} from bolt to nearest edge is over ${size(reading.greatestMm, unit)}, the most ${reading.code} allows`;
     case 'narrow strip':
       return `caution: a strip ${size(reading.givenMm, unit)} wide, under ${size(reading.leastMm, unit)}, may twist as it is sheared`;
     case 'made otherwise':

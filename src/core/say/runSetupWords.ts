@@ -12,7 +12,7 @@ export function runSetupWords({ toolChanges, holderChanges, seconds, invented, s
       ? 'The rows leave it to the run: add it once.'
       : 'The rows have their own changes in their minutes: do not add it.',
   ];
-  if (invented.length > 0) told.push(`Invented until the shop gives it: ${listWords(invented)}.`);
+  if (invented.length > 0) told.push(`Invented until the shop gives its own: ${listWords(invented)}.`);
   return told.join(' ');
 }
 

@@ -31,15 +31,15 @@ function sentences(work: TimedRow): string[] {
   if (work.isInventedPress) told.push(`${press} is an invented press: do not quote from it.`);
   if (verdict === 'Not checked')
     told.push('The row is Not checked: the time holds only if the press can do it.');
-  if (work.sharedSetup) told.push('Changes of tools are not in it: they are shared over a run.');
-  if (work.holdersNotKnown) told.push('Changes of holders are not in it: give the Holder of each punch.');
+  if (work.sharedSetup) told.push('Tool changes are not included: they are shared over a run.');
+  if (work.holdersNotKnown) told.push('Holder changes are not included: give the Holder of each punch.');
   told.push(...costWords(money));
   if (work.assumed.length > 0) {
     const taken = work.assumed.map(({ item, as }) => `${item} as ${as}`);
-    told.push(`Taken until ${press} gives it: ${listWords(taken)}.`);
+    told.push(`Assumed until ${press} says: ${listWords(taken)}.`);
   }
   const invented = inventedOf(work);
-  if (invented.length > 0) told.push(`Invented until the shop gives it: ${listWords(invented)}.`);
+  if (invented.length > 0) told.push(`Invented until the shop gives its own: ${listWords(invented)}.`);
   const elsewhere = notIn(work.elsewhere);
   if (elsewhere !== '') told.push(elsewhere);
   if (money.refused) told.push(`No cost: ${sentenceInCell(money.refused)}`);
@@ -55,7 +55,7 @@ function costWords({ cost, pricedBy, breaksAtMinimum }: RowMoney): string[] {
       ? [`${press}; no material, since the shop gives no Material price.`]
       : [`${press}, material ${formatNumber(cost.material, 2)}.`];
   if (pricedBy === undefined) told.push('No price: the shop gives no Markup or Margin.');
-  else told.push(`The price has the ${pricedBy} of the shop.`);
+  else told.push(`The price includes the shop's ${pricedBy}.`);
   if (breaksAtMinimum.length > 0) {
     const pieces = breaksAtMinimum.map((count) => formatNumber(count, 0));
     told.push(
@@ -81,5 +81,5 @@ const words: Partial<Record<RouteStep, string>> = {
 
 function notIn(elsewhere: readonly RouteStep[]): string {
   const named = elsewhere.flatMap((step) => words[step] ?? []);
-  return named.length === 0 ? '' : `Not in it: ${listWords(named)}.`;
+  return named.length === 0 ? '' : `Not included: ${listWords(named)}.`;
 }

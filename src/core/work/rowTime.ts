@@ -157,6 +157,6 @@ function shareStep({ of, count, secondsEach, seconds, invented }: TimeShare, wor
     source: 'the times of the press and the shop; common practice, no source',
     ...(invented.length === 0
       ? {}
-      : { cautions: [`Invented until the shop gives it: ${invented.join(', ')}.`] }),
+      : { cautions: [`Invented until the shop gives its own: ${invented.join(', ')}.`] }),
   });
 }

@@ -61,7 +61,7 @@ export function runSetup(list: ListToolOrder, press: Press, shop: Shop, working?
     source: 'the times of the press and the shop; common practice, no source',
     ...(invented.length === 0
       ? {}
-      : { cautions: [`Invented until the shop gives it: ${invented.join(', ')}.`] }),
+      : { cautions: [`Invented until the shop gives its own: ${invented.join(', ')}.`] }),
   });
   return {
     toolChanges,

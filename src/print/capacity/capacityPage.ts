@@ -36,8 +36,9 @@ export function capacityPage(sheet: CapacitySheet, head: Head, style = capacityS
             ? [html`<p class="notice">INVENTED PRESS: do not quote or work from this page.</p>`]
             : []}
           <p>
-            In each cell: up to the ${formatNumber(sheet.share * 100, 1)}% of the rating that the shop uses;
-            in brackets, up to the rating. ${unknown} is not known: fill in the press. A dash is none.
+            Each cell gives the most within ${formatNumber(sheet.share * 100, 1)}% of the rating, as the shop
+            works, and in parentheses the most the rating allows. ${unknown} means not known: fill in the
+            press. A dash means none.
           </p>
           <dl>
             ${sheet.facts.map(

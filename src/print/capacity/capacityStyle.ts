@@ -14,5 +14,7 @@ caption { text-align: left; font-weight: 700; font-size: 10pt; padding: 2pt 0 1p
 th, td { text-align: left; padding: 1pt 8pt 1pt 0; border-bottom: 0.75pt solid #000; white-space: nowrap; }
 thead th { font-weight: 400; border-bottom: 1.5pt solid #000; } tbody th { font-weight: 700; }
 tr { break-inside: avoid; } thead { display: table-header-group; }
+@media screen { body { padding: 8px; } }
+@media screen and (max-width: 600px) { th, td { white-space: normal; } }
 .foot { font-size: 8pt; border-top: 0.75pt solid #000; padding-top: 2pt; margin: 0; }
 `;

@@ -33,4 +33,5 @@ th, td { text-align: left; vertical-align: top; padding: 1.5pt 12pt 1.5pt 0; bor
 td.number, th.number { text-align: right; } thead { display: table-header-group; } tr { break-inside: avoid; }
 h1 { font-size: 17pt; margin: 0 0 3pt; overflow-wrap: anywhere; }
 @media screen { .sheet { margin-bottom: 16px; } }
+@media screen and (max-width: 700px) { .sheet { width: auto; } .head { flex-wrap: wrap; } .drawings { flex-wrap: wrap; } .flow { columns: 1; } svg { max-width: 100%; height: auto; } }
 `;

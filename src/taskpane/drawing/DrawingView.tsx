@@ -57,15 +57,22 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
           {note}
         </p>
       ))}
-      <p
-        id={`${id}k`}
-        className={mergeClasses(styles.hint, (point !== undefined || list !== undefined) && styles.unseen)}
-      >
-        {points.length > 0 ? 'Use arrow keys to step through points.' : 'No points.'}
-      </p>
-      <p aria-live="polite" className={mergeClasses(styles.said, list !== undefined && styles.oneOfMany)}>
-        {point?.label ?? ''}
-      </p>
+      {points.length > 0 && (
+        <>
+          <p
+            id={`${id}k`}
+            className={mergeClasses(
+              styles.hint,
+              (point !== undefined || list !== undefined) && styles.unseen,
+            )}
+          >
+            Use arrow keys to step through points.
+          </p>
+          <p aria-live="polite" className={styles.said}>
+            {point?.label ?? ''}
+          </p>
+        </>
+      )}
       {list === undefined && <PrintDrawing drawing={drawing} />}
       <details open={list !== undefined}>
         <summary className={styles.more}>{list ?? 'The same as a table'}</summary>

@@ -47,11 +47,9 @@ export const useDrawingStyles = makeStyles({
   unseen: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
   said: {
     margin: 0,
-    minHeight: '20px',
     fontWeight: tokens.fontWeightSemibold,
     '@media print': { display: 'none' },
   },
-  oneOfMany: { minHeight: 0 },
   more: { cursor: 'pointer', paddingTop: '4px', paddingBottom: '4px' },
   line: { fill: 'none' },
   outline: { strokeWidth: '2.5px', strokeLinejoin: 'round', ...stroke },

@@ -38,7 +38,7 @@ export function CardsSection({ workbook, shop }: Input) {
     <section className={styles.part} aria-label="Cards">
       <h2 className={styles.heading}>Cards</h2>
       <p className={styles.text}>
-        One card a mark for whoever runs the press, two on a sheet; then the cuts of each press.
+        One card per mark for whoever runs the press, two to a sheet, then the cuts on each press.
       </p>
       <PaneField label="For">
         <Select value={String(chosen)} onChange={(_, { value }) => setChosen(Number(value))}>

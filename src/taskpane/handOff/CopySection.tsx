@@ -1,3 +1,4 @@
+import { mergeClasses } from '@fluentui/react-components';
 import type { Workbook } from '../../workbook/port.js';
 import type { ShopState } from '../shared/shopState.js';
 import { copyMaker } from './copyMaker.js';
@@ -23,7 +24,7 @@ export function CopySection({ workbook, shop }: { workbook: Workbook; shop: Shop
         The numbers stay as they are; our formulas become values and can come back.
       </p>
       {way('shop')}
-      <h3 className={styles.subheading}>For a customer</h3>
+      <h3 className={mergeClasses(styles.subheading, styles.laterSubheading)}>For a customer</h3>
       <p className={styles.text}>
         Values only: no shop sheet, no rates, no formulas, no prompt for an add-in.
       </p>

@@ -11,6 +11,7 @@ export const useSectionStyles = makeStyles({
   },
   heading: { margin: 0, fontSize: tokens.fontSizeBase400, fontWeight: tokens.fontWeightSemibold },
   subheading: { margin: 0, fontSize: tokens.fontSizeBase300, fontWeight: tokens.fontWeightSemibold },
+  laterSubheading: { marginTop: '12px' },
   text: { margin: 0, overflowWrap: 'anywhere' },
   actions: { display: 'flex', flexWrap: 'wrap', gap: '8px' },
   list: { margin: 0, paddingLeft: '18px', overflowWrap: 'anywhere' },

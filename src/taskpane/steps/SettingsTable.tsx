@@ -10,6 +10,8 @@ const useStyles = makeStyles({
   cell: {
     textAlign: 'start',
     verticalAlign: 'top',
+    // Words stay whole in a narrow pane.
+    overflowWrap: 'normal',
     padding: '4px 8px 4px 0',
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },

@@ -4,7 +4,7 @@ import { placesNotGiven } from '../../core/say/stepWords.js';
 import type { OperatorSteps } from '../../core/work/operatorSteps.js';
 import type { Verdict } from '../../core/check/verdict.js';
 import { SettingsTable } from './SettingsTable.js';
-import { stepText } from './stepText.js';
+import { capital, stepText } from './stepText.js';
 import { useStepsStyles } from './stepsStyles.js';
 
 interface Props {
@@ -59,7 +59,8 @@ function Steps({ setup, unit }: { setup: Extract<OperatorSteps, { is: 'steps' }>
           <ul className={styles.list}>
             {strokes.map((step, at) => (
               <li key={at}>
-                {step.station}: {stepText(step, unit)}
+                {step.station !== undefined && `${capital(step.station)}: `}
+                {stepText(step, unit)}
               </li>
             ))}
           </ul>

@@ -28,6 +28,6 @@ export function stepText(step: OperatorStep, unit: LengthUnit, { titled = false 
   return [title, said, stepNotes(step, unit)].filter((text) => text !== '').join(' ');
 }
 
-function capital(text: string): string {
+export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -19,8 +19,8 @@ export default function StockPlace({ workbook, shop }: { workbook: Workbook; sho
   return (
     <div className={styles.place}>
       <Text>
-        Which bars to buy for a parts list, and what to cut from each: the least that can be bought, and how
-        that is known. Nothing is written until you say yes. Plates are not planned.
+        Which bars to buy for a parts list, and what to cut from each. The plan buys as little as it can, and
+        says whether any plan could do better. Nothing is written until you say yes. Plates are not planned.
       </Text>
       {shop.kind === 'ready' ? (
         <PlanBars workbook={workbook} shop={shop} />

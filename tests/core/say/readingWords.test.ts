@@ -61,7 +61,7 @@ const words: Record<Reading['is'], [Reading, string]> = {
   places: [{ is: 'places', group: 0, reading: 'at each end' }, 'read as one at each end'],
   'greatest edge distance': [
     { is: 'greatest edge distance', group: 0, givenMm: 5 * inch, greatestMm: 4.5 * inch, code: 'AISC' },
-    'caution: 5 in from bolt to nearest edge is over 4-1/2 in, the greatest by AISC',
+    'caution: 5 in from bolt to nearest edge is over 4-1/2 in, the most AISC allows',
   ],
   'made otherwise': [
     { is: 'made otherwise', group: 1, how: { by: 'row', process: 'burn' } },

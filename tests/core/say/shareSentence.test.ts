@@ -102,7 +102,7 @@ describe('what 100% is', () => {
     ]);
     // 1.2 · 58.905 US tons over 40.
     expect(said(punched({ 'Punch force': 40 }))).toEqual([
-      "punch force is 177% of Bay A's rating; 100% is the rated punch force, 40 US ton.",
+      "punch force is 177% of Bay A's rating; 100% is the rated punch force, 40 US tons.",
     ]);
   });
 

@@ -120,7 +120,7 @@ describe('the changes of a run', () => {
       'Setting up 4 sets of tools and 2 holders takes 44 min in all. The rows leave it to the run: add it once.',
     );
     expect(runSetupWords(run([notched('N')], shopOf('each row', {})))).toBe(
-      'Setting up 1 set of tools takes 5 min in all. The rows have their own changes in their minutes: do not add it. Invented until the shop gives it: Minutes per tool change.',
+      'Setting up 1 set of tools takes 5 min in all. The rows have their own changes in their minutes: do not add it. Invented until the shop gives its own: Minutes per tool change.',
     );
     expect(runSetupWords(run([plain('P')]))).toBe('');
   });

@@ -351,7 +351,7 @@ describe('failing rows by reason', () => {
         ),
       );
     const found = failGroups([dated('Hole', '45724'), dated('Edge', '42370')], 'in');
-    expect(found.map(({ rows, reason }) => [rows, reason])).toEqual([[[0, 1], 'a size turned into a date']]);
+    expect(found.map(({ rows, reason }) => [rows, reason])).toEqual([[[0, 1], 'A size turned into a date.']]);
   });
 
   it('runs of neighbors are found', () => {
@@ -456,7 +456,7 @@ describe('failing rows by reason', () => {
     expect(bayB?.work.cost).toBeUndefined();
     expect(bayB?.work.missing).toEqual([
       'No cost: the press has no Hourly rate.',
-      expect.stringMatching(/^Invented until the shop gives it: .*Seconds to deburr/),
+      expect.stringMatching(/^Invented until the shop gives its own: .*Seconds to deburr/),
     ]);
   });
 

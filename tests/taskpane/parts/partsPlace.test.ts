@@ -40,7 +40,7 @@ describe('trying one part', () => {
     await pane.fill('Length', '8');
     await pane.fill('Qty', '20');
     await pane.says('to set up Bay A,');
-    expect(pane.text).toContain('Invented until the shop gives it:');
+    expect(pane.text).toContain('Invented until the shop gives its own:');
     expect(pane.text).toContain('No cost: give the Hourly rate of Bay A.');
     expect(pane.text).not.toContain('· cost');
     const row = 5 + workbook.shown('Presses').findIndex(([name]) => name === 'Hourly rate');
@@ -272,7 +272,7 @@ describe('sizes that became dates', () => {
     await pane.click('E2');
     expect(workbook.visited.at(-1)).toMatchObject({ row: 1, column: 4, rows: 1, columns: 1 });
     await pane.click('Fix 1 date');
-    await pane.says('Sheet1!D2: becomes 3/8');
+    await pane.says('Sheet1!D2 becomes 3/8');
   });
 
   it('still show as dates when check columns are added, since their number would say nothing', async () => {

@@ -62,7 +62,7 @@ describe('the steps of a row', () => {
     expect(page.querySelector('h2')?.textContent).toBe('A1');
     expect(text()).toContain('Edge short');
     expect(text()).toMatch(
-      /Limited by end distance · 36% of the rating for [a-z][^·]*, \d+\.\d+ US ton · Bay A/,
+      /Limited by end distance · 36% of the rating for [a-z][^·]*, \d+\.\d+ US tons · Bay A/,
     );
     expect(text()).toContain('7/8 in from the center to the left end is under 1-1/4 in');
   });
@@ -74,7 +74,7 @@ describe('the steps of a row', () => {
     const [first] = [...steps()].map(({ textContent }) => textContent);
     for (const text of [
       'Hole: edge distance by code',
-      'e ≥ least',
+      'e ≥ limit',
       '7/8 in',
       'Edge short',
       'Source: AISC 360',
@@ -109,7 +109,7 @@ describe('the steps of a row', () => {
     const numbers = texts.map(({ textContent }) => textContent).filter((each) => /^[12]$/.test(each ?? ''));
     expect(numbers).toEqual(['1', '2']);
     // Work of 1/4 in, and 1/4 in above it; 2 mm into the die.
-    expect(setup?.textContent).toContain('punch: Upper stop 1/2 in above the top of the die, lower stop');
+    expect(setup?.textContent).toContain('Punch: Upper stop 1/2 in above the top of the die, lower stop');
     expect(setup?.textContent).toContain('below the top of the die. Jog with this tool, then set.');
     expect(setup?.textContent).toContain('Lock out, punch. Lock out before hands go near the tools.');
     expect(text()).toContain('min to set up Bay A');
@@ -198,7 +198,7 @@ describe('the steps of a call', () => {
       [[expect.stringContaining('rules')]],
     ]);
     expect(text()).toContain('F = p · t · τ');
-    expect(text()).toContain(`${(400_000 / newtonPerUsTon).toFixed(2)} US ton`);
+    expect(text()).toContain(`${(400_000 / newtonPerUsTon).toFixed(2)} US tons`);
   });
 
   it('say why a call was refused', async () => {

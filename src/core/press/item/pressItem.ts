@@ -65,7 +65,12 @@ export const pressItems = [
   },
   { key: 'hourlyRate', name: 'Hourly rate', kind: 'amount', meaning: 'price of one press hour' },
   { key: 'crew', name: 'Crew', kind: 'count', meaning: 'people at the press' },
-  { key: 'punch', name: 'Punch', kind: 'station', meaning: 'has the press a punch station: yes or no' },
+  {
+    key: 'punch',
+    name: 'Punch',
+    kind: 'station',
+    meaning: 'whether the press has a punch station: yes or no',
+  },
   { key: 'punchThroat', name: 'Punch throat', kind: 'length', meaning: 'from the punch center to the frame' },
   {
     key: 'punchLargestHole',
@@ -107,7 +112,7 @@ export const pressItems = [
   },
   { key: 'punchBody', name: 'Punch body', kind: 'length', meaning: 'largest punch body the station takes' },
   ...shearItems,
-  { key: 'notcher', name: 'Notcher', kind: 'station', meaning: 'has the press a notcher: yes or no' },
+  { key: 'notcher', name: 'Notcher', kind: 'station', meaning: 'whether the press has a notcher: yes or no' },
   {
     key: 'notcherWidth',
     name: 'Notcher width',
@@ -138,7 +143,12 @@ export const pressItems = [
     kind: 'length',
     meaning: 'full travel of the notcher',
   },
-  { key: 'bend', name: 'Bend', kind: 'station', meaning: 'has the press a bending attachment: yes or no' },
+  {
+    key: 'bend',
+    name: 'Bend',
+    kind: 'station',
+    meaning: 'whether the press has a bending attachment: yes or no',
+  },
   { key: 'bendLength', name: 'Bend length', kind: 'length', meaning: 'longest bend' },
   {
     key: 'bendVeeOpenings',

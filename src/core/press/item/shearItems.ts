@@ -23,7 +23,7 @@ export const shearItems = [
     key: 'flatShear',
     name: 'Flat shear',
     kind: 'station',
-    meaning: 'has the press a flat-bar shear: yes or no',
+    meaning: 'whether the press has a flat-bar shear: yes or no',
   },
   {
     key: 'flatShearBladeLength',
@@ -88,7 +88,7 @@ export const shearItems = [
     key: 'angleShear',
     name: 'Angle shear',
     kind: 'station',
-    meaning: 'has the press an angle shear: yes or no',
+    meaning: 'whether the press has an angle shear: yes or no',
   },
   {
     key: 'angleShearLegSquare',
@@ -151,7 +151,7 @@ export const shearItems = [
     key: 'barShear',
     name: 'Bar shear',
     kind: 'station',
-    meaning: 'has the press a round and square bar shear: yes or no',
+    meaning: 'whether the press has a round and square bar shear: yes or no',
   },
   { key: 'barShearRound', name: 'Bar shear round', kind: 'length', meaning: 'largest round bar' },
   { key: 'barShearSquare', name: 'Bar shear square', kind: 'length', meaning: 'largest square bar' },

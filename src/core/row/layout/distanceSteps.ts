@@ -36,10 +36,10 @@ function distanceStep(finding: Distance, working: Working): void {
     : [];
   working.step({
     title: `${who}: ${titles[kind]}`,
-    formula: 'e ≥ least',
+    formula: 'e ≥ limit',
     values: [
       ...rangeValues('e', `distance from the ${from}`, given),
-      ...rangeValues('least', basis?.edge ? `least at a ${basis.edge} edge` : 'least', limit),
+      ...rangeValues('limit', basis?.edge ? `smallest at a ${basis.edge} edge` : 'smallest allowed', limit),
       ...bolt,
     ],
     result: { symbol: 'verdict', meaning: 'outcome of the check', kind: 'text', value: verdict },
@@ -56,10 +56,10 @@ function sourceOf({ kind, basis }: Distance): string {
 function rangeValues(symbol: string, meaning: string, { least, most }: Range): NamedValue[] {
   const value = (at: string, mm: number): NamedValue => ({
     symbol: at === '' ? symbol : `${symbol} ${at}`,
-    meaning: at === '' ? meaning : `${meaning}, at ${at}`,
+    meaning: at === '' ? meaning : `${meaning}, ${at}`,
     kind: 'length',
     value: mm,
   });
   if (least === most || !Number.isFinite(most)) return [value('', least)];
-  return [value('least', least), value('most', most)];
+  return [value('from', least), value('to', most)];
 }

@@ -48,7 +48,7 @@ function cutWords({ kerf }: Pick<StockJob, 'kerf'>, unit: LengthUnit): string {
     case 'slug of the press':
       return `Each cut takes ${size}, the slug of ${kerf.press ?? ''}.`;
     case 'single blade':
-      return 'A single blade takes nothing.';
+      return 'A single-blade shear loses no steel at a cut.';
     case 'slug not known':
       return `What ${kerf.press ?? ''} takes is not known: ${size} is counted. Fill in Angle shear slug or Cut kerf.`;
     case 'saw not known':
@@ -92,7 +92,7 @@ const leftOutAsAsked = {
 export function leftOutWords(why: LeftOut): string {
   switch (why.is) {
     case 'plate':
-      return 'Plates are cut in two directions and are not planned. Where they come from flat bar, set Bar stock to width to from bar.';
+      return 'Plates are cut in two directions and are not planned. If yours are cut from flat bar, set "Bar stock to width" to "from bar".';
     case 'no length':
       return 'The row has no Length.';
     case 'bought':

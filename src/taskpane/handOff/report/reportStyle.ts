@@ -6,11 +6,11 @@ body { font: 10pt/1.3 system-ui, sans-serif; color: #000; background: #fff; marg
 h1 { font-size: 16pt; margin: 0 0 2pt; } h2 { font-size: 12pt; margin: 8pt 0 2pt; }
 p { margin: 3pt 0; }
 table { border-collapse: collapse; width: 100%; } th { white-space: nowrap; } th, td { text-align: left; vertical-align: top; padding: 1.5pt 7pt 1.5pt 0; border-bottom: 0.75pt solid #767676; overflow-wrap: anywhere; }
-td.number, th.number { text-align: right; }
+td.number, th.number { text-align: right; white-space: nowrap; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margin: 3pt 0; } dt { font-weight: 600; } dd { margin: 0; overflow-wrap: anywhere; }
 .head { grid-template-columns: max-content 1fr max-content 1fr; }
 .beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(240px, 1fr)); gap: 0 24pt; }
-.mark { font-weight: 600; } .notice { border: 1.5pt solid #000; padding: 4pt 8pt; }
+.mark { font-weight: 600; } .piece { min-width: 8.5em; } .word { white-space: nowrap; } .notice { border: 1.5pt solid #000; padding: 4pt 8pt; }
 [aria-label='Assumptions'] th:first-child { width: 55%; } [aria-label='Assumptions'] th:last-child { width: 36%; } .beside td, .beside th { padding-block: 0.5pt; }
 .scroll { overflow-x: auto; }
 tbody:has(.drawing) tr:first-child td { border-bottom: 0; } figure { margin: 2pt 0 4pt; } figure svg { max-width: 100%; height: auto; font: 12px system-ui, sans-serif; }

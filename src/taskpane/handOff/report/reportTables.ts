@@ -66,9 +66,9 @@ export function rowTable(rows: readonly ReportedRow[], label: string, none = '')
         <tr>
           <td class="mark">${mark}</td>
           <td>${list}, ${row}</td>
-          <td>${piece}</td>
+          <td class="piece">${piece}</td>
           <td>${press}</td>
-          <td>${verdict}</td>
+          <td class="word">${verdict}</td>
           <td class="number">${use}</td>
           <td>${reason}</td>
         </tr>

@@ -22,8 +22,8 @@ export interface ReportedRow {
   drawing?: Drawing;
 }
 
-/** A drawing as wide as the page; more rows than these are told without one. */
-const drawingWidth = 640;
+/** So wide that two or three rows stand on a page; more rows than these are told without a drawing. */
+const drawingWidth = 400;
 const mostDrawn = 100;
 
 /** Rows, the worst verdict first. */

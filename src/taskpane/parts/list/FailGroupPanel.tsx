@@ -68,7 +68,7 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
           {current === undefined ? '' : rowTitle(list, matches, current, at, rows.length)}
         </Text>
       </div>
-      {finding && <GroupRow {...{ shop, list, matches, rows, finding }} row={shownRow} />}
+      {finding && <GroupRow {...{ shop, list, matches, rows, finding }} row={shownRow} told={group.reason} />}
       {group.verdict === 'Check input' ? (
         <DateFix {...{ shop, list, matches, group }} />
       ) : (

@@ -5,6 +5,7 @@ import { readHeadings } from '../../../core/row/headings/readHeadings.js';
 import { lengthAsTyped } from '../../../core/row/lengthAsTyped.js';
 import { readRow } from '../../../core/row/readRow.js';
 import { say } from '../../../core/say/say.js';
+import { asSentences } from '../../../core/say/sentencesOf.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { PartView } from '../../drawing/PartView.js';
 import { usePropose } from '../../shared/change/useChange.js';
@@ -22,10 +23,12 @@ interface Props {
   rows: readonly number[];
   row: number;
   finding: Finding;
+  /** What the heading of the group says already. */
+  told: string;
 }
 
 /** A row of a group: the comparison that fails, the part, and changes that would mend the group. */
-export function GroupRow({ shop, list, matches, rows, row, finding }: Props) {
+export function GroupRow({ shop, list, matches, rows, row, finding, told }: Props) {
   const propose = usePropose();
   const part = useMemo(() => {
     const cells = list.rows[row] ?? [];
@@ -38,10 +41,12 @@ export function GroupRow({ shop, list, matches, rows, row, finding }: Props) {
     () => mendsOf(list, matches, rows, finding, shop),
     [list, matches, rows, finding, shop],
   );
-  const sentence = say(finding, shop.unit);
+  const [sentence] = asSentences([say(finding, shop.unit)]);
   return (
     <>
-      {sentence !== '' && <Text weight="semibold">{shortText(sentence, 400)}</Text>}
+      {sentence !== undefined && sentence !== told && (
+        <Text weight="semibold">{shortText(sentence, 400)}</Text>
+      )}
       {part.job.section && <PartView part={part} />}
       {mends.length > 0 && (
         <div style={{ display: 'flex', gap: 8, flexWrap: 'wrap' }}>

@@ -2,9 +2,10 @@ import { Input, makeStyles, tokens } from '@fluentui/react-components';
 import { Fragment, useMemo, useState } from 'react';
 import { headingsDrawing } from '../../../drawing/headingsDrawing.js';
 import { DrawingView } from '../../drawing/DrawingView.js';
+import { counted } from '../../shared/change/describeStep.js';
 import { PaneField } from '../../shared/PaneField.js';
 import { stack } from '../../shared/stack.js';
-import { allHeadings, headingsLike } from './headingList.js';
+import { headingsLike } from './headingList.js';
 
 const useStyles = makeStyles({
   summary: { cursor: 'pointer', padding: '4px 0' },
@@ -48,7 +49,7 @@ function HeadingList() {
       <span role="status" className={styles.also}>
         {found.length === 0
           ? 'No heading has that name. Choose under Read as what the column is.'
-          : `${found.length} of ${allHeadings.length} headings`}
+          : counted(found.length, 'heading')}
       </span>
       <dl className={styles.meanings}>
         {found.map(({ name, meaning, unit, also }) => (

@@ -44,6 +44,7 @@ const useStyles = makeStyles({
     overflowWrap: 'anywhere',
     paddingBlock: '6px',
   },
+  chevron: { alignSelf: 'flex-start', paddingBlockStart: '8px' },
   counts: {
     listStyleType: 'none',
     margin: 0,
@@ -78,14 +79,14 @@ export function ListResults(props: Props) {
         <Accordion collapsible aria-label="Failing rows by reason">
           {groups.slice(0, shown).map((group) => (
             <AccordionItem key={group.key} value={group.key}>
-              <AccordionHeader as="h3">
+              <AccordionHeader as="h3" expandIcon={{ className: styles.chevron }}>
                 <span className={styles.header}>
                   <VerdictMark verdict={group.verdict} />
                   <span>
                     <strong>{titleOf(group, props)}</strong>
                     {group.rows.length > 1 && marksOf(group, props)}
                     <br />
-                    {shortText(group.reason.charAt(0).toUpperCase() + group.reason.slice(1), shownOfReason)}
+                    {shortText(group.reason, shownOfReason)}
                   </span>
                 </span>
               </AccordionHeader>

@@ -59,8 +59,8 @@ export function PressChoice({ shop, list, matches, rows }: Props) {
       )}
       {able.length === 0 && (
         <Text>
-          No press of the shop {unsure ? 'is sure to run' : 'runs'}{' '}
-          {rows.length === 1 ? 'it as it is' : 'them as they are'} drawn.
+          No press in the shop {unsure ? 'is sure to run' : 'can run'} {rows.length === 1 ? 'it' : 'them'} as
+          drawn.
         </Text>
       )}
     </>

@@ -17,7 +17,7 @@ const useStyles = makeStyles({
   number: {
     textAlign: 'end',
     overflowWrap: 'normal',
-    padding: '4px 8px 4px 0',
+    padding: '4px 16px 4px 0',
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
   missing: { margin: 0, paddingInlineStart: '18px', fontSize: tokens.fontSizeBase200 },
@@ -35,6 +35,7 @@ interface Props {
 export function PressTable({ compared, rows, currency }: Props) {
   const styles = useStyles();
   const missing = missingOf(compared);
+  const hasTime = compared.some(({ runs }) => runs.length > 0);
   const hasCost = compared.some(({ work }) => work.cost !== undefined);
   const heading = (className: string) => (title: string) => (
     <th key={title} scope="col" className={className}>
@@ -51,7 +52,7 @@ export function PressTable({ compared, rows, currency }: Props) {
         <thead>
           <tr>
             {['Press', 'Can run'].map(headed)}
-            {counted('Minutes')}
+            {hasTime && counted('Minutes')}
             {hasCost && counted(currency === '' ? 'Cost' : `Cost, ${currency}`)}
             {headed('Why not')}
           </tr>
@@ -63,9 +64,9 @@ export function PressTable({ compared, rows, currency }: Props) {
                 {shortText(press, 30)}
               </th>
               <td className={styles.cell}>
-                {runs.length} of {rows}
+                {rows > 1 ? `${runs.length} of ${rows}` : runs.length > 0 ? 'yes' : 'no'}
               </td>
-              <td className={styles.number}>{runs.length > 0 && minutesText(work.seconds)}</td>
+              {hasTime && <td className={styles.number}>{runs.length > 0 && minutesText(work.seconds)}</td>}
               {hasCost && <td className={styles.number}>{runs.length > 0 && costText(work.cost)}</td>}
               <td className={styles.cell}>
                 {mostly && (

@@ -16,7 +16,9 @@ const useStyles = makeStyles({
   cell: {
     width: cellSize,
     height: cellSize,
-    padding: '2px 5px',
+    display: 'flex',
+    justifyContent: 'center',
+    padding: '1px 0 0',
     border: `1px solid ${tokens.colorNeutralStroke2}`,
     backgroundColor: tokens.colorNeutralBackground1,
     color: tokens.colorNeutralForeground2,

@@ -4,6 +4,7 @@ import { type Verdict, verdictKind, verdicts } from '../../../core/check/verdict
 import type { LengthUnit } from '../../../core/quantity/units.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import { governs, say } from '../../../core/say/say.js';
+import { asSentences } from '../../../core/say/sentencesOf.js';
 
 /** Rows that fail for the same reason. */
 export interface FailGroup {
@@ -63,14 +64,14 @@ function groupOf(failing: readonly Failing[], unit: LengthUnit): FailGroup {
   return {
     key: reasonKey(worst),
     verdict: worst.verdict,
-    reason: isDate(worst) ? 'a size turned into a date' : sentenceOf(failing, unit),
+    reason: isDate(worst) ? 'A size turned into a date.' : sentenceOf(failing, unit),
     rows: failing.map(({ row }) => row),
     worstOf: new Map(failing.map(({ row, worst: own }) => [row, own])),
   };
 }
 
 function sentenceOf(failing: readonly Failing[], unit: LengthUnit): string {
-  const [first = '', ...others] = new Set(
+  const [first = '', ...others] = asSentences(
     failing.map(({ worst }) => say(worst, unit) || governs(worst, unit)),
   );
   if (others.length === 0) return first;

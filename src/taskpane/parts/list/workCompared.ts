@@ -42,6 +42,6 @@ function missingIn(works: readonly RowWorkResult[]): string[] {
     ...(noRate ? ['No cost: the press has no Hourly rate.'] : []),
     ...(noMaterial ? ['The cost has no material: the shop gives no Material price.'] : []),
     ...(drilled.length > 0 ? [`${rows(drilled)}: what is done off the press is not in it.`] : []),
-    ...(invented.length > 0 ? [`Invented until the shop gives it: ${listWords(invented)}.`] : []),
+    ...(invented.length > 0 ? [`Invented until the shop gives its own: ${listWords(invented)}.`] : []),
   ];
 }

@@ -6,7 +6,8 @@ import { cutByHeading, cutByWords, type PartField, partFields } from './partFiel
 
 const useStyles = makeStyles({
   fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fill, minmax(88px, 1fr))', gap: '8px' },
-  wide: { gridColumn: '1 / -1' },
+  whole: { gridColumn: '1 / -1' },
+  wide: { gridColumn: 'span 2' },
   more: { cursor: 'pointer', padding: '4px 0' },
 });
 
@@ -21,8 +22,8 @@ export function PartInputs({ unit, part, onChange }: Props) {
   const styles = useStyles();
   const { first, more } = partFields(unit);
   const set = (heading: string, value: string) => onChange({ ...part, [heading]: value });
-  const field = ({ heading, example }: PartField) => (
-    <PaneField key={heading} label={heading} className={heading === 'Section' ? styles.wide : ''}>
+  const field = ({ heading, example, width }: PartField) => (
+    <PaneField key={heading} label={heading} className={width === undefined ? '' : styles[width]}>
       {heading === cutByHeading ? (
         <Select
           data-field={heading}

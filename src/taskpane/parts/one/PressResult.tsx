@@ -56,7 +56,7 @@ export function PressResult(props: Props) {
   const { verdict, deciding, findings } = result;
   const isRead = unread.length === 0;
   const hardest = isRead ? hardestOf(findings) : undefined;
-  const decidedBy = isRead && deciding ? governs(deciding, unit) : '';
+  const decidedBy = isRead && deciding && verdict !== 'Not checked' ? governs(deciding, unit) : '';
   const shareOf = hardest ? governs(hardest, unit) : '';
   const needed = neededOf(findings);
   const reasons = sentencesOf(

@@ -80,26 +80,27 @@ function describeStep(step: Step): string {
       return `New column ${shortText(step.heading)} in table ${step.table}${filled > 0 ? `, ${counted(filled, 'cell')} filled` : ', blank'}`;
     }
     case 'cells':
-      return `${where(step.area)}: ${describeCells(step)}`;
+      return `${where(step.area)}${describeCells(step)}`;
   }
 }
 
 /** So many contents are named one by one. */
 const fewCells = 6;
 
+/** What cells become, to be said right after where they are. */
 function describeCells({ area, contents, formats }: Extract<Step, { kind: 'cells' }>): string {
   const filled = (contents ?? []).flat().filter((content) => content !== undefined);
   const [only] = filled;
   if (filled.length > 1 && filled.every((content) => content === null))
-    return `${counted(filled.length, 'cell')} emptied`;
-  if (filled.length === 1 && only !== undefined) return `becomes ${shownContent(only)}`;
-  if (filled.length > 0 && filled.every(isFormula)) return counted(filled.length, 'formula');
+    return `: ${counted(filled.length, 'cell')} emptied`;
+  if (filled.length === 1 && only !== undefined) return ` becomes ${shownContent(only)}`;
+  if (filled.length > 0 && filled.every(isFormula)) return `: ${counted(filled.length, 'formula')}`;
   if (filled.length > 1 && filled.length <= fewCells)
-    return filled.map((content) => shownContent(content as Content)).join(', ');
-  if (filled.length > 0) return counted(filled.length, 'cell');
+    return `: ${filled.map((content) => shownContent(content as Content)).join(', ')}`;
+  if (filled.length > 0) return `: ${counted(filled.length, 'cell')}`;
   const asText = formats?.flat().every((format) => format === undefined || format === '@');
   const cells = formats?.flat().filter((format) => format !== undefined).length ?? area.rows * area.columns;
-  return `${counted(cells, 'cell')} ${asText ? 'formatted as text' : 'formatted'}`;
+  return `: ${counted(cells, 'cell')} ${asText ? 'formatted as text' : 'formatted'}`;
 }
 
 export function shownContent(content: Content): string {

@@ -17,7 +17,10 @@ import { shortText } from '../../shared/shortText.js';
 import { stack } from '../../shared/stack.js';
 import { useKept } from '../../shared/useKept.js';
 
-const usualGrades: Record<LengthUnit, string> = { in: 'A36, A572-50, 304', mm: 'S235, S275, S355' };
+const usualGrades: Record<LengthUnit, readonly string[]> = {
+  in: ['A36', 'A572-50', '304'],
+  mm: ['S235', 'S275', 'S355'],
+};
 const mostGrades = 5;
 
 interface Props {
@@ -66,10 +69,10 @@ export function CapacitySheetPanel({ workbook, shop, press, onClose }: Props) {
   );
 }
 
-/** The shop's own grades, else the usual ones. */
+/** The usual grades, and after them the shop's own. */
 function gradesOf({ grades, unit }: Shop): string {
-  const own = grades.slice(0, mostGrades).map(({ name }) => name);
-  return own.length > 0 ? own.join(', ') : usualGrades[unit];
+  const own = grades.map(({ name }) => name);
+  return [...new Set([...usualGrades[unit], ...own])].slice(0, mostGrades).join(', ');
 }
 
 /** The grades by their names, or why they cannot be read. */

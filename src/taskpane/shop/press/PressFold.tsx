@@ -84,5 +84,6 @@ function summaryOf({ items }: Fold, text: (name: string) => string, problems: Pr
   if (invented > 0) return `${invented} of ${values.length} invented`;
   const unknown = blank.filter(({ whenBlank }) => whenBlank === undefined).length;
   if (values.length === 0) return 'yes';
-  return unknown === 0 ? `all ${values.length} known` : `${unknown} of ${values.length} not known`;
+  if (unknown === 0) return values.length === 1 ? 'known' : `all ${values.length} known`;
+  return unknown === values.length ? 'not known' : `${unknown} of ${values.length} not known`;
 }

@@ -105,7 +105,8 @@ export function PressForm({ workbook, shop, name, onClose, onRenamed, onCopy }: 
       {isStarter(name, (item) => String(mine[item] ?? '')) && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
-            {inventedNotice} Replace its numbers by those of the plate and manual, then say so.
+            {inventedNotice} Type the numbers of your own press over these, from its plate and manual, then
+            press the button.
           </MessageBarBody>
           <MessageBarActions>
             <Button size="small" onClick={confirm}>

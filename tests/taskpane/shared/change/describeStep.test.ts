@@ -41,10 +41,10 @@ describe('what a change will write', () => {
       ]),
     ).toEqual([
       'New sheet Notes',
-      'Quote!D1: becomes Bay A',
-      'Quote!D2: becomes Bay B',
+      'Quote!D1 becomes Bay A',
+      'Quote!D2 becomes Bay B',
       'Quote!D3:D4: 2 formulas',
-      'Quote!D5: becomes =A1',
+      'Quote!D5 becomes =A1',
     ]);
   });
 
@@ -59,7 +59,7 @@ describe('what a change will write', () => {
           formats: [['@']],
         }),
       );
-    expect(describeSteps(steps(2))).toEqual(['Quote!D1: becomes 0/16', 'Quote!D3: becomes 1/16']);
+    expect(describeSteps(steps(2))).toEqual(['Quote!D1 becomes 0/16', 'Quote!D3 becomes 1/16']);
     expect(describeSteps(steps(11))).toEqual(['Quote!D1, D3, D5, D7 and more: 11 cells as listed below']);
   });
 
@@ -69,8 +69,8 @@ describe('what a change will write', () => {
       formats: [['@']],
     });
     expect(describeSteps([step(1, '3/8'), step(2, '3/8')])).toEqual([
-      'Quote!D1: becomes 3/8',
-      'Quote!D2: becomes 3/8',
+      'Quote!D1 becomes 3/8',
+      'Quote!D2 becomes 3/8',
     ]);
   });
 });

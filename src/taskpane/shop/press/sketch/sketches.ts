@@ -65,11 +65,11 @@ const punch: Sketch = {
   ],
   steel: [rectangle(62, 99, 132, 11)],
   dimensions: [
-    across(['punchThroat'], [120, 226, 52], 'throat', [184, 48, 'middle']),
+    across(['punchThroat'], [120, 226, 52], 'throat', [184, 67, 'middle']),
     across(['punchBody'], [106, 134, 58], 'body', [100, 56, 'end']),
     across(['punchLargestHole'], [112, 128, 78], 'hole', [106, 76, 'end']),
     upright(['punchWorkingGap'], [144, 84, 99], 'gap', [152, 94, 'start']),
-    upright(['punchLargestHoleThickness'], [204, 99, 110], 'thickness', [222, 121, 'end']),
+    upright(['punchLargestHoleThickness'], [204, 99, 110], 'thickness', [222, 124, 'end']),
     upright(['punchStroke'], [50, 58, 99], 'stroke', [44, 82, 'end']),
     across(['punchDieHalfWidth'], [120, 148, 136], 'half width', [154, 146, 'start']),
     upright(['punchClearUnderDie'], [80, 128, 156], 'clear', [74, 146, 'end']),
@@ -164,8 +164,8 @@ const notcher: Sketch = {
   steel: [
     polygon([
       [20, 14],
-      [190, 14],
-      [190, 90],
+      [200, 14],
+      [200, 90],
       [134, 90],
       [134, 46],
       [76, 46],
@@ -214,7 +214,7 @@ const bend: Sketch = {
     rectangle(196, 70, 70, 22),
   ],
   dimensions: [
-    across(['bendVeeOpenings'], [60, 132, 148], 'V opening', [96, 160, 'middle']),
+    across(['bendVeeOpenings'], [60, 132, 148], 'V opening', [96, 164, 'middle']),
     across(['bendPunchHalfWidth'], [96, 110, 30], 'punch half width', [118, 34, 'start']),
     across(['bendLength'], [196, 266, 104], 'length', [231, 119, 'middle']),
   ],
