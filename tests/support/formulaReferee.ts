@@ -1,0 +1,62 @@
+// A general library works out the formulas that a working prints, from the values it prints.
+import { evaluate, parse, type MathNode, type SymbolNode } from 'mathjs/number';
+import { expect } from 'vitest';
+import type { NamedValue, Step } from '../../src/core/working/working.js';
+
+/** `l = 2 · √(d² + (w / 2)²)` as the library writes it; what stands before the first = is the result. */
+function expressionOf(formula: string): string {
+  const [, right = '', least, most] =
+    /^[^=]+ = (.*?)(?:, at least ([\d.]+))?(?:, at most ([\d.]+)(?: mm)?)?$/.exec(formula) ?? [];
+  const written = right
+    .replaceAll('·', '*')
+    .replaceAll('−', '-')
+    .replaceAll('²', '^2')
+    .replaceAll('√', 'sqrt')
+    .replaceAll('2⅔', '(8 / 3)')
+    .replaceAll(/⌈([^⌉]*)⌉/g, 'ceil($1)')
+    .replaceAll(/(tan|cos) (\S+?)(?=[)\s]|$)/g, '$1($2)')
+    .replaceAll(/(\d) mm/g, '$1');
+  const above = least === undefined ? written : `max(${least}, ${written})`;
+  return most === undefined ? above : `min(${most}, ${above})`;
+}
+
+function namesIn(expression: string): string[] {
+  const isName = (node: MathNode, path: string): node is SymbolNode =>
+    node.type === 'SymbolNode' && path !== 'fn';
+  return [
+    ...new Set(
+      parse(expression)
+        .filter(isName)
+        .map((node) => (node as SymbolNode).name),
+    ),
+  ];
+}
+
+/**
+ * The formula of a step, worked out from its values, gives its result, and its values are those it uses, besides the
+ * `besides`. Returns the step, so that more can be asked of it.
+ */
+export function expectFormula(step: Step | undefined, besides: readonly string[] = []): Step {
+  if (!step) throw new Error('There is no such step.');
+  const { formula, values, result } = step;
+  const expression = expressionOf(formula);
+  const sizes = Object.fromEntries(values.map(({ symbol, value }) => [symbol, value]));
+  expect([formula, Object.keys(sizes).sort()]).toEqual([
+    formula,
+    [...namesIn(expression), ...besides].sort(),
+  ]);
+  expect([formula, result.symbol]).toEqual([formula, formula.split(' = ')[0]]);
+  const size = Number(evaluate(expression, sizes));
+  expect(Math.abs(size - Number(result.value))).toBeLessThanOrEqual(1e-12 * Math.abs(size));
+  for (const value of [...values, result]) expectWhole(value);
+  return step;
+}
+
+/** A value says what it is. */
+function expectWhole({ symbol, meaning, kind }: NamedValue): void {
+  expect([symbol, meaning, kind]).toEqual([
+    expect.any(String),
+    expect.stringMatching(/\w/),
+    expect.stringMatching(/\w/),
+  ]);
+}
