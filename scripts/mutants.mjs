@@ -12,7 +12,11 @@ const folders = ['src/core/force', 'src/core/rule', 'src/core/part'];
 const leastScore = 85;
 
 const { values } = parseArgs({
-  options: { only: { type: 'string', multiple: true }, quick: { type: 'boolean', default: false } },
+  options: {
+    only: { type: 'string', multiple: true },
+    quick: { type: 'boolean', default: false },
+    anew: { type: 'boolean', default: false },
+  },
 });
 const chosen = values.only ?? folders;
 for (const place of chosen)
@@ -59,7 +63,11 @@ async function tryMutants(folder, places) {
     ignorePatterns: ['dist', 'out'],
     reporters: ['clear-text', 'json', 'progress-append-only'],
     clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportScoreTable: false },
-    jsonReporter: { fileName: out(`${path.basename(folder)}.json`) },
+    // What is known of the last run is not tried again: changes that were noticed by tests that are as they were.
+    incremental: true,
+    incrementalFile: out(`${path.basename(folder)}.json`),
+    force: values.anew,
+    jsonReporter: { fileName: out('last.json') },
     allowConsoleColors: false,
   }).runMutationTest();
 }

@@ -6,7 +6,7 @@ import type { NamedValue, Step } from '../../src/core/working/working.js';
 /** `l = 2 · √(d² + (w / 2)²)` as the library writes it; what stands before the first = is the result. */
 function expressionOf(formula: string): string {
   const [, right = '', least, most] =
-    /^[^=]+ = (.*?)(?:, at least ([\d.]+))?(?:, at most ([\d.]+)(?: mm)?)?$/.exec(formula) ?? [];
+    /^[^=]+ = (.*?)(?:, at least ([\d.]+))?(?:, at most ([\d.]+ ?(?:mm|in)?))?$/.exec(formula) ?? [];
   const written = right
     .replaceAll('·', '*')
     .replaceAll('−', '-')
@@ -15,9 +15,10 @@ function expressionOf(formula: string): string {
     .replaceAll('2⅔', '(8 / 3)')
     .replaceAll(/⌈([^⌉]*)⌉/g, 'ceil($1)')
     .replaceAll(/(tan|cos) (\S+?)(?=[)\s]|$)/g, '$1($2)')
-    .replaceAll(/(\d) mm/g, '$1');
+    .trim();
   const above = least === undefined ? written : `max(${least}, ${written})`;
-  return most === undefined ? above : `min(${most}, ${above})`;
+  const within = most === undefined ? above : `min(${most}, ${above})`;
+  return within.replaceAll(/(\d) mm/g, '$1').replaceAll(/(\d) in/g, '$1 * 25.4');
 }
 
 function namesIn(expression: string): string[] {
@@ -40,7 +41,9 @@ export function expectFormula(step: Step | undefined, besides: readonly string[]
   if (!step) throw new Error('There is no such step.');
   const { formula, values, result } = step;
   const expression = expressionOf(formula);
-  const sizes = Object.fromEntries(values.map(({ symbol, value }) => [symbol, value]));
+  const sizes = Object.fromEntries(
+    values.filter(({ kind }) => kind !== 'text').map(({ symbol, value }) => [symbol, value]),
+  );
   expect([formula, Object.keys(sizes).sort()]).toEqual([
     formula,
     [...namesIn(expression), ...besides].sort(),
@@ -59,4 +62,15 @@ function expectWhole({ symbol, meaning, kind }: NamedValue): void {
     expect.stringMatching(/\w/),
     expect.stringMatching(/\w/),
   ]);
+}
+
+/** A step by a formula is worked out; one by a table or a rule in words shows what is looked up, and whole values. */
+export function expectStep(step: Step): void {
+  const { formula, values, result } = step;
+  if (/^\w+ = /.test(formula)) {
+    expectFormula(step);
+    return;
+  }
+  expect([formula, values]).toEqual([formula, expect.arrayContaining([expect.anything()])]);
+  for (const value of [...values, result]) expectWhole(value);
 }
