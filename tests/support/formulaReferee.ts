@@ -1,7 +1,20 @@
 // A general library works out the formulas that a working prints, from the values it prints.
-import { evaluate, parse, type MathNode, type SymbolNode } from 'mathjs/number';
+import type { MathNode, SymbolNode } from 'mathjs/number';
 import { expect } from 'vitest';
 import type { NamedValue, Step } from '../../src/core/working/working.js';
+
+type Library = Pick<typeof import('mathjs/number'), 'evaluate' | 'parse'>;
+let library: Library | undefined;
+
+/** Before all tests that ask the referee: it takes longer to load than to be asked. */
+export async function openFormulaReferee(): Promise<void> {
+  library ??= await import('mathjs/number');
+}
+
+function opened(): Library {
+  if (!library) throw new Error('Call openFormulaReferee before all tests of the file.');
+  return library;
+}
 
 /** `l = 2 · √(d² + (w / 2)²)` as the library writes it; what stands before the first = is the result. */
 function expressionOf(formula: string): string {
@@ -26,7 +39,8 @@ function namesIn(expression: string): string[] {
     node.type === 'SymbolNode' && path !== 'fn';
   return [
     ...new Set(
-      parse(expression)
+      opened()
+        .parse(expression)
         .filter(isName)
         .map((node) => (node as SymbolNode).name),
     ),
@@ -49,7 +63,7 @@ export function expectFormula(step: Step | undefined, besides: readonly string[]
     [...namesIn(expression), ...besides].sort(),
   ]);
   expect([formula, result.symbol]).toEqual([formula, formula.split(' = ')[0]]);
-  const size = Number(evaluate(expression, sizes));
+  const size = Number(opened().evaluate(expression, sizes));
   expect(Math.abs(size - Number(result.value))).toBeLessThanOrEqual(1e-12 * Math.abs(size));
   for (const value of [...values, result]) expectWhole(value);
   return step;

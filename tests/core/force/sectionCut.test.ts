@@ -1,11 +1,13 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { flatBarShearForceN } from '../../../src/core/force/flatBarShear.js';
 import { sectionCutForceN } from '../../../src/core/force/sectionCut.js';
 import { sectionShearForceN } from '../../../src/core/force/sectionShear.js';
 import type { Section } from '../../../src/core/section/section.js';
-import { expectFormula } from '../../support/formulaReferee.js';
+import { expectFormula, openFormulaReferee } from '../../support/formulaReferee.js';
 import { refusal } from '../../support/refusal.js';
 import { expectWorking } from '../../support/working.js';
+
+beforeAll(openFormulaReferee);
 
 const degree = Math.PI / 180;
 const grade = {

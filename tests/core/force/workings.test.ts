@@ -1,6 +1,6 @@
 // What the workings of the forces print, worked out by a general library.
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { bendForceN } from '../../../src/core/force/bend.js';
 import { cornerClipForceN } from '../../../src/core/force/cornerClip.js';
 import { flatBarShearForceN } from '../../../src/core/force/flatBarShear.js';
@@ -11,7 +11,9 @@ import { punchForceN } from '../../../src/core/force/punch.js';
 import { sectionShearForceN } from '../../../src/core/force/sectionShear.js';
 import { strippingForceN } from '../../../src/core/force/strip.js';
 import { Working } from '../../../src/core/working/working.js';
-import { expectFormula } from '../../support/formulaReferee.js';
+import { expectFormula, openFormulaReferee } from '../../support/formulaReferee.js';
+
+beforeAll(openFormulaReferee);
 
 const size = fc.double({ min: 1, max: 300, noNaN: true });
 const angle = (greatest: number) =>
