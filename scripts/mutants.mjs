@@ -1,6 +1,7 @@
-// npm run mutants [-- --only src/core/force --quick]: changes one place of the calculations at a time and sees whether a test
-// notices. Prints the changes that none noticed, then a score for each folder. Takes hours for all three folders.
-// `--quick` leaves out what is done once when a file is loaded, such as the rows of a table: each costs a run of all tests.
+// npm run mutants [-- --only src/core/force --quick --anew]: changes one place of the calculations at a time and sees
+// whether a test notices. Prints the changes that none noticed, then a score for each folder. Takes hours for all.
+// `--quick` leaves out what is done once when a file is loaded, such as the rows of a table: each costs a run of all
+// tests. `--anew` tries again what is known of the last run; helpers of tests that changed are not noticed without it.
 // Exit code 0: every folder reaches the least score, 1: one does not.
 import { rmSync } from 'node:fs';
 import path from 'node:path';
