@@ -187,4 +187,16 @@ describe('punchedHoleAllowed: values', () => {
       if (kind !== 'text') expect(formula).toContain(symbol);
     }
   });
+
+  it('says of a bolt whether it is given or taken from the hole', () => {
+    const meaning = (boltMm?: number) => {
+      const working = new Working();
+      const given = boltMm === undefined ? {} : { boltMm };
+      const grade = findGrade('350W', 'Grade');
+      punchedHoleAllowed({ spec: 'CSA S16', leastHoleMm: 22, thicknessMm: 6, grade, ...given }, working);
+      return working.steps[0]?.values[1]?.meaning;
+    };
+    expect(meaning(20)).toBe('bolt');
+    expect(meaning()).toContain('taken as the hole less 1/16 in');
+  });
 });
