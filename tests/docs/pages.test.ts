@@ -33,6 +33,7 @@ describe('the pages', () => {
       'headings.md',
       'host-check.md',
       'labels.md',
+      'mutants.md',
       'notation.md',
       'reference.md',
       'shop-sheet.md',

@@ -38,6 +38,13 @@ describe('notchForceN: values', () => {
     expect(notchForceN({ ...notch, where })).toBeCloseTo(cutMm * 3450, 6);
   });
 
+  it('each place has a rule of its own', () => {
+    const cut = (where: (typeof notchPlaces)[number]) =>
+      notchCutLengthMm({ widthMm: 60, depthMm: 15, where });
+    expect([cut('edge'), cut('corner')]).toEqual([90, 75]);
+    expect(cut('vee')).toBeCloseTo(Math.sqrt(4500), 9);
+  });
+
   it('an edge notch takes more than a corner notch or a vee of its size', () => {
     fc.assert(
       fc.property(size, size, (widthMm, depthMm) => {

@@ -53,6 +53,18 @@ describe('notchBites: limits', () => {
     });
   });
 
+  it('with a tool of one width, what is left is shared by the other bites and must be as wide as the steel is thick', () => {
+    const fixed = { ...notch, toolWidthMm: 60, narrowestMm: 60, widthMm: 130 };
+    // 130 = 60 + 35 + 35
+    expect(notchBites({ ...fixed, thicknessMm: 35 })).toMatchObject({ count: 3, biteWidthMm: 60 });
+    expect(refusalText(() => notchBites({ ...fixed, thicknessMm: 35.1 }))).toContain('thinner');
+  });
+
+  it('a notch of one bite is not held to half the tool: it has no last bite', () => {
+    const corner = { ...notch, where: 'corner', widthMm: 25, toolWidthMm: 60, narrowestMm: 60 } as const;
+    expect(notchBites(corner)).toMatchObject({ count: 1, biteWidthMm: 25 });
+  });
+
   it('a tool without a limit takes any notch in one bite', () => {
     expect(notchBites({ ...notch, toolWidthMm: Infinity, toolDepthMm: Infinity }).count).toBe(1);
   });

@@ -71,4 +71,16 @@ describe('edgeIncrement: values', () => {
     expect(working.steps.map(({ result }) => result.value)).toEqual([incrementMm]);
     expect(working.steps[0]?.source).toBe('AISC 360-22 Table J3.5M');
   });
+
+  it('a slot needs no less than a round hole of its width, however short it is', () => {
+    const size = fc.double({ min: 20, max: 80, noNaN: true });
+    fc.assert(
+      fc.property(size, size, (widthMm, moreMm) => {
+        const m20 = readBolt('M20', 'Bolt', 'mm');
+        const asRound = edgeIncrement({ bolt: m20, widthMm }).incrementMm;
+        const slotted = edgeIncrement({ bolt: m20, widthMm, lengthTowardsMm: widthMm + moreMm / 100 });
+        expect(slotted.incrementMm).toBeGreaterThanOrEqual(asRound);
+      }),
+    );
+  });
 });

@@ -25,7 +25,8 @@ describe('leastHoleSpacing: arguments', () => {
     const good = bolted(round(22), 'M20');
     expect(refusal(() => least(good, 'EN', 'along', bolted(round(-1)))).argument).toBe('Hole');
     const bolt = { diameterMm: 0, system: 'mm', name: 'M0' } as const;
-    expect(refusal(() => least({ hole: round(22), bolt }, 'AISC')).argument).toBe('Bolt');
+    for (const code of edgeCodes)
+      expect(refusal(() => least({ hole: round(22), bolt }, code)).argument).toBe('Bolt');
   });
 });
 
@@ -115,5 +116,28 @@ describe('leastHoleSpacing: values', () => {
       const results = working.steps.map(({ result }) => result.value);
       expect(shown.known && results).toContain(shown.known ? shown.leastMm : 0);
     }
+  });
+});
+
+describe('leastHoleSpacing: two different holes under EN', () => {
+  const [small, large, slotted] = [bolted(round(18)), bolted({ shape: 'square', sideMm: 30 }), bolted(slot)];
+
+  it('a square beside a round hole is not known, whichever comes first: the larger of both decides', () => {
+    for (const [first, second] of [
+      [small, large],
+      [large, small],
+    ] as const) {
+      const found = least(first, 'EN', 'along', second);
+      expect(found).toMatchObject({ known: false, why: 'shape of the hole' });
+      if (found.known) throw new Error('The shape is not known.');
+      expect(found.failsUnderMm).toBeCloseTo(2.2 * 30, 9);
+      expect(found.holdsFromMm).toBeCloseTo(2.2 * 30 * Math.SQRT2, 9);
+    }
+  });
+
+  it('a slot beside a round hole is measured from the center of its end radius', () => {
+    const pairs = [least(small, 'EN', 'along', slotted), least(slotted, 'EN', 'along', small)];
+    for (const pair of pairs) expect(pair).toMatchObject({ known: true, measuredFrom: 'end radius center' });
+    expect(least(small, 'EN')).toMatchObject({ known: true, measuredFrom: 'center' });
   });
 });

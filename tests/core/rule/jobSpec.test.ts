@@ -114,4 +114,89 @@ describe('punchedHoleAllowed: values', () => {
       expect(step?.cautions ?? []).toEqual(ruling.allowed ? [] : [`${ruling.reason}.`]);
     }
   });
+
+  it.each<[JobSpec, string, [symbol: string, value: number | string][]]>([
+    ['none', 'A36', []],
+    [
+      'EN 1090-2 EXC2',
+      'S355',
+      [
+        ['t', 6],
+        ['d', 20],
+      ],
+    ],
+    [
+      'EN 1090-2 EXC3',
+      'S355',
+      [
+        ['t', 6],
+        ['d', 20],
+      ],
+    ],
+    [
+      'AISC older rule',
+      'A36',
+      [
+        ['t', 6],
+        ['d', 18.4125],
+      ],
+    ],
+    [
+      'CSA S16',
+      '350W',
+      [
+        ['t', 6],
+        ['d', 18.4125],
+      ],
+    ],
+    [
+      'AS 4100',
+      'S355',
+      [
+        ['t', 6],
+        ['fy', 355],
+      ],
+    ],
+    [
+      'AS 4100',
+      'S460',
+      [
+        ['t', 6],
+        ['fy', 460],
+      ],
+    ],
+    ['AS 4100', '304', [['steel', '304']]],
+    [
+      'AASHTO',
+      'A36',
+      [
+        ['t', 6],
+        ['steel', 'carbon'],
+      ],
+    ],
+    ['galvanized', 'A36', [['t', 6]]],
+    ['seismic or fatigue', 'A36', []],
+  ])('%s shows what it goes by for %s, and its kind', (spec, name, expected) => {
+    const working = new Working();
+    const grade = findGrade(name, 'Grade');
+    punchedHoleAllowed({ spec, leastHoleMm: 20, thicknessMm: 6, grade }, working);
+    const [{ values, formula } = { values: [], formula: '' }] = working.steps;
+    expect(values.map(({ symbol, value }) => [symbol, value])).toEqual(expected);
+    for (const { symbol, kind } of values) {
+      expect(kind).toBe(symbol === 'steel' ? 'text' : symbol === 'fy' ? 'stress' : 'length');
+      if (kind !== 'text') expect(formula).toContain(symbol);
+    }
+  });
+
+  it('says of a bolt whether it is given or taken from the hole', () => {
+    const meaning = (boltMm?: number) => {
+      const working = new Working();
+      const given = boltMm === undefined ? {} : { boltMm };
+      const grade = findGrade('350W', 'Grade');
+      punchedHoleAllowed({ spec: 'CSA S16', leastHoleMm: 22, thicknessMm: 6, grade, ...given }, working);
+      return working.steps[0]?.values[1]?.meaning;
+    };
+    expect(meaning(20)).toBe('bolt');
+    expect(meaning()).toContain('taken as the hole less 1/16 in');
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { InputError, refuse } from '../../../src/core/inputError.js';
+import { InputError, refuse, refuseUnknown } from '../../../src/core/inputError.js';
 import { boltHole, type HoleCode, type HoleFit } from '../../../src/core/rule/boltHole.js';
 import { readBolt } from '../../../src/core/rule/boltSize.js';
 import { edgeCodes, leastEdgeDistanceMm } from '../../../src/core/rule/edgeDistance.js';
@@ -90,5 +90,36 @@ describe('withOtherCodes', () => {
     const working = new Working();
     expect(() => boltHole({ bolt: bolt('M12'), fit: 'standard', code: 'AISC' }, working)).toThrow(InputError);
     expect(working.steps).toEqual([]);
+  });
+});
+
+describe('withOtherCodes: what it leaves alone', () => {
+  const codes = ['AISC', 'EN', 'AS'] as const;
+  type Code = (typeof codes)[number];
+  /** The first code fails as it is told, the others have the bolt. */
+  const failing = (fail: () => never) => (code: Code) => (code === 'AISC' ? fail() : 1);
+  const lacks = () => refuseUnknown('Bolt', 'M12', 'M12 is not a size.', 'Allowed: M16, 7/8. or 1 in.');
+
+  it('every refusal but that of a bolt which the table lacks, as it is', () => {
+    for (const fail of [
+      () => refuse('Bolt', '0', '0 is not above zero.', 'Write M20.'),
+      () => refuseUnknown('Leg', '43', 'no leg of 43 mm.', 'Write 40.'),
+    ]) {
+      expect(refusal(() => withOtherCodes('AISC', codes, failing(fail)))).toEqual(refusal(fail));
+    }
+  });
+
+  it('a fault of ours, of its own rule or of another', () => {
+    const fault = (): never => {
+      throw new RangeError('a fault of ours');
+    };
+    expect(() => withOtherCodes('AISC', codes, failing(fault))).toThrow(RangeError);
+    const other = (code: Code) => (code === 'AISC' ? lacks() : fault());
+    expect(() => withOtherCodes('AISC', codes, other)).toThrow(RangeError);
+  });
+
+  it('a point within the sentence: only the last one makes way for the codes', () => {
+    const { allowed } = refusal(() => withOtherCodes('AISC', codes, failing(lacks)));
+    expect(allowed).toBe('Allowed: M16, 7/8. or 1 in, or give code EN or AS.');
   });
 });

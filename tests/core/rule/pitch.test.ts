@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readBolt } from '../../../src/core/rule/boltSize.js';
 import { edgeCodes } from '../../../src/core/rule/edgeDistance.js';
 import { leastPitchMm } from '../../../src/core/rule/pitch.js';
+import { Working } from '../../../src/core/working/working.js';
 import { refusal } from '../../support/refusal.js';
 import { expectWorking } from '../../support/working.js';
 
@@ -39,5 +40,18 @@ describe('leastPitchMm: values', () => {
 
   it.each(edgeCodes)('shows its working under %s', (code) => {
     expectWorking((working) => leastPitchMm({ bolt: bolt('M24'), code }, working));
+  });
+
+  it('AISC says what is preferred, the others have no such word', () => {
+    for (const code of edgeCodes) {
+      const steps = expectWorking((working) => leastPitchMm({ bolt: bolt('M24'), code }, working));
+      expect(steps.at(-1)?.cautions).toEqual(code.startsWith('AISC') ? ['3 d is preferred.'] : undefined);
+    }
+  });
+
+  it('shows no step of another code where its own refuses', () => {
+    const working = new Working();
+    refusal(() => leastPitchMm({ bolt: bolt('3/4'), code: 'EN' }, working));
+    expect(working.steps).toEqual([]);
   });
 });
