@@ -25,7 +25,7 @@ const root = process.cwd();
 const patienceMs = 30_000;
 /** Processor time that one call may take. */
 const mostMs = 2_000;
-const kindNames = ['functions', 'rows', 'packages', 'formulas'];
+const kindNames = ['functions', 'rows', 'packages', 'formulas', 'copies'];
 
 if (isMainThread) await watch(readPlan());
 else await work(workerData as Plan);

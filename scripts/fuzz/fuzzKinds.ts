@@ -7,6 +7,7 @@ import {
   readSheetValues,
   recalculateWorkbook,
 } from '../../src/headless/index.js';
+import { copyCalls } from './copyCalls.js';
 import { formulaCalls } from './formulaCalls.js';
 import { functionCalls } from './functionCalls.js';
 import type { FuzzKind } from './kind.js';
@@ -42,6 +43,7 @@ export async function fuzzKinds(root: string): Promise<FuzzKind[]> {
     // The example takes a hundred times as long.
     packageCalls(functions, [...Array.from({ length: 12 }, smallWorkbooks).flat(), example]),
     await formulaCalls(functions),
+    copyCalls(),
   ];
 }
 

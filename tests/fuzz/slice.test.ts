@@ -6,7 +6,7 @@ import { fuzzKinds } from '../../scripts/fuzz/fuzzKinds.js';
 import { Random } from '../../scripts/fuzz/random.js';
 import '../contract/support/built.js';
 
-const calls: Record<string, number> = { functions: 800, rows: 100, packages: 40, formulas: 200 };
+const calls: Record<string, number> = { functions: 800, rows: 100, packages: 40, formulas: 200, copies: 60 };
 const seed = Number(process.env.SEED ?? 1);
 
 it('nothing crashes, gives what no cell shows, or changes its source', async () => {

@@ -17,3 +17,13 @@ it('whole columns and rows of a sheet without cells have one cell each, as those
   expect(sizeOf(0, 2, 0, MAX_COLUMNS - 1)).toEqual([1, 3]);
   expect(sizeOf(4, 9, 1, 2)).toEqual([2, 6]);
 });
+
+it('a list of 250,000 rows is read, and a range of more than eight million cells is not', () => {
+  const work = new Work(0);
+  work.begin();
+  const reader = new CellReader([undefined], 'now', facts, work);
+  expect(reader.range(0, { top: 0, bottom: 250_000, left: 0, right: 16 })).toHaveLength(17);
+  expect(() => reader.range(0, { top: 0, bottom: 1_000_000, left: 0, right: 7 })).toThrow(
+    'It reads a range of more than eight million cells.',
+  );
+});

@@ -7,6 +7,7 @@ import { applyOperator, applySign, broadcast } from './operators.js';
 import type { OurFunctions } from './ourFunctions.js';
 import { completeArguments } from './hostArguments.js';
 import { referenceFunctions } from './referenceFunctions.js';
+import { RunningTotals } from './runningTotals.js';
 import type { Setting } from './setting.js';
 import type { Work } from './work.js';
 import { readSubtotal } from './subtotal.js';
@@ -44,13 +45,16 @@ type Binary = Node & { kind: 'binary' };
 /** Evaluates formulas over one state of the cells. */
 export class Evaluator {
   private caches: SearchCaches = newSearchCaches();
+  private readonly runningTotals: RunningTotals;
 
   constructor(
     readonly native: NativeFunctions,
     private readonly functions: OurFunctions,
     readonly values: Values,
     readonly work: Work,
-  ) {}
+  ) {
+    this.runningTotals = new RunningTotals(values, work);
+  }
 
   evaluate(node: Node, setting: Setting): Operand {
     const result = this.value(node, setting, false);
@@ -161,7 +165,7 @@ export class Evaluator {
       return this.functions.call(ours, operands);
     }
     const special = referenceFunctions[name];
-    const direct = special?.(args, setting);
+    const direct = special?.(args, setting) ?? this.runningTotals.call(name, args, setting);
     if (direct) return direct;
     if (name === 'SUBTOTAL') return this.subtotal(args, setting);
     const { engine } = this.native;

@@ -2,7 +2,7 @@ import { CannotCompute } from './values.js';
 
 /** Steps of work for one formula: reading a cell, comparing two values. About a second at most. */
 const mostOfFormula = 50_000_000;
-/** Steps for a workbook whatever it holds, and those for each of its cells: running totals over 30,000 rows fit. */
+/** Steps for a workbook whatever it holds, and those for each of its cells. */
 const leastOfBook = 30_000_000;
 const perCell = 15_000;
 

@@ -1,7 +1,6 @@
 import { MAX_COLUMNS, MAX_ROWS, zoneSize, type Zone } from '../../sheet/address.js';
 import { isCellError, type StoredValue } from '../../sheet/cellValue.js';
 import {
-  checkArraySize,
   isErrorCode,
   longestText,
   CannotCompute,
@@ -16,6 +15,8 @@ import type { Grids, SheetGrid } from './sheetGrid.js';
 /** What a reader of cells asks of the formulas. */
 export type FormulaFacts = Pick<Values, 'spillZone' | 'isSubtotal'>;
 
+/** Cells of a range that is read: as many as the sheets of a workbook may have. */
+const mostOfRange = 8_000_000;
 /** Cells of ranges kept at hand for the next formula that reads the same range. */
 const mostRemembered = 6_000_000;
 /** Smaller ranges are read again sooner than found again: a row of a list is kept for no other row. */
@@ -87,7 +88,8 @@ export class CellReader implements Values {
     const grid = this.grids[sheet];
     const { bottom, right } = usedPart(grid, zone);
     const [height, width] = [bottom - zone.top + 1, right - zone.left + 1];
-    checkArraySize(width, height);
+    if (width * height > mostOfRange)
+      throw new CannotCompute('It reads a range of more than eight million cells.');
     // Below the last row of the sheet all cells are blank.
     const used = Math.max(0, Math.min(height, (grid?.size().height ?? 0) - zone.top));
     this.work.spend(width * (used + height / 8));

@@ -28,8 +28,9 @@ export function findPlaces(listed: readonly ListedPlace[], sheets: readonly Shee
     if (!sheet) throw new PlaceNotFound(`there is no sheet "${name}".`);
     const own = listed.filter((each) => each.sheet === name);
     const free = own.filter(({ anchor }) => anchor.table === undefined);
+    const taken = takenColumns(own);
     for (const each of free) {
-      rows.set(each, freeRow(sheet, each, takenColumns(own).get(each.row) ?? new Set()));
+      rows.set(each, freeRow(sheet, each, taken.get(each.row) ?? new Set()));
       columns.set(each, each.column);
     }
     const tables = new Set(own.flatMap(({ anchor }) => anchor.table ?? []));
@@ -41,6 +42,7 @@ export function findPlaces(listed: readonly ListedPlace[], sheets: readonly Shee
         { rows, columns },
       );
   }
+  refuseSharedCells(listed, rows, columns);
   const moved = movedSheets(listed, rows, columns);
   return listed.map((each) => {
     const [row, column] = [rows.get(each), columns.get(each) ?? each.column];
@@ -51,23 +53,43 @@ export function findPlaces(listed: readonly ListedPlace[], sheets: readonly Shee
 }
 
 /** The row of a formula outside tables. */
-function freeRow(
-  sheet: SheetCells,
-  { row, anchor, column }: ListedPlace,
-  without: ReadonlySet<number>,
-): number {
+function freeRow(sheet: SheetCells, place: ListedPlace, without: ReadonlySet<number>): number {
+  const { row, column, anchor, value } = place;
   const textOf = (at: number) => rowText(sheet, at, without);
-  if (textOf(row) === anchor.row) return row;
-  const all = Array.from({ length: sheet.rows }, (_, at) => at);
-  const same = anchor.row === '' ? [] : all.filter((at) => textOf(at) === anchor.row);
+  const shows = (at: number) => (sheet.value(at, column) ?? '') === (value ?? '');
+  // Rows where nothing is typed are all alike: only the value tells which of them it was.
+  const isBlank = anchor.row === '';
+  const isSame = (at: number) => textOf(at) === anchor.row && (!isBlank || shows(at));
+  if (isSame(row)) return row;
+  const rowsWith = (holds: (at: number) => boolean) =>
+    Array.from({ length: sheet.rows }, (_, at) => at).filter(holds);
+  const same = isBlank && (value ?? '') === '' ? [] : rowsWith(isSame);
   const mark = markOf(anchor.row);
-  const marked = mark === '' ? [] : all.filter((at) => markOf(textOf(at)) === mark);
-  const [found] = same.length > 0 ? same : marked;
-  if (found === undefined || (same.length > 0 ? same : marked).length > 1)
-    throw new PlaceNotFound(
-      `the row of ${sheet.name}!${cellAddress(row, column)} is not found: it held ${quotedRow(anchor.row)}.`,
-    );
+  const marked = same.length > 0 || mark === '' ? same : rowsWith((at) => markOf(textOf(at)) === mark);
+  const [found, another] = marked;
+  if (found === undefined || another !== undefined) throw notFound(place);
   return found;
+}
+
+const notFound = ({ sheet, row, column, anchor }: ListedPlace) =>
+  new PlaceNotFound(
+    `the row of ${sheet}!${cellAddress(row, column)} is not found: it held ${quotedRow(anchor.row)}.`,
+  );
+
+/** Two rows that held the same, of which one is left: whose formula stands there cannot be told. */
+function refuseSharedCells(
+  listed: readonly ListedPlace[],
+  rows: ReadonlyMap<ListedPlace, number | undefined>,
+  columns: ReadonlyMap<ListedPlace, number>,
+): void {
+  const taken = new Set<string>();
+  for (const each of listed) {
+    const row = rows.get(each);
+    if (row === undefined) continue;
+    const key = `${each.sheet}:${row}:${columns.get(each) ?? each.column}`;
+    if (taken.has(key)) throw notFound(each);
+    taken.add(key);
+  }
 }
 
 /** The sheets, in lower case, on which a formula's row or column is not where it was. */

@@ -139,6 +139,29 @@ describe('the places of formulas beside tables', () => {
     expect(() => findPlaces(listed, [sheetOf(parts, { below: [['x']] })])).toThrow('is not found');
   });
 
+  it('are found by what they showed where nothing is typed in their row, or refused', () => {
+    const alone = (...shown: CellValue[]) =>
+      sheetOf(parts, { below: [['x'], ...shown.map((value) => [null, null, value])] });
+    const [own] = listOf(alone(null, 7), [{ row: first, column: 2, formula: '=TONROW.HOLEMIN(1)' }]);
+    const last = { ...(own as ListedPlace), value: 7, anchor: { row: '', sizes: '' } };
+    const at = (...shown: CellValue[]) => findPlaces([last], [alone(...shown)])[0]?.row;
+    const row = at(7) ?? NaN;
+    expect([at(null, 7), at(null, null, 7)]).toEqual([row + 1, row + 2]);
+    expect(() => at(null, 8)).toThrow('is not found: it held nothing');
+    expect(() => at(8, null, 7, 7)).toThrow('is not found: it held nothing');
+  });
+
+  it('are refused where one is left of two rows that held the same', () => {
+    const two = sheetOf(parts, { below: [['x'], ['Bar', 1, 7], ['Bar', 1, 8]] });
+    const both = listOf(
+      two,
+      [1, 2].map((down) => ({ row: top + parts.length + down, column: 2, formula: '=TONROW.HOLEMIN(1)' })),
+    );
+    expect(findPlaces(both, [two])).toHaveLength(2);
+    const one = sheetOf(parts, { below: [['x'], ['Bar', 1, 8]] });
+    expect(() => findPlaces(both, [one])).toThrow('is not found: it held "Bar 1"');
+  });
+
   it('are refused where a formula names other cells by address and rows moved', () => {
     const far = listOf(sheet, [{ row: first, column: 2, formula: '=TONROW.SHOP(A3:C5)' }]);
     expect(findPlaces(far, [sheet])[0]?.formula).toBe('=TONROW.SHOP(A3:C5)');

@@ -1,0 +1,64 @@
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import type { Page } from 'playwright-core';
+import { builtFunctions, recalculateWorkbook } from '../../src/headless/index.js';
+import {
+  opened,
+  openPage,
+  savedFile,
+  typeInto,
+  workbookFile,
+} from '../../tests/browser/support/benchPage.js';
+import { launchChromium } from '../../tests/support/chromium.js';
+import { root } from '../ensure.mjs';
+import { serve } from '../serve.mjs';
+import { rowCheckWorkbook } from './workbooks.mjs';
+
+/** The longest that a task of ours is to take. */
+const aimMs = 200;
+const patienceMs = 900_000;
+
+const { values } = parseArgs({ options: { rows: { type: 'string', default: '20000' } } });
+const rows = Number(values.rows);
+
+/** Notes every task that holds up the page for more than 50 ms; the browser tells no shorter ones. */
+const watchTasks = `
+  window.longTasks = [];
+  new PerformanceObserver((list) => window.longTasks.push(...list.getEntries().map(({ duration }) => duration)))
+    .observe({ type: 'longtask', buffered: true });
+`;
+
+/** The tasks since the last question. */
+async function tasks(page: Page): Promise<number[]> {
+  // The observer is told of a task after it.
+  await page.waitForTimeout(500);
+  return page.evaluate(() => (window as unknown as { longTasks: number[] }).longTasks.splice(0));
+}
+
+async function step(page: Page, name: string, act: () => Promise<unknown>): Promise<void> {
+  await tasks(page);
+  const began = performance.now();
+  await act();
+  const seconds = (performance.now() - began) / 1000;
+  const long = (await tasks(page)).sort((a, b) => b - a);
+  const over = long.filter((duration) => duration > aimMs);
+  const longest = over.slice(0, 6).map((duration) => Math.round(duration).toLocaleString('en'));
+  console.log(
+    `${name}: ${seconds.toFixed(1)} s; ${over.length} tasks over ${aimMs} ms${over.length > 0 ? `, the longest ${longest.join(', ')} ms` : ''}`,
+  );
+}
+
+const functions = await builtFunctions(path.join(root, 'dist'));
+const { bytes } = await recalculateWorkbook(rowCheckWorkbook(rows), functions);
+const server = await serve(path.join(root, 'out', 'page'));
+const browser = await launchChromium();
+const { page } = await openPage({ address: server.address, browser, close: () => browser.close() });
+page.setDefaultTimeout(patienceMs);
+await page.evaluate(watchTasks);
+console.log(`${rows.toLocaleString('en')} rows with 4 check columns`);
+await step(page, 'open', async () => {
+  await page.locator('#file').setInputFiles(workbookFile('long.xlsx', bytes));
+  await opened(page, 'long.xlsx');
+});
+await browser.close();
+await server.close();
