@@ -83,7 +83,7 @@ function parse(cells: readonly CellValue[]): Headings {
     if (!read) {
       const cell = cells[at] ?? null;
       const isBetween = span.first < at && at < span.last;
-      const heading = isBlank(cell) ? '' : plainText(String(cell));
+      const heading = isBlank(cell) || isMadeUp(cell) ? '' : plainText(String(cell));
       if (heading !== '') headings.unread.push({ at, heading, names: namedByUnread(heading) });
       else if (isBetween) headings.unread.push({ at, heading: '' });
       continue;
@@ -123,6 +123,9 @@ function parse(cells: readonly CellValue[]): Headings {
   }
   return joined;
 }
+
+/** A table has no blank heading: its host makes one up. */
+const isMadeUp = (cell: CellValue) => /^(?:column|spalte|kolom|colonne|columna) ?\d+$/i.test(String(cell));
 
 /** What each heading of a list is read as, `Hole 2`; undefined for one that is not read. */
 export function headingNames(cells: readonly CellValue[]): (string | undefined)[] {
