@@ -110,6 +110,26 @@ describe('stock', () => {
     expect(() => readFileSync(at('never.xlsx'))).toThrow('ENOENT');
   });
 
+  it('plans hidden rows too and names them, and with --without-hidden leaves them out', async () => {
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.readFile(quote);
+    const sheet = book.getWorksheet('Quote');
+    let hidden = 0;
+    sheet?.eachRow((row, at) => {
+      row.eachCell(({ value }) => {
+        if (value === 'AF1') [hidden, row.hidden] = [at, true];
+      });
+    });
+    expect(hidden).toBeGreaterThan(0);
+    await book.xlsx.writeFile(at('hidden.xlsx'));
+    const [all, without] = [await run(at('hidden.xlsx')), await run(at('hidden.xlsx'), '--without-hidden')];
+    expect(all.out).toContain(`1 hidden row is planned too: ${hidden}.`);
+    const cut = (out: string) => out.split('\n').filter((line) => /^cut .*\bAF1\b/.test(line)).length;
+    expect(cut(all.out)).toBeGreaterThan(0);
+    expect(cut(without.out)).toBe(0);
+    expect(without.out).toMatch(/not planned .*AF1.*hidden/i);
+  });
+
   it('plans what is asked, refuses in one sentence, and says how it is called', async () => {
     const { out } = await run(quote, '--json', '--without-failing', '--without-off-press');
     expect(out).toContain('Off press rows are left out, as asked.');

@@ -1,5 +1,4 @@
 import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
-import { looksLikeSize } from '../notation/looksLikeSize.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
@@ -14,11 +13,8 @@ import { readQty } from './read/readQty.js';
 import type { Reading } from './job/reading.js';
 import type { HoleGroup, PartEnd, RowJob } from './job/rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './headings/rowReader.js';
+import { holdsUnread } from './headings/unreadWork.js';
 import { readsUnclear, unclearCells } from './unclear.js';
-
-/** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
-const namesWork =
-  /bohr|loch|gehrung|ausklink|kant|bieg|fase|schr[äa]g|langl|drill|punch|hole|mit(?:er|re)|bevel|notch|cope|bend|clip|slot|cut ?out|agujero|taladro|muesca|perçage|trou|encoche|pli\b/i;
 
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
 
@@ -34,11 +30,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
-  const unread = headings.unread.filter(
-    (column) =>
-      looksLikeSize(reader.cell(column), shop.unit) ||
-      (namesWork.test(column.heading) && reader.isFilled(column)),
-  );
+  const unread = headings.unread.filter((column) => holdsUnread(column, cells, shop.unit));
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const { left: miterLeftRad = 0, right: miterRightRad = 0 } = readMiters(reader, headings);

@@ -2,6 +2,7 @@ import type { PlaceReading } from '../row/job/placeReading.js';
 import type { LengthUnit } from '../quantity/units.js';
 import type { HoleInRow, HolesOfRow } from '../setup/holesOfRow.js';
 import { blankWords, cellName } from './cellWords.js';
+import { otherRowWords } from './otherRows.js';
 import { problemWords } from './problemWords.js';
 import { asSentences, sentencesOf } from './sentencesOf.js';
 
@@ -10,6 +11,8 @@ export function noHolesSentence(row: Exclude<HolesOfRow, { is: 'holes' }>, unit:
   switch (row.is) {
     case 'blank':
       return '';
+    case 'no part':
+      return `The row ${otherRowWords(row.kind)}: it is no part and has no holes.`;
     case 'no holes':
       return 'The row has no holes.';
     case 'no flat side':

@@ -9,6 +9,9 @@ const words: Record<OtherRow, readonly [one: string, many: string]> = {
   note: ['holds nothing in the columns that are read', 'hold nothing in the columns that are read'],
 };
 
+/** What a row is that is no part: `is taken as a total`. */
+export const otherRowWords = (kind: OtherRow): string => words[kind][0];
+
 /** Which rows are no parts: what they are taken for and what is not done with them, a sentence for each kind. */
 export function otherRowSentences(
   rows: readonly OtherRowAt[],

@@ -95,8 +95,14 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string): string 
     case 'uneven lines':
       return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
     case 'unread columns':
-      return `${listWords(finding.headings)} ${finding.headings.length > 1 ? 'are' : 'is'} filled in and not read. Rename the column, or clear it.`;
+      return unreadSentence(finding.headings);
   }
+}
+
+function unreadSentence(headings: readonly string[]): string {
+  const names = headings.map((heading) => (heading === '' ? 'a column without a heading' : heading));
+  const said = listWords(names);
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)} ${names.length > 1 ? 'are' : 'is'} filled in and not read. Rename the column, or clear it.`;
 }
 
 function cutOnAngle(

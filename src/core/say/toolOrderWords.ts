@@ -7,7 +7,7 @@ import { listWords } from './listWords.js';
 
 /** What an order of the marks takes, whether there is a better one, and what is not in it. */
 export function toolOrderWords(list: ListToolOrder, press: string, unit: LengthUnit): string {
-  const { marks, order, left, elsewhere, notPunched } = list;
+  const { marks, order, left, elsewhere, notPunched, noParts } = list;
   const sentences =
     marks.length === 0
       ? [`No mark of the list is punched on ${press}.`]
@@ -16,6 +16,10 @@ export function toolOrderWords(list: ListToolOrder, press: string, unit: LengthU
     sentences.push(`${marksDo(left.length, 'is', 'are')} left out; why stands beside the mark.`);
   if (elsewhere > 0) sentences.push(`${marksDo(elsewhere, 'is', 'are')} on another press.`);
   if (notPunched > 0) sentences.push(`${marksDo(notPunched, 'has', 'have')} nothing to punch.`);
+  if (noParts > 0)
+    sentences.push(
+      `${noParts === 1 ? '1 row is no part' : `${noParts} rows are no parts`}: not in the order.`,
+    );
   return sentences.filter((each) => each !== '').join(' ');
 }
 

@@ -4,7 +4,6 @@ import type { OutlineProblem } from '../part/outlineInput.js';
 import type { FaceId, PlacedHole } from '../part/part.js';
 import { toleranceMm } from '../part/tolerance.js';
 import type { CellValue } from '../quantity/cellValue.js';
-import { isBlankRow } from '../row/blankRow.js';
 import type { Choice } from '../row/layout/alternatives.js';
 import { facesOf } from '../row/job/faces.js';
 import type { LaidGroup } from '../row/layout/layGroup.js';
@@ -12,6 +11,7 @@ import type { PlaceReading } from '../row/job/placeReading.js';
 import { type Layout, type Layouts, layoutsOf } from '../row/layout/layoutOf.js';
 import type { Headings } from '../row/headings/readHeadings.js';
 import { readRow } from '../row/readRow.js';
+import { type OtherRow, rowKindOf } from '../row/rowKind.js';
 import type { RowWithSection } from '../row/job/readyRow.js';
 import type { RowJob } from '../row/job/rowJob.js';
 import type { AnySection } from '../section/section.js';
@@ -45,6 +45,7 @@ export interface HoleInRow {
 
 export type HolesOfRow =
   | { is: 'blank' }
+  | { is: 'no part'; kind: OtherRow }
   | { is: 'no holes' }
   | { is: 'problems'; findings: readonly Finding[] }
   | { is: 'outline'; problem: OutlineProblem }
@@ -63,7 +64,8 @@ export type HolesOfRow =
  * Source: plane geometry; readings of what a row does not say are common practice, no source.
  */
 export function holesOfRow(cells: readonly CellValue[], headings: Headings, shop: Shop): HolesOfRow {
-  if (isBlankRow(cells, headings)) return { is: 'blank' };
+  const kind = rowKindOf(cells, headings);
+  if (kind !== 'part') return kind === 'blank' ? { is: 'blank' } : { is: 'no part', kind };
   const job = readRow(cells, headings, shop);
   const findings = job.problems.filter((each) => !(each.rule === 'refusal' && each.about === 'Grade'));
   if (findings.length > 0 || !hasSection(job)) return { is: 'problems', findings };

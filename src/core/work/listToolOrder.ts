@@ -2,8 +2,8 @@ import type { Finding } from '../check/finding.js';
 import { type Verdict, verdictKind } from '../check/verdict.js';
 import type { Press } from '../press/press.js';
 import { type CellValue, meant, plainText } from '../quantity/cellValue.js';
-import { isBlankRow } from '../row/blankRow.js';
 import { type CheckedPart, checkedPart } from '../row/checkRow.js';
+import { rowKindOf } from '../row/rowKind.js';
 import { toolsForHole } from '../row/toolsForHole.js';
 import type { ToolSet } from '../setup/toolOrder/changes.js';
 import { type ToolOrder, toolOrder } from '../setup/toolOrder/toolOrder.js';
@@ -35,9 +35,10 @@ export interface ListToolOrder {
   pairOf: (set: ToolSet) => ToolPair | undefined;
   /** Marks that this press does not make as they stand, or that cannot be read. */
   left: readonly LeftMark[];
-  /** How many marks name another press, and how many have nothing to punch. */
+  /** How many marks name another press, how many have nothing to punch, and how many rows are no parts. */
   elsewhere: number;
   notPunched: number;
+  noParts: number;
   /** Tools besides those of the punch that the list needs: of the notcher, of the bend. */
   otherTools: number;
   /** Punches in the order whose holder the shop does not name: they count as of one family. */
@@ -66,9 +67,13 @@ export function listToolOrder(
   const left: LeftMark[] = [];
   const keys = new ToolKeys(shop);
   const otherTools = new Set<OtherTools>();
-  let [elsewhere, notPunched] = [0, 0];
+  let [elsewhere, notPunched, noParts] = [0, 0, 0];
   rows.forEach((cells, row) => {
-    if (isBlankRow(cells, headings)) return;
+    const kind = rowKindOf(cells, headings);
+    if (kind !== 'part') {
+      if (kind !== 'blank') noParts += 1;
+      return;
+    }
     const named = meant(cells[at]);
     if (named !== null && nameKey(named) !== nameKey(press.name)) {
       elsewhere += 1;
@@ -97,6 +102,7 @@ export function listToolOrder(
     left,
     elsewhere,
     notPunched,
+    noParts,
     otherTools: otherTools.size,
     withoutHolder,
   };

@@ -21,6 +21,7 @@ function words(marks: readonly (readonly ToolSet[])[], more: Partial<ListToolOrd
     left: [],
     elsewhere: 0,
     notPunched: 0,
+    noParts: 0,
     otherTools: 0,
     withoutHolder: [],
     ...more,
@@ -48,10 +49,15 @@ describe('what an order of tools takes, in words', () => {
       { holder: 'M', punch: 'b', die: 'b' },
     ];
     expect(
-      words([[a], [b]], { left: [{ mark: 'X', verdict: 'No tool' }], elsewhere: 1, notPunched: 1 }),
+      words([[a], [b]], {
+        left: [{ mark: 'X', verdict: 'No tool' }],
+        elsewhere: 1,
+        notPunched: 1,
+        noParts: 2,
+      }),
     ).toBe(
       '1 change of holder and 1 change of tools: no order has fewer. 1 mark is left out; why stands beside the mark. ' +
-        '1 mark is on another press. 1 mark has nothing to punch.',
+        '1 mark is on another press. 1 mark has nothing to punch. 2 rows are no parts: not in the order.',
     );
   });
 

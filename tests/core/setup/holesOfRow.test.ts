@@ -86,6 +86,10 @@ describe('holes of a row', () => {
 describe('a row without holes to lay out', () => {
   it.each([
     ['The row has no holes.', plate],
+    [
+      'The row is taken as a total: it is no part and has no holes.',
+      { Mark: 'TOTAL', Section: null, Qty: 12, Hole: null },
+    ],
     ['', { Section: '', Length: '', Hole: '' }],
     ['Section: the cell is blank. Fill it in.', { Section: '', Length: 12, Hole: '13/16' }],
     [

@@ -5,6 +5,7 @@ import { nameKey, shortNames } from '../../shop/table.js';
 import { groupFields, type GroupField, type RowField, rowFields } from './heading.js';
 import { foreignHeadings, lettersBesideSymbols, plateLetters, symbols } from './headingWords.js';
 import { type Join, withJoins } from './joinedColumns.js';
+import { namedByUnread } from './unreadWork.js';
 
 /** A column of the list: where it is, its heading as typed, and the unit its heading states. */
 export interface Column {
@@ -15,13 +16,24 @@ export interface Column {
   of?: readonly Column[];
 }
 
+/** A column that none of the inputs has. */
+export interface UnreadColumn {
+  at: number;
+  /** Empty where nothing stands above its cells. */
+  heading: string;
+  /** What the heading says that it holds. */
+  names?: 'work' | 'shape' | undefined;
+  /** The column that is read in its place, where two mean the same. */
+  beside?: number;
+}
+
 export interface Headings {
   fields: Partial<Record<RowField, Column>>;
   groups: Partial<Record<GroupField, Column>>[];
   /** Columns that are read as one: thickness and width, feet and inches. */
   joins?: readonly Join[];
-  /** Columns with a heading that none of the inputs has. */
-  unread: Column[];
+  /** Columns that none of the inputs has: with a heading, or without one between those that are read. */
+  unread: UnreadColumn[];
   /** The first and the last column that is read: what a check is given of a row. */
   span: { first: number; last: number };
 }
@@ -70,14 +82,21 @@ function parse(cells: readonly CellValue[]): Headings {
   for (const [at, read] of all.entries()) {
     if (!read) {
       const cell = cells[at] ?? null;
-      if (!isBlank(cell)) headings.unread.push({ at, heading: plainText(String(cell)) });
+      const isBetween = span.first < at && at < span.last;
+      const heading = isBlank(cell) || isMadeUp(cell) ? '' : plainText(String(cell));
+      if (heading !== '') headings.unread.push({ at, heading, names: namedByUnread(heading) });
+      else if (isBetween) headings.unread.push({ at, heading: '' });
       continue;
     }
     const { entry, group, column } = read;
     const slot = `${entry.field} ${group}`;
     const before = taken.get(slot);
-    if (before?.canonical && !entry.canonical) continue;
-    if (before && before.canonical === entry.canonical && entry.field !== 'mark') {
+    const isMark = entry.field === 'mark';
+    if (before?.canonical && !entry.canonical) {
+      if (!isMark) headings.unread.push({ at, heading: column.heading, beside: before.column.at });
+      continue;
+    }
+    if (before && before.canonical === entry.canonical && !isMark) {
       const fix = `Keep one, or call the right one ${entry.name}.`;
       refuse(
         'Headings',
@@ -87,6 +106,8 @@ function parse(cells: readonly CellValue[]): Headings {
       );
     }
     if (before && before.canonical === entry.canonical) continue;
+    if (before && !isMark)
+      headings.unread.push({ at: before.column.at, heading: before.column.heading, beside: at });
     taken.set(slot, { column, canonical: entry.canonical });
     place(headings, entry, group, column);
   }
@@ -102,6 +123,9 @@ function parse(cells: readonly CellValue[]): Headings {
   }
   return joined;
 }
+
+/** A table has no blank heading: its host makes one up. */
+const isMadeUp = (cell: CellValue) => /^(?:column|spalte|kolom|colonne|columna) ?\d+$/i.test(String(cell));
 
 /** What each heading of a list is read as, `Hole 2`; undefined for one that is not read. */
 export function headingNames(cells: readonly CellValue[]): (string | undefined)[] {

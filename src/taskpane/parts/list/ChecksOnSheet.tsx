@@ -65,7 +65,7 @@ function Missing({ list, onSheet }: Pick<Props, 'list' | 'onSheet'>) {
     () => (checks ? rowsWithoutChecks(list, checks, readHeadings(headingsOf(onSheet))) : []),
     [list, checks, onSheet],
   );
-  const span = inputSpan(onSheet);
+  const span = inputSpan(onSheet, checks);
   if (!checks || !source.table || !span || rows.length === 0) return null;
   const columns = { table: source.table.name, first: span.first.heading, last: span.last.heading };
   return (

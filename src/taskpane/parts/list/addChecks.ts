@@ -31,7 +31,7 @@ export async function addChecks(
   matches: readonly ColumnMatch[],
   chosen: readonly RowItem[] = [],
 ): Promise<Proposal | string> {
-  const span = inputSpan(matches);
+  const span = inputSpan(matches, list.checks);
   if (!span) return 'No column of this list is read.';
   const [sheets, tables, names, [arrangement], [look]] = await Promise.all([
     workbook.sheets(),

@@ -33,7 +33,7 @@ export async function addColumns(
   chosen: readonly RowItem[],
 ): Promise<Proposal | string> {
   const { checks, source } = list;
-  const span = inputSpan(matches);
+  const span = inputSpan(matches, checks);
   if (!checks || !source.table || !span) return 'The checks of this list are not in a table of the sheet.';
   const read = { table: source.table.name, first: span.first.heading, last: span.last.heading };
   const items = itemsToAdd(checks).flatMap(({ item }) => (chosen.includes(item) ? item : []));

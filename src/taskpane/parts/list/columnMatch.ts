@@ -2,6 +2,8 @@ import { isBlank, type CellValue } from '../../../core/quantity/cellValue.js';
 import { InputError } from '../../../core/inputError.js';
 import { groupFields, rowFields } from '../../../core/row/headings/heading.js';
 import { headingNames } from '../../../core/row/headings/readHeadings.js';
+import { namedByUnread } from '../../../core/row/headings/unreadWork.js';
+import { looksLikeSize } from '../../../core/notation/looksLikeSize.js';
 import { readSection } from '../../../core/section/readSection.js';
 import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
 import type { Shop } from '../../../core/shop/readShop.js';
@@ -20,6 +22,10 @@ export interface ColumnMatch {
   rename: string | undefined;
   /** By its content or the start of a name: to be looked at. */
   guessed: boolean;
+  /** Two rows of headings say it together: it is written into the lower one, where formulas read it. */
+  isJoined?: boolean;
+  /** Not read, with sizes below it. */
+  holdsSizes?: boolean;
 }
 
 const furtherGroups = [2, 3];
@@ -49,8 +55,15 @@ export function matchColumns(
     const heading = String(cell ?? '');
     const field = names[at];
     // Formulas read one row of headings: what two rows say together is written into it.
-    const isWritten = field === undefined || String(written[at] ?? '') === heading;
-    return { at, heading, field, rename: isWritten ? undefined : heading, guessed: false };
+    const isJoined = String(written[at] ?? '') !== heading;
+    return {
+      at,
+      heading,
+      field,
+      rename: isJoined ? heading : undefined,
+      guessed: false,
+      ...(isJoined && { isJoined }),
+    };
   });
   const matches = known.reduce<ColumnMatch[]>((matches, match) => {
     const isDoubtful = doubtful.has(nameKey(match.heading));
@@ -70,7 +83,17 @@ export function matchColumns(
       : matches.map((each) => (each.at === match.at ? matchedTo(each, field, true) : each));
   }, known);
   const [first] = rows;
-  return isUnitsRow(first) ? matches.map((match) => withUnit(match, first?.[match.at], shop)) : matches;
+  const told = isUnitsRow(first) ? matches.map((match) => withUnit(match, first?.[match.at], shop)) : matches;
+  return told.map((match) => {
+    const holdsSizes =
+      match.field === undefined && rows.some((row) => looksLikeSize(row[match.at] ?? null, shop.unit));
+    return holdsSizes ? { ...match, holdsSizes } : match;
+  });
+}
+
+/** Whether a column is not read and may hold work: the check of a row is given it, to say so. */
+export function mayHoldWork({ field, heading, rename = heading, holdsSizes }: ColumnMatch): boolean {
+  return field === undefined && (holdsSizes === true || namedByUnread(rename) !== undefined);
 }
 
 /** A unit in the row below the headings is written into the heading, where the formulas read it. */
@@ -84,7 +107,7 @@ function withUnit(match: ColumnMatch, cell: CellValue | undefined, { unit }: Sho
 /** The match with another field chosen for it. */
 export function matchedTo(match: ColumnMatch, field: string | undefined, guessed = false): ColumnMatch {
   const own = fieldOf(match.heading);
-  if (own === field) return { ...match, field, rename: undefined, guessed };
+  if (own === field) return { ...match, field, rename: match.isJoined ? match.heading : undefined, guessed };
   const unit = unitAtEnd.exec(match.heading.trim())?.[0];
   const rename =
     field === undefined ? `${match.heading.trim()}${notRead}` : unit ? `${field} ${unit}` : field;

@@ -37,7 +37,7 @@ export function setPress(
     return { title, steps };
   }
   const table = list.source.table?.name;
-  const span = inputSpan(matches);
+  const span = inputSpan(matches, list.checks);
   if (table === undefined || !span)
     return 'The list has no column Press. Add check columns first: Press comes with them.';
   const set = new Set(rows);

@@ -1,7 +1,7 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import type { Area } from '../../../workbook/area.js';
 import type { Arrangement } from '../../../workbook/reading.js';
-import type { ColumnMatch } from './columnMatch.js';
+import { type ColumnMatch, mayHoldWork } from './columnMatch.js';
 import type { ListSource } from './listSource.js';
 import { headingSpan } from './listBounds.js';
 import type { SheetChecks } from './sheetChecks.js';
@@ -45,12 +45,28 @@ export function listFrom(source: ListSource, area: Area, values: CellValue[][], 
   };
 }
 
-/** The columns a check reads: from the first to the last that has a meaning. */
+/**
+ * The columns that the check of a row is given: from the first to the last that has a meaning, and on to those that may hold
+ * work which is not read, as far as no check column stands between.
+ */
 export function inputSpan(
   matches: readonly ColumnMatch[],
+  checks?: SheetChecks,
 ): { first: ColumnMatch; last: ColumnMatch } | undefined {
-  const read = matches.filter(({ field }) => field !== undefined);
-  const [first] = read;
-  const last = read.at(-1);
+  const read = matches.flatMap(({ field }, at) => (field === undefined ? [] : at));
+  const [from, to] = [read[0], read.at(-1)];
+  if (from === undefined || to === undefined) return undefined;
+  const own = new Set(checks?.columns.map(({ at }) => at));
+  const first = farthest(matches.slice(0, from + 1).reverse(), own);
+  const last = farthest(matches.slice(to), own);
   return first && last ? { first, last } : undefined;
+}
+
+/** The last of some columns that is read or may hold work, before the first check column. */
+function farthest(matches: readonly ColumnMatch[], checks: ReadonlySet<number>): ColumnMatch | undefined {
+  const check = matches.findIndex(({ at }) => checks.has(at));
+  return matches
+    .slice(0, check < 0 ? matches.length : check)
+    .filter((match) => match.field !== undefined || mayHoldWork(match))
+    .at(-1);
 }

@@ -65,6 +65,10 @@ function combined(over: Row, under: Row): string[] {
   });
 }
 
+/** What is of the whole part, whatever stands over it. */
+const ofPart =
+  /^(?:weight|wt\.?|mass|area|paint|price|cost|rate|total|remarks?|notes?|comments?|date|status|gewicht|masse|preis|bemerkung(?:en)?|anmerkung(?:en)?|datum)(?!\p{L})/iu;
+
 /** `Hole` and `Dia`; `Hole 2` and `Edge`: `Edge 2`. What the lower row says by itself is kept. */
 function together(group: string, own: string): string {
   const [, name = group, number = ''] = /^(.+?) ?([1-9])$/.exec(group) ?? [];
@@ -73,7 +77,7 @@ function together(group: string, own: string): string {
   if (isKnown(both)) return both;
   return isKnown(`${own}${behind}`)
     ? `${own}${behind}`
-    : isKnown(own) || own.length <= longestSymbol
+    : isKnown(own) || own.length <= longestSymbol || ofPart.test(own)
       ? own
       : `${group} ${own}`;
 }

@@ -1,0 +1,78 @@
+import { looksLikeSize } from '../../notation/looksLikeSize.js';
+import { type CellValue, isBlank } from '../../quantity/cellValue.js';
+import type { LengthUnit } from '../../quantity/units.js';
+import { nameKey } from '../../shop/table.js';
+import { isOwnHeading } from '../rowItem.js';
+import { groupFields, rowFields } from './heading.js';
+import { foreignHeadings } from './headingWords.js';
+import type { UnreadColumn } from './readHeadings.js';
+
+/** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
+const namesWork =
+  /bohr|loch|gehrung|ausklink|kant|bieg|fase|schr[äa]g|langl|drill|punch|hole|mit(?:er|re)|bevel|notch|cope|bend|clip|slot|cut ?out|agujero|taladro|muesca|perçage|trou|encoche|pli\b/i;
+
+/** Words that name a cut, a hole or a bend where a number stands below them: `Left angle`, `Ø`, `Schnittwinkel`. */
+const namesShape = new RegExp(
+  [
+    '[ø⌀]',
+    '(?<!\\p{L})(?:angles?|cuts?|left|right|skew|taper|slope|chamfer|radius|dia|diam|diameter|bore|corners?|folds?|snipe?|crimp|opening|csk|hle|hoel|mtr [lr]',
+    'links|rechts|winkel|gehr|senkung|gewinde|kerbe|hoek|schuin|afschuining|uitsparing|gauche|droite|chanfrein|grugeage|pliage|cintrage|coupe',
+    'ángulo|angulo|corte|izquierda|derecha)(?!\\p{L})',
+    '(?:durchmesser|schnitt(?:winkel)?|sägewinkel|schlitz|stanzung|öffnung|aussparung)(?!\\p{L})',
+  ].join('|'),
+  'iu',
+);
+/** What a cut costs, takes or is listed under is no work of its own. */
+const aboutWork =
+  /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von)(?!\p{L})/iu;
+
+const leastSlip = 5;
+const leastSwap = 6;
+const noWork = new Set(['mark', 'drawing', 'revision']);
+const knownNames = [...rowFields, ...groupFields]
+  .filter(({ key }) => !noWork.has(key))
+  .flatMap(({ key, name, synonyms }) => [nameKey(name), ...synonyms, ...(foreignHeadings[key] ?? [])])
+  .filter((name) => name.length >= leastSlip);
+
+/** Whether a heading is a slip of one that is read: `Mitr left`, `Notch widht`. */
+export function isSlip(heading: string): boolean {
+  const key = nameKey(heading)
+    .replace(/ ?[([,].*$/, '')
+    .replace(/ [1-9]$/, '');
+  return knownNames.some((name) => isOneSlipApart(key, name));
+}
+
+/** One letter left out, typed twice or added, two swapped, or in a longer word one typed for another. */
+function isOneSlipApart(typed: string, name: string): boolean {
+  if (typed === name || Math.abs(typed.length - name.length) > 1) return false;
+  let at = 0;
+  while (at < typed.length && typed[at] === name[at]) at += 1;
+  if (typed.length < name.length) return typed.slice(at) === name.slice(at + 1);
+  if (typed.length > name.length) return typed.slice(at + 1) === name.slice(at);
+  const isSwapped = typed[at] === name[at + 1] && typed[at + 1] === name[at];
+  if (isSwapped && typed.slice(at + 2) === name.slice(at + 2)) return true;
+  return name.length >= leastSwap && typed.slice(at + 1) === name.slice(at + 1);
+}
+
+/** What a heading that is not read says of its column: work, a shape that a number below it may give, or nothing of either. */
+export function namedByUnread(heading: string): 'work' | 'shape' | undefined {
+  if (isOwnHeading(heading)) return undefined;
+  if (namesWork.test(heading) || isSlip(heading)) return 'work';
+  return namesShape.test(heading) && !aboutWork.test(heading) ? 'shape' : undefined;
+}
+
+/**
+ * Whether a row has something in a column that is not read which must not be dropped: a size; anything below a heading that
+ * names work or is a slip of one that is read; a number below one that names a shape, or below none; and what differs from
+ * the column that is read in its place.
+ */
+export function holdsUnread(column: UnreadColumn, cells: readonly CellValue[], unit: LengthUnit): boolean {
+  const { at, heading, names, beside } = column;
+  const cell = cells[at] ?? null;
+  if (isBlank(cell) || cell === 0 || isOwnHeading(heading)) return false;
+  if (beside !== undefined) return hasDigit(cell) && nameKey(cell) !== nameKey(cells[beside] ?? null);
+  if (names === 'work' || looksLikeSize(cell, unit)) return true;
+  return heading === '' ? typeof cell === 'number' : names === 'shape' && hasDigit(cell);
+}
+
+const hasDigit = (cell: CellValue) => /\d/.test(String(cell));
