@@ -2,13 +2,7 @@ import path from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Page } from 'playwright-core';
 import { builtFunctions, recalculateWorkbook } from '../../src/headless/index.js';
-import {
-  opened,
-  openPage,
-  savedFile,
-  typeInto,
-  workbookFile,
-} from '../../tests/browser/support/benchPage.js';
+import { opened, openPage, workbookFile } from '../../tests/browser/support/benchPage.js';
 import { launchChromium } from '../../tests/support/chromium.js';
 import { root } from '../ensure.mjs';
 import { serve } from '../serve.mjs';

@@ -29,6 +29,14 @@ describe('Galvanized steel from 3/4 in that is punched or bent: ask the engineer
   });
 });
 
+describe('A bent plate has a bend (common practice, no source)', () => {
+  it.each(['BENT PL1/4X6', 'Bent Pl 1/4 x 6', ' bent pl1/4x6'])('%s', (Section) => {
+    expect(open({ Section })).toEqual(['bend missing']);
+    expect(open({ Section, 'Bend length': 6 })).toEqual([]);
+    expect(open({ Section: Section.replace(/bent/i, '') })).toEqual([]);
+  });
+});
+
 describe('Holes in two lines are as many in each (common practice, no source)', () => {
   it.each([
     [2, []],

@@ -154,6 +154,7 @@ export type RowFact =
 /** Why something is not checked against anything. */
 export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
+  | { why: 'bend missing' }
   | { why: 'uneven lines'; group: number }
   | { why: 'unread columns'; headings: readonly string[] };
 

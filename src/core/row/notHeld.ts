@@ -6,7 +6,7 @@ import { needsPress } from './job/needsPress.js';
 import type { ReadyRow } from './job/readyRow.js';
 
 /**
- * What a row asks for and nothing is checked against, so that it is never OK: bends across each other,
+ * What a row asks for and nothing is checked against, so that it is never OK: bends across each other, a bent plate without a bend,
  * an odd number of holes in two lines, thick steel that is galvanized after it was punched or bent, and columns that
  * are not read.
  */
@@ -24,7 +24,8 @@ export function unreadColumns({ unread }: { unread?: readonly string[] }): RowFi
   return unread ? [asFinding({ why: 'unread columns', headings: unread })] : [];
 }
 
-function bendsNotHeld({ bends }: ReadyRow): NotHeld[] {
+function bendsNotHeld({ bends, bendMissing }: ReadyRow): NotHeld[] {
+  if (bendMissing) return [{ why: 'bend missing' }];
   const runs = new Set(bends?.at?.map(({ at }) => at));
   return runs.size > 1 ? [{ why: 'bends across each other' }] : [];
 }

@@ -18,6 +18,9 @@ import { readsUnclear, unclearCells } from './unclear.js';
 
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
 
+/** `Bent PL3/8X6`: a plate that is bent, wherever the row says how. */
+const saysBent = (section: CellValue) => /^\s*bent\b/i.test(String(section ?? ''));
+
 /** Reads one row of a parts list by its headings. Never throws for what a cell holds: that becomes a finding. */
 export function readRow(cells: readonly CellValue[], headings: Headings, shop: Shop): RowJob {
   const { fields, groups } = headings;
@@ -93,6 +96,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     readings: unclear.length > 0 ? readings.filter((each) => !readsUnclear({ unclear }, each)) : readings,
   };
   if (qty?.hands) job.hands = qty.hands;
+  if (!other.bends && saysBent(reader.cell(fields.section))) job.bendMissing = true;
   if (read) job.section = read.section;
   if (grade) job.grade = grade;
   if (lengthMm !== undefined) job.lengthMm = lengthMm;

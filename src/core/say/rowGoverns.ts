@@ -58,6 +58,7 @@ export function rowGoverns(finding: RowFinding): string {
 }
 
 const notHeldWords = {
+  'bend missing': 'bend',
   'bends across each other': 'bend',
   'galvanized and thick': 'galvanizing',
   'uneven lines': 'lines of holes',

@@ -90,6 +90,8 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string): string 
   switch (finding.why) {
     case 'bends across each other':
       return 'Bends run across each other: whether the punch fits between the flanges that stand was not checked.';
+    case 'bend missing':
+      return 'The section is called bent and the row gives no bend, so none was checked. Fill in Bend length, or write PL.';
     case 'galvanized and thick':
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     case 'uneven lines':

@@ -123,6 +123,8 @@ export interface RowJob {
   typed?: Partial<Record<RowField, string>>;
   /** Headings of columns that are filled in, name or hold work, and are not read. */
   unread?: readonly string[];
+  /** The section is called a bent plate, and no bend is given. */
+  bendMissing?: true;
   /** Cells that are filled in and whose contents are not known: nothing that hangs on them is checked against anything. */
   unclear?: readonly OpenCell[];
   /** What is wrong with the cells of the row. */
