@@ -172,7 +172,14 @@ describe('the Tab key reaches every control', () => {
         await shown.says('This will be written');
       },
     ],
-    ['the presses', 'shop', (shown) => shown.tab('Shop')],
+    [
+      'the presses',
+      'shop',
+      async (shown) => {
+        await shown.tab('Shop');
+        await shown.says('New press');
+      },
+    ],
     [
       'a press',
       'shop',

@@ -39,7 +39,7 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
         role="application"
         aria-roledescription="drawing"
         aria-labelledby={`${id}t`}
-        aria-describedby={`${id}s ${id}k`}
+        aria-describedby={points.length > 0 ? `${id}s ${id}k` : `${id}s`}
         tabIndex={0}
         className={styles.frame}
         onKeyDown={move}
