@@ -61,5 +61,5 @@ function rangeValues(symbol: string, meaning: string, { least, most }: Range): N
     value: mm,
   });
   if (least === most || !Number.isFinite(most)) return [value('', least)];
-  return [value('from', least), value('to', most)];
+  return [value('lowest', least), value('highest', most)];
 }
