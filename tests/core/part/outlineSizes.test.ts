@@ -1,16 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { OutlineInput } from '../../../src/core/part/outlineInput.js';
 import { sizeProblem } from '../../../src/core/part/outlineSizes.js';
 import { toleranceMm } from '../../../src/core/part/tolerance.js';
+import { plateInput } from '../../support/face.js';
 
-const face: OutlineInput = {
-  lengthMm: 300,
-  widthMm: 100,
-  bottom: { is: 'bottom edge', kind: 'sheared' },
-  top: { is: 'top edge', kind: 'sheared' },
-  left: { kind: 'sheared' },
-  right: { kind: 'sheared' },
-};
+const face = plateInput();
 const clip = (alongMm: number, acrossMm: number) =>
   ({ end: 'left', side: 'top', alongMm, acrossMm, kind: 'sheared' }) as const;
 const inEdge = (widthMm: number, depthMm: number, centerMm = 150) =>

@@ -5,7 +5,7 @@ import { nameKey, shortNames } from '../../shop/table.js';
 import { groupFields, type GroupField, type RowField, rowFields } from './heading.js';
 import { foreignHeadings, lettersBesideSymbols, plateLetters, symbols } from './headingWords.js';
 import { type Join, withJoins } from './joinedColumns.js';
-import { namedByUnread } from './unreadWork.js';
+import { namedByUnread, type UnreadColumn } from './unreadWork.js';
 
 /** A column of the list: where it is, its heading as typed, and the unit its heading states. */
 export interface Column {
@@ -14,17 +14,6 @@ export interface Column {
   unit?: string;
   /** The columns of the list that are read as this one in a row. */
   of?: readonly Column[];
-}
-
-/** A column that none of the inputs has. */
-export interface UnreadColumn {
-  at: number;
-  /** Empty where nothing stands above its cells. */
-  heading: string;
-  /** What the heading says that it holds. */
-  names?: 'work' | 'shape' | undefined;
-  /** The column that is read in its place, where two mean the same. */
-  beside?: number;
 }
 
 export interface Headings {

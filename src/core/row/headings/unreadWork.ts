@@ -5,7 +5,17 @@ import { nameKey } from '../../shop/table.js';
 import { isOwnHeading } from '../rowItem.js';
 import { groupFields, rowFields } from './heading.js';
 import { foreignHeadings } from './headingWords.js';
-import type { UnreadColumn } from './readHeadings.js';
+
+/** A column that none of the inputs has. */
+export interface UnreadColumn {
+  at: number;
+  /** Empty where nothing stands above its cells. */
+  heading: string;
+  /** What the heading says that it holds. */
+  names?: 'work' | 'shape' | undefined;
+  /** The column that is read in its place, where two mean the same. */
+  beside?: number;
+}
 
 /** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
 const namesWork =
