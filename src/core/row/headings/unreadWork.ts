@@ -25,7 +25,8 @@ const namesWork =
 const namesShape = new RegExp(
   [
     '[ø⌀]',
-    '(?<!\\p{L})(?:angles?|cuts?|left|right|skew|taper|slope|chamfer|radius|dia|diam|diameter|bore|corners?|folds?|snipe?|crimp|opening|csk|hle|hoel|mtr [lr]',
+    '(?<!\\p{L})(?:angles?|cuts?|left|right|skew|taper|slope|chamfer|radius|rad|dia|diam|diameter|bore|corners?|folds?|snipe?|crimp|opening|csk|mtr',
+    'lh|rh|camber|sweep|roll(?:ed)?|curve|arc|twist|joggle|offset|tap(?:ped)?|thread(?:ed)?|flange|web|deg(?:rees?)?|cent(?:er|re)s?|ctrs?|o\\.?c|c/c|[xy] ?[1-9]?',
     'links|rechts|winkel|gehr|senkung|gewinde|kerbe|hoek|schuin|afschuining|uitsparing|gauche|droite|chanfrein|grugeage|pliage|cintrage|coupe',
     'ángulo|angulo|corte|izquierda|derecha)(?!\\p{L})',
     '(?:durchmesser|schnitt(?:winkel)?|sägewinkel|schlitz|stanzung|öffnung|aussparung)(?!\\p{L})',
@@ -36,21 +37,27 @@ const namesShape = new RegExp(
 const aboutWork =
   /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von)(?!\p{L})/iu;
 
+/** Shorter names are slips where the first letter stands; one of three letters where none is left out. */
 const leastSlip = 5;
+const leastShort = 3;
 const leastSwap = 6;
+const noSlips = new Set(['usd', 'gate', 'gold']);
 const noWork = new Set(['mark', 'drawing', 'revision']);
 const knownNames = [...rowFields, ...groupFields]
   .filter(({ key }) => !noWork.has(key))
   .flatMap(({ key, name, synonyms }) => [nameKey(name), ...synonyms, ...(foreignHeadings[key] ?? [])])
-  .filter((name) => name.length >= leastSlip);
+  .filter((name) => name.length >= leastShort);
 
 /** Whether a heading is a slip of one that is read: `Mitr left`, `Notch widht`. */
 export function isSlip(heading: string): boolean {
   const key = nameKey(heading)
     .replace(/ ?[([,].*$/, '')
     .replace(/ [1-9]$/, '');
-  return knownNames.some((name) => isOneSlipApart(key, name));
+  return !noSlips.has(key) && knownNames.some((name) => mayBeSlip(key, name) && isOneSlipApart(key, name));
 }
+
+const mayBeSlip = (typed: string, { length, 0: first }: string): boolean =>
+  length >= leastSlip || (typed.startsWith(first ?? '') && (length > leastShort || typed.length >= length));
 
 /** One letter left out, typed twice or added, two swapped, or in a longer word one typed for another. */
 function isOneSlipApart(typed: string, name: string): boolean {

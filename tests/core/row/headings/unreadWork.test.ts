@@ -13,7 +13,7 @@ const verdict = (row: Row) => checkedRow(row, shop).verdict;
 const note = (row: Row) => checkedRow(row, shop).note;
 
 const ofWork = [...rowFields, ...groupFields].filter(
-  ({ key, name }) => !['mark', 'drawing', 'revision', 'section', 'grade'].includes(key) && name.length > 4,
+  ({ key, name }) => !['mark', 'drawing', 'revision', 'section', 'grade'].includes(key) && name.length > 2,
 );
 
 /** A heading with one slip of the keys. */
@@ -24,9 +24,11 @@ const slip = fc
     fc.constantFrom('out', 'twice', 'swapped'),
   )
   .map(([name, seed, what]) => {
-    const at = seed % (name.length - 1);
+    // A short name is known by its first letter, and one of three letters by all of them.
+    const least = name.length < 5 ? 1 : 0;
+    const at = least + (seed % (name.length - 1 - least));
     const [first, second] = [name[at] ?? '', name[at + 1] ?? ''];
-    if (what === 'out') return name.slice(0, at) + second + name.slice(at + 2);
+    if (what === 'out' && name.length > 3) return name.slice(0, at) + second + name.slice(at + 2);
     if (what === 'twice') return name.slice(0, at) + first + first + second + name.slice(at + 2);
     return name.slice(0, at) + second + first + name.slice(at + 2);
   })
@@ -54,6 +56,7 @@ describe('a column that is not read', () => {
     'Corner cut',
     'Schnittwinkel',
     'Winkel links',
+    ...['LH', 'RH', 'Camber', 'MTR', 'Roll', 'Flange', 'X', 'Y1', 'Deg', 'O.C.', 'Tapped'],
   ])('leaves its row open with a number below %s', (heading) => {
     expect(verdict({ ...flat, [heading]: 45 })).toBe('OK so far');
     expect(note({ ...flat, [heading]: '45' })).toContain(
@@ -88,9 +91,18 @@ describe('a column that is not read', () => {
       'Note',
       'Line',
       'Zone',
+      'USD',
+      'Year',
+      'Max',
+      'Pos no',
     ],
   ])('changes nothing below %s', (heading) => {
     expect(verdict({ ...flat, [heading]: 45 })).toBe('OK');
+  });
+
+  it('leaves its row open below a short slip', () => {
+    for (const heading of ['Bolts', 'Slt', 'Egde', 'Gge', 'Hoel', 'Qtty', 'Legg'])
+      expect(verdict({ ...flat, [heading]: 4 }), heading).toBe('OK so far');
   });
 
   it('leaves its row open without a heading between those that are read, with a number or a size', () => {
