@@ -1,5 +1,6 @@
 import { limits } from './refusal/limits.js';
 import { refuseWorkbook } from './refusal/refusal.js';
+import { atOnce, type Pausing } from './pausing.js';
 import { checkUtf8 } from './xml/characters.js';
 import { XmlReader } from './xml/reader.js';
 import { checkWellFormed } from './xml/wellFormed.js';
@@ -38,24 +39,29 @@ export class Package {
 
   /** A part's XML with one character per byte, or undefined when the package lacks it. */
   xml(part: string): string | undefined {
+    return atOnce(this.read(part));
+  }
+
+  /** The same, with rests. */
+  *read(part: string): Pausing<string | undefined> {
     const entry = this.entry(part);
     if (!entry) return undefined;
     this.readBytes += entry.size;
     if (this.readBytes > limits.read)
       refuseWorkbook('The file is refused: unpacked its sheets would be larger than 512 MB.');
-    const bytes = unpack(this.archive, entry, this.codec);
+    const bytes = yield* unpack(this.archive, entry, this.codec);
     if (bytes[0] === 0 || bytes[1] === 0 || bytes[0] === 0xfe || bytes[0] === 0xff) {
       refuseWorkbook(`The file is refused: part ${JSON.stringify(part)} is not written in UTF-8.`);
     }
     const xml = this.codec.toCharacters(bytes);
-    if (!this.checked.has(entry)) this.check(entry, bytes, xml);
+    if (!this.checked.has(entry)) yield* this.check(entry, bytes, xml);
     return xml;
   }
 
   /** What is read is well-formed to its end, and no larger than it may be. */
-  private check(entry: ZipEntry, bytes: Uint8Array, xml: string): void {
+  private *check(entry: ZipEntry, bytes: Uint8Array, xml: string): Pausing<void> {
     checkUtf8(bytes);
-    this.cells += checkWellFormed(xml);
+    this.cells += yield* checkWellFormed(xml);
     if (this.cells > limits.cells)
       refuseWorkbook('The file is refused: its sheets hold more than 8 million cells.');
     this.checked.add(entry);

@@ -1,22 +1,30 @@
 import { type Package, type Relationship, relationshipsPart } from './package.js';
+import { atOnce, type Pausing } from './pausing.js';
 import { refuseWorkbook } from './refusal/refusal.js';
 import { XmlElement } from './xml/element.js';
-import { writeArchive } from './zip/writeArchive.js';
+import { writingArchive } from './zip/writeArchive.js';
 
 const contentTypes = '[Content_Types].xml';
 const relationshipTypes = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
 const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const noRelationships = `${xmlHead}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>`;
 
+/** A part that may be changed, and its text before. */
+type OpenedPart = ReturnType<typeof XmlElement.part> & { was: string };
+
 /** The parts of a package on their way to becoming another: as they are until changed, removed or added. */
 export class PackageParts {
   private readonly changed = new Map<string, string>();
-  private readonly opened = new Map<string, ReturnType<typeof XmlElement.part>>();
+  private readonly opened = new Map<string, OpenedPart>();
   private readonly added = new Map<string, string>();
   private readonly gone = new Set<string>();
   private readonly dropped = new Map<string, Set<string>>();
 
-  constructor(private readonly source: Package) {}
+  /** @param known the texts of parts that somebody has unpacked already */
+  constructor(
+    private readonly source: Package,
+    private readonly known: ReadonlyMap<string, string> = new Map(),
+  ) {}
 
   /** The names of parts that are taken out. */
   get removed(): readonly string[] {
@@ -36,6 +44,7 @@ export class PackageParts {
       this.opened.get(name)?.toString() ??
       this.added.get(name) ??
       this.changed.get(name) ??
+      this.known.get(name) ??
       this.source.xml(name)
     );
   }
@@ -43,9 +52,11 @@ export class PackageParts {
   /** The outermost element of a part, for changing it; undefined where there is no such part. */
   find(part: string): XmlElement | undefined {
     const name = this.named(part) ?? part;
-    const xml = this.xml(name);
-    if (xml === undefined) return undefined;
-    const opened = this.opened.get(name) ?? XmlElement.part(xml);
+    const before = this.gone.has(name) ? undefined : this.opened.get(name);
+    if (before) return before.root;
+    const was = this.xml(name);
+    if (was === undefined) return undefined;
+    const opened = { ...XmlElement.part(was), was };
     this.opened.set(name, opened);
     return opened.root;
   }
@@ -57,10 +68,25 @@ export class PackageParts {
     );
   }
 
+  /** Reads a large part with rests, so that `root` has its elements and those inside them. */
+  *readingRoot(part: string): Pausing<void> {
+    const name = this.named(part) ?? part;
+    const was = this.opened.has(name) ? undefined : this.xml(name);
+    if (was === undefined) return;
+    const opened = { ...(yield* XmlElement.readingPart(was)), was };
+    this.opened.set(name, opened);
+    yield* opened.root.readingInside();
+    for (const child of opened.root.children) yield* child.readingInside();
+  }
+
   set(part: string, xml: string): void {
     const name = this.named(part) ?? part;
     if (xml === this.xml(name)) return;
     this.opened.delete(name);
+    this.keep(name, xml);
+  }
+
+  private keep(name: string, xml: string): void {
     if (this.source.entry(name)) this.changed.set(name, xml);
     else this.added.set(name, xml);
   }
@@ -156,10 +182,17 @@ export class PackageParts {
   }
 
   toBytes(): Uint8Array {
+    return atOnce(this.packing());
+  }
+
+  /** The same, with rests. */
+  *packing(): Pausing<Uint8Array> {
     this.removeContentTypes();
-    for (const [name, part] of [...this.opened]) {
+    for (const [name, { was, toString }] of [...this.opened]) {
       this.opened.delete(name);
-      this.set(name, String(part));
+      const xml = toString();
+      if (xml !== was) this.keep(name, xml);
+      yield;
     }
     const { archive, codec } = this.source;
     const bytes = (parts: Map<string, string>) =>
@@ -169,7 +202,7 @@ export class PackageParts {
           .map(([name, xml]): [string, Uint8Array] => [name, codec.toBytes(xml)]),
       );
     const edits = { replaced: bytes(this.changed), removed: this.gone, added: bytes(this.added) };
-    return writeArchive(archive, edits, codec);
+    return yield* writingArchive(archive, edits, codec);
   }
 
   private removeContentTypes(): void {

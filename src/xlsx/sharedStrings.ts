@@ -1,3 +1,4 @@
+import { entriesInTurn, type Pausing } from './pausing.js';
 import { XmlReader } from './xml/reader.js';
 import { unescapeString } from './xml/text.js';
 
@@ -21,12 +22,14 @@ export function readStringItem(reader: XmlReader): string {
 }
 
 /** The shared strings of a workbook in order; none when the part is missing. */
-export function readSharedStrings(xml: string | undefined): string[] {
+export function* readSharedStrings(xml: string | undefined): Pausing<string[]> {
   const strings: string[] = [];
   if (xml === undefined) return strings;
   const reader = new XmlReader(xml);
   while (reader.next()) {
-    if (!reader.closing && reader.name === 'si') strings.push(readStringItem(reader));
+    if (reader.closing || reader.name !== 'si') continue;
+    strings.push(readStringItem(reader));
+    if (strings.length % entriesInTurn === 0) yield;
   }
   return strings;
 }

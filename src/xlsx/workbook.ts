@@ -3,6 +3,7 @@ import type { Table } from '../sheet/table.js';
 import type { CellContext } from './cell.js';
 import { Package, type Relationship } from './package.js';
 import { refuseWorkbook } from './refusal/refusal.js';
+import { atOnce, type Pausing } from './pausing.js';
 import { readSharedStrings } from './sharedStrings.js';
 import { readTable } from './tables.js';
 import { scanWorksheet } from './worksheet.js';
@@ -46,6 +47,11 @@ interface WorkbookPart {
 
 /** Opens an .xlsx workbook, or refuses it in one sentence. */
 export function openWorkbook(bytes: Uint8Array, codec: Codec = portableCodec): Workbook {
+  return atOnce(openingWorkbook(bytes, codec));
+}
+
+/** The same, with rests. */
+export function* openingWorkbook(bytes: Uint8Array, codec: Codec = portableCodec): Pausing<Workbook> {
   const opened = new Package(bytes, codec);
   const part = workbookPart(opened);
   const xml = opened.xml(part);
@@ -53,17 +59,19 @@ export function openWorkbook(bytes: Uint8Array, codec: Codec = portableCodec): W
   const head = readWorkbookPart(xml);
   const relationships = opened.relationships(part);
   const byId = new Map(relationships.map((link) => [link.id, link]));
-  const context = cellContext(opened, relationships, head.date1904);
+  const context = yield* cellContext(opened, relationships, head.date1904);
   const tables: Table[] = [];
-  const sheets = head.sheets.map(({ name, id, state }, position): Sheet => {
+  const sheets: Sheet[] = [];
+  for (const [position, { name, id, state }] of head.sheets.entries()) {
     const link = byId.get(id);
     if (!link) return refuseWorkbook(`The file is damaged: the sheet ${JSON.stringify(name)} is missing.`);
     const visibility = state === 'hidden' || state === 'veryHidden' ? state : 'visible';
-    const sheetXml = link.type === 'worksheet' ? opened.xml(link.target) : undefined;
-    if (sheetXml === undefined) return { name, part: link.target, visibility, cells: undefined };
-    for (const table of readTables(opened, link.target, position)) tables.push(table);
-    return { name, part: link.target, visibility, cells: scanWorksheet(sheetXml, context) };
-  });
+    const sheetXml = link.type === 'worksheet' ? yield* opened.read(link.target) : undefined;
+    if (sheetXml !== undefined)
+      for (const table of readTables(opened, link.target, position)) tables.push(table);
+    const cells = sheetXml === undefined ? undefined : yield* scanWorksheet(sheetXml, context);
+    sheets.push({ name, part: link.target, visibility, cells });
+  }
   return {
     package: opened,
     part,
@@ -121,12 +129,18 @@ function readWorkbookPart(xml: string): WorkbookPart {
 
 const isTrue = (text: string | undefined) => text === '1' || text === 'true' || text === 'on';
 
-function cellContext(opened: Package, relationships: Relationship[], date1904: boolean): CellContext {
+function* cellContext(
+  opened: Package,
+  relationships: Relationship[],
+  date1904: boolean,
+): Pausing<CellContext> {
   const partOf = (type: string) => relationships.find((relationship) => relationship.type === type)?.target;
   const stringsPart = partOf('sharedStrings');
   const metadataPart = partOf('sheetMetadata');
   return {
-    strings: readSharedStrings(stringsPart === undefined ? undefined : opened.xml(stringsPart)),
+    strings: yield* readSharedStrings(
+      stringsPart === undefined ? undefined : yield* opened.read(stringsPart),
+    ),
     date1904,
     dynamicMetadata: readDynamicMetadata(metadataPart === undefined ? undefined : opened.xml(metadataPart)),
   };

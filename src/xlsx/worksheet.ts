@@ -1,12 +1,13 @@
 import type { StoredFormula, Worksheet } from './storedCells.js';
 import { parseCell, parseZone } from '../sheet/address.js';
+import { entriesInTurn, type Pausing } from './pausing.js';
 import { refuseWorkbook } from './refusal/refusal.js';
 import { CellIndex } from './cellIndex.js';
 import { readCell, type CellContext } from './cell.js';
 import { XmlReader } from './xml/reader.js';
 
 /** Scans a worksheet part once from start to end. */
-export function scanWorksheet(xml: string, context: CellContext): Worksheet {
+export function* scanWorksheet(xml: string, context: CellContext): Pausing<Worksheet> {
   const sheet = emptyWorksheet(xml);
   const reader = new XmlReader(xml);
   const shared = new Map<string, StoredFormula>();
@@ -17,6 +18,7 @@ export function scanWorksheet(xml: string, context: CellContext): Worksheet {
     if (reader.name === 'c') {
       column = readAddress(reader, row, column);
       readCell(reader, sheet, row, column, shared, context);
+      if (sheet.rows.length % entriesInTurn === 0) yield;
     } else if (reader.name === 'row') {
       row = rowNumber(reader, row);
       column = -1;

@@ -31,8 +31,6 @@ export interface BookContents {
   tables: { sheetId: string; zone: Zone; name: string }[];
   /** All defined names; those that stand for a range live in the engine from then on. */
   names: readonly DefinedName[];
-  /** Formulas as people write them. */
-  formulas: { sheetId: string; row: number; column: number; display: string }[];
   namespace: string;
   /** Our functions' names, upper case. */
   ours: ReadonlySet<string>;
@@ -74,8 +72,6 @@ export class GridBook implements FormulaKeeper {
     for (const { sheetId, name } of contents.sheets) this.nameSheet(sheetId, name);
     for (const { sheetId, zone, name } of contents.tables) this.tables.give(sheetId, zone, name);
     this.otherNames = contents.names.filter(({ sheet, text }) => sheet !== undefined || !rangeOfName(text));
-    for (const { sheetId, row, column, display } of contents.formulas)
-      this.typed(display, { sheetId, row, col: column });
     this.sizes = this.tables.sizes();
   }
 
@@ -221,17 +217,23 @@ export class GridBook implements FormulaKeeper {
 
   /** The cells a sheet uses, undefined where it uses none. */
   usedZone(sheetId: UID): Zone | undefined {
-    let zone: Zone | undefined;
-    for (const { col, row } of this.getters.getEvaluatedCellsPositions(sheetId)) {
-      if (this.getters.getEvaluatedCell({ sheetId, col, row }).value === null) continue;
-      zone ??= { top: row, bottom: row, left: col, right: col };
-      zone.top = Math.min(zone.top, row);
-      zone.bottom = Math.max(zone.bottom, row);
-      zone.left = Math.min(zone.left, col);
-      zone.right = Math.max(zone.right, col);
-    }
-    return zone;
+    const { numberOfRows, numberOfCols } = this.getters.getSheetSize(sheetId);
+    const isFilled = (row: number, col: number) =>
+      this.getters.getEvaluatedCell({ sheetId, col, row }).value !== null;
+    // From the sides inward: what is between them is not looked at.
+    const rows = numbers(0, numberOfRows);
+    const columns = numbers(0, numberOfCols);
+    const top = rows.find((row) => columns.some((column) => isFilled(row, column)));
+    if (top === undefined) return undefined;
+    const bottom = [...rows].reverse().find((row) => columns.some((column) => isFilled(row, column))) ?? top;
+    const within = numbers(top, bottom + 1);
+    const left = columns.find((column) => within.some((row) => isFilled(row, column))) ?? 0;
+    const right =
+      [...columns].reverse().find((column) => within.some((row) => isFilled(row, column))) ?? left;
+    return { top, bottom, left, right };
   }
 }
+
+const numbers = (from: number, to: number) => Array.from({ length: to - from }, (_, at) => from + at);
 
 const fixed = (address: string) => address.replaceAll(/([A-Z]+)(\d+)/g, '$$$1$$$2');

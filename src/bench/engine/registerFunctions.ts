@@ -16,7 +16,8 @@ import type { LoadedFunction, LoadedFunctions } from '../../headless/functions/s
 import type { FunctionMetadata, ParameterMetadata } from '../../headless/functions/metadata.js';
 import { plainCode } from './errors.js';
 import { keptDescription, keptFunction } from './keptFormula.js';
-import { RememberedCalls } from './rememberedCalls.js';
+import type { CallingCell, PostponedCalls } from './postponedCalls.js';
+import { Postponed, RememberedCalls } from './rememberedCalls.js';
 
 /*
  * What the grid's engine is taught: our functions, and the ordinary ones where it differs from spreadsheet
@@ -29,20 +30,31 @@ const registries = untyped as typeof Engine.registries;
 export type Choices = ReadonlyMap<string, readonly { value: string; label: string }[]>;
 
 type Definition = Parameters<typeof registries.functionRegistry.replace>[1];
-type Compute = (...args: (Operand | undefined)[]) => Operand;
+type Compute = (this: Evaluating | void, ...args: (Operand | undefined)[]) => Operand;
 
-/** Gives the engine our functions, described by their descriptors, and the ordinary ones as spreadsheets have them. */
+/** What the engine tells a function of the cell it is called for. */
+interface Evaluating {
+  getters: Engine.Model['getters'];
+  __originCellPosition?: Engine.CellPosition;
+}
+
+/**
+ * Gives the engine our functions, described by their descriptors, and the ordinary ones as spreadsheets have them.
+ * @param answered is told when results came later than their cells were calculated
+ * @param postponed takes the calls that are too many for one task; without it all are made at once
+ */
 export function registerFunctions(
   loaded: LoadedFunctions,
   choices: Choices,
   answered: () => void,
+  postponed?: PostponedCalls,
 ): OurFunctions {
   for (const code of errorCodes) registries.errorTypes.add(code);
   for (const [name, definition] of Object.entries(correctedFunctions))
     registries.functionRegistry.replace(name, guarded(definition));
   registries.functionRegistry.replace(keptFunction, keptDescription as unknown as Definition);
   const functions = new OurFunctions(loaded);
-  const calls = new RememberedCalls(functions);
+  const calls = new RememberedCalls(functions, postponed);
   for (const one of loaded.byName.values()) {
     registries.functionRegistry.replace(
       `${loaded.namespace}.${one.metadata.name.toUpperCase()}`,
@@ -90,16 +102,21 @@ function computeOf(
   calls: RememberedCalls,
   answered: () => void,
 ): Compute {
-  return (...args) => {
+  return function (...args) {
     try {
-      return calls.call(one, args.map(plainOperand));
+      return calls.call(one, args.map(plainOperand), this ? callingCell(this) : undefined);
     } catch (error) {
       if (error instanceof CannotCompute) return { value: '#VALUE!', message: error.message };
       if (!(error instanceof Waiting)) throw error;
-      void functions.settle().then(answered);
+      if (!(error instanceof Postponed)) void functions.settle().then(answered);
       return { value: '#GETTING_DATA', message: 'The answer comes in a moment.' };
     }
   };
+}
+
+function callingCell({ getters, __originCellPosition: position }: Evaluating): CallingCell | undefined {
+  const cell = position && getters.getCell(position);
+  return cell && { ...position, id: cell.id };
 }
 
 /** Error codes as spreadsheets write them: our functions know no others. */

@@ -1,12 +1,15 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
+import { cellKey } from '../../sheet/address.js';
 import { workbookScope } from '../../sheet/formula/scope.js';
-import { openWorkbook, type Workbook } from '../../xlsx/workbook.js';
+import { atOnce, entriesInTurn, type Pausing } from '../../xlsx/pausing.js';
+import { openingWorkbook, type Workbook } from '../../xlsx/workbook.js';
 import { sameStored, type StoredValue } from '../../sheet/cellValue.js';
 import { GridBook } from '../book/gridBook.js';
 import { keptFormula } from '../engine/keptFormula.js';
 import { asOneCommand } from '../engine/oneCommand.js';
 import { engineFormat } from '../engine/cellContent.js';
 import { sheetNow, type GivenSheet } from './givenSheet.js';
+import type { PostponedCalls, StoredResult } from '../engine/postponedCalls.js';
 import { followHeaders } from './headerOrigins.js';
 import { lookOf, type CellLook, type FileStyle } from './cellLook.js';
 import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData.js';
@@ -15,6 +18,14 @@ import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workb
  * A file becomes the grid's own form of a workbook, and is remembered as it was, so that saving changes
  * nothing else.
  */
+
+/** How a book is opened where nothing may hold up the page. */
+export interface Unhurried {
+  /** Takes the calls that are too many for one task. */
+  postponed?: PostponedCalls | undefined;
+  /** Told before the grid makes its own part, in one piece. */
+  beforeGrid?: ((workbook: Workbook) => void) | undefined;
+}
 
 /** The functions a workbook is opened with. */
 export interface KnownFunctions {
@@ -47,51 +58,90 @@ export interface GivenLook {
 }
 
 /** Opens a workbook file, or refuses it in one sentence. */
-export function openBook(bytes: Uint8Array, { namespace, byName }: KnownFunctions): OpenBook {
-  const workbook = openWorkbook(bytes);
+export function openBook(bytes: Uint8Array, functions: KnownFunctions): OpenBook {
+  return atOnce(openingBook(bytes, functions));
+}
+
+/** The same, with rests; only the grid makes its own part in one piece. */
+export function* openingBook(
+  bytes: Uint8Array,
+  { namespace, byName }: KnownFunctions,
+  { postponed, beforeGrid }: Unhurried = {},
+): Pausing<OpenBook> {
+  const workbook = yield* openingWorkbook(bytes);
   const ours = new Set(byName.keys());
   const scope = workbookScope(workbook, namespace, ours);
-  const { data, formulas, styles } = workbookData(workbook, scope);
+  const { data, formulas, styles } = yield* workbookData(workbook, scope);
   followHeaders();
+  beforeGrid?.(workbook);
+  yield;
+  if (postponed) {
+    postponed.forget();
+    postponed.storedResult = storedResults(workbook, formulas);
+  }
   const book = new GridBook({
     data,
     sheets: workbook.sheets.map(({ name }, position) => ({ sheetId: sheetId(position), name })),
     tables: workbook.tables.map(({ sheet, zone, name }) => ({ sheetId: sheetId(sheet), zone, name })),
     names: workbook.names,
-    formulas: formulas.map(({ sheet, row, column, display }) => ({
-      sheetId: sheetId(sheet),
-      row,
-      column,
-      display,
-    })),
     namespace,
     ours,
   });
+  if (postponed) postponed.storedResult = undefined;
+  yield;
+  for (const [i, { sheet, row, column, display }] of formulas.entries()) {
+    book.typed(display, { sheetId: sheetId(sheet), row, col: column });
+    if (i % entriesInTurn === 0) yield;
+  }
   keepWhatComesOutOtherwise(book, workbook, formulas);
+  yield;
   return {
     book,
     workbook,
     formulas,
-    looks: looksOf(book, workbook),
+    looks: yield* looksOf(book, workbook),
     sheets: new Map(book.getters.getSheetIds().map((id) => [id, sheetNow(book.model, id)])),
     styles: styles.cells.map(shownLook),
     namespace,
   };
 }
 
-function looksOf(book: GridBook, { sheets }: Workbook): OpenBook['looks'] {
-  return new Map(
-    sheets.map(({ cells }, position) => {
-      const id = sheetId(position);
-      const numbers = cells ? styleNumbers(cells) : [];
-      const looks = [...(cells?.index ?? [])].map(([key, i]) => {
-        const position = { sheetId: id, row: cells?.rows[i] ?? 0, col: cells?.columns[i] ?? 0 };
-        const { shown, look } = cellLook(book, position);
-        return [key, { style: numbers[i] ?? 0, shown, look }] as const;
-      });
-      return [id, new Map(looks)];
-    }),
-  );
+/** What the file has for cells that are one call of ours, each asked once. */
+function storedResults({ sheets }: Workbook, formulas: readonly OpenedFormula[]): StoredResult {
+  const stored = new Map<string, StoredValue>();
+  const keyOf = (sheet: string, row: number, column: number) => `${sheet} ${cellKey(row, column)}`;
+  for (const { sheet, row, column, stored: formula, isOneCall, kept } of formulas) {
+    const cells = sheets[sheet]?.cells;
+    if (!cells || !isOneCall || kept !== undefined || !formula.cached || formula.kind !== 'plain') continue;
+    stored.set(
+      keyOf(sheetId(sheet), row, column),
+      cells.values[cells.index.get(cellKey(row, column)) ?? -1] ?? null,
+    );
+  }
+  return ({ sheetId, row, col }) => {
+    const key = keyOf(sheetId, row, col);
+    const value = stored.get(key);
+    stored.delete(key);
+    return value;
+  };
+}
+
+function* looksOf(book: GridBook, { sheets }: Workbook): Pausing<OpenBook['looks']> {
+  const all: OpenBook['looks'] = new Map();
+  for (const [position, { cells }] of sheets.entries()) {
+    const id = sheetId(position);
+    const looks = new Map<number, GivenLook>();
+    all.set(id, looks);
+    if (!cells) continue;
+    const numbers = yield* styleNumbers(cells);
+    for (const [key, i] of cells.index) {
+      const place = { sheetId: id, row: cells.rows[i] ?? 0, col: cells.columns[i] ?? 0 };
+      const { shown, look } = cellLook(book, place);
+      looks.set(key, { style: numbers[i] ?? 0, shown, look });
+      if (looks.size % entriesInTurn === 0) yield;
+    }
+  }
+  return all;
 }
 
 /** How a cell looks in the grid, and which style of the file it came with. */

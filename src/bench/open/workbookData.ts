@@ -7,6 +7,7 @@ import { cellAddress, cellKey, zoneAddress, type Zone } from '../../sheet/addres
 import { sheetPrefix } from '../../sheet/names.js';
 import type { Sheet, Workbook } from '../../xlsx/workbook.js';
 import type { StoredFormula, Worksheet } from '../../xlsx/storedCells.js';
+import { entriesInTurn, type Pausing } from '../../xlsx/pausing.js';
 import type { Table } from '../../sheet/table.js';
 import type { Package } from '../../xlsx/package.js';
 import { XmlReader } from '../../xlsx/xml/reader.js';
@@ -30,6 +31,8 @@ export interface OpenedFormula {
   references: { sheet: number; zone: Zone }[];
   stored: StoredFormula;
   ours: boolean;
+  /** It is one call of our functions, and nothing else. */
+  isOneCall: boolean;
 }
 
 export interface OpenedWorkbook {
@@ -54,14 +57,14 @@ export function stylesPart(opened: Package): string {
 const spare = { rows: 100, columns: 8 };
 
 /** The engine's own form of a workbook file. */
-export function workbookData(workbook: Workbook, scope: Scope): OpenedWorkbook {
+export function* workbookData(workbook: Workbook, scope: Scope): Pausing<OpenedWorkbook> {
   const styles = readStyles(workbook.package, stylesPart(workbook.package));
   const formulas: OpenedFormula[] = [];
   const shared = new SharedLooks();
   const height = Math.max(...workbook.sheets.map(({ cells }) => cells?.height ?? 0)) + spare.rows;
-  const sheets = workbook.sheets.map((sheet, position) =>
-    sheetData(sheet, position, { workbook, scope, styles, formulas, shared, height }),
-  );
+  const sheets: Record<string, unknown>[] = [];
+  for (const [position, sheet] of workbook.sheets.entries())
+    sheets.push(yield* sheetData(sheet, position, { workbook, scope, styles, formulas, shared, height }));
   const { styles: cellStyles, borders, formats } = shared;
   const data = { sheets, styles: cellStyles, borders, formats, namedRanges: namedRanges(workbook) };
   return { data, formulas, workbook, scope, styles };
@@ -76,7 +79,7 @@ interface Building {
   height: number;
 }
 
-function sheetData(sheet: Sheet, position: number, building: Building): Record<string, unknown> {
+function* sheetData(sheet: Sheet, position: number, building: Building): Pausing<Record<string, unknown>> {
   const base = {
     id: sheetId(position),
     name: engineSheetName(sheet.name),
@@ -87,9 +90,10 @@ function sheetData(sheet: Sheet, position: number, building: Building): Record<s
   const contents: Record<string, string> = {};
   const look = sheetLook(building.shared);
   const owned = spilledCells(sheet.cells, position, building);
-  const numbers = styleNumbers(sheet.cells);
+  const numbers = yield* styleNumbers(sheet.cells);
   const { rows, columns } = sheet.cells;
   for (let i = 0; i < rows.length; i++) {
+    if (i % entriesInTurn === 0) yield;
     const [row, column] = [rows[i] as number, columns[i] as number];
     const cellLook = building.styles.cells[numbers[i] ?? 0] ?? {};
     const { content, format } = owned.has(cellKey(row, column))
@@ -142,7 +146,8 @@ function openFormula(
   const place: Place = { ...cell, shift };
   const parsed = parseFormula(stored.text, place, scope);
   const display = `=${displayFormula(stored.text, place, scope)}`;
-  const formula = { ...cell, display, references: parsed.references, stored, ours: parsed.ours };
+  const isOneCall = parsed.node.kind === 'call' && parsed.node.name.startsWith(`${scope.namespace}.`);
+  const formula = { ...cell, display, references: parsed.references, stored, ours: parsed.ours, isOneCall };
   const why =
     whyPinned(parsed, stored, workbook, supportedFunctions) ??
     (stored.kind === 'array' ? 'It fills a fixed range.' : undefined);
@@ -172,11 +177,14 @@ function spilledCells(cells: Worksheet, sheet: number, { workbook, scope }: Buil
 }
 
 /** The number of the style of each cell. */
-export function styleNumbers({ xml, starts, ends }: Worksheet): number[] {
-  return starts.map((start, i) => {
+export function* styleNumbers({ xml, starts, ends }: Worksheet): Pausing<number[]> {
+  const numbers: number[] = [];
+  for (const [i, start] of starts.entries()) {
     const reader = new XmlReader(xml.slice(start, xml.indexOf('>', start) + 1 || ends[i]));
-    return reader.next() ? Number(reader.attribute('s') ?? 0) : 0;
-  });
+    numbers.push(reader.next() ? Number(reader.attribute('s') ?? 0) : 0);
+    if (i % entriesInTurn === 0) yield;
+  }
+  return numbers;
 }
 
 function tableData({ zone, headerRows, totalsRows }: Table): Record<string, unknown> {

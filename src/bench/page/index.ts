@@ -1,9 +1,12 @@
 import { registerFunctions } from '../engine/registerFunctions.js';
 import { enterFirst, goRoundWithF6 } from './goRoundWithF6.js';
+import { PostponedCalls } from '../engine/postponedCalls.js';
+import { LaterCalls } from './laterCalls.js';
 import { PageWorkbook } from './pageWorkbook.js';
 import { loadBuiltFunctions } from './functions.js';
 import { labelGrid } from './gridLabels.js';
 import { hideWhatIsNotSaved } from './menus.js';
+import { Progress } from './progress.js';
 import { Speech } from './speech.js';
 import { makeSplitter } from './splitter.js';
 import { makeMenu, makeViews } from './views.js';
@@ -35,11 +38,22 @@ async function start(): Promise<void> {
   ]);
   try {
     const { functions, choices } = await loadBuiltFunctions('');
+    const postponed = new PostponedCalls();
+    const progress = new Progress(part('progress'));
     const workbook = new PageWorkbook(
-      { frame: part('frame'), grid: part('grid'), pane: part('pane'), fileName: part('file-name'), speech },
+      {
+        frame: part('frame'),
+        grid: part('grid'),
+        pane: part('pane'),
+        fileName: part('file-name'),
+        speech,
+        progress,
+        later: new LaterCalls(postponed, progress),
+      },
       functions,
+      postponed,
     );
-    registerFunctions(functions, choices, () => workbook.calculate());
+    registerFunctions(functions, choices, () => workbook.calculate(), postponed);
     takeButtons(workbook);
     takeDrops(workbook);
     await workbook.openExample();

@@ -1,14 +1,25 @@
 import { isCoreCommand } from '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
+import type { Pausing } from '../../xlsx/pausing.js';
+import type { Workbook } from '../../xlsx/workbook.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
-import { openBook, type KnownFunctions, type OpenBook } from '../open/openBook.js';
+import { openingBook, type KnownFunctions, type OpenBook } from '../open/openBook.js';
 import { GridWorkbook } from '../port/gridWorkbook.js';
-import { saveBook } from '../save/saveBook.js';
+import type { PostponedCalls } from '../engine/postponedCalls.js';
+import { saveBook, savingBook, type SavedBook } from '../save/saveBook.js';
 import { cellNote } from './cellNote.js';
 import { offerCopies, type OpenFile } from './offerCopies.js';
 import { mountGrid } from './grid.js';
+import { inTurns, Stopped } from './inTurns.js';
+import type { LaterCalls } from './laterCalls.js';
+import type { Progress } from './progress.js';
 import type { Speech } from './speech.js';
 
 const exampleName = 'quote.xlsx';
+/** Cells for which the grid takes a second and more. */
+const manyCells = 60_000;
+
+/** Does work in turns with everything else that the page has to do. */
+type Worker = <Result>(work: Pausing<Result>) => Promise<Result>;
 
 export interface PageParts {
   /** Holds the grid and the pane. */
@@ -17,6 +28,8 @@ export interface PageParts {
   pane: HTMLElement;
   fileName: HTMLElement;
   speech: Speech;
+  progress: Progress;
+  later: LaterCalls;
 }
 
 /** The one workbook that is open: its grid, its pane, and whether it is saved. */
@@ -30,6 +43,7 @@ export class PageWorkbook {
   constructor(
     private readonly parts: PageParts,
     private readonly functions: KnownFunctions,
+    private readonly postponed: PostponedCalls,
   ) {}
 
   get isChanged(): boolean {
@@ -62,29 +76,67 @@ export class PageWorkbook {
 
   /** A workbook that is refused leaves the open one as it is. */
   private async openNext(name: string, read: () => Promise<ArrayBuffer>): Promise<void> {
-    const { speech, frame } = this.parts;
+    const { speech } = this.parts;
     const question = `What you changed in ${this.name} is not saved.`;
     if (this.changed && !(await speech.confirm(question, ['Leave it unsaved', 'Stay']))) return;
     speech.say(`Opening ${name} …`);
-    // Nobody types into a workbook that is about to go.
-    frame.inert = true;
-    frame.ariaBusy = 'true';
-    await painted();
     try {
-      const opened = openBook(new Uint8Array(await read()), this.functions);
-      await this.show(opened, name);
-      const kept = opened.formulas.filter((formula) => formula.kept !== undefined).length;
-      speech.say(keptNews(kept));
+      await this.whileBusy(`Opening ${name}`, async (work) => {
+        const making = openingBook(new Uint8Array(await read()), this.functions, {
+          postponed: this.postponed,
+          beforeGrid: (workbook) => this.beforeGrid(workbook),
+        });
+        const opened = await work(making);
+        await this.show(opened, name);
+        speech.say(keptNews(opened.formulas.filter((formula) => formula.kept !== undefined).length));
+      });
     } catch (error) {
       speech.say('');
+      this.stays();
+      if (error instanceof Stopped) return speech.complain(`${name} was not opened: you stopped it.`);
       if (error instanceof WorkbookRefused)
         return speech.complain(`${name} was not opened. ${error.message}`);
       speech.complain(`${name} was not opened: this page could not read it.`);
       throw error;
+    }
+  }
+
+  /** The workbook that was open stays: what waited for it was forgotten where the grid had begun. */
+  private stays(): void {
+    this.postponed.forget();
+    this.parts.later.of(this.open?.book);
+    this.calculate();
+  }
+
+  /** Long work on the workbook, during which nobody types into it; its line has a button that ends it. */
+  private async whileBusy(doing: string, act: (work: Worker) => Promise<void>): Promise<void> {
+    const { frame, progress } = this.parts;
+    const stop = new AbortController();
+    frame.inert = true;
+    frame.ariaBusy = 'true';
+    await painted();
+    const since = performance.now();
+    const tell = () => {
+      // What is done in a moment needs no line.
+      if (performance.now() - since > 300) progress.tellOf(doing, () => stop.abort());
+    };
+    try {
+      await act((work) => inTurns(work, { signal: stop.signal, progress: tell }));
     } finally {
+      progress.end();
       frame.inert = false;
       frame.ariaBusy = 'false';
     }
+  }
+
+  /** The grid takes seconds for many cells and cannot be stopped: that is said before. */
+  private beforeGrid({ sheets }: Workbook): void {
+    this.parts.later.of(undefined);
+    const cells = sheets.reduce((sum, sheet) => sum + (sheet.cells?.rows.length ?? 0), 0);
+    if (cells > manyCells)
+      this.parts.speech.say(
+        `The grid takes in ${cells.toLocaleString('en')} cells. The page answers again when that is done.`,
+      );
   }
 
   private async show(opened: OpenBook, name: string): Promise<void> {
@@ -114,6 +166,7 @@ export class PageWorkbook {
       clearGrid();
     };
     this.open = opened;
+    this.parts.later.of(opened.book);
     this.changed = false;
     this.name = fileName.textContent = name;
     document.title = `${name} · Tonrow`;
@@ -121,24 +174,28 @@ export class PageWorkbook {
 
   /** Gives the user the file, with what was changed in it. */
   async save(): Promise<void> {
-    const { speech } = this.parts;
-    if (!this.open) return;
+    const { speech, later } = this.parts;
+    const { open } = this;
+    if (!open) return;
     speech.say(`Saving ${this.name} …`);
-    await painted();
-    let saved: ReturnType<typeof saveBook>;
     try {
-      saved = saveBook(this.open);
+      // A file holds no values that are still to come.
+      await later.settled();
+      await this.whileBusy(`Saving ${this.name}`, async (work) => this.saved(await work(savingBook(open))));
     } catch (error) {
       speech.say('');
+      if (error instanceof Stopped) return speech.complain(`${this.name} was not saved: you stopped it.`);
       if (error instanceof WorkbookRefused)
         return speech.complain(`${this.name} was not saved: ${error.message}`);
       speech.complain(`${this.name} was not saved: what was changed could not be written into its file.`);
       throw error;
     }
-    const { bytes, notes } = saved;
+  }
+
+  private saved({ bytes, notes }: SavedBook): void {
     give({ name: this.name, bytes });
     this.changed = false;
-    speech.sayUntilChanged([`${this.name} is saved.`, ...notes].join(' '));
+    this.parts.speech.sayUntilChanged([`${this.name} is saved.`, ...notes].join(' '));
   }
 }
 

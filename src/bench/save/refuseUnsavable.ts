@@ -2,6 +2,7 @@ import { type Piece, readPieces } from '../../sheet/formula/pieces.js';
 import type { CellPosition } from '@odoo/o-spreadsheet';
 import { cellAddress } from '../../sheet/address.js';
 import { sheetPrefix } from '../../sheet/names.js';
+import { entriesInTurn, type Pausing } from '../../xlsx/pausing.js';
 import { WorkbookRefused } from '../../xlsx/refusal/refusal.js';
 import type { NamedTable } from '../book/tableChanges.js';
 import type { OpenBook } from '../open/openBook.js';
@@ -13,12 +14,14 @@ const longestFormula = 8_192;
 const longestHeading = 255;
 
 /** Refuses, in one sentence that names the place, what the file format has no room for and a program would call damage. */
-export function refuseUnsavable({ book, namespace }: OpenBook): void {
+export function* refuseUnsavable({ book, namespace }: OpenBook): Pausing<void> {
   const { getters } = book;
+  let looked = 0;
   for (const sheetId of getters.getSheetIds()) {
     refuseSheetName(book.sheetName(sheetId) ?? '');
     for (const { id } of getters.getCells(sheetId)) {
       const position = getters.getCellPosition(id);
+      if (++looked % entriesInTurn === 0) yield;
       const formula = book.formula(position);
       if (formula === undefined) refuseText(book.storedValue(position), () => placeOf(book, position));
       else

@@ -3,6 +3,7 @@ import { cellKey } from '../../sheet/address.js';
 import { movedFormula } from '../../sheet/formula/movedFormula.js';
 import { rangeOfName } from '../../sheet/formula/rangeOfName.js';
 import { requestFullCalculation } from '../../xlsx/fullCalculation.js';
+import { atOnce, type Pausing } from '../../xlsx/pausing.js';
 import { PackageParts } from '../../xlsx/packageParts.js';
 import { addListedSheet, listSheets } from '../../xlsx/sheetList.js';
 import { scanWorksheet } from '../../xlsx/worksheet.js';
@@ -37,9 +38,14 @@ const sheetType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.w
  * `WorkbookRefused` where the format has no room for something.
  */
 export function saveBook(open: OpenBook): SavedBook {
-  refuseUnsavable(open);
+  return atOnce(savingBook(open));
+}
+
+/** The same, with rests. */
+export function* savingBook(open: OpenBook): Pausing<SavedBook> {
+  yield* refuseUnsavable(open);
   const { book, workbook, sheets } = open;
-  const parts = new PackageParts(workbook.package);
+  const parts = new PackageParts(workbook.package, textsOfSheets(open));
   const workbookPart = parts.workbookPart();
   const list = parts.root(workbookPart);
   const styles = new AddedStyles(parts, workbookPart, stylesPart(workbook.package));
@@ -48,16 +54,17 @@ export function saveBook(open: OpenBook): SavedBook {
   const adapted = (position: number | undefined) => (formula: string) =>
     movedFormula(formula, position === undefined ? undefined : moves[position], moves);
   let formulasWent = false;
-  workbook.sheets.forEach(({ part, cells }, position) => {
+  for (const [position, { part, cells }] of workbook.sheets.entries()) {
     const [move, adapt] = [moves[position], adapted(position)];
     const isRenamed = move?.name !== undefined && move.name !== move.before;
     if (isRenamed) list.child('sheets')?.children[position]?.set({ name: move.name });
-    if (move?.name === undefined || !cells) return;
+    if (move?.name === undefined || !cells) continue;
     const formulas = open.formulas.filter(({ sheet }) => sheet === position);
     const id = sheetId(position);
     const sheet = { open, sheetId: id, file: cells, formulas, move, added: styles, adapt, mark };
-    if (saveSheet(parts.root(part), sheet)) formulasWent = true;
-  });
+    yield* parts.readingRoot(part);
+    if (yield* saveSheet(parts.root(part), sheet)) formulasWent = true;
+  }
   /** The parts of sheets that the file lacks, in the order they are added. */
   const added = new Map<UID, string>();
   const known = workbook.sheets.map((_, position) => sheetId(position));
@@ -67,9 +74,9 @@ export function saveBook(open: OpenBook): SavedBook {
     parts.add(part, `<worksheet xmlns="${main}"><sheetData/></worksheet>`, sheetType);
     const name = book.sheetName(id) ?? '';
     const move = new SheetMove(name, name);
-    const file = scanWorksheet('', { strings: [], date1904: false, dynamicMetadata: new Set() });
+    const file = yield* scanWorksheet('', { strings: [], date1904: false, dynamicMetadata: new Set() });
     const sheet = { open, sheetId: id, file, formulas: [], move, added: styles, mark };
-    saveSheet(parts.root(part), { ...sheet, adapt: (formula) => formula });
+    yield* saveSheet(parts.root(part), { ...sheet, adapt: (formula) => formula });
     added.set(id, part);
     addListedSheet(list, name, parts.relate(workbookPart, 'worksheet', part));
   }
@@ -92,8 +99,14 @@ export function saveBook(open: OpenBook): SavedBook {
   // A list of formulas that names cells without any would be taken for damage.
   if (formulasWent || changed) parts.unrelate(workbookPart, ({ type }) => type === 'calcChain');
   const stale = staleSentence(open, moves);
+  yield;
   if (stale.length > 0) requestFullCalculation(list);
-  return { bytes: parts.toBytes(), notes: [...stale, ...filterNote(open)] };
+  return { bytes: yield* parts.packing(), notes: [...stale, ...filterNote(open)] };
+}
+
+/** What was unpacked when the book was opened is not unpacked again. */
+function textsOfSheets({ workbook: { sheets } }: OpenBook): Map<string, string> {
+  return new Map(sheets.flatMap(({ part, cells }) => (cells ? [[part, cells.xml] as const] : [])));
 }
 
 /** The number that marks formulas that spill, from one that does. */

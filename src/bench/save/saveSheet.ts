@@ -1,3 +1,4 @@
+import type { Pausing } from '../../xlsx/pausing.js';
 import { PartCells } from '../../xlsx/partCells.js';
 import type { XmlElement } from '../../xlsx/xml/element.js';
 import { sheetNow, type GivenSheet } from '../open/givenSheet.js';
@@ -17,11 +18,12 @@ const newSheet: GivenSheet = {
 };
 
 /** Changes a sheet's part to what the grid has of the sheet now; tells whether formulas went. */
-export function saveSheet(root: XmlElement, sheet: Omit<Sides, 'cells'>): boolean {
+export function* saveSheet(root: XmlElement, sheet: Omit<Sides, 'cells'>): Pausing<boolean> {
   const { open, sheetId, move, adapt } = sheet;
   if (move.moved) moveSheet(root, move, adapt);
   const cells = new PartCells(root);
-  const formulasWent = saveCells({ ...sheet, cells });
+  const formulasWent = yield* saveCells({ ...sheet, cells });
+  yield;
   const now = sheetNow(open.book.model, sheetId);
   const given = open.sheets.get(sheetId) ?? newSheet;
   changeHeaders(root, cells, now, given, move);

@@ -3,8 +3,12 @@ import type { Codec } from '../../xlsx/zip/codec.js';
 
 /** The zip codec of the platform's own compression library. */
 export const nodeCodec: Codec = {
-  deflate: (bytes) => zlib.deflateRawSync(bytes, { level: 6 }),
-  inflate(packed, limit) {
+  *deflate(bytes) {
+    yield;
+    return zlib.deflateRawSync(bytes, { level: 6 });
+  },
+  *inflate(packed, limit) {
+    yield;
     try {
       return zlib.inflateRawSync(packed, { maxOutputLength: Math.max(1, limit) });
     } catch (error) {

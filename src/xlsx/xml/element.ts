@@ -1,9 +1,13 @@
+import { atOnce, entriesInTurn, type Pausing } from '../pausing.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import { elementOrder } from './elementOrder.js';
 import { XmlReader } from './reader.js';
 import { attributeText, encodeString } from './text.js';
 
 type Content = string | XmlElement;
+
+/** Texts of so many characters take long enough to rest while one of their elements is passed over. */
+const longText = 100_000;
 
 /**
  * An element that can be changed. What is not changed keeps its bytes, and is read only where it is asked for. Texts
@@ -32,28 +36,44 @@ export class XmlElement {
 
   /** A text in its elements and what stands between them. */
   private static readAll(xml: string): Content[] {
+    return atOnce(XmlElement.reading(xml));
+  }
+
+  private static *reading(xml: string): Pausing<Content[]> {
     const reader = new XmlReader(xml);
     const all: Content[] = [];
     let at = 0;
     while (reader.next()) {
       const { name, prefix, tagStart, tagEnd, empty } = reader;
       if (tagStart > at) all.push(xml.slice(at, tagStart));
-      reader.skipElement();
+      if (xml.length < longText) reader.skipElement();
+      else yield* reader.skippingElement();
       const tag = xml.slice(tagStart, tagEnd - (empty ? 2 : 1));
       const [inner, close] = empty
         ? ['', '']
         : [xml.slice(tagEnd, reader.tagStart), xml.slice(reader.tagStart, reader.tagEnd)];
       all.push(new XmlElement(tag, inner, close, { name, prefix }));
       at = reader.position;
+      if (all.length % entriesInTurn === 0) yield;
     }
     return at < xml.length ? [...all, xml.slice(at)] : all;
   }
 
   /** The outermost element of a part, and the part with what became of it. */
   static part(xml: string): { root: XmlElement; toString: () => string } {
-    const all = XmlElement.readAll(xml);
+    return atOnce(XmlElement.readingPart(xml));
+  }
+
+  /** The same, with rests. */
+  static *readingPart(xml: string): Pausing<{ root: XmlElement; toString: () => string }> {
+    const all = yield* XmlElement.reading(xml);
     const root = all.find(isElement) ?? refuseWorkbook('The file is damaged: one of its parts is empty.');
     return { root, toString: () => all.join('') };
+  }
+
+  /** Reads the elements right inside, with rests, so that they are there when they are asked for. */
+  *readingInside(): Pausing<void> {
+    if (typeof this.content === 'string') this.content = yield* XmlElement.reading(this.content);
   }
 
   static read(xml: string): XmlElement {

@@ -1,3 +1,4 @@
+import { entriesInTurn, type Pausing } from '../pausing.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import { decodeText } from './text.js';
 
@@ -8,6 +9,8 @@ const COLON = 58;
 const EQUALS = 61;
 const DOUBLE = 34;
 const SINGLE = 39;
+
+const tagsInTurn = 8 * entriesInTurn;
 
 const broken = () => refuseWorkbook('The file is damaged: one of its parts is not well-formed XML.');
 
@@ -168,10 +171,22 @@ export class XmlReader {
   /** Moves past the closing tag of the element whose opening tag was just read. */
   skipElement(): void {
     if (this.empty) return;
-    for (let depth = 1; depth > 0; ) {
-      if (!this.next()) broken();
-      if (this.closing) depth--;
-      else if (!this.empty) depth++;
+    for (let depth = 1; depth > 0; ) depth += this.step();
+  }
+
+  /** The same, with rests. */
+  *skippingElement(): Pausing<void> {
+    if (this.empty) return;
+    for (let [depth, tags] = [1, 1]; depth > 0; tags++) {
+      depth += this.step();
+      if (tags % tagsInTurn === 0) yield;
     }
+  }
+
+  /** How much deeper the next tag leads. */
+  private step(): number {
+    if (!this.next()) broken();
+    if (this.closing) return -1;
+    return this.empty ? 0 : 1;
   }
 }

@@ -1,6 +1,9 @@
+import { entriesInTurn, type Pausing } from '../pausing.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import { broken, checkPlain, isSpace, nameEnd, spaceEnd, textEnd, valueEnd } from './characters.js';
 import { OpenElements } from './openElements.js';
+
+const tagsInTurn = 8 * entriesInTurn;
 
 const BANG = 33;
 const SLASH = 47;
@@ -18,8 +21,8 @@ const declaration =
  * Reads a part from its first byte to its last, and refuses it where it is not well-formed XML with namespaces: what is
  * cut off or damaged must not count as read. Gives how many elements are named `c`, as the cells of a sheet are.
  */
-export function checkWellFormed(xml: string): number {
-  return new PartChecker(xml).check();
+export function* checkWellFormed(xml: string): Pausing<number> {
+  return yield* new PartChecker(xml).check();
 }
 
 class PartChecker {
@@ -33,16 +36,17 @@ class PartChecker {
     this.open = new OpenElements(xml);
   }
 
-  check(): number {
+  *check(): Pausing<number> {
     const { xml, open } = this;
     this.at = xml.startsWith('\xef\xbb\xbf') ? 3 : 0;
     this.declaration();
     this.between();
     if (xml.charCodeAt(this.at) !== LESS) broken();
     this.element();
-    while (open.depth > 0) {
+    for (let tags = 1; open.depth > 0; tags++) {
       this.at = textEnd(xml, this.at);
       this.markup();
+      if (tags % tagsInTurn === 0) yield;
     }
     this.between();
     if (this.at < xml.length) broken();

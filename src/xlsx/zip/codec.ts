@@ -1,23 +1,35 @@
-import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
+import { Deflate, Inflate, strFromU8, strToU8 } from 'fflate';
+import type { Pausing } from '../pausing.js';
+import { concatenate } from './concatenate.js';
 import { crc32 } from './crc32.js';
 
 /** Packs and unpacks the contents of zip entries. */
 export interface Codec {
-  deflate(bytes: Uint8Array): Uint8Array;
+  deflate(bytes: Uint8Array): Pausing<Uint8Array>;
   /** Unpacks at most `limit` bytes; undefined when there are more, throws when the data is damaged. */
-  inflate(packed: Uint8Array, limit: number): Uint8Array | undefined;
+  inflate(packed: Uint8Array, limit: number): Pausing<Uint8Array | undefined>;
   crc32(bytes: Uint8Array): number;
   /** Bytes to a string with one character per byte, and back. */
   toCharacters(bytes: Uint8Array): string;
   toBytes(characters: string): Uint8Array;
 }
 
+/** Bytes that are packed or unpacked between two rests: some milliseconds. */
 const step = 16 * 1024;
+const packedInTurn = 256 * 1024;
 
 /** The codec that works everywhere; a program may bring a faster one. */
 export const portableCodec: Codec = {
-  deflate: (bytes) => deflateSync(bytes, { level: 6 }),
-  inflate(packed, limit) {
+  *deflate(bytes) {
+    const pieces: Uint8Array[] = [];
+    const stream = new Deflate({ level: 6 }, (chunk) => void pieces.push(chunk));
+    for (let at = 0; at === 0 || at < bytes.length; at += packedInTurn) {
+      stream.push(bytes.subarray(at, at + packedInTurn), at + packedInTurn >= bytes.length);
+      yield;
+    }
+    return concatenate(pieces);
+  },
+  *inflate(packed, limit) {
     const out = new Uint8Array(limit);
     let length = 0;
     const stream = new Inflate((chunk) => {
@@ -26,6 +38,7 @@ export const portableCodec: Codec = {
     });
     for (let at = 0; at < packed.length && length <= limit; at += step) {
       stream.push(packed.subarray(at, at + step), at + step >= packed.length);
+      yield;
     }
     if (length > limit) return undefined;
     return length === limit ? out : out.subarray(0, length);

@@ -1,10 +1,11 @@
 import { limits } from '../refusal/limits.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
+import type { Pausing } from '../pausing.js';
 import type { Codec } from './codec.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 /** Unpacks one entry, counting what comes out: a wrong declared size ends the reading at once. */
-export function unpack(archive: ZipArchive, entry: ZipEntry, codec: Codec): Uint8Array {
+export function* unpack(archive: ZipArchive, entry: ZipEntry, codec: Codec): Pausing<Uint8Array> {
   checkDeclared(entry);
   const packed = archive.bytes.subarray(entry.dataStart, entry.dataStart + entry.packedSize);
   if (entry.method !== 0 && entry.method !== 8) {
@@ -12,7 +13,7 @@ export function unpack(archive: ZipArchive, entry: ZipEntry, codec: Codec): Uint
       `The file is refused: part ${JSON.stringify(entry.name)} is packed in a way that .xlsx does not use.`,
     );
   }
-  const whole = entry.method === 0 ? packed : inflate(packed, entry, codec);
+  const whole = entry.method === 0 ? packed : yield* inflate(packed, entry, codec);
   if (whole.length !== entry.size || codec.crc32(whole) !== entry.crc) {
     refuseWorkbook(`The file is damaged: part ${JSON.stringify(entry.name)} does not match its check sum.`);
   }
@@ -31,10 +32,10 @@ function refuseBomb(entry: ZipEntry): never {
   );
 }
 
-function inflate(packed: Uint8Array, entry: ZipEntry, codec: Codec): Uint8Array {
+function* inflate(packed: Uint8Array, entry: ZipEntry, codec: Codec): Pausing<Uint8Array> {
   let whole: Uint8Array | undefined;
   try {
-    whole = codec.inflate(packed, entry.size);
+    whole = yield* codec.inflate(packed, entry.size);
   } catch {
     return refuseWorkbook(`The file is damaged: part ${JSON.stringify(entry.name)} cannot be unpacked.`);
   }

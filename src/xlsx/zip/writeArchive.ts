@@ -1,3 +1,4 @@
+import { atOnce, type Pausing } from '../pausing.js';
 import type { Codec } from './codec.js';
 import { concatenate } from './concatenate.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
@@ -26,11 +27,16 @@ const DATE = 0x21;
  * The archive with entries replaced, removed and added. Every other entry keeps its packed bytes, header and place; so
  * do names, dates, attributes and the archive comment.
  */
-export function writeArchive(
+export function writeArchive(archive: ZipArchive, edits: ArchiveEdits, codec: Codec): Uint8Array {
+  return atOnce(writingArchive(archive, edits, codec));
+}
+
+/** The same, with rests. */
+export function* writingArchive(
   archive: ZipArchive,
   { replaced, removed = new Set(), added = new Map() }: ArchiveEdits,
   codec: Codec,
-): Uint8Array {
+): Pausing<Uint8Array> {
   if (replaced.size + removed.size + added.size === 0) return archive.bytes.slice();
   const pieces: Uint8Array[] = [];
   let offset = 0;
@@ -42,17 +48,15 @@ export function writeArchive(
   };
   const centrals = new Map<ZipEntry, Uint8Array>();
   const byPlace = [...archive.entries].sort((a, b) => a.headerStart - b.headerStart);
-  byPlace.forEach((entry, i) => {
-    if (removed.has(entry.name)) return;
+  for (const [i, entry] of byPlace.entries()) {
+    if (removed.has(entry.name)) continue;
     const content = replaced.get(entry.name);
     const next = byPlace[i + 1]?.headerStart ?? archive.directoryStart;
-    const piece = content ? rewritten(archive, entry, content, codec) : kept(archive, entry, next);
+    const piece = content ? yield* rewritten(archive, entry, content, codec) : kept(archive, entry, next);
     centrals.set(entry, put(piece));
-  });
-  const directory = [
-    ...archive.entries.flatMap((entry) => centrals.get(entry) ?? []),
-    ...[...added].map(([name, content]) => put(newEntry(name, content, codec))),
-  ];
+  }
+  const directory = archive.entries.flatMap((entry) => centrals.get(entry) ?? []);
+  for (const [name, content] of added) directory.push(put(yield* newEntry(name, content, codec)));
   return concatenate([...pieces, ...directory, endRecord(offset, directory, archive.comment)]);
 }
 
@@ -63,8 +67,8 @@ function kept(archive: ZipArchive, entry: ZipEntry, end: number): Piece {
   };
 }
 
-function rewritten(archive: ZipArchive, entry: ZipEntry, content: Uint8Array, codec: Codec): Piece {
-  const packed = entry.method === 0 ? content : codec.deflate(content);
+function* rewritten(archive: ZipArchive, entry: ZipEntry, content: Uint8Array, codec: Codec): Pausing<Piece> {
+  const packed = entry.method === 0 ? content : yield* codec.deflate(content);
   const sizes = { packedSize: packed.length, size: content.length, crc: codec.crc32(content) };
   const nameLength = archive.view.getUint16(entry.headerStart + 26, true);
   const header = archive.bytes.slice(entry.headerStart, entry.headerStart + 30 + nameLength);
@@ -106,9 +110,9 @@ function smallCentral(
   return out;
 }
 
-function newEntry(name: string, content: Uint8Array, codec: Codec): Piece {
+function* newEntry(name: string, content: Uint8Array, codec: Codec): Pausing<Piece> {
   const encoded = new TextEncoder().encode(name);
-  const packed = codec.deflate(content);
+  const packed = yield* codec.deflate(content);
   const fields = (view: DataView, at: number) => {
     view.setUint16(at, 20, true);
     view.setUint16(at + 2, UTF8, true);

@@ -49,7 +49,6 @@ function sheet(cells: Record<string, string>): (row: number, column: number) => 
     sheets: [{ sheetId: 's', name: 'S' }],
     tables: [],
     names: [],
-    formulas: [],
     namespace: 'TEST',
     ours: new Set(loaded.byName.keys()),
   });

@@ -7,6 +7,7 @@ import { cellLook, openBook, type OpenBook } from '../../../src/bench/open/openB
 import type { CellLook } from '../../../src/bench/open/cellLook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
 import { styleNumbers } from '../../../src/bench/open/workbookData.js';
+import { atOnce } from '../../../src/xlsx/pausing.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
 import { parseZone } from '../../../src/sheet/address.js';
 import { buildWorkbook } from '../../xlsx/support/buildWorkbook.js';
@@ -32,7 +33,7 @@ async function readByOthers(bytes: Uint8Array, sheet: string, address: string) {
 function numbers(bytes: Uint8Array, sheet: string): Map<number, number> {
   const cells = openWorkbook(bytes).sheets.find(({ name }) => name === sheet)?.cells;
   if (!cells) throw new Error(`no ${sheet}`);
-  const found = styleNumbers(cells);
+  const found = atOnce(styleNumbers(cells));
   return new Map([...cells.index].map(([key, i]) => [key, found[i] ?? 0]));
 }
 

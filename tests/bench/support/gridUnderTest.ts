@@ -24,7 +24,6 @@ export async function openGrid(): Promise<UnderTest & { book: GridBook }> {
         sheets: [{ sheetId: 'parts', name: 'Parts' }],
         tables: [],
         names: [],
-        formulas: [],
         namespace: 'TONROW',
         ours: new Set(),
       },

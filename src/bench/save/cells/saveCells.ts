@@ -1,5 +1,6 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
 import { cellKey, MAX_COLUMNS, sameZone } from '../../../sheet/address.js';
+import { entriesInTurn, type Pausing } from '../../../xlsx/pausing.js';
 import type { PartCells } from '../../../xlsx/partCells.js';
 import type { Worksheet } from '../../../xlsx/storedCells.js';
 import { writeCell, type CellChange } from '../../../xlsx/writeCell.js';
@@ -32,13 +33,15 @@ interface Content extends Omit<CellChange, 'row' | 'column'> {
 }
 
 /** Compares a sheet of the grid with the file, cell by cell, and writes what differs. Tells whether formulas went. */
-export function saveCells(sides: Sides): boolean {
+export function* saveCells(sides: Sides): Pausing<boolean> {
   const { open, sheetId, file, move, cells, added } = sides;
   const formulas = new Map(sides.formulas.map((one) => [cellKey(one.row, one.column), one]));
   const rewritten = sharedAndChanged(sides, formulas);
   const usualStyle = cells.usualStyles();
   let formulasWent = false;
-  for (const key of everyCell(sides)) {
+  let looked = 0;
+  for (const key of yield* everyCell(sides)) {
+    if (++looked % entriesInTurn === 0) yield;
     const [row, column] = [Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS];
     const position = { sheetId, row, col: column };
     const origin = move.origin(row, column);
@@ -63,14 +66,16 @@ export function saveCells(sides: Sides): boolean {
   return formulasWent;
 }
 
-function everyCell({ open, sheetId, file, move }: Sides): Set<number> {
+function* everyCell({ open, sheetId, file, move }: Sides): Pausing<Set<number>> {
   const { getters } = open.book;
   const keys = new Set<number>();
   file.rows.forEach((row, i) => {
     const place = move.place(row, file.columns[i] as number);
     if (place) keys.add(cellKey(place.row, place.col));
   });
+  yield;
   for (const { row, col } of getters.getEvaluatedCellsPositions(sheetId)) keys.add(cellKey(row, col));
+  yield;
   for (const { id } of getters.getCells(sheetId)) {
     const { row, col } = getters.getCellPosition(id);
     keys.add(cellKey(row, col));
