@@ -1,5 +1,5 @@
 import type { StoredValue } from '../../sheet/cellValue.js';
-import type { Operand } from '../../headless/engine/values.js';
+import { isMatrix, topLeft, type Operand } from '../../headless/engine/values.js';
 
 /** Calls of our functions, or rows of a list, that one task makes; the others wait: about 50 ms. */
 const callsInTask = 500;
@@ -48,7 +48,6 @@ export class PostponedCalls {
   /** Whether this task may make so many calls more. */
   allows(calls: number): boolean {
     if (this.left === callsInTask) setTimeout(() => (this.left = callsInTask));
-    // The first of a task is always made, however long its list: what is postponed is cut in pieces before.
     this.left -= calls;
     return this.left >= 0;
   }
@@ -110,8 +109,9 @@ export class PostponedCalls {
 }
 
 function isSame(a: Operand, b: Operand): boolean {
-  if (Array.isArray(a) || Array.isArray(b)) return false;
-  const [one, other] = [(a as { value: unknown }).value, (b as { value: unknown }).value];
+  const isOne = (operand: Operand) => !isMatrix(operand) || operand.length * (operand[0]?.length ?? 0) === 1;
+  if (!isOne(a) || !isOne(b)) return false;
+  const [one, other] = [topLeft(a).value, topLeft(b).value];
   if (typeof one !== 'number' || typeof other !== 'number') return one === other;
   return Math.abs(one - other) <= 1e-12 * Math.max(Math.abs(one), Math.abs(other));
 }

@@ -89,8 +89,9 @@ export class RememberedCalls {
       this.postponeRows(one, { list, rest }, { context, keys, fresh }, cell);
       throw new Postponed();
     }
-    const result = this.rowsOf(one, { list, rest }, fresh);
-    if (!result) return this.functions.call(one, [list, ...rest]);
+    const result = this.ofRows(one, { list, rest }, fresh);
+    if (!isEach(result, fresh))
+      return fresh.length === keys.length ? result : this.functions.call(one, [list, ...rest]);
     const rows = new Map(keys.flatMap((key) => pair(key, known?.rows.get(key))));
     const now = { titles: result.map((column) => column[0]), rows };
     addRows(now, result, keys, fresh);
@@ -98,13 +99,10 @@ export class RememberedCalls {
     return whole(keys, now);
   }
 
-  /** Rows of a list as they come out, below the heading row; undefined where something is wrong with the list. */
-  private rowsOf(one: LoadedFunction, { list, rest }: ListCall, rows: readonly number[]): Matrix | undefined {
+  /** Rows of a list as they come out, below the heading row. */
+  private ofRows(one: LoadedFunction, { list, rest }: ListCall, rows: readonly number[]): Operand {
     const asked = list.map((column) => [0, ...rows].map((row) => column[row])) as Matrix;
-    const result = this.functions.call(one, [asked, ...rest]);
-    return isMatrix(result) && result[0]?.length === rows.length + 1 && !hasError(result)
-      ? result
-      : undefined;
+    return this.functions.call(one, [asked, ...rest]);
   }
 
   /** The rows of a long list wait in pieces; the list itself is put together when the last of them is there. */
@@ -116,8 +114,8 @@ export class RememberedCalls {
   ): void {
     const nothing: Operand = { value: null };
     const piece = (rows: readonly number[]) => (): Operand => {
-      const result = this.rowsOf(one, call, rows);
-      if (!result) return nothing;
+      const result = this.ofRows(one, call, rows);
+      if (!isEach(result, rows)) return nothing;
       const now = this.lists.get(context) ?? { titles: result.map((column) => column[0]), rows: new Map() };
       addRows(now, result, keys, rows);
       this.keepList(context, now);
@@ -143,6 +141,10 @@ interface ListCall {
   list: Matrix;
   rest: (Operand | undefined)[];
 }
+
+/** Whether a list gave each of its rows; where something is wrong with it, it gives one error. */
+const isEach = (result: Operand, rows: readonly number[]): result is Matrix =>
+  isMatrix(result) && result[0]?.length === rows.length + 1 && !hasError(result);
 
 /** The call is made later, and its cell calculated again. */
 export class Postponed extends Waiting {}

@@ -13,6 +13,7 @@ import type {
   Table,
 } from '../../workbook/reading.js';
 import type { Revert, Step, WriteOptions, WritePlan } from '../../workbook/step.js';
+import { rowSlices } from '../../workbook/slices.js';
 import { WorkbookError } from '../../workbook/workbookError.js';
 import { Writer } from '../../workbook/write/writer.js';
 import type { GridBook } from '../book/gridBook.js';
@@ -31,6 +32,9 @@ import { Teller } from './watch.js';
 
 /** So much is written at a time that the page can show how far it is, and be stopped. */
 const sliceBytes = 1_000_000;
+
+/** Cells that are read in one task: some 10 ms. */
+const sliceCells = 20_000;
 
 const nextPaint = () => new Promise((resolve) => setTimeout(resolve));
 
@@ -90,12 +94,20 @@ export class GridWorkbook implements Workbook {
     const areas = places.map((place) => areaOfPlace(place, this.book));
     const total = areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
     let done = 0;
-    return areas.map((area) => {
-      const cells = Object.fromEntries(aspects.map((aspect) => [aspect, this.aspect(area, aspect)]));
-      done += area.rows * area.columns;
-      work.progress?.(done, total);
-      return { area, ...(cells as unknown as Pick<Cells, A>) };
-    });
+    const read: CellsRead<A>[] = [];
+    for (const area of areas) {
+      const cells = Object.fromEntries(aspects.map((aspect) => [aspect, [] as unknown[][]]));
+      for (const { area: slice } of rowSlices(area, 0, sliceCells)) {
+        for (const aspect of aspects) for (const row of this.aspect(slice, aspect)) cells[aspect]?.push(row);
+        done += slice.rows * slice.columns;
+        work.progress?.(done, total);
+        if (total <= sliceCells) continue;
+        await nextPaint();
+        refuseWhenCanceled(work, 'Stopped: not all was read.');
+      }
+      read.push({ area, ...(cells as unknown as Pick<Cells, A>) });
+    }
+    return read;
   }
 
   private aspect(area: Area, aspect: Aspect): Cells[Aspect] {
