@@ -41,6 +41,8 @@ describe('a row is taken for', () => {
     ['a total beside a grade', { Mark: 'Total', Grade: 'A36' }],
     ['a total beside a hole', { Mark: 'Sum', Hole: '13/16' }],
     ['a unit that is a mark', { Mark: 'M' }],
+    ['a length in words', { Length: '3 feet' }],
+    ['a count in words', { Hole: '4 holes' }],
     ['a section of words alone', { Section: 'PIPE 2 STD' }],
     ['a mark with a remark of a total', { Mark: 'P4', Qty: 2, Length: 36, Remark: 'Total 4 holes' }],
     ['a heading beside a size', { Section: 'Section', Grade: 'Grade', Hole: '13/16' }],
