@@ -4,6 +4,7 @@ import { readCount } from '../quantity/readCount.js';
 import { readLength } from '../quantity/readLength.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { nameKey } from '../shop/table.js';
+import { groupFields } from './headings/heading.js';
 import { type Column, headingNames, type Headings } from './headings/readHeadings.js';
 import { rowCells } from './headings/joinedColumns.js';
 import { isOwnHeading } from './rowItem.js';
@@ -91,9 +92,13 @@ function ownCells(
   return cells.filter((cell, at) => at >= first && at <= last && meant(cell) !== null && !own.has(at));
 }
 
+/** No title stands below a heading of holes: `two slots each end` goes on with the part above. */
+const ofHoles: ReadonlySet<string> = new Set(groupFields.map(({ key }) => key));
+
 /** `CATWALK LEVEL 2`, `Handrail`; not `P12`, `BA`, which name a piece, not `PIPE 2 STD`, a section, nor `3 feet`. */
 function isTitle(text: string, columns: readonly string[]): boolean {
   const plain = text.trim();
+  if (columns.some((field) => ofHoles.has(field))) return false;
   if (size.test(plain) || !(singleWord.test(plain) || (/\s/.test(plain) && /\p{L}{3}/u.test(plain))))
     return false;
   if (isRead(() => readLength(plain, 'Length', 'in')) || isRead(() => readCount(plain, 'Qty', '')))

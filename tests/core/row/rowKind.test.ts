@@ -43,6 +43,7 @@ describe('a row is taken for', () => {
     ['a unit that is a mark', { Mark: 'M' }],
     ['a length in words', { Length: '3 feet' }],
     ['a count in words', { Hole: '4 holes' }],
+    ['a line that goes on with the holes above', { Hole: 'two slots each end' }],
     ['a section of words alone', { Section: 'PIPE 2 STD' }],
     ['a mark with a remark of a total', { Mark: 'P4', Qty: 2, Length: 36, Remark: 'Total 4 holes' }],
     ['a heading beside a size', { Section: 'Section', Grade: 'Grade', Hole: '13/16' }],

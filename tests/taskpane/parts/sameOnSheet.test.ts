@@ -70,6 +70,27 @@ describe('a row checked in the pane and on the sheet', () => {
     expect(verdicts([...titled, column('Color', 'red')], true)).toMatchObject({ pane: 'OK', sheet: 'OK' });
   });
 
+  it.each(['Cope', 'Bevel'])('takes letters below %s for its sizes', (work) => {
+    for (const letters of [
+      ['L', 'D'],
+      ['W', 'D'],
+      ['a', 'b'],
+      ['t', 'w'],
+    ] as const) {
+      const [first, second] = letters;
+      const columns = [...part, column(first, 2, work), column(second, 1)];
+      expect(verdicts(columns, true), letters.join()).toMatchObject({
+        pane: 'OK so far',
+        sheet: 'OK so far',
+      });
+    }
+  });
+
+  it('reads W and D below Notch as its width and depth', () => {
+    const { matches } = verdicts([...part, column('W', 2, 'Notch'), column('D', 1)], true);
+    expect(matches.slice(part.length).map(({ field }) => field)).toEqual(['Notch width', 'Notch depth']);
+  });
+
   it.each([
     ['Hole', 'Dia', 'No'],
     ['Hole', 'Size', 'Qty'],

@@ -79,6 +79,9 @@ function combined(over: Row, under: Row): string[] {
   });
 }
 
+/** Symbols below `Hole` or `Bohrung` are those of codes. */
+const isHoles = (group: string) => ['Hole', 'Holes'].includes(meaningOf(group) ?? '');
+
 /** What is of the whole part, whatever stands over it. */
 const ofPart =
   /^(?:weight|wt\.?|mass|area|paint|price|cost|rate|total|remarks?|notes?|comments?|date|status|gewicht|masse|preis|bemerkung(?:en)?|anmerkung(?:en)?|datum)(?!\p{L})/iu;
@@ -89,6 +92,8 @@ function together(group: string, own: string): string {
   const behind = number === '' ? '' : ` ${number}`;
   const both = `${name} ${own}${behind}`;
   if (isKnown(both)) return both;
+  // `L` and `W` below `Cope` are no length and width of the part.
+  if (own.length <= longestSymbol && !isHoles(name) && namedByUnread(name) === 'work') return both;
   return isKnown(`${own}${behind}`)
     ? `${own}${behind}`
     : isKnown(own) || own.length <= longestSymbol || ofPart.test(own)
