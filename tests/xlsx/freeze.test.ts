@@ -525,6 +525,18 @@ describe('what a copy for a customer leaves out', () => {
     expect(copy.stays).toContain('Texts of these columns stand in other cells too: Summary!A1.');
   });
 
+  it('is told of the sheets that add it up by name', () => {
+    const sums: BuiltSheet = {
+      name: 'Sums',
+      rows: [['Edge short', formula('SUMIF(Parts[Verdict],"=Edge short",Parts[Qty])', 3)]],
+    };
+    const stays = (leaveOut: string[]) =>
+      valuesCopy(file([parts, list, sums, shop]), { kind: 'customer', leaveOut }).stays;
+    const said = 'The sheet Sums calculates from these columns: it may name presses and verdicts.';
+    expect(stays(['verdict'])).toContain(said);
+    for (const others of [['minutes'], []]) expect(stays(others)).not.toContain(said);
+  });
+
   it('is nothing where nothing is ticked, or the copy is for the shop', () => {
     expect(out([]).emptied).toEqual([]);
     expect(valuesCopy(bytes, { kind: 'shop', leaveOut: ['note'] }).emptied).toEqual([]);

@@ -59,6 +59,7 @@ export function lengthText(text: string, argument: string, unit: LengthUnit): Wr
   const source: LengthSource = { argument, received: text, unit };
   if (text.length > longestText) notALength(source);
   const spelled = tradeText(text);
+  if (spelled.includes(';') && !text.includes(';')) refuseTwoLines(source);
   if (loneSpaceAtDash.test(spelled)) notALength(source);
   const tokens = tokenize(spelled, source) ?? notALength(source);
   const reader = new TokenReader(tokens);
@@ -76,6 +77,12 @@ export function lengthText(text: string, argument: string, unit: LengthUnit): Wr
   const inches = reader.inches(first.value, source);
   if (!reader.atEnd || inches === undefined) notALength(source);
   return { mm: first.value * mmPerFoot + (inches ?? 0) * mmPerInch };
+}
+
+/** `3` over `3/4` in one cell is hardly 3-3/4. */
+function refuseTwoLines({ argument, received }: LengthSource): never {
+  const problem = `${quoted(received)} stands on two lines, so it may be two lengths.`;
+  return refuse(argument, received, problem, 'Write one length on one line.');
 }
 
 function notALength({ argument, received, unit }: LengthSource): never {

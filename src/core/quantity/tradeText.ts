@@ -14,16 +14,25 @@ const fractionCharacters: Record<string, string> = {
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const lowered = '₀₁₂₃₄₅₆₇₈₉';
 const plain = /^[\x20-\x7E]*$/;
+const lineBreak = /[\t\n\v\f\r\u2028\u2029]/;
 
 /**
  * Text as the trade types it, in one spelling: lower case, straight marks, `x` between dimensions, `-` for
- * every dash, fraction characters as ` 3/8`, single spaces, nothing invisible. Each step is linear in the length of
- * the text.
+ * every dash, fraction characters as ` 3/8`, single spaces, nothing invisible. A line break or tab between two digits is
+ * `;`: two values stand there, and `3` over `3/4` is no 3-3/4. Each step is linear in the length of the text.
  */
 export function tradeText(text: string): string {
   const typed = plain.test(text) ? text.replaceAll('`', "'") : inPlainCharacters(visibleText(text));
-  return typed.replaceAll("''", '"').replaceAll('*', 'x').replace(/\s+/g, ' ').trim().toLowerCase();
+  const lines = lineBreak.test(typed) ? typed.replace(/\s+/g, betweenValues) : typed.replace(/\s+/g, ' ');
+  return lines.replaceAll("''", '"').replaceAll('*', 'x').trim().toLowerCase();
 }
+
+function betweenValues(space: string, at: number, text: string): string {
+  const parts = lineBreak.test(space) && isDigit(text[at - 1]) && isDigit(text[at + space.length]);
+  return parts ? '; ' : ' ';
+}
+
+const isDigit = (character = '') => /^[\d.]$/.test(character);
 
 function inPlainCharacters(text: string): string {
   return text

@@ -1,7 +1,10 @@
 import { InputError } from '../inputError.js';
 import { type CellValue, meant } from '../quantity/cellValue.js';
+import { readCount } from '../quantity/readCount.js';
+import { readLength } from '../quantity/readLength.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { nameKey } from '../shop/table.js';
+import { groupFields } from './headings/heading.js';
 import { type Column, headingNames, type Headings } from './headings/readHeadings.js';
 import { rowCells } from './headings/joinedColumns.js';
 import { isOwnHeading } from './rowItem.js';
@@ -89,17 +92,23 @@ function ownCells(
   return cells.filter((cell, at) => at >= first && at <= last && meant(cell) !== null && !own.has(at));
 }
 
-/** `CATWALK LEVEL 2`, `Handrail`; not `P12`, `BA`, which name a piece, and not `PIPE 2 STD`, a section. */
+/** No title stands below a heading of holes: `two slots each end` goes on with the part above. */
+const ofHoles: ReadonlySet<string> = new Set(groupFields.map(({ key }) => key));
+
+/** `CATWALK LEVEL 2`, `Handrail`; not `P12`, `BA`, which name a piece, not `PIPE 2 STD`, a section, nor `3 feet`. */
 function isTitle(text: string, columns: readonly string[]): boolean {
   const plain = text.trim();
+  if (columns.some((field) => ofHoles.has(field))) return false;
   if (size.test(plain) || !(singleWord.test(plain) || (/\s/.test(plain) && /\p{L}{3}/u.test(plain))))
     return false;
-  return !columns.includes('section') || !isSection(plain);
+  if (isRead(() => readLength(plain, 'Length', 'in')) || isRead(() => readCount(plain, 'Qty', '')))
+    return false;
+  return !columns.includes('section') || !isRead(() => readAnySection(plain, 'Section', 'in'));
 }
 
-function isSection(text: string): boolean {
+function isRead(read: () => unknown): boolean {
   try {
-    readAnySection(text, 'Section', 'in');
+    read();
     return true;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;

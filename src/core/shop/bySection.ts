@@ -16,7 +16,7 @@ export function readBySection(
   about: { argument: string; allowed: string; read: (part: CellValue) => number },
 ): ForSection[] {
   const { argument, allowed, read } = about;
-  const parts = typeof cell === 'string' ? cell.split(';') : [cell];
+  const parts = typeof cell === 'string' ? cell.replace(/;\s*$/, '').split(';') : [cell];
   return parts.map((part) => {
     if (!/\d/.test(String(part))) {
       return refuse(argument, String(cell), `${quoted(part)} is not a length.`, allowed);

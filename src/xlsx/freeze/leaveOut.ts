@@ -122,3 +122,17 @@ export function stillTold(left: readonly LeftOut[], copy: readonly Sheet[]): str
     ),
   );
 }
+
+/** The sheets with formulas that take left-out columns of a table: `SUMIF(Parts[Verdict],…)`. */
+export function calculatingSheets(left: readonly LeftOut[], sheets: readonly Sheet[]): string[] {
+  const headings = left.map(({ heading }) => heading);
+  const takes = (text: string) =>
+    readPieces(text).some(
+      (piece) => piece.kind === 'table' && headings.some((heading) => piece.bracket.includes(`[${heading}]`)),
+    );
+  const calculates = ({ cells }: Sheet) =>
+    cells?.formulas.some(
+      (formula) => formula && shownItems(formula.text) === undefined && takes(formula.text),
+    );
+  return sheets.filter(calculates).map(({ name }) => name);
+}

@@ -4,7 +4,7 @@ import { makeCustomerCopy, shopSheets } from './customerCopy.js';
 import { frozenFormulas, type FrozenFormula, neverCalculated } from './frozenSheet.js';
 import { callsUs, refersToSpill } from '../../sheet/formula/ourCalls.js';
 import { PackageParts } from '../packageParts.js';
-import { keysOf, type LeftOut, leftOutColumns, stillTold } from './leaveOut.js';
+import { calculatingSheets, keysOf, type LeftOut, leftOutColumns, stillTold } from './leaveOut.js';
 import { makeShopCopy } from './shopCopy.js';
 import { stillInCopy } from './stillInCopy.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
@@ -78,6 +78,9 @@ export function valuesCopy(
     emptied: left.map(({ sheet, heading }) => `${sheet}, ${heading}`),
     stays: [
       ...(left.length > 0 ? ['What other cells calculate from these columns.'] : []),
+      ...calculatingSheets(left, kept).map(
+        (name) => `The sheet ${name} calculates from these columns: it may name presses and verdicts.`,
+      ),
       ...(told.length > 0
         ? [`Texts of these columns stand in other cells too: ${told.slice(0, 5).join(', ')}.`]
         : []),

@@ -273,6 +273,19 @@ describe('readLength: a point that may part thousands', () => {
     expect(readLength('6.00', 'Length', 'mm')).toBe(6);
   });
 
+  it('takes no two numbers for one that a line break or a tab parts', () => {
+    const whole = fc.integer({ min: 1, max: 999 });
+    const rest = fc.constantFrom('3/4', '1/2', '½', '250', '000', '.5');
+    const between = fc.constantFrom('\n', '\r\n', '\t', ' \n ', '\u2028');
+    fc.assert(
+      fc.property(whole, between, rest, anyUnit, anyKind, (first, gap, second, unit, kind) => {
+        const failure = refusal(() => readLength(`${first}${gap}${second}`, 'Length', unit, kind));
+        expect(failure.problem).toMatch(/ stands on two lines, so it may be two lengths\.$/);
+        expect(failure.allowed).toBe('Write one length on one line.');
+      }),
+    );
+  });
+
   it('reads spaces that part thousands in mm only', () => {
     expect(readLength('6 000', 'Length', 'mm')).toBe(6000);
     expect(readLength('12\u202F500 mm', 'Length', 'in')).toBe(12_500);

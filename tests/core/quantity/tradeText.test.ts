@@ -17,6 +17,10 @@ describe('tradeText', () => {
     ['φ22', 'ø22'],
     ['∠3×3×¼', 'l 3x3x 1/4'],
     ['\u200B3/8\u00A0in', '3/8 in'],
+    ['3\n3/4', '3; 3/4'],
+    ['3\r\n½', '3; 1/2'],
+    ['3\t.5', '3; .5'],
+    ['PL 3/8\nx 6', 'pl 3/8 x 6'],
   ])('spells %j as %j', (text, spelled) => expect(tradeText(text)).toBe(spelled));
 
   it('leaves its own result alone, but for inch marks that meet anew', () => {

@@ -26,6 +26,12 @@ describe('Lengths by section', () => {
 
   it('refuse a part without a number, with what was read', () => {
     expect(() => read('L 40; FB')).toThrow(/^Bar lengths: 'FB' is not a length\. Write 40 ft\.$/);
-    expect(() => read('L 40;')).toThrow(/^Bar lengths: .*is not a length/);
+    for (const cell of ['L 40;;', ';L 40', 'L 40;;FB 20', ';'])
+      expect(() => read(cell)).toThrow(/^Bar lengths: .*is not a length/);
+  });
+
+  it('may end with a semicolon', () => {
+    for (const cell of ['L 40; 20', 'L 40'])
+      for (const end of [';', '; ', ' ;']) expect(read(`${cell}${end}`)).toEqual(read(cell));
   });
 });

@@ -39,6 +39,18 @@ describe('guesses', () => {
     expect(headingsOf(matches)).toEqual(['No', 'Grade', 'Section']);
   });
 
+  it('a unit below a heading is told of lengths only: M below Mark is a mark', () => {
+    const rows = [
+      ['M', null, null, null],
+      ['P1', 1, 'PL3/8X6', 12],
+    ];
+    expect(headingsOf(matchColumns(['Mark', 'Qty', 'Section', 'Length'], rows, shop))[0]).toBe('Mark');
+    const units = [['M', 'EA', 'mm', 'mm'], ...rows.slice(1)];
+    expect(headingsOf(matchColumns(['Mark', 'Qty', 'Section', 'Length'], units, shop))).toEqual([
+      ...['Mark', 'Qty', 'Section (mm)', 'Length (mm)'],
+    ]);
+  });
+
   it('a heading that begins or ends as a known one is taken for it, and marked as a guess', () => {
     const matches = matchColumns(['Pc mark', 'Section of bar', 'Price'], [], shop);
     expect(matches.map(({ field }) => field)).toEqual(['Mark', 'Section', undefined]);

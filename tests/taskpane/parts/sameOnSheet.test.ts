@@ -60,6 +60,49 @@ describe('a row checked in the pane and on the sheet', () => {
     expect(verdicts(columns, true)).toMatchObject({ pane: 'OK so far', sheet: 'OK so far' });
   });
 
+  it('has one verdict where the upper row names the work of one column and says nothing else', () => {
+    expect(verdicts([...part, column('Deep', 3, 'Bevel')], true)).toMatchObject({
+      ...{ pane: 'OK so far', sheet: 'OK so far' },
+    });
+    // A title over the list names no work of its columns.
+    const [mark, ...rest] = part;
+    const titled = [{ ...column('Line', 7), over: 'Punch list' }, ...(mark ? [mark] : []), ...rest];
+    expect(verdicts([...titled, column('Color', 'red')], true)).toMatchObject({ pane: 'OK', sheet: 'OK' });
+  });
+
+  it.each(['Cope', 'Bevel'])('takes letters below %s for its sizes', (work) => {
+    for (const letters of [
+      ['L', 'D'],
+      ['W', 'D'],
+      ['a', 'b'],
+      ['t', 'w'],
+    ] as const) {
+      const [first, second] = letters;
+      const columns = [...part, column(first, 2, work), column(second, 1)];
+      expect(verdicts(columns, true), letters.join()).toMatchObject({
+        pane: 'OK so far',
+        sheet: 'OK so far',
+      });
+    }
+  });
+
+  it('reads W and D below Notch as its width and depth', () => {
+    const { matches } = verdicts([...part, column('W', 2, 'Notch'), column('D', 1)], true);
+    expect(matches.slice(part.length).map(({ field }) => field)).toEqual(['Notch width', 'Notch depth']);
+  });
+
+  it.each([
+    ['Hole', 'Dia', 'No'],
+    ['Hole', 'Size', 'Qty'],
+    ['Holes', 'Dia', '#'],
+    ['Bohrung', 'Ø', 'Anz.'],
+    ['Loch', 'Durchmesser', 'Anzahl'],
+  ])('reads how many holes there are under %s: %s, %s', (over, size, count) => {
+    const holes = [column(size, '13/16', over), column(count, 4), column('Edge', 3), column('End', 2)];
+    const { matches } = verdicts([...part, ...holes], true);
+    expect(matches.slice(part.length).map(({ field }) => field)).toEqual(['Hole', 'Holes', 'Edge', 'End']);
+  });
+
   it('takes a weight behind the holes for no part of them', () => {
     const columns = [...part, column('Dia', null, 'Holes'), column('No', null), column('Weight', 9)];
     expect(verdicts(columns, true)).toMatchObject({ pane: 'OK', sheet: 'OK' });

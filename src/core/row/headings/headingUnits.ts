@@ -37,3 +37,8 @@ export const headingUnits: Readonly<Partial<Record<RowField | GroupField, string
   gage: length,
   holesAt: length,
 };
+
+/** Whether lengths stand below a heading, in whatever unit it says. */
+export function holdsLengths(field: RowField | GroupField): boolean {
+  return headingUnits[field] === length;
+}

@@ -5,6 +5,8 @@ import { nameKey, shortNames } from '../../shop/table.js';
 import { groupFields, type GroupField, type RowField, rowFields } from './heading.js';
 import { foreignHeadings, lettersBesideSymbols, plateLetters, symbols } from './headingWords.js';
 import { type Join, withJoins } from './joinedColumns.js';
+import { holdsLengths } from './headingUnits.js';
+import { headingName, type HeadingName } from './headingName.js';
 import { namedByUnread, type UnreadColumn } from './unreadWork.js';
 
 /** A column of the list: where it is, its heading as typed, and the unit its heading states. */
@@ -26,8 +28,6 @@ export interface Headings {
   /** The first and the last column that is read: what a check is given of a row. */
   span: { first: number; last: number };
 }
-
-const longestHeading = 60;
 
 interface Known {
   field: RowField | GroupField;
@@ -139,28 +139,8 @@ function place(headings: Headings, entry: Known, group: number, column: Column):
   if (columns) columns[entry.field as GroupField] = column;
 }
 
-/** A heading as names are compared, without the unit it states. */
-interface Name {
-  bare: string;
-  unit?: string | undefined;
-}
-
-/** The heading as names are compared, `d₀`, `d_0` and `d 0` as `d0`; undefined for what is none. */
-function nameOf(cell: CellValue): Name | undefined {
-  if (typeof cell !== 'string' || cell === '' || cell.length > longestHeading) return undefined;
-  const key = nameKey(cell);
-  if (key === '') return undefined;
-  const text = /[₀₁₂₃₄]|^[depw] [0-4]/.test(key)
-    ? key
-        .replace(/[₀₁₂₃₄]/g, (digit) => String('₀₁₂₃₄'.indexOf(digit)))
-        .replace(/^([depw]) ?([0-4])\b/, '$1$2')
-    : key;
-  const [, bare = text, unit] = /[([,]/.test(text) ? (withUnit.exec(text) ?? []) : [];
-  return { bare, unit };
-}
-
 function headingsOf(cells: readonly CellValue[]): (Heading | undefined)[] {
-  const read = cells.map(nameOf);
+  const read = cells.map(headingName);
   const letters = lettersOf(read.flatMap((name) => name?.bare ?? []));
   return read.map((name, at) => name && readHeading(name, cells[at] ?? null, at, letters));
 }
@@ -200,7 +180,6 @@ function plateLettersOf(names: ReadonlySet<string>, hasSymbols: boolean): Record
   return names.has('b') || hasSymbols ? { t, b } : { t, w };
 }
 
-const withUnit = /^([^([,]+?) ?[([,] ?(mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/;
 const numbered = /^(e[12]|p[1-4]|d0|w1|\D+?) ?\(?([1-9])\)?$/;
 
 interface Heading {
@@ -210,18 +189,27 @@ interface Heading {
 }
 
 function readHeading(
-  { bare, unit }: Name,
+  name: HeadingName,
   cell: CellValue,
   at: number,
   letters: ReadonlyMap<string, Known>,
 ): Heading | undefined {
-  const whole = entryOf(bare, letters);
-  const [, name = '', number] = whole ? [] : (numbered.exec(bare) ?? []);
-  const entry = whole ?? entryOf(name, letters);
-  if (!entry || (!whole && !entry.grouped)) return undefined;
   const heading = plainText(String(cell));
-  const column = unit ? { at, heading, unit } : { at, heading };
-  return { entry, group: Number(number ?? 1), column };
+  const said = namedColumn(name.whole, letters);
+  if (said) return { ...said, column: { at, heading } };
+  const { unit, bare, isLoose } = name;
+  const measured = unit === undefined ? undefined : namedColumn(bare, letters);
+  if (unit === undefined || !measured || (isLoose && !holdsLengths(measured.entry.field))) return undefined;
+  return { ...measured, column: { at, heading, unit } };
+}
+
+/** What a name means, and of which group: `hole 2`. */
+function namedColumn(name: string, letters: ReadonlyMap<string, Known>): Omit<Heading, 'column'> | undefined {
+  const whole = entryOf(name, letters);
+  if (whole) return { entry: whole, group: 1 };
+  const [, base = '', number] = numbered.exec(name) ?? [];
+  const entry = entryOf(base, letters);
+  return entry?.grouped ? { entry, group: Number(number) } : undefined;
 }
 
 function entryOf(name: string, letters: ReadonlyMap<string, Known>): Known | undefined {

@@ -1,5 +1,5 @@
 import { type Finding, refusal } from '../../check/finding.js';
-import { type Failure, InputError } from '../../inputError.js';
+import { type Failure, InputError, refuse } from '../../inputError.js';
 import { type CellValue, isBlank, meant, plainText, quoted } from '../../quantity/cellValue.js';
 import type { LengthKindName } from '../../quantity/lengthKind.js';
 import { readLength } from '../../quantity/readLength.js';
@@ -52,12 +52,13 @@ export class RowReader {
     reader: (value: CellValue, argument: string) => Value,
   ): Value | undefined {
     if (!column || !this.isFilled(column)) return undefined;
+    const cell = this.cell(column);
     try {
-      return reader(withColumnUnit(this.cell(column), column, this.unit), column.heading);
+      const value = reader(withColumnUnit(cell, column, this.unit), column.heading);
+      return isDoubtful(cell) ? refuseDoubt(column, cell) : value;
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       this.markUnclear(column);
-      const cell = this.cell(column);
       this.refuse(column, column.heading, isTick(cell) ? tickFailure(column, cell) : error.failure);
       return undefined;
     }
@@ -153,6 +154,16 @@ function withColumnUnit(value: CellValue, column: Column, unit: LengthUnit): Cel
   if (typeof value === 'number') return `${value} ${column.unit}`;
   if (typeof value !== 'string' || ownUnit.test(value)) return value;
   return value.replace(lastSize, `$1 ${column.unit}$2`);
+}
+
+/** `A36 ?`: whoever typed it was not sure. */
+function isDoubtful(cell: CellValue): cell is string {
+  return typeof cell === 'string' && /[?？¿]/.test(cell);
+}
+
+function refuseDoubt({ heading }: Column, cell: string): never {
+  const problem = `${quoted(cell)} has a question mark.`;
+  return refuse(heading, cell, problem, 'Write what is sure, or clear the cell.');
 }
 
 /** A tick or a cross alone: it says yes in some lists, no in others. */

@@ -21,7 +21,8 @@ interface Spaces {
 
 const spacesPattern =
   /^(?:(\d{1,3}) ?(?:equal |eq\.? ?)?(?:spaces |sp\.? ?|spa\.? ?)?@ ?)?([^=@]+?)(?: ?= ?([^=@]+))?$/;
-const decimal = /^(?:(\d{1,3}) ?@ ?)?\d+,\d+ ?(?:[a-z]+\.?|")?(?: ?= ?\d+ ?(?:[a-z]+\.?|")?)?$/;
+const decimal =
+  /^(?:(\d{1,3}) ?@ ?)?(?:\d+|\d{1,3}(?:\.\d{3})+),\d+ ?(?:[a-z]+\.?|")?(?: ?= ?\d+ ?(?:[a-z]+\.?|")?)?$/;
 /** No code lets holes be nearer than about twice their size, so that nearer steps are no distances from the first hole. */
 const leastStepInHoles = 2;
 /** Totals on drawings are rounded. */

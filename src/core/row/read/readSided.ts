@@ -7,6 +7,7 @@ import { wordTable } from '../../quantity/wordTable.js';
 
 const knownWords: Record<string, PlaceReference> = wordTable({ ...endWords, ...sideWords });
 const fillers = new Set(['from', 'the', 'at', 'of', 'end', 'edge', 'side', 'hand', 'typ', 'typical']);
+const fromEnd = /\bend\b/i;
 const bothEnds = /\b(?:each|every|both|per|ea)\b/i;
 
 /** Reads the distance from an end, with the end it is from: `1-1/2 right`. Without one it is from the left end. */
@@ -41,6 +42,9 @@ export function readEdge(
   sides: readonly PartSide[] | undefined,
 ): Pick<HoleGroup, 'edgeMm' | 'edgeFrom'> {
   const { size, side } = sidedSize(text, argument, 'Write 1-1/2, or top 1-1/2 on a plate or web.');
+  if (side === undefined && fromEnd.test(text)) {
+    refuse(argument, text, `${quoted(text)} is from an end.`, 'Give the distance under End.');
+  }
   if (side === undefined) return { edgeMm: length(size) };
   if (side === 'left' || side === 'right') {
     return refuse(argument, text, `${side} is an end.`, 'Give the distance under End.');

@@ -10,6 +10,7 @@ import type { Content } from '../../../workbook/content.js';
 import type { Proposal } from '../../shared/change/proposal.js';
 import { checkHeadings } from '../../shared/checkedLists.js';
 import type { PartsList } from '../../shared/partsLists.js';
+import { textQuantities } from './textQuantities.js';
 
 /*
  * A sheet that adds up a list: pieces, mass and paint area by section, grade, press and verdict, in the spreadsheet's
@@ -19,14 +20,14 @@ import type { PartsList } from '../../shared/partsLists.js';
 const longestName = 31;
 
 /** What is added up, and what it is called on the sheet. */
-type Sum = { heading: string; column: string };
+type Sum = { heading: string; column: string; counts?: 'blank is one' };
 
 /** What puts the sums of a list on a new sheet; a sentence where there is nothing to add up. */
 export function sumSheet(list: PartsList, sheetNames: readonly string[]): Proposal | string {
   const columns = columnsOf(list);
   if (!columns.qty) return `The list ${list.name} has no Qty column, so there are no pieces to add up.`;
   const sums: Sum[] = [
-    { heading: 'Pieces', column: columns.qty },
+    { heading: 'Pieces', column: columns.qty, counts: 'blank is one' },
     ...(columns.mass ? [{ heading: checkHeadings.mass, column: columns.mass }] : []),
     ...(columns.paint ? [{ heading: 'Paint area', column: columns.paint }] : []),
   ];
@@ -42,6 +43,7 @@ export function sumSheet(list: PartsList, sheetNames: readonly string[]): Propos
     for (const row of blockOf(list, title, column, sums)) rows.push(row);
   }
   rows.push([], ['All', ...sums.map((sum) => ({ formula: allOf(list, columns, sum) }))]);
+  for (const leftOut of textQuantities(list)) rows.push([leftOut]);
   const width = sums.length + 1;
   const contents = rows.map((row) => Array.from({ length: width }, (_, at) => row[at] ?? null));
   const name = freeName('Sums', sheetNames, { joint: ' ', longest: longestName });
@@ -69,6 +71,7 @@ function remarksOf(list: PartsList, { mass, paint, verdict, press }: Columns): s
     ...(lacking.length > 0
       ? [`Not added up, since the list has no such column: ${lacking.join(', ')}.`]
       : []),
+    ...textQuantities(list),
     ...(list.hidden.length > 0 ? ['Hidden rows are added up too.'] : []),
     ...otherRowRemarks(list, verdict),
     ...(isTyped || press === undefined
@@ -80,9 +83,28 @@ function remarksOf(list: PartsList, { mass, paint, verdict, press }: Columns): s
 }
 
 /** A total among the rows is no part: rows with a verdict are, where the list shows it. */
-function allOf(list: PartsList, { verdict }: Columns, { column }: Sum): string {
-  const added = reference(list, column);
-  return verdict === undefined ? `=SUM(${added})` : `=SUMIF(${reference(list, verdict)},"?*",${added})`;
+function allOf(list: PartsList, { verdict, section, grade }: Columns, sum: Sum): string {
+  if (verdict !== undefined) return sumOf(list, [[verdict, '"?*"']], sum);
+  const parts = [section, grade].flatMap((column) =>
+    column === undefined ? [] : [[column, '"?*"'] as const],
+  );
+  return `=SUM(${reference(list, sum.column)})${blanksOf(list, parts, sum)}`;
+}
+
+/** What a column must say for a row to be added up. */
+type Where = readonly [column: string, says: string];
+
+function sumOf(list: PartsList, where: readonly [Where], sum: Sum): string {
+  const [[by, says]] = where;
+  const added = `SUMIF(${reference(list, by)},${says},${reference(list, sum.column)})`;
+  return `=${added}${blanksOf(list, where, sum)}`;
+}
+
+/** A row without a quantity is one piece, here as in its check. */
+function blanksOf(list: PartsList, where: readonly Where[], { column, counts }: Sum): string {
+  if (counts === undefined) return '';
+  const asked = [...where, [column, '""'] as const].map(([by, says]) => `${reference(list, by)},${says}`);
+  return `+COUNTIFS(${asked.join(',')})`;
 }
 
 function otherRowRemarks({ headings, values, area }: PartsList, verdict: string | undefined): string[] {
@@ -103,12 +125,11 @@ function otherRowRemarks({ headings, values, area }: PartsList, verdict: string 
 }
 
 function blockOf(list: PartsList, title: string, column: string, sums: readonly Sum[]): Content[][] {
-  const by = reference(list, column);
   return [
     [title, ...sums.map(({ heading }) => heading)],
     ...namesIn(list, column).map((name): Content[] => [
       name,
-      ...sums.map((sum) => ({ formula: `=SUMIF(${by},${quoted(name)},${reference(list, sum.column)})` })),
+      ...sums.map((sum) => ({ formula: sumOf(list, [[column, quoted(name)]], sum) })),
     ]),
   ];
 }

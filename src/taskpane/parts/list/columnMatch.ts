@@ -1,6 +1,7 @@
 import { isBlank, type CellValue } from '../../../core/quantity/cellValue.js';
 import { InputError } from '../../../core/inputError.js';
 import { groupFields, rowFields } from '../../../core/row/headings/heading.js';
+import { holdsLengths } from '../../../core/row/headings/headingUnits.js';
 import { headingNames } from '../../../core/row/headings/readHeadings.js';
 import { namedByUnread } from '../../../core/row/headings/unreadWork.js';
 import { looksLikeSize } from '../../../core/notation/looksLikeSize.js';
@@ -35,6 +36,9 @@ export const fieldNames: readonly string[] = [
   ...groupFields.map(({ name }) => name),
   ...furtherGroups.flatMap((group) => groupFields.map(({ name }) => `${name} ${group}`)),
 ];
+const lengthNames = new Set<string>(
+  [...rowFields, ...groupFields].filter(({ key }) => holdsLengths(key)).map(({ name }) => name),
+);
 const notRead = ' (not read)';
 const unitAtEnd = /[([,] ?(?:mm|cm|m|in|inch|inches|ft|feet)\.? ?[)\]]?$/i;
 /** Headings that may be two things, which their cells tell: a miter or a material. */
@@ -100,7 +104,8 @@ export function mayHoldWork({ field, heading, rename = heading, holdsSizes }: Co
 function withUnit(match: ColumnMatch, cell: CellValue | undefined, { unit }: Shop): ColumnMatch {
   const name = match.rename ?? match.heading.trim();
   const told = unitToTell(cell, unit);
-  if (match.field === undefined || told === undefined || unitAtEnd.test(name)) return match;
+  const isLength = match.field !== undefined && lengthNames.has(match.field.replace(/ \d$/, ''));
+  if (!isLength || told === undefined || unitAtEnd.test(name)) return match;
   return { ...match, rename: `${name} (${told})`, guessed: true };
 }
 

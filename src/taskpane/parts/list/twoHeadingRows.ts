@@ -1,4 +1,5 @@
 import { isBlank, plainText, type CellValue } from '../../../core/quantity/cellValue.js';
+import { namedByUnread } from '../../../core/row/headings/unreadWork.js';
 import { readSection } from '../../../core/section/readSection.js';
 import { InputError } from '../../../core/inputError.js';
 import { isUnitsRow } from './unitsRow.js';
@@ -16,9 +17,11 @@ export interface TwoHeadingRows {
 
 /** Symbols of codes stand for themselves: `n`, `e1`. */
 const longestSymbol = 2;
-const isKnown = (text: string) => (fieldOf(text) ?? usualHeading(text)) !== undefined;
+const meaningOf = (text: string) => fieldOf(text) ?? usualHeading(text);
+const isKnown = (text: string) => meaningOf(text) !== undefined;
 const textOf = (cell: CellValue | undefined) => (isBlank(cell) ? '' : plainText(String(cell)));
-const knownOf = (texts: readonly string[]) => texts.filter(isKnown).length;
+/** How many things some headings say: `Qty` of the part and `Qty` of its holes are one until a row above parts them. */
+const knownOf = (texts: readonly string[]) => new Set(texts.flatMap((text) => meaningOf(text) ?? [])).size;
 
 /**
  * The two rows of headings about a row that holds some; undefined where it stands alone. Two rows are taken for
@@ -35,10 +38,21 @@ export function twoHeadingRows(rows: readonly Row[], row: number): TwoHeadingRow
     // Units below the headings are read with them and stay a row of their own.
     if (isUnitsRow(under)) continue;
     const headings = combined(over, under);
-    const alone = Math.max(knownOf(over.map(textOf)), knownOf(under.map(textOf)));
-    if (knownOf(headings) > alone && repeats(under.map(textOf), headings)) return { lower, headings };
+    const [above, below] = [over.map(textOf), under.map(textOf)];
+    const alone = Math.max(knownOf(above), knownOf(below));
+    if (knownOf(headings) > alone && repeats(below, headings)) return { lower, headings };
+    if (knownOf(below) > knownOf(above) && namesWork(above, below, headings)) return { lower, headings };
   }
   return undefined;
+}
+
+/** `Bevel` right over `Deep`: only together they say that the column, which is not read, holds work. A title stands at the left. */
+function namesWork(above: readonly string[], below: readonly string[], headings: readonly string[]): boolean {
+  const left = below.findIndex((text) => text !== '');
+  return headings.some((heading, at) => {
+    const isBoth = at > left && above[at] !== '' && below[at] !== '' && !isKnown(heading);
+    return isBoth && namedByUnread(heading) !== undefined && namedByUnread(below[at] ?? '') === undefined;
+  });
 }
 
 /** Headings are words: a row with a number or a section in it is one of parts. */
@@ -65,6 +79,9 @@ function combined(over: Row, under: Row): string[] {
   });
 }
 
+/** Symbols below `Hole` or `Bohrung` are those of codes. */
+const isHoles = (group: string) => ['Hole', 'Holes'].includes(meaningOf(group) ?? '');
+
 /** What is of the whole part, whatever stands over it. */
 const ofPart =
   /^(?:weight|wt\.?|mass|area|paint|price|cost|rate|total|remarks?|notes?|comments?|date|status|gewicht|masse|preis|bemerkung(?:en)?|anmerkung(?:en)?|datum)(?!\p{L})/iu;
@@ -75,6 +92,8 @@ function together(group: string, own: string): string {
   const behind = number === '' ? '' : ` ${number}`;
   const both = `${name} ${own}${behind}`;
   if (isKnown(both)) return both;
+  // `L` and `W` below `Cope` are no length and width of the part.
+  if (own.length <= longestSymbol && !isHoles(name) && namedByUnread(name) === 'work') return both;
   return isKnown(`${own}${behind}`)
     ? `${own}${behind}`
     : isKnown(own) || own.length <= longestSymbol || ofPart.test(own)

@@ -83,6 +83,13 @@ describe('an edge distance', () => {
     expect(refusalText(() => edge('top 1', 'C8X11.5', 'flange'))).toContain('has no top');
   });
 
+  it('from an end is refused with where it belongs', () => {
+    for (const text of ['2 from end', 'from the end 2', '2 (from end)'])
+      expect(refusalText(() => edge(text))).toBe(
+        `Edge: '${text}' is from an end. Give the distance under End.`,
+      );
+  });
+
   it.each([
     'left 2',
     '2 right',
