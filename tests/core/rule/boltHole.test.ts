@@ -85,5 +85,26 @@ describe('boltHole: values', () => {
       );
     expect(steps('standard')).toHaveLength(1);
     expect(steps('long slot').map((step) => step.result.value)).toEqual([50, 22]);
+    expect(steps('long slot').map((step) => step.result.meaning)).toEqual([
+      'slot length over all',
+      'slot width',
+    ]);
+    expect(steps('standard')[0]?.result.meaning).toBe('hole diameter');
+  });
+
+  it.each([
+    ['3/4', 'standard', 'AISC', 'AISC 360-22 Table J3.3 (from memory)'],
+    ['1-1/4', 'oversize', 'AISC', 'AISC 360-22 Table J3.3 (from memory)'],
+    ['M20', 'long slot', 'AISC', 'AISC 360-22 Table J3.3M'],
+    ['3/4', 'anchor rod', 'AISC', 'AISC Design Guide 1, second edition (2006), Table 2.3'],
+    ['M20', 'short slot', 'EN', 'EN 1090-2 Table 11'],
+    ['M20', 'coarse', 'ISO 273', 'ISO 273 (from memory)'],
+  ] as const)('names the table that %s, %s by %s is from: %s', (size, fit, code, source) => {
+    const bolt = readBolt(size, 'Bolt', 'in');
+    const steps = expectWorking((working) => boltHole({ bolt, fit, code }, working).widthMm);
+    for (const step of steps) {
+      expect(step.source).toBe(source);
+      expect(step.values.map(({ value }) => value)).toEqual([bolt.diameterMm, fit]);
+    }
   });
 });
