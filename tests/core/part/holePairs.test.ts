@@ -28,6 +28,15 @@ describe('pairs of holes', () => {
     expect(visits(row, 49)).toEqual({ found: [[0, 1, 30, 1]], within: 1, pairs: 3 });
   });
 
+  it.each([1, -1])('are visited within reach across too, in either order: %d', (sign) => {
+    const column = [holeAt(0, 0), holeAt(5, sign * 50, { index: 1 }), holeAt(10, sign * 110, { index: 2 })];
+    const [apart] = visits(column, 45).found;
+    expect(apart?.slice(0, 2)).toEqual([0, 1]);
+    expect(apart?.[2]).toBeCloseTo(Math.hypot(5, 50) - 20, 9);
+    expect(visits([holeAt(0, 0), holeAt(0, sign * 60, { index: 1 })], 40)).toMatchObject({ within: 1 });
+    expect(visits([holeAt(0, 0), holeAt(0, sign * 60, { index: 1 })], 39.9)).toMatchObject({ within: 0 });
+  });
+
   it('are pairs of one face only', () => {
     const web = { ...holeAt(0, 0), face: 'web' } as const;
     expect(visits([holeAt(0, 0), web, holeAt(30, 0)], 50)).toMatchObject({ within: 1, pairs: 1 });
@@ -57,6 +66,19 @@ describe('pairs of holes', () => {
       [-19, 80, 1],
       [-5, -5, 1],
     ]);
+  });
+
+  it('of many overlaps of two groups are measured up to the first 200, and all counted', () => {
+    // Met in the order of x, each a little deeper than the one before.
+    const many = Array.from({ length: 250 }, (_, index) =>
+      holeAt(index / 10_000, 19 - index / 100, { index, group: 1 }),
+    );
+    const between: [number, number][] = [];
+    const { within } = holePairs([holeAt(0, 0), ...many], 5, (a, b, { least }, repeats) => {
+      if (a.group !== b.group) between.push([least.distance, repeats]);
+    });
+    expect(between).toEqual([[expect.closeTo(Math.hypot(0.0199, 17.01) - 20, 9), 250]]);
+    expect(within).toBe((251 * 250) / 2);
   });
 
   it('are within reach exactly where brute force finds them, and none is left out', () => {

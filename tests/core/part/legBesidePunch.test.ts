@@ -32,6 +32,16 @@ describe('legBesidePunch', () => {
     return { places: places.slice(0, -1), endMm: sum };
   };
 
+  it('is the same wherever the plate begins', () => {
+    fc.assert(
+      fc.property(sizes, fc.integer({ min: -500, max: 500 }), (spaces, startMm) => {
+        const { places, endMm } = linesOf(spaces);
+        const moved = places.map((atMm) => atMm + startMm);
+        expect(legBesidePunch(moved, startMm, endMm + startMm)).toEqual(legBesidePunch(places, 0, endMm));
+      }),
+    );
+  });
+
   it('is the same seen from the other end', () => {
     fc.assert(
       fc.property(sizes, (spaces) => {

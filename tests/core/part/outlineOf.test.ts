@@ -1,6 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Notch, OutlineInput } from '../../../src/core/part/outlineInput.js';
 import { outlineOf } from '../../../src/core/part/outlineOf.js';
+import { checkOutline } from '../../checks/part/checkOutline.js';
+import { Random } from '../../checks/part/random.js';
+import { randomPart } from '../../checks/part/randomPart.js';
 import { outlineFor, plateInput } from '../../support/face.js';
 
 const miter = (degrees: number, long: 'bottom' | 'top') =>
@@ -163,6 +167,34 @@ describe('the outline of a face', () => {
   );
 });
 
+describe('a rectangle that begins where its edge does', () => {
+  const left = miter(45, 'bottom');
+
+  it('is a notch at the corner of a miter too', () => {
+    expect(corners({ left, notches: [notch({ at: 'edge', side: 'top', centerMm: 120 })] })).toEqual(
+      corners({ left, notches: [notch({ at: 'corner', end: 'left', side: 'top' })] }),
+    );
+  });
+
+  it('may be off by less than the tolerance, and no more', () => {
+    const at = (centerMm: number) => ({ notches: [notch({ at: 'edge', side: 'bottom', centerMm })] });
+    for (const offMm of [5e-7, -5e-7]) expect(causes(at(20 + offMm))).toEqual(causes(at(20)));
+    expect(problem(at(20 - 1e-5))).toMatchObject({ problem: 'cut off the edge' });
+    // So little steel is left as part of the face.
+    expect(causes(at(20 + 1e-5))).toHaveLength(causes(at(20)).length + 2);
+  });
+
+  it.each<[string, Partial<OutlineInput>]>([
+    ['a vee', { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 20 }, 40, 30, 'vee')] }],
+    ['one in a mitered end', { left, notches: [notch({ at: 'end', end: 'left', centerMm: 85 }, 30, 40)] }],
+  ])('is refused as %s', (_name, changes) => {
+    expect(problem(changes)).toMatchObject({
+      problem: 'cut off the edge',
+      cause: { is: 'notch', number: 1 },
+    });
+  });
+});
+
 describe('cuts that leave no part', () => {
   it.each<[string, Partial<OutlineInput>, object | undefined]>([
     [
@@ -291,6 +323,11 @@ describe('cuts that leave no part', () => {
       { problem: 'cuts meet', cause: { is: 'notch', number: 1 }, otherCause: { is: 'miter left' } },
     ],
     [
+      'a notch that runs into a miter which comes before it around the face',
+      { right: miter(45, 'top'), notches: [notch({ at: 'edge', side: 'top', centerMm: 270 }, 20, 40)] },
+      { problem: 'cuts meet', cause: { is: 'notch', number: 1 }, otherCause: { is: 'miter right' } },
+    ],
+    [
       'a corner notch that cuts the long point off',
       { left: miter(45, 'bottom'), notches: [notch({ at: 'corner', end: 'left', side: 'bottom' }, 30, 30)] },
       { problem: 'cut off the edge', cause: { is: 'notch', number: 1 }, availableMm: 30 },
@@ -318,5 +355,19 @@ describe('cuts that leave no part', () => {
       problem({ lengthMm: 150, left: miter(45, 'top'), right: miter(45, 'top') }) ?? {};
     expect(neededMm).toBeCloseTo(200, 9);
     expect(availableMm).toBe(150);
+  });
+});
+
+describe('the outline of a random face', () => {
+  it('is what a polygon clipper leaves of it, each edge with its cause and kind', () => {
+    const counts = { fit: 0, refused: 0 };
+    fc.assert(
+      fc.property(fc.integer(), (seed) => {
+        for (const face of randomPart(new Random(seed)).faces)
+          counts[checkOutline(face) ? 'fit' : 'refused']++;
+      }),
+    );
+    expect(counts.fit).toBeGreaterThan(10);
+    expect(counts.refused).toBeGreaterThan(10);
   });
 });
