@@ -30,7 +30,7 @@ const triedOn: Record<string, string[]> = {
     'tests/core/part/cutHand.test.ts',
     'tests/core/part/flangeBeside.test.ts',
     'tests/core/part/holeShape.test.ts',
-    'tests/core/part/holeToLines.test.ts',
+    'tests/core/part/heelDistance.test.ts',
     'tests/core/part/outlineOf.test.ts',
     'tests/core/part/shape.test.ts',
     'tests/core/part/mostPoints.test.ts',
