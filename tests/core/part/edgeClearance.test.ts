@@ -85,6 +85,13 @@ describe('the range of the clearance from one edge', () => {
     );
   });
 
+  it('of a shape that touches the line wherever it may lie ends where it is farthest from the edge', () => {
+    const [end] = pairs.filter(({ edge }) => edge.cause.is === 'right end');
+    if (!end) throw new Error('A plate has an end.');
+    const beside = freedomOf(round(290, 60), { x0: 0, x1: 0, y0: 0, y1: 30 });
+    expect(edgeClearanceRange(beside, end.edge, end.around).most).toBeCloseTo(Math.hypot(10, 50) - 10, 9);
+  });
+
   it('ends at a notch no farther off than an outermost place, and below 0 where no place is clear', () => {
     fc.assert(
       fc.property(nearCuts, anyFreedom, (shape, free) => {
