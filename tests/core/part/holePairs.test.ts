@@ -68,6 +68,70 @@ describe('pairs of holes', () => {
     ]);
   });
 
+  it('give the certain overlap between others that may only be', () => {
+    const fixed = holeAt(0, 0, { index: 0 });
+    const maybe = holeAt(100, 0, { index: 1, group: 1, free: { x0: -99, x1: 0, y0: 0, y1: 0 } });
+    const certain = holeAt(15, 0, { index: 2, group: 1 });
+    const slight = holeAt(18, 0, { index: 3, group: 1, free: { x0: 0, x1: 30, y0: 0, y1: 0 } });
+    const found: [number, number, number][] = [];
+    holePairs([fixed, maybe, certain, slight], 5, (a, b, { least, most }, repeats) => {
+      if (a.group !== b.group) found.push([least.distance, most, repeats]);
+    });
+    expect(found).toEqual([
+      [-19, 80, 2],
+      [-5, -5, 1],
+    ]);
+  });
+
+  it('of overlaps as deep give the one that comes less far apart, in whatever order they are', () => {
+    const fixed = holeAt(0, 0);
+    const certain = holeAt(15, 0, { index: 1, group: 1 });
+    const maybe = holeAt(15, 0, { index: 2, group: 1, free: { x0: 0, x1: 20, y0: 0, y1: 0 } });
+    for (const others of [
+      [certain, maybe],
+      [maybe, certain],
+    ]) {
+      const found: [number, number, number][] = [];
+      holePairs([fixed, ...others], 5, (a, b, { most }, repeats) => {
+        if (a.group !== b.group) found.push([b.index, most, repeats]);
+      });
+      expect(found).toEqual([[1, -5, 2]]);
+    }
+  });
+
+  it('of holes at one place are the deepest, though others overlap before them', () => {
+    const holes = [holeAt(0, 0), holeAt(5, 0, { index: 1, group: 1 }), holeAt(5, 0, { index: 2 })];
+    expect(visits(holes, 5).found).toEqual([
+      [1, 2, -20, 2],
+      [0, 2, -15, 1],
+    ]);
+  });
+
+  it('that only touch are no overlaps: each is visited', () => {
+    const row = [0, 20, 40].map((x, index) => holeAt(x, 0, { index }));
+    expect(visits(row, 5).found).toEqual([
+      [0, 1, 0, 1],
+      [1, 2, 0, 1],
+    ]);
+  });
+
+  it('reach to both ends of a slot, whichever of them it begins at', () => {
+    const ends = [
+      { x: 100, y: 80 },
+      { x: 30, y: 10 },
+    ];
+    const beside = [
+      holeAt(5, 10, { index: 1 }),
+      holeAt(30, -15, { index: 2 }),
+      holeAt(125, 80, { index: 3 }),
+    ];
+    for (const core of [ends, [...ends].reverse()]) {
+      const slot: PlacedHole = { ...holeAt(65, 45), shape: { core, radius: 10 } };
+      const near = visits([...beside, slot], 6).found.map(([a, b]) => a + b);
+      expect(near.sort()).toEqual([1, 2, 3]);
+    }
+  });
+
   it('of many overlaps of two groups are measured up to the first 200, and all counted', () => {
     // Met in the order of x, each a little deeper than the one before.
     const many = Array.from({ length: 250 }, (_, index) =>

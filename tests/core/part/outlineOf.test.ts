@@ -152,6 +152,35 @@ describe('the outline of a face', () => {
     ]);
   });
 
+  it('cuts vees and rectangles in a right end too, in their order along it', () => {
+    const inEnd = [70, 30].map((centerMm, at) =>
+      notch({ at: 'end', end: 'right', centerMm }, 20, 30, at === 0 ? 'vee' : 'rectangle'),
+    );
+    expect(corners({ notches: inEnd }).slice(2, 9)).toEqual([
+      [300, 20],
+      [270, 20],
+      [270, 40],
+      [300, 40],
+      [300, 60],
+      [270, 70],
+      [300, 80],
+    ]);
+  });
+
+  it('leaves a triangle with a notch its three sides', () => {
+    const triangle = { lengthMm: 200, left: miter(45, 'bottom'), right: miter(45, 'bottom') };
+    const notches = [notch({ at: 'edge', side: 'bottom', centerMm: 100 })];
+    expect(causes({ ...triangle, notches })).toEqual([
+      'bottom edge',
+      'notch 1',
+      'notch 1',
+      'notch 1',
+      'bottom edge',
+      'miter right',
+      'miter left',
+    ]);
+  });
+
   it.each([
     ['left', 'bottom', 20, 15],
     ['right', 'bottom', 280, 15],
@@ -186,6 +215,10 @@ describe('a rectangle that begins where its edge does', () => {
 
   it.each<[string, Partial<OutlineInput>]>([
     ['a vee', { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 20 }, 40, 30, 'vee')] }],
+    [
+      'a vee at the other end',
+      { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 280 }, 40, 30, 'vee')] },
+    ],
     ['one in a mitered end', { left, notches: [notch({ at: 'end', end: 'left', centerMm: 85 }, 30, 40)] }],
   ])('is refused as %s', (_name, changes) => {
     expect(problem(changes)).toMatchObject({
@@ -285,6 +318,39 @@ describe('cuts that leave no part', () => {
       { problem: 'cut off the edge', neededMm: 310, availableMm: 300 },
     ],
     [
+      'a notch before the beginning of its edge',
+      { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 10 })] },
+      { problem: 'cut off the edge', neededMm: 310, availableMm: 300 },
+    ],
+    [
+      'two notches in a right end that meet',
+      { notches: [30, 50].map((centerMm) => notch({ at: 'end', end: 'right', centerMm }, 24, 30)) },
+      { problem: 'cuts meet', neededMm: 48, availableMm: 44 },
+    ],
+    [
+      'a notch beyond the edge of a right end',
+      { notches: [notch({ at: 'end', end: 'right', centerMm: 95 }, 24, 30)] },
+      { problem: 'cut off the edge', neededMm: 107, availableMm: 100 },
+    ],
+    [
+      'a rectangle in a miter whose floor would lie off the steel',
+      { left: miter(60, 'bottom'), notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 40, 30)] },
+      { problem: 'cut off the edge', cause: { is: 'notch', number: 1 }, availableMm: 30 },
+    ],
+    [
+      'the same, deep enough',
+      { left: miter(60, 'bottom'), notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 40, 35)] },
+      undefined,
+    ],
+    [
+      'the same as a vee, whose floor is one point',
+      {
+        left: miter(60, 'bottom'),
+        notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 40, 30, 'vee')],
+      },
+      undefined,
+    ],
+    [
       'a notch beside the part, with one side at its end',
       { notches: [notch({ at: 'edge', side: 'bottom', centerMm: -20 })] },
       { problem: 'cut off the edge' },
@@ -349,6 +415,23 @@ describe('cuts that leave no part', () => {
     if (expected) expect(problem(changes)).toMatchObject(expected);
     else expect(problem(changes)).toBeUndefined();
   });
+
+  it.each([
+    ['left', 'bottom'],
+    ['right', 'bottom'],
+    ['left', 'top'],
+    ['right', 'top'],
+  ] as const)(
+    'tells how wide a notch at a long point must be, and how deep one in a miter: %s, %s',
+    (end, long) => {
+      const mitered = { [end]: miter(60, long) };
+      const atCorner = problem({ ...mitered, notches: [notch({ at: 'corner', end, side: long }, 40, 30)] });
+      expect(atCorner).toMatchObject({ problem: 'cut off the edge', availableMm: 40 });
+      expect(atCorner?.neededMm).toBeCloseTo(30 * Math.tan(Math.PI / 3), 9);
+      const inEnd = problem({ ...mitered, notches: [notch({ at: 'end', end, centerMm: 50 }, 40, 30)] });
+      expect(inEnd?.neededMm).toBeCloseTo(20 * Math.tan(Math.PI / 3), 9);
+    },
+  );
 
   it('tells how long a part its miters need', () => {
     const { neededMm, availableMm } =
