@@ -115,20 +115,23 @@ describe('pairs of holes', () => {
     ]);
   });
 
-  it('reach to both ends of a slot, whichever of them it begins at', () => {
+  it.each([
+    ['long', 100, 80],
+    ['short', 40, 20],
+  ])('reach to both ends of a %s slot, whichever of them it begins at', (_name, x, y) => {
     const ends = [
-      { x: 100, y: 80 },
+      { x, y },
       { x: 30, y: 10 },
     ];
     const beside = [
       holeAt(5, 10, { index: 1 }),
       holeAt(30, -15, { index: 2 }),
-      holeAt(125, 80, { index: 3 }),
+      holeAt(x + 25, y, { index: 3 }),
     ];
     for (const core of [ends, [...ends].reverse()]) {
       const slot: PlacedHole = { ...holeAt(65, 45), shape: { core, radius: 10 } };
-      const near = visits([...beside, slot], 6).found.map(([a, b]) => a + b);
-      expect(near.sort()).toEqual([1, 2, 3]);
+      const near = visits([...beside, slot], 6).found.filter(([a, b]) => a * b === 0);
+      expect(near.map(([a, b]) => a + b).sort()).toEqual([1, 2, 3]);
     }
   });
 
@@ -175,23 +178,62 @@ describe('pairs of holes', () => {
     );
   });
 
-  it('of 400 holes in a bar are met by their neighbors only', () => {
-    const bar = Array.from({ length: 400 }, (_, index) => holeAt(index * 60, 50, { index }));
-    expect(visits(bar, 50)).toMatchObject({ within: 399, pairs: 79_800 });
+  it.each([
+    ['along', 60, 0],
+    ['across', 0, 60],
+  ])('of 400 holes in a row %s are measured between neighbors only', (_direction, x, y) => {
+    const row = Array.from({ length: 400 }, (_, index) => holeAt(index * x, index * y, { index }));
+    expect(visits(row, 50)).toMatchObject({ within: 399, pairs: 79_800 });
+    expect(measuredOf(row, 50)).toBe(399);
   });
 
   it.each(['round', 'hexagon'] as const)('of 999 coincident %s holes in 9 groups are 45 visits', (shape) => {
     const hole =
       shape === 'round' ? ({ shape, diameterMm: 20 } as const) : ({ shape, acrossFlatsMm: 20 } as const);
     const holes = Array.from({ length: 999 }, (_, index) =>
-      holeAt(50, 50, { hole, index, group: index % 9 }),
+      holeAt(50, 70, { hole, index, group: index % 9 }),
     );
     const { found, within, pairs } = visits(holes, 50);
     expect(found).toHaveLength(45);
     expect(found.reduce((sum, [, , , repeats]) => sum + repeats, 0)).toBe(within);
     expect([within, pairs]).toEqual([498_501, 498_501]);
+    expect(measuredOf(holes, 50)).toBe(45);
+  });
+
+  it('of holes at one place are measured once, though another overlaps them', () => {
+    const holes = Array.from({ length: 20 }, (_, index) => holeAt(index === 0 ? 0 : 5, 0, { index }));
+    expect(visits(holes, 5)).toMatchObject({ within: 190, found: [[1, 2, -20, 190]] });
+    expect(measuredOf(holes, 5)).toBe(19 + 1);
+  });
+
+  it('of holes beside or over each other are at no one place', () => {
+    for (const [x, y] of [
+      [5, 0],
+      [0, 5],
+    ] as const) {
+      const holes = [holeAt(0, 0), holeAt(x, y, { index: 1 }), holeAt(x, y, { index: 2 })];
+      expect(visits(holes, 5).found).toEqual([[1, 2, -20, 3]]);
+    }
   });
 });
+
+/** How many pairs are measured: the core of each hole is read once for its extents, and once for each pair it is in. */
+function measuredOf(holes: readonly PlacedHole[], reachMm: number): number {
+  let reads = 0;
+  const counting = holes.map((hole): PlacedHole => {
+    const { core, radius } = hole.shape;
+    const shape = {
+      radius,
+      get core() {
+        reads++;
+        return core;
+      },
+    };
+    return { ...hole, shape };
+  });
+  holePairs(counting, reachMm, () => undefined);
+  return (reads - holes.length) / 2;
+}
 
 function bruteForce(holes: readonly PlacedHole[], reachMm: number): void {
   const visited = new Map<string, number>();
