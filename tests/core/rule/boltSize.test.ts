@@ -161,6 +161,13 @@ describe('readBolt: what a refusal says', () => {
     expect(said('17/32', 'mm')).toBe('17/32 in is no size of a bolt. Write 3/4, 3/4" or M20.');
   });
 
+  it.each([34, '17/32', 'M34', '34', '17/32 in'])('names the argument and what was read: %j', (value) => {
+    expect(refusal(() => readBolt(value, 'Anchor', 'mm'))).toMatchObject({
+      argument: 'Anchor',
+      received: String(value),
+    });
+  });
+
   it.each([
     '1234 M20',
     '(1234) M20',

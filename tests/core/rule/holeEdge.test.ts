@@ -26,9 +26,11 @@ describe('leastHoleEdge: arguments', () => {
   it('refuses sizes that are not above zero', () => {
     expect(refusal(() => least('M20', round(0), 'EN')).argument).toBe('Hole');
     const bolt = { diameterMm: Number.NaN, system: 'mm', name: 'M' } as const;
-    expect(refusal(() => leastHoleEdge({ ...input(undefined, round(22), 'AS'), bolt })).argument).toBe(
-      'Bolt',
-    );
+    // EN does not need the bolt, and refuses a wrong one all the same.
+    for (const code of ['AS', 'EN'] as const) {
+      const wrong = { ...input(undefined, round(22), code), bolt };
+      expect(refusal(() => leastHoleEdge(wrong)).argument).toBe('Bolt');
+    }
   });
 });
 
