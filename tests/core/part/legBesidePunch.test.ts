@@ -54,6 +54,12 @@ describe('legBesidePunch', () => {
     );
   });
 
+  it('is found for 60 bends too, though their orders cannot be counted', () => {
+    const places = Array.from({ length: 60 }, (_, at) => 100 * (at + 1));
+    // Of the two in the middle one is made after the other, with 3000 of plate beyond that and a web of 100 between.
+    expect(legBesidePunch(places, 0, 6100)?.gapMm).toBeCloseTo((100 - 3000) / Math.SQRT2, 9);
+  });
+
   it('is the best of all orders, tried one by one', () => {
     fc.assert(
       fc.property(sizes, (spaces) => {
