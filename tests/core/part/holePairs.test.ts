@@ -180,8 +180,9 @@ describe('pairs of holes', () => {
 
   it.each([
     ['along', 60, 0],
-    ['across', 0, 60],
-  ])('of 400 holes in a row %s are measured between neighbors only', (_direction, x, y) => {
+    ['up', 0, 60],
+    ['down', 0, -60],
+  ])('of 400 holes in a row (%s) are measured between neighbors only', (_direction, x, y) => {
     const row = Array.from({ length: 400 }, (_, index) => holeAt(index * x, index * y, { index }));
     expect(visits(row, 50)).toMatchObject({ within: 399, pairs: 79_800 });
     expect(measuredOf(row, 50)).toBe(399);
