@@ -73,6 +73,25 @@ describe('the distance from a void', () => {
     );
   });
 
+  it.each([
+    ['left', 'bottom', -1, 1],
+    ['left', 'top', -1, -1],
+    ['right', 'bottom', 1, 1],
+    ['right', 'top', 1, -1],
+  ] as const)('of a flat vee in a miter goes on square to it: %s, %s', (end, long, outX, outY) => {
+    const vee: Notch = {
+      ...notch('vee'),
+      place: { at: 'end', end, centerMm: 50 },
+      widthMm: 90,
+      depthMm: 0.001,
+    };
+    const mitered = { [end]: { kind: 'sheared', miter: { rad: Math.PI / 4, long } }, notches: [vee] };
+    const around = voidsOf(outlineFor(mitered)).find(({ notch: area }) => area) as Void;
+    // From the middle of the end 40 mm outward, square to it.
+    const [x, y] = [(end === 'left' ? 50 : 250) + outX * 40 * Math.SQRT1_2, 50 + outY * 40 * Math.SQRT1_2];
+    expect(clearOf(around, round(x, y, 10)).distance).toBeCloseTo(-50, 2);
+  });
+
   it('of one edge goes on beyond its ends, and is measured where the shape comes nearest to its line', () => {
     const [bottom] = voids('rectangle');
     if (!bottom) throw new Error('A plate has a bottom edge.');
