@@ -51,6 +51,30 @@ describe('the clearance from one edge', () => {
     expect(of('notch', round(150, 55))[0]).toBeCloseTo(Math.hypot(30, 15) - 10, 9);
   });
 
+  it.each([
+    ['bottom edge', 60, 50, 1],
+    ['right end', 200, 20, 1],
+    ['top edge', 100, 50, 1],
+    ['left end', 100, 50, 1],
+    ['clip', 200, 0, 1],
+    ['right end', 260, 70, 2],
+    ['top edge', 280, 50, 2],
+  ])('from the %s of a hole at %d, %d looks at its core so often: %d', (is, x, y, expected) => {
+    // In front of an edge its line tells the distance: there is no need to look for the nearest place.
+    let reads = 0;
+    const shape: Shape = {
+      radius: 10,
+      get core() {
+        reads++;
+        return [{ x, y }];
+      },
+    };
+    const [pair] = pairs.filter(({ edge }) => edge.cause.is === is);
+    if (!pair) throw new Error('There is no such edge.');
+    edgeClearance(shape, pair.edge, pair.around);
+    expect(reads).toBe(expected);
+  });
+
   it('of a shape that touches the line is 0 at the edge, and its distance beyond its ends', () => {
     const [end] = pairs.filter(({ edge }) => edge.cause.is === 'right end');
     if (!end) throw new Error('A plate has an end.');
