@@ -24,6 +24,7 @@ const triedOn: Record<string, string[]> = {
     'tests/checks/jobSpecs.test.ts',
     'tests/checks/pressPractice.test.ts',
     'tests/checks/toolRules.test.ts',
+    'tests/checks/functions/holesAndGages.test.ts',
   ],
   'src/core/part': [
     'tests/core/part/bentSpans.test.ts',

@@ -55,6 +55,21 @@ describe('angleGageMm: values', () => {
     }
   });
 
+  it('every usual gage of a metric leg, and every pair of lines, leaves an edge toward the toe', () => {
+    for (const legMm of [25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 90, 100]) {
+      const gageMm = angleGageMm({ legMm, line: 'usual' });
+      expect(gageMm).toBeGreaterThan(legMm / 2);
+      expect(gageMm).toBeLessThan(legMm * 0.7);
+    }
+    const metric = [110, 120, 130, 140, 150, 160, 180, 200];
+    for (const legMm of [...metric, 5 * inch, 6 * inch, 7 * inch, 8 * inch]) {
+      const [first, second] = (['first', 'second'] as const).map((line) => angleGageMm({ legMm, line }));
+      expect(first).toBeGreaterThan(legMm * 0.3);
+      expect((first ?? NaN) + (second ?? NaN)).toBeGreaterThan(legMm * 0.6);
+      expect((first ?? NaN) + (second ?? NaN)).toBeLessThan(legMm * 0.8);
+    }
+  });
+
   it.each(gageLines)('shows its working for the %s line', (line) => {
     expect(expectWorking((working) => angleGageMm({ legMm: 6 * inch, line }, working))).toHaveLength(1);
   });

@@ -64,6 +64,24 @@ describe('boltHole: values', () => {
     expect(hole('M24', 'short slot', 'EN')).toEqual({ widthMm: 26, lengthMm: 32 });
   });
 
+  it('grows from size to size of a table and from fit to fit, in every table', () => {
+    const en = [8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 42, 45, 48, 52, 56, 60, 64];
+    const tables: [HoleCode, number[], HoleFit[]][] = [
+      ['AISC', [16, 20, 22, 24, 27, 30, 36, 42, 48, 64], ['standard', 'oversize']],
+      ['EN', en, ['standard', 'oversize']],
+      ['ISO 273', [5, 6, ...en], ['fine', 'medium', 'coarse']],
+    ];
+    for (const [code, diameters, fits] of tables) {
+      let before = fits.map(() => 0);
+      for (const diameter of diameters) {
+        const widths = fits.map((fit) => hole(`M${diameter}`, fit, code).widthMm);
+        expect([diameter, ...widths]).toEqual([...new Set([diameter, ...widths])].sort((a, b) => a - b));
+        for (const [at, width] of widths.entries()) expect(width).toBeGreaterThan(before[at] ?? NaN);
+        before = widths;
+      }
+    }
+  });
+
   it('is larger than its bolt, and grows from standard to oversize', () => {
     for (const [size, code] of [
       ['3/4', 'AISC'],

@@ -118,6 +118,14 @@ describe('readBolt: grade and length behind the size', () => {
     ['M20 EN 14399', 'M20'],
     ['M20 EN 14399-4 HV 10.9', 'M20'],
     ['M20 EN 15048-1', 'M20'],
+    ['M20 EN 14399-10 HRC', 'M20'],
+    ['M20mm', 'M20'],
+    ['M20x2.5x60', 'M20'],
+    ['M20 x 2.5 x 120', 'M20'],
+    ['3/4 x 10-1/2', '3/4 in'],
+    ['3/4 x 2-3/16', '3/4 in'],
+    ['3/4-10UNC', '3/4 in'],
+    ['15/16 A325', '15/16 in'],
     ['M20 DIN EN ISO 4017', 'M20'],
     ['M20 DIN 933-8.8', 'M20'],
     ['M20 DIN933', 'M20'],
@@ -170,6 +178,7 @@ describe('readBolt: what a refusal says', () => {
 
   it.each([
     '1234 M20',
+    'bolt 3/4',
     '(1234) M20',
     '4 bolts M20',
     '1 dia 1/8',
