@@ -49,6 +49,7 @@ async function tryMutants(folder, places) {
   // Left behind where a run was broken off.
   rmSync(out('work'), { recursive: true, force: true });
   process.env.MUTANTS_OF = folder;
+  process.env.MUTANTS_IN = places.join(' ');
   return await new Stryker({
     mutate: places.map((place) => (place.endsWith('.ts') ? place : `${place}/**/*.ts`)),
     // Texts are held by the tests of what is said.

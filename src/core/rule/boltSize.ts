@@ -58,7 +58,8 @@ export const boltMarks: readonly string[] = [
   ...['schraube', 'schrauben', 'vis', 'boulon', 'boulons', 'tornillo', 'tornillos'],
 ];
 const knownMarks = new Set(boltMarks);
-const standardNumber = /^(?:din|iso|en)\d{3,5}(?:-\d)?$/;
+/** `DIN 933`, `EN 14399-4`, `DIN EN ISO 4017`; a grade may follow: `DIN 933-8.8`. */
+const standards = /\b(?:(?:din|iso|en) ?)+\d{3,5}(?:-\d{1,2}(?![\d.]))?/g;
 
 /**
  * Reads a bolt size: a number in the shop's unit, `3/4`, `3/4"`, `M20`, `M 20`, `20 mm`, with grade and length behind
@@ -114,12 +115,12 @@ function isMarks(behind: string): boolean {
   if (behind === '') return true;
   const rest = behind.replace(threads, '').replace(boltLength, '');
   const marks = rest
-    .replace(/\b(din|iso|en) (?=\d)/g, '$1')
+    .replace(standards, '')
     .replace(/\b(?:grade|gr|type|class|kl|fk)\.? ?(?=[\dabc])/g, 'gr')
     .split(/[ ,/()-]+/)
     .map((mark) => mark.replace(/\.$/, ''))
     .filter((mark) => mark !== '');
-  return marks.every((mark) => knownMarks.has(mark) || standardNumber.test(mark));
+  return marks.every((mark) => knownMarks.has(mark));
 }
 
 /** Sizes of ISO 261 that bolts are made in. */

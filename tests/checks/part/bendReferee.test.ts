@@ -16,6 +16,8 @@ const slightMm = 1e-3;
 const stepMm = 0.01;
 const farMm = 2000;
 const placesTried = 60;
+const parts = Number(process.env.REFEREE_PARTS ?? 400);
+const seed = Number(process.env.REFEREE_SEED ?? 7);
 
 function pointOf({ runs, atMm }: LineOverFace, alongMm: number, beyondMm: number): Flatten.Point {
   return runs === 'across' ? new Point(atMm + beyondMm, alongMm) : new Point(alongMm, atMm + beyondMm);
@@ -81,10 +83,10 @@ function compare(outline: Outline, line: LineOverFace, reachMm: number, compared
 }
 
 describe('bends over random faces against a geometry library', () => {
-  it('agree in what is bent and in the least flange', { timeout: 60_000 }, () => {
-    const random = new Random(7);
+  it('agree in what is bent and in the least flange', { timeout: 3_600_000 }, () => {
+    const random = new Random(seed);
     const compared: Compared = { bent: 0, free: 0, flanges: 0 };
-    for (let part = 0; part < 400; part++) {
+    for (let part = 0; part < parts; part++) {
       for (const { input } of randomPart(random).faces) {
         const outline = outlineOf(input);
         if ('problem' in outline) continue;
@@ -94,8 +96,8 @@ describe('bends over random faces against a geometry library', () => {
         compare(outline, { runs, atMm: random.between(0.02, 0.98) * sizeMm }, reachMm, compared);
       }
     }
-    expect(compared.bent).toBeGreaterThan(10_000);
-    expect(compared.free).toBeGreaterThan(300);
-    expect(compared.flanges).toBeGreaterThan(500);
+    expect(compared.bent).toBeGreaterThan(25 * parts);
+    expect(compared.free).toBeGreaterThan(0.75 * parts);
+    expect(compared.flanges).toBeGreaterThan(1.25 * parts);
   });
 });

@@ -1,16 +1,13 @@
-// One face: its outline against the clipper, its holes against the library and the search by directions.
+// One face: its outline, and its holes against the library and the search by directions.
 import type { Pair, Ring } from 'polygon-clipping';
 import { edgeClearances, type HoleToEdge } from '../../../src/core/part/edgeClearances.js';
 import { overhangMm } from '../../../src/core/part/inside.js';
-import type { CauseKind, Edge, Outline } from '../../../src/core/part/outline.js';
-import type { OutlineInput } from '../../../src/core/part/outlineInput.js';
-import { outlineOf } from '../../../src/core/part/outlineOf.js';
+import type { Edge, Outline } from '../../../src/core/part/outline.js';
 import type { PlacedHole } from '../../../src/core/part/part.js';
-import { fits, left } from './areaReferee.js';
-import { areaOf } from './clipper.js';
-import { refereedClearance, type Taken, takenFrom } from './edgeReferee.js';
+import { checkOutline } from './checkOutline.js';
+import { refereedClearance, type Taken } from './edgeReferee.js';
 import { type Grown, grownHole } from './holeReferee.js';
-import { libraryContains, libraryDistance } from './libraryReferee.js';
+import { libraryContains } from './libraryReferee.js';
 import type { GivenFace, GivenHole } from './randomPart.js';
 import { require, requireSpan, type Tally, toleranceMm } from './verdict.js';
 
@@ -21,17 +18,13 @@ export function checkFace(
   given: readonly GivenHole[],
   placed: PlacedHole[],
 ): void {
-  const outline = outlineOf(face.input);
-  const what = () => JSON.stringify({ outline, face });
-  require('edges' in outline === fits(face.input), () => `fits: ${fits(face.input)}, but ${what()}`);
-  if ('problem' in outline) {
+  const checked = checkOutline(face);
+  if (!checked) {
     tally.counts.refused++;
     return;
   }
   tally.counts.fit++;
-  const ring = ringOf(face, outline, what);
-  const taken = takenFrom(face.input);
-  for (const edge of outline.edges) checkCause(face.input, edge, taken, what);
+  const { outline, ring, taken } = checked;
   const holes = new Map(placed.map((hole, at) => [hole, aboutHole(given[at] as GivenHole, ring)]));
   const visited = edgeClearances(
     { id: face.id, widthMm: face.input.widthMm, thicknessMm: 10, outline },
@@ -43,30 +36,9 @@ export function checkFace(
     },
   );
   const own = [...holes].filter(([hole]) => hole.face === face.id);
-  require(visited === outline.edges.length * own.length, () => `${visited} visited of ${what()}`);
+  require(visited === outline.edges.length * own.length, () =>
+    `${visited} visited of ${JSON.stringify({ outline, face })}`);
   for (const [hole, about] of own) checkContained(outline, ring, hole, about);
-}
-
-/** An edge borders on what its cause takes away, and is of the kind that was given with it. */
-function checkCause(input: OutlineInput, edge: Edge, taken: readonly Taken[], what: () => string): void {
-  const { from, to, cause, kind } = edge;
-  const middle: Pair = [(from.x + to.x) / 2, (from.y + to.y) / 2];
-  const borders = taken.find((each) => each.cause.is === cause.is && each.cause.number === cause.number);
-  require(borders !== undefined && libraryDistance([middle], borders.area) <= toleranceMm, what);
-  const at = (cause.number ?? 0) - 1;
-  const kinds: Record<CauseKind, Edge['kind'] | undefined> = {
-    'bottom edge': input.bottom.kind,
-    heel: input.bottom.kind,
-    'top edge': input.top.kind,
-    toe: input.top.kind,
-    'left end': input.left.kind,
-    'miter left': input.left.kind,
-    'right end': input.right.kind,
-    'miter right': input.right.kind,
-    clip: input.clips?.[at]?.kind,
-    notch: input.notches?.[at]?.kind,
-  };
-  require(kind === kinds[cause.is], what);
 }
 
 interface AboutHole {
@@ -141,20 +113,4 @@ function inset({ corners, radius }: Grown, { center }: GivenHole): Grown {
     return [x + (center.x - x) * share, y + (center.y - y) * share];
   });
   return { corners: nearer, radius };
-}
-
-/** The clipper's ring, once our outline has the same corners and covers the same area. */
-function ringOf({ input }: GivenFace, { edges }: Outline, what: () => string): Ring {
-  const ours = edges.map(({ from }): Pair => [from.x, from.y]);
-  const theirs = left(input);
-  const ring = theirs[0]?.[0];
-  if (!ring || theirs.flat().length !== 1) throw new Error(`more or less than one piece: ${what()}`);
-  require(Math.abs(areaOf([[ours]]) - areaOf(theirs)) <= toleranceMm * areaOf(theirs), what);
-  require(ours.every((corner) => isCorner(corner, ring)) &&
-    ring.every((corner) => isCorner(corner, ours)), what);
-  return ring;
-}
-
-function isCorner([x, y]: Pair, ring: Ring): boolean {
-  return ring.some(([cornerX, cornerY]) => Math.hypot(cornerX - x, cornerY - y) <= toleranceMm);
 }

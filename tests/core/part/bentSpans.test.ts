@@ -18,6 +18,11 @@ describe('bentSpans', () => {
     for (const atMm of [-1, 0, 100, 101]) expect(bentSpans(outlineFor(), along(atMm))).toEqual([]);
   });
 
+  it('takes a line nearer to an edge than the tolerance for one along it', () => {
+    for (const atMm of [5e-7, -5e-7, 300 - 5e-7]) expect(bentSpans(outlineFor(), across(atMm))).toEqual([]);
+    expect(bentSpans(outlineFor(), across(5e-6))).toEqual([{ fromMm: 0, toMm: 100 }]);
+  });
+
   it('is parted by a notch that crosses the line', () => {
     const place = { at: 'end', end: 'left', centerMm: 50 } as const;
     const notch = { shape: 'rectangle', place, widthMm: 20, depthMm: 60, kind } as const;

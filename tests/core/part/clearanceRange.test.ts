@@ -75,7 +75,7 @@ describe('the range of a clearance', () => {
 
 function lowest(value: (place: number) => number, from: number, to: number): number {
   let [low, high] = [from, to];
-  for (let step = 0; step < 60; step++) {
+  for (let step = 0; step < 45; step++) {
     const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
     if (value(a) <= value(b)) high = b;
     else low = a;

@@ -67,6 +67,8 @@ describe('a hole and the edges of its face', () => {
     ]);
     const round = measured(plateFace(), holeAt(40, 50))[3]?.[1] as HoleToEdge;
     expect(round.endRadius).toBe(round.center);
+    const square = measured(plateFace(), holeAt(40, 50, { hole: { shape: 'square', sideMm: 20 } }))[3]?.[1];
+    expect(square?.endRadius).toBe(square?.center);
   });
 
   it('is measured to the edge itself, not to its line', () => {

@@ -20,7 +20,10 @@ describe('heelDistance', () => {
     const center = { x: 100, y: 50 };
     const slot = holeShape({ shape: 'slot', widthMm: 20, lengthMm: 60 }, center, 'across');
     const square = holeShape({ shape: 'square', sideMm: 30 }, center, 'along');
-    expect(heelDistance({ ...hole(50), shape: slot }).rim.least).toBeCloseTo(20, 9);
+    expect(heelDistance({ ...hole(50), shape: slot })).toEqual({
+      rim: { least: 20, most: 20 },
+      center: { least: 50, most: 50 },
+    });
     expect(heelDistance({ ...hole(50), shape: square }).rim.least).toBeCloseTo(35, 9);
   });
 

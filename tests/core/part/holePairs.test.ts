@@ -28,6 +28,15 @@ describe('pairs of holes', () => {
     expect(visits(row, 49)).toEqual({ found: [[0, 1, 30, 1]], within: 1, pairs: 3 });
   });
 
+  it.each([1, -1])('are visited within reach across too, in either order: %d', (sign) => {
+    const column = [holeAt(0, 0), holeAt(5, sign * 50, { index: 1 }), holeAt(10, sign * 110, { index: 2 })];
+    const [apart] = visits(column, 45).found;
+    expect(apart?.slice(0, 2)).toEqual([0, 1]);
+    expect(apart?.[2]).toBeCloseTo(Math.hypot(5, 50) - 20, 9);
+    expect(visits([holeAt(0, 0), holeAt(0, sign * 60, { index: 1 })], 40)).toMatchObject({ within: 1 });
+    expect(visits([holeAt(0, 0), holeAt(0, sign * 60, { index: 1 })], 39.9)).toMatchObject({ within: 0 });
+  });
+
   it('are pairs of one face only', () => {
     const web = { ...holeAt(0, 0), face: 'web' } as const;
     expect(visits([holeAt(0, 0), web, holeAt(30, 0)], 50)).toMatchObject({ within: 1, pairs: 1 });
@@ -57,6 +66,86 @@ describe('pairs of holes', () => {
       [-19, 80, 1],
       [-5, -5, 1],
     ]);
+  });
+
+  it('give the certain overlap between others that may only be', () => {
+    const fixed = holeAt(0, 0, { index: 0 });
+    const maybe = holeAt(100, 0, { index: 1, group: 1, free: { x0: -99, x1: 0, y0: 0, y1: 0 } });
+    const certain = holeAt(15, 0, { index: 2, group: 1 });
+    const slight = holeAt(18, 0, { index: 3, group: 1, free: { x0: 0, x1: 30, y0: 0, y1: 0 } });
+    const found: [number, number, number][] = [];
+    holePairs([fixed, maybe, certain, slight], 5, (a, b, { least, most }, repeats) => {
+      if (a.group !== b.group) found.push([least.distance, most, repeats]);
+    });
+    expect(found).toEqual([
+      [-19, 80, 2],
+      [-5, -5, 1],
+    ]);
+  });
+
+  it('of overlaps as deep give the one that comes less far apart, in whatever order they are', () => {
+    const fixed = holeAt(0, 0);
+    const certain = holeAt(15, 0, { index: 1, group: 1 });
+    const maybe = holeAt(15, 0, { index: 2, group: 1, free: { x0: 0, x1: 20, y0: 0, y1: 0 } });
+    for (const others of [
+      [certain, maybe],
+      [maybe, certain],
+    ]) {
+      const found: [number, number, number][] = [];
+      holePairs([fixed, ...others], 5, (a, b, { most }, repeats) => {
+        if (a.group !== b.group) found.push([b.index, most, repeats]);
+      });
+      expect(found).toEqual([[1, -5, 2]]);
+    }
+  });
+
+  it('of holes at one place are the deepest, though others overlap before them', () => {
+    const holes = [holeAt(0, 0), holeAt(5, 0, { index: 1, group: 1 }), holeAt(5, 0, { index: 2 })];
+    expect(visits(holes, 5).found).toEqual([
+      [1, 2, -20, 2],
+      [0, 2, -15, 1],
+    ]);
+  });
+
+  it('that only touch are no overlaps: each is visited', () => {
+    const row = [0, 20, 40].map((x, index) => holeAt(x, 0, { index }));
+    expect(visits(row, 5).found).toEqual([
+      [0, 1, 0, 1],
+      [1, 2, 0, 1],
+    ]);
+  });
+
+  it.each([
+    ['long', 100, 80],
+    ['short', 40, 20],
+  ])('reach to both ends of a %s slot, whichever of them it begins at', (_name, x, y) => {
+    const ends = [
+      { x, y },
+      { x: 30, y: 10 },
+    ];
+    const beside = [
+      holeAt(5, 10, { index: 1 }),
+      holeAt(30, -15, { index: 2 }),
+      holeAt(x + 25, y, { index: 3 }),
+    ];
+    for (const core of [ends, [...ends].reverse()]) {
+      const slot: PlacedHole = { ...holeAt(65, 45), shape: { core, radius: 10 } };
+      const near = visits([...beside, slot], 6).found.filter(([a, b]) => a * b === 0);
+      expect(near.map(([a, b]) => a + b).sort()).toEqual([1, 2, 3]);
+    }
+  });
+
+  it('of many overlaps of two groups are measured up to the first 200, and all counted', () => {
+    // Met in the order of x, each a little deeper than the one before.
+    const many = Array.from({ length: 250 }, (_, index) =>
+      holeAt(index / 10_000, 19 - index / 100, { index, group: 1 }),
+    );
+    const between: [number, number][] = [];
+    const { within } = holePairs([holeAt(0, 0), ...many], 5, (a, b, { least }, repeats) => {
+      if (a.group !== b.group) between.push([least.distance, repeats]);
+    });
+    expect(between).toEqual([[expect.closeTo(Math.hypot(0.0199, 17.01) - 20, 9), 250]]);
+    expect(within).toBe((251 * 250) / 2);
   });
 
   it('are within reach exactly where brute force finds them, and none is left out', () => {
@@ -89,23 +178,63 @@ describe('pairs of holes', () => {
     );
   });
 
-  it('of 400 holes in a bar are met by their neighbors only', () => {
-    const bar = Array.from({ length: 400 }, (_, index) => holeAt(index * 60, 50, { index }));
-    expect(visits(bar, 50)).toMatchObject({ within: 399, pairs: 79_800 });
+  it.each([
+    ['along', 60, 0],
+    ['up', 0, 60],
+    ['down', 0, -60],
+  ])('of 400 holes in a row (%s) are measured between neighbors only', (_direction, x, y) => {
+    const row = Array.from({ length: 400 }, (_, index) => holeAt(index * x, index * y, { index }));
+    expect(visits(row, 50)).toMatchObject({ within: 399, pairs: 79_800 });
+    expect(measuredOf(row, 50)).toBe(399);
   });
 
   it.each(['round', 'hexagon'] as const)('of 999 coincident %s holes in 9 groups are 45 visits', (shape) => {
     const hole =
       shape === 'round' ? ({ shape, diameterMm: 20 } as const) : ({ shape, acrossFlatsMm: 20 } as const);
     const holes = Array.from({ length: 999 }, (_, index) =>
-      holeAt(50, 50, { hole, index, group: index % 9 }),
+      holeAt(50, 70, { hole, index, group: index % 9 }),
     );
     const { found, within, pairs } = visits(holes, 50);
     expect(found).toHaveLength(45);
     expect(found.reduce((sum, [, , , repeats]) => sum + repeats, 0)).toBe(within);
     expect([within, pairs]).toEqual([498_501, 498_501]);
+    expect(measuredOf(holes, 50)).toBe(45);
+  });
+
+  it('of holes at one place are measured once, though another overlaps them', () => {
+    const holes = Array.from({ length: 20 }, (_, index) => holeAt(index === 0 ? 0 : 5, 0, { index }));
+    expect(visits(holes, 5)).toMatchObject({ within: 190, found: [[1, 2, -20, 190]] });
+    expect(measuredOf(holes, 5)).toBe(19 + 1);
+  });
+
+  it('of holes beside or over each other are at no one place', () => {
+    for (const [x, y] of [
+      [5, 0],
+      [0, 5],
+    ] as const) {
+      const holes = [holeAt(0, 0), holeAt(x, y, { index: 1 }), holeAt(x, y, { index: 2 })];
+      expect(visits(holes, 5).found).toEqual([[1, 2, -20, 3]]);
+    }
   });
 });
+
+/** How many pairs are measured: the core of each hole is read once for its extents, and once for each pair it is in. */
+function measuredOf(holes: readonly PlacedHole[], reachMm: number): number {
+  let reads = 0;
+  const counting = holes.map((hole): PlacedHole => {
+    const { core, radius } = hole.shape;
+    const shape = {
+      radius,
+      get core() {
+        reads++;
+        return core;
+      },
+    };
+    return { ...hole, shape };
+  });
+  holePairs(counting, reachMm, () => undefined);
+  return (reads - holes.length) / 2;
+}
 
 function bruteForce(holes: readonly PlacedHole[], reachMm: number): void {
   const visited = new Map<string, number>();

@@ -32,6 +32,16 @@ describe('legBesidePunch', () => {
     return { places: places.slice(0, -1), endMm: sum };
   };
 
+  it('is the same wherever the plate begins', () => {
+    fc.assert(
+      fc.property(sizes, fc.integer({ min: -500, max: 500 }), (spaces, startMm) => {
+        const { places, endMm } = linesOf(spaces);
+        const moved = places.map((atMm) => atMm + startMm);
+        expect(legBesidePunch(moved, startMm, endMm + startMm)).toEqual(legBesidePunch(places, 0, endMm));
+      }),
+    );
+  });
+
   it('is the same seen from the other end', () => {
     fc.assert(
       fc.property(sizes, (spaces) => {
@@ -42,6 +52,12 @@ describe('legBesidePunch', () => {
         expect(own).toBeCloseTo(other ?? NaN, 9);
       }),
     );
+  });
+
+  it('is found for 60 bends too, though their orders cannot be counted', () => {
+    const places = Array.from({ length: 60 }, (_, at) => 100 * (at + 1));
+    // Of the two in the middle one is made after the other, with 3000 of plate beyond that and a web of 100 between.
+    expect(legBesidePunch(places, 0, 6100)?.gapMm).toBeCloseTo((100 - 3000) / Math.SQRT2, 9);
   });
 
   it('is the best of all orders, tried one by one', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mostPoints } from '../../../src/core/part/mostPoints.js';
+import { toleranceMm } from '../../../src/core/part/tolerance.js';
 
 const sideMm = fc.double({ min: 0, max: 500, noNaN: true });
 const leastMm = fc.double({ min: 5, max: 100, noNaN: true });
@@ -20,6 +21,13 @@ describe('the most points with a least distance in a rectangle', () => {
     expect(mostPoints(-1, 10, 5)).toBe(0);
     expect(mostPoints(10, -1, 5)).toBe(0);
     expect(mostPoints(10, 10, 0)).toBe(Infinity);
+    expect(mostPoints(0, 0, toleranceMm)).toBe(Infinity);
+  });
+
+  it('are one at a place that is below 0 by less than the tolerance', () => {
+    expect(mostPoints(-toleranceMm / 2, 0, 75)).toBe(1);
+    expect(mostPoints(0, -toleranceMm / 2, 75)).toBe(1);
+    expect(mostPoints(-2 * toleranceMm, 0, 75)).toBe(0);
   });
 
   it('are never fewer than a square grid has', () => {

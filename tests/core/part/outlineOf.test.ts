@@ -1,6 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Notch, OutlineInput } from '../../../src/core/part/outlineInput.js';
 import { outlineOf } from '../../../src/core/part/outlineOf.js';
+import { checkOutline } from '../../checks/part/checkOutline.js';
+import { Random } from '../../checks/part/random.js';
+import { randomPart } from '../../checks/part/randomPart.js';
 import { outlineFor, plateInput } from '../../support/face.js';
 
 const miter = (degrees: number, long: 'bottom' | 'top') =>
@@ -148,6 +152,35 @@ describe('the outline of a face', () => {
     ]);
   });
 
+  it('cuts vees and rectangles in a right end too, in their order along it', () => {
+    const inEnd = [70, 30].map((centerMm, at) =>
+      notch({ at: 'end', end: 'right', centerMm }, 20, 30, at === 0 ? 'vee' : 'rectangle'),
+    );
+    expect(corners({ notches: inEnd }).slice(2, 9)).toEqual([
+      [300, 20],
+      [270, 20],
+      [270, 40],
+      [300, 40],
+      [300, 60],
+      [270, 70],
+      [300, 80],
+    ]);
+  });
+
+  it('leaves a triangle with a notch its three sides', () => {
+    const triangle = { lengthMm: 200, left: miter(45, 'bottom'), right: miter(45, 'bottom') };
+    const notches = [notch({ at: 'edge', side: 'bottom', centerMm: 100 })];
+    expect(causes({ ...triangle, notches })).toEqual([
+      'bottom edge',
+      'notch 1',
+      'notch 1',
+      'notch 1',
+      'bottom edge',
+      'miter right',
+      'miter left',
+    ]);
+  });
+
   it.each([
     ['left', 'bottom', 20, 15],
     ['right', 'bottom', 280, 15],
@@ -161,6 +194,38 @@ describe('the outline of a face', () => {
       expect(corners({ notches: [notch({ at: 'end', end, centerMm: y }, 30, 40)] })).toEqual(atCorner);
     },
   );
+});
+
+describe('a rectangle that begins where its edge does', () => {
+  const left = miter(45, 'bottom');
+
+  it('is a notch at the corner of a miter too', () => {
+    expect(corners({ left, notches: [notch({ at: 'edge', side: 'top', centerMm: 120 })] })).toEqual(
+      corners({ left, notches: [notch({ at: 'corner', end: 'left', side: 'top' })] }),
+    );
+  });
+
+  it('may be off by less than the tolerance, and no more', () => {
+    const at = (centerMm: number) => ({ notches: [notch({ at: 'edge', side: 'bottom', centerMm })] });
+    for (const offMm of [5e-7, -5e-7]) expect(causes(at(20 + offMm))).toEqual(causes(at(20)));
+    expect(problem(at(20 - 1e-5))).toMatchObject({ problem: 'cut off the edge' });
+    // So little steel is left as part of the face.
+    expect(causes(at(20 + 1e-5))).toHaveLength(causes(at(20)).length + 2);
+  });
+
+  it.each<[string, Partial<OutlineInput>]>([
+    ['a vee', { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 20 }, 40, 30, 'vee')] }],
+    [
+      'a vee at the other end',
+      { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 280 }, 40, 30, 'vee')] },
+    ],
+    ['one in a mitered end', { left, notches: [notch({ at: 'end', end: 'left', centerMm: 85 }, 30, 40)] }],
+  ])('is refused as %s', (_name, changes) => {
+    expect(problem(changes)).toMatchObject({
+      problem: 'cut off the edge',
+      cause: { is: 'notch', number: 1 },
+    });
+  });
 });
 
 describe('cuts that leave no part', () => {
@@ -253,6 +318,39 @@ describe('cuts that leave no part', () => {
       { problem: 'cut off the edge', neededMm: 310, availableMm: 300 },
     ],
     [
+      'a notch before the beginning of its edge',
+      { notches: [notch({ at: 'edge', side: 'bottom', centerMm: 10 })] },
+      { problem: 'cut off the edge', neededMm: 310, availableMm: 300 },
+    ],
+    [
+      'two notches in a right end that meet',
+      { notches: [30, 50].map((centerMm) => notch({ at: 'end', end: 'right', centerMm }, 24, 30)) },
+      { problem: 'cuts meet', neededMm: 48, availableMm: 44 },
+    ],
+    [
+      'a notch beyond the edge of a right end',
+      { notches: [notch({ at: 'end', end: 'right', centerMm: 95 }, 24, 30)] },
+      { problem: 'cut off the edge', neededMm: 107, availableMm: 100 },
+    ],
+    [
+      'a rectangle in a miter whose floor would lie off the steel',
+      { left: miter(60, 'bottom'), notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 40, 30)] },
+      { problem: 'cut off the edge', cause: { is: 'notch', number: 1 }, availableMm: 30 },
+    ],
+    [
+      'the same, deep enough',
+      { left: miter(60, 'bottom'), notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 40, 35)] },
+      undefined,
+    ],
+    [
+      'the same as a vee, whose floor is one point',
+      {
+        left: miter(60, 'bottom'),
+        notches: [notch({ at: 'end', end: 'left', centerMm: 50 }, 40, 30, 'vee')],
+      },
+      undefined,
+    ],
+    [
       'a notch beside the part, with one side at its end',
       { notches: [notch({ at: 'edge', side: 'bottom', centerMm: -20 })] },
       { problem: 'cut off the edge' },
@@ -291,6 +389,11 @@ describe('cuts that leave no part', () => {
       { problem: 'cuts meet', cause: { is: 'notch', number: 1 }, otherCause: { is: 'miter left' } },
     ],
     [
+      'a notch that runs into a miter which comes before it around the face',
+      { right: miter(45, 'top'), notches: [notch({ at: 'edge', side: 'top', centerMm: 270 }, 20, 40)] },
+      { problem: 'cuts meet', cause: { is: 'notch', number: 1 }, otherCause: { is: 'miter right' } },
+    ],
+    [
       'a corner notch that cuts the long point off',
       { left: miter(45, 'bottom'), notches: [notch({ at: 'corner', end: 'left', side: 'bottom' }, 30, 30)] },
       { problem: 'cut off the edge', cause: { is: 'notch', number: 1 }, availableMm: 30 },
@@ -313,10 +416,41 @@ describe('cuts that leave no part', () => {
     else expect(problem(changes)).toBeUndefined();
   });
 
+  it.each([
+    ['left', 'bottom'],
+    ['right', 'bottom'],
+    ['left', 'top'],
+    ['right', 'top'],
+  ] as const)(
+    'tells how wide a notch at a long point must be, and how deep one in a miter: %s, %s',
+    (end, long) => {
+      const mitered = { [end]: miter(60, long) };
+      const atCorner = problem({ ...mitered, notches: [notch({ at: 'corner', end, side: long }, 40, 30)] });
+      expect(atCorner).toMatchObject({ problem: 'cut off the edge', availableMm: 40 });
+      expect(atCorner?.neededMm).toBeCloseTo(30 * Math.tan(Math.PI / 3), 9);
+      const inEnd = problem({ ...mitered, notches: [notch({ at: 'end', end, centerMm: 50 }, 40, 30)] });
+      expect(inEnd?.neededMm).toBeCloseTo(20 * Math.tan(Math.PI / 3), 9);
+    },
+  );
+
   it('tells how long a part its miters need', () => {
     const { neededMm, availableMm } =
       problem({ lengthMm: 150, left: miter(45, 'top'), right: miter(45, 'top') }) ?? {};
     expect(neededMm).toBeCloseTo(200, 9);
     expect(availableMm).toBe(150);
+  });
+});
+
+describe('the outline of a random face', () => {
+  it('is what a polygon clipper leaves of it, each edge with its cause and kind', () => {
+    const counts = { fit: 0, refused: 0 };
+    fc.assert(
+      fc.property(fc.integer(), (seed) => {
+        for (const face of randomPart(new Random(seed)).faces)
+          counts[checkOutline(face) ? 'fit' : 'refused']++;
+      }),
+    );
+    expect(counts.fit).toBeGreaterThan(10);
+    expect(counts.refused).toBeGreaterThan(10);
   });
 });

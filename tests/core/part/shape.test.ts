@@ -35,6 +35,10 @@ describe('a swept shape', () => {
       { x: 0, y: 2 },
       { x: 5, y: 2 },
     ]);
+    expect(sweep(point, { x0: 0, x1: 0, y0: -1, y1: 4 }).core).toEqual([
+      { x: 1, y: 1 },
+      { x: 1, y: 6 },
+    ]);
     expect(sweep(point, { x0: 2, x1: 2, y0: -1, y1: -1 }).core).toEqual([{ x: 3, y: 1 }]);
   });
 

@@ -64,6 +64,24 @@ describe('boltHole: values', () => {
     expect(hole('M24', 'short slot', 'EN')).toEqual({ widthMm: 26, lengthMm: 32 });
   });
 
+  it('grows from size to size of a table and from fit to fit, in every table', () => {
+    const en = [8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 42, 45, 48, 52, 56, 60, 64];
+    const tables: [HoleCode, number[], HoleFit[]][] = [
+      ['AISC', [16, 20, 22, 24, 27, 30, 36, 42, 48, 64], ['standard', 'oversize']],
+      ['EN', en, ['standard', 'oversize']],
+      ['ISO 273', [5, 6, ...en], ['fine', 'medium', 'coarse']],
+    ];
+    for (const [code, diameters, fits] of tables) {
+      let before = fits.map(() => 0);
+      for (const diameter of diameters) {
+        const widths = fits.map((fit) => hole(`M${diameter}`, fit, code).widthMm);
+        expect([diameter, ...widths]).toEqual([...new Set([diameter, ...widths])].sort((a, b) => a - b));
+        for (const [at, width] of widths.entries()) expect(width).toBeGreaterThan(before[at] ?? NaN);
+        before = widths;
+      }
+    }
+  });
+
   it('is larger than its bolt, and grows from standard to oversize', () => {
     for (const [size, code] of [
       ['3/4', 'AISC'],
@@ -85,5 +103,26 @@ describe('boltHole: values', () => {
       );
     expect(steps('standard')).toHaveLength(1);
     expect(steps('long slot').map((step) => step.result.value)).toEqual([50, 22]);
+    expect(steps('long slot').map((step) => step.result.meaning)).toEqual([
+      'slot length over all',
+      'slot width',
+    ]);
+    expect(steps('standard')[0]?.result.meaning).toBe('hole diameter');
+  });
+
+  it.each([
+    ['3/4', 'standard', 'AISC', 'AISC 360-22 Table J3.3 (from memory)'],
+    ['1-1/4', 'oversize', 'AISC', 'AISC 360-22 Table J3.3 (from memory)'],
+    ['M20', 'long slot', 'AISC', 'AISC 360-22 Table J3.3M'],
+    ['3/4', 'anchor rod', 'AISC', 'AISC Design Guide 1, second edition (2006), Table 2.3'],
+    ['M20', 'short slot', 'EN', 'EN 1090-2 Table 11'],
+    ['M20', 'coarse', 'ISO 273', 'ISO 273 (from memory)'],
+  ] as const)('names the table that %s, %s by %s is from: %s', (size, fit, code, source) => {
+    const bolt = readBolt(size, 'Bolt', 'in');
+    const steps = expectWorking((working) => boltHole({ bolt, fit, code }, working).widthMm);
+    for (const step of steps) {
+      expect(step.source).toBe(source);
+      expect(step.values.map(({ value }) => value)).toEqual([bolt.diameterMm, fit]);
+    }
   });
 });

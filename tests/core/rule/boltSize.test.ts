@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { LengthUnit } from '../../../src/core/quantity/units.js';
-import { boltRow, isSize, ownDiameter, readBolt, requireSystem } from '../../../src/core/rule/boltSize.js';
+import {
+  boltRow,
+  boltValue,
+  isSize,
+  ownDiameter,
+  readBolt,
+  requireSystem,
+} from '../../../src/core/rule/boltSize.js';
 import { refusal } from '../../support/refusal.js';
 
 describe('readBolt: arguments', () => {
@@ -104,6 +111,34 @@ describe('readBolt: grade and length behind the size', () => {
     ['M20 Gr 8.8', 'M20'],
     ['M12 Schraube', 'M12'],
     ['20 mm A325M', 'M20'],
+    ['2 cm', 'M20'],
+    ['dia 3/4', '3/4 in'],
+    ['Dia. 3/4', '3/4 in'],
+    ['dia3/4', '3/4 in'],
+    ['M20 EN 14399', 'M20'],
+    ['M20 EN 14399-4 HV 10.9', 'M20'],
+    ['M20 EN 15048-1', 'M20'],
+    ['M20 EN 14399-10 HRC', 'M20'],
+    ['M20mm', 'M20'],
+    ['M20x2.5x60', 'M20'],
+    ['M20 x 2.5 x 120', 'M20'],
+    ['3/4 x 10-1/2', '3/4 in'],
+    ['3/4 x 2-3/16', '3/4 in'],
+    ['3/4-10UNC', '3/4 in'],
+    ['15/16 A325', '15/16 in'],
+    ['M20 DIN EN ISO 4017', 'M20'],
+    ['M20 DIN 933-8.8', 'M20'],
+    ['M20 DIN933', 'M20'],
+    ['M16 ISO 4017 DIN 933 8.8', 'M16'],
+    ['3/4 A325 Type 3', '3/4 in'],
+    ['3/4 A325 Type 1 Grade 5', '3/4 in'],
+    ['3/4 gr.5', '3/4 in'],
+    ['3/4 Grade A', '3/4 in'],
+    ['M20 class 10.9', 'M20'],
+    ['M20 Kl. 8.8', 'M20'],
+    ['M20 FK 8.8', 'M20'],
+    ['M20 (HV)', 'M20'],
+    ['M20 hex.', 'M20'],
   ])('%s is %s in every shop', (text, name) => {
     for (const unit of ['in', 'mm'] as const) expect(readBolt(text, 'Bolt', unit).name).toBe(name);
   });
@@ -112,8 +147,65 @@ describe('readBolt: grade and length behind the size', () => {
     ['4 x M20', 'Write M20 here, and 4 under Holes.'],
     ['4M20', 'Write M20 here, and 4 under Holes.'],
     ['(4) 3/4', 'Write 3/4 here, and 4 under Holes.'],
+    ['(4)3/4', 'Write 3/4 here, and 4 under Holes.'],
+    ['(120) M20', 'Write M20 here, and 120 under Holes.'],
+    ['120 M20', 'Write M20 here, and 120 under Holes.'],
+    ['4xM20', 'Write M20 here, and 4 under Holes.'],
+    ['4 @ M20', 'Write M20 here, and 4 under Holes.'],
+    ['4-m 20', 'Write M 20 here, and 4 under Holes.'],
   ])('%s is refused: its count belongs elsewhere', (text, allowed) => {
     expect(refusal(() => readBolt(text, 'Bolt', 'in')).allowed).toBe(allowed);
+  });
+});
+
+describe('readBolt: what a refusal says', () => {
+  const said = (value: string, unit: LengthUnit) => {
+    const { problem, allowed } = refusal(() => readBolt(value, 'Bolt', unit));
+    return `${problem} ${allowed}`;
+  };
+
+  it('names a size that no bolt has, in its own system', () => {
+    expect(said('M34', 'in')).toBe('M34 is no size of a bolt. Write M20, 20 or 3/4 in.');
+    expect(said('17/32', 'mm')).toBe('17/32 in is no size of a bolt. Write 3/4, 3/4" or M20.');
+  });
+
+  it.each([34, '17/32', 'M34', '34', '17/32 in'])('names the argument and what was read: %j', (value) => {
+    expect(refusal(() => readBolt(value, 'Anchor', 'mm'))).toMatchObject({
+      argument: 'Anchor',
+      received: String(value),
+    });
+  });
+
+  it.each([
+    '1234 M20',
+    'bolt 3/4',
+    '(1234) M20',
+    '4 bolts M20',
+    '1 dia 1/8',
+    'M20 gr',
+    'M20 EN x',
+    'M20 933',
+    'M20 DIN 93',
+    'M20 EN 14399-4.5',
+  ])('takes %s for no bolt with a count', (text) => {
+    expect(said(text, 'in')).toContain('is not a bolt size.');
+  });
+
+  it('reads a text of 60 characters and no longer one', () => {
+    const text = `M20${' hex'.repeat(13)} bolt`;
+    expect(text).toHaveLength(60);
+    expect(readBolt(text, 'Bolt', 'in').name).toBe('M20');
+    expect(said(`${text}s`, 'in')).toContain('is not a bolt size.');
+  });
+});
+
+describe('boltValue', () => {
+  it('keeps the name of a metric bolt', () => {
+    expect(boltValue(readBolt('M20', 'Bolt', 'in'))).toMatchObject({
+      value: 20,
+      meaning: 'diameter of bolt M20',
+    });
+    expect(boltValue(readBolt('3/4', 'Bolt', 'in')).meaning).toBe('diameter of the bolt');
   });
 });
 

@@ -9,7 +9,7 @@ import {
   edgeKinds,
   leastEdgeDistanceMm,
 } from '../../../src/core/rule/edgeDistance.js';
-import { refusal } from '../../support/refusal.js';
+import { refusal, refusalText } from '../../support/refusal.js';
 import { expectWorking } from '../../support/working.js';
 
 const input = (size: string, code: EdgeCode, edge: EdgeKind = 'sheared', fit: EdgeFit = 'standard') => ({
@@ -148,6 +148,33 @@ describe('leastEdgeDistanceMm: values', () => {
         expect(least(size, code, 'rolled')).toBeLessThanOrEqual(least(size, code, 'sheared'));
       }
     }
+  });
+
+  it.each<[string, EdgeCode, EdgeFit, string, RegExp]>([
+    ['M20', 'AISC 360-22', 'standard', 'e by table', /J3\.4M/],
+    ['M42', 'AISC 360-22', 'standard', 'e = 1.25 · d', /J3\.4M/],
+    ['7/8', 'AISC 360-22', 'oversize', 'e = e0 + C2', /J3\.5(?!M)/],
+    ['M20', 'AISC 360-22', 'long slot', 'e = e0 + C2', /J3\.5M/],
+    ['M20', 'EN', 'oversize', 'e = 1.2 · d0', /e1 and e2/],
+    ['M20', 'EN', 'short slot', 'e = 1.5 · d0', /e3 and e4/],
+    ['M20', 'AS', 'standard', 'e = 1.25 · d', /AS 4100/],
+    ['M42', 'CSA', 'standard', 'e = 1.25 · d', /CSA S16/],
+  ])('says for %s by %s, %s: %s', (size, code, fit, formula, source) => {
+    const steps = expectWorking((working) => leastEdgeDistanceMm(input(size, code, 'rolled', fit), working));
+    expect(steps.at(-1)?.formula).toBe(formula);
+    expect(steps.at(-1)?.source).toMatch(source);
+  });
+
+  it('says that a bolt may be nearer only at the ends of connection angles and shear plates', () => {
+    const end = input('M22', 'AISC', 'sheared connection end');
+    const [step] = expectWorking((working) => leastEdgeDistanceMm(end, working));
+    expect(step?.cautions).toEqual(['Only at the ends of beam connection angles and shear end plates.']);
+  });
+
+  it('tells where the fit of a code that has no rule for it is to be asked', () => {
+    expect(refusalText(() => least('M20', 'AS', 'rolled', 'oversize'))).toBe(
+      "Fit: the rule of AS 4100 for a hole of the fit 'oversize' is not built in. Use the fit standard, or ask the engineer.",
+    );
   });
 
   it('shows its working under every code and fit', () => {

@@ -31,14 +31,15 @@ describe('greatestEdgeDistanceMm: limits', () => {
 
 describe('greatestEdgeDistanceMm: values', () => {
   it.each([
-    ['AISC', 120],
-    ['AISC 360-22', 120],
-    ['CSA', 120],
-    ['AS', 120],
-    ['EN', 80],
-  ] as const)('of 10 mm under %s: %d mm, with its working', (code, edgeMm) => {
+    ['AISC', 120, 'AISC 360-22 J3.6'],
+    ['AISC 360-22', 120, 'AISC 360-22 J3.6'],
+    ['CSA', 120, 'CSA S16'],
+    ['AS', 120, 'AS 4100'],
+    ['EN', 80, 'EN 1993-1-8 Table 3.3'],
+  ] as const)('of 10 mm under %s: %d mm, with its working, by %s', (code, edgeMm, source) => {
     const input = { thicknessMm: 10, code, system: 'mm' } as const;
     const steps = expectWorking((working) => greatestEdgeDistanceMm(input, working));
     expect(steps[0]?.result.value).toBe(edgeMm);
+    expect(steps[0]?.source).toContain(source);
   });
 });

@@ -26,9 +26,11 @@ describe('leastHoleEdge: arguments', () => {
   it('refuses sizes that are not above zero', () => {
     expect(refusal(() => least('M20', round(0), 'EN')).argument).toBe('Hole');
     const bolt = { diameterMm: Number.NaN, system: 'mm', name: 'M' } as const;
-    expect(refusal(() => leastHoleEdge({ ...input(undefined, round(22), 'AS'), bolt })).argument).toBe(
-      'Bolt',
-    );
+    // EN does not need the bolt, and refuses a wrong one all the same.
+    for (const code of ['AS', 'EN'] as const) {
+      const wrong = { ...input(undefined, round(22), code), bolt };
+      expect(refusal(() => leastHoleEdge(wrong)).argument).toBe('Bolt');
+    }
   });
 });
 
@@ -159,6 +161,52 @@ describe('leastHoleEdge: values', () => {
     const sheared = leastHoleEdge({ ...input('3/4', round(20.6), 'AISC'), edge: 'sheared' });
     expect(sheared.source).toBe('AISC 360-05 Table J3.4, at sheared edges (withdrawn in 2010)');
     expect(least('M20', round(24), 'AISC').source).toBe('AISC 360-22 Table J3.4M; AISC 360-22 Table J3.5M');
+  });
+
+  it.each([
+    ['3/4', 'rolled', 'AISC', 'AISC 360-22 Table J3.4'],
+    ['M20', 'machine cut', 'AISC', 'AISC 360-22 Table J3.4M'],
+    ['M20', 'sheared', 'AISC', 'AISC 360-05 Table J3.4M, at sheared edges (withdrawn in 2010)'],
+    ['3/4', 'sheared connection end', 'AISC', 'AISC 360-05 Table J3.4, at sheared edges (withdrawn in 2010)'],
+    ['M20', 'sheared', 'AISC 360-22', 'AISC 360-22 Table J3.4M'],
+    ['M20', 'sheared', 'EN', 'EN 1993-1-8 Table 3.3, e1 and e2'],
+    ['M20', 'sheared', 'CSA', 'CSA S16, minimum edge distance (from memory)'],
+    ['M20', 'sheared', 'AS', 'AS 4100, minimum edge distance (from memory)'],
+  ] as const)('of a small hole for %s at an edge, %s, by %s are from %s', (size, edge, code, source) => {
+    expect(leastHoleEdge({ ...input(size, round(20), code), edge }).source).toBe(source);
+  });
+
+  it('names what they are measured from in their working', () => {
+    const last = (hole: Hole, code: EdgeCode) => {
+      const working = new Working();
+      leastHoleEdge(input('M20', hole, code), working);
+      const { formula, values, result } = working.steps.at(-1) ?? {
+        formula: '',
+        values: [],
+        result: undefined,
+      };
+      return [
+        formula,
+        ...values.map(({ symbol, meaning, value }) => [symbol, meaning, value]),
+        result?.meaning,
+      ];
+    };
+    expect(last(round(26), 'EN')).toEqual([
+      'e = 1.2 · d0',
+      ['d0', 'hole in the part', 26],
+      'least distance, center to edge',
+    ]);
+    expect(last(slot(22, 50), 'EN')).toEqual([
+      'e = 1.5 · d0',
+      ['d0', 'width of the slot', 22],
+      'least distance, end radius center to edge',
+    ]);
+    expect(last(slot(22, 50), 'AISC')).toEqual([
+      'e = e0 + C2',
+      ['e0', 'least distance for a standard hole', 26],
+      ['C2', 'increment for the hole', 15],
+      'least distance, center to edge',
+    ]);
   });
 
   it('shows its working under every code, and gives the same with and without it', () => {

@@ -141,3 +141,17 @@ describe('leastHoleSpacing: two different holes under EN', () => {
     expect(least(small, 'EN')).toMatchObject({ known: true, measuredFrom: 'center' });
   });
 });
+
+describe('leastHoleSpacing: where it is from', () => {
+  it.each([
+    ['AISC', 'along', 'AISC 360-22 J3.4, until 2016 J3.3'],
+    ['AISC 360-22', 'along', 'AISC 360-22 J3.4, until 2016 J3.3'],
+    ['CSA', 'along', 'CSA S16, minimum pitch (from memory)'],
+    ['AS', 'across', 'AS 4100, minimum pitch (from memory)'],
+    ['EN', 'along', 'EN 1993-1-8 Table 3.3, p1'],
+    ['EN', 'across', 'EN 1993-1-8 Table 3.3, p2'],
+    ['EN', 'oblique', 'EN 1993-1-8 Table 3.3, L of staggered rows'],
+  ] as const)('by %s, %s, is %s', (code, direction, source) => {
+    expect(least(bolted(round(22), 'M20'), code, direction).source).toBe(source);
+  });
+});

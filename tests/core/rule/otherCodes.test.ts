@@ -21,6 +21,8 @@ describe('the way out of a table that lacks a bolt', () => {
     ['M6', 'AISC', 'standard', /M36 and above, or give code ISO 273\.$/],
     ['M6', 'EN', 'standard', /M64, or give code ISO 273\.$/],
     ['3/4', 'EN', 'standard', /^Write a metric size such as M20, or give code AISC\.$/],
+    ['M68', 'ISO 273', 'medium', /M64, or give code AISC\.$/],
+    ['3/4', 'ISO 273', 'medium', /^Write a metric size such as M20, or give code AISC\.$/],
     ['3/8', 'AISC', 'standard', /1-1\/8 and above \(in\)\.$/],
     ['M12', 'AISC', 'anchor rod', /^Write an inch size such as 3\/4\.$/],
   ] as const)('of the hole of %s by %s, %s', (name, code, fit, allowed) => {
@@ -89,6 +91,8 @@ describe('withOtherCodes', () => {
   it('leaves no step of the codes that were tried', () => {
     const working = new Working();
     expect(() => boltHole({ bolt: bolt('M12'), fit: 'standard', code: 'AISC' }, working)).toThrow(InputError);
+    const atEdge = { bolt: bolt('M12'), edge: 'rolled', code: 'AISC', fit: 'standard' } as const;
+    expect(() => leastEdgeDistanceMm(atEdge, working)).toThrow(InputError);
     expect(working.steps).toEqual([]);
   });
 });
