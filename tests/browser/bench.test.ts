@@ -9,7 +9,9 @@ import { GridWorkbook } from '../../src/bench/port/gridWorkbook.js';
 import { root } from '../../scripts/ensure.mjs';
 import { openWorkbook } from '../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
-import { cell, openExample } from '../bench/support/openExample.js';
+import { recalculateWorkbook } from '../../src/headless/recalculate/recalculate.js';
+import { rowCheckWorkbook } from '../../scripts/bench/workbooks.mjs';
+import { cell, functions, openExample } from '../bench/support/openExample.js';
 import { pressChange, recalculatedQuote } from '../golden/quote.js';
 import {
   type Bench,
@@ -163,6 +165,25 @@ describe('the page without room for both', () => {
 });
 
 describe('opening and saving', () => {
+  it('makes many calls later, holds them when it is told to, and saves no cell without its answer', async () => {
+    open = await openPage(bench);
+    const { page } = open;
+    const list = rowCheckWorkbook(3000);
+    await page.locator('#file').setInputFiles(workbookFile('long.xlsx', list));
+    const line = page.locator('#progress');
+    await line.getByText(/^Checking formulas: /).waitFor();
+    await line.getByRole('button', { name: 'Stop' }).click();
+    await line.getByText(/^Stopped: [\d,]+ formulas are not checked yet$/).waitFor();
+    await page.screenshot({ path: shot('held') });
+    await opened(page, 'long.xlsx');
+    await line.getByRole('button', { name: 'Go on' }).click();
+    await line.waitFor({ state: 'hidden' });
+    const checks = (bytes: Uint8Array) => readSheetValues(bytes, 'Parts').map((row) => row.slice(17));
+    const { bytes } = await recalculateWorkbook(list, functions);
+    expect(checks(await savedFile(page))).toEqual(checks(bytes));
+    expect(open.troubles).toEqual([]);
+  });
+
   it('opens a workbook from disk, and what is saved has the edits', async () => {
     open = await openPage(bench);
     const { page, troubles } = open;
