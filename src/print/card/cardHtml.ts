@@ -3,7 +3,7 @@ import { sentenceInCell } from '../../core/inputError.js';
 import { isInvented } from '../../core/press/isInvented.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { caution, cautionWords } from '../../core/say/cautionWords.js';
-import { size } from '../../core/say/sizes.js';
+import { barLength } from '../../core/say/barLength.js';
 import { sentencesOf } from '../../core/say/sentencesOf.js';
 import { placesNotGiven } from '../../core/say/stepWords.js';
 import type { Shop } from '../../core/shop/readShop.js';
@@ -50,7 +50,7 @@ function headHtml({ head, press, verdict, bars, next }: Card, job: Job, { presse
     ['Press', invented ? `${press}: INVENTED, do not work from this card` : (press ?? '')],
     ['Drawing', head.drawing],
     ['Rev', head.revision],
-    ['Bars', bars ? `${bars.count} × ${size(bars.lengthMm, unit)}` : ''],
+    ['Bars', bars ? `${bars.count} × ${barLength(bars.lengthMm, unit)}` : ''],
     ['Next', next ?? ''],
     ['Job', job.name],
     ['Date', job.date],

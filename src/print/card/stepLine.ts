@@ -1,4 +1,4 @@
-import { formatLength } from '../../core/quantity/formatLength.js';
+import { formatOnRule } from '../../core/quantity/formatLength.js';
 import { sizeAsTyped } from '../../core/quantity/sizeAsTyped.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { HoleGroup } from '../../core/row/job/rowJob.js';
@@ -28,8 +28,8 @@ export function stepLine(step: OperatorStep, groups: readonly HoleGroup[], unit:
     ...(fenceMm === undefined
       ? []
       : [`fence ${sizeAsTyped(fenceMm, [typed.edge, typed.gage, typed.holesAt], unit)}`]),
-    ...(upperMm === undefined ? [] : [`upper ${formatLength(upperMm, unit)}`]),
-    ...(lowerMm === undefined ? [] : [`lower ${formatLength(lowerMm, unit)}`]),
+    ...(upperMm === undefined ? [] : [`upper ${formatOnRule(upperMm, unit)}`]),
+    ...(lowerMm === undefined ? [] : [`lower ${formatOnRule(lowerMm, unit)}`]),
     ...(mode === undefined || step.action === 'mark out' ? [] : [mode]),
     ...(hits === undefined ? [] : [`${hits} ${hits === 1 ? 'stroke' : 'strokes'}`]),
   ];
