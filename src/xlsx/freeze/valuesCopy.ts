@@ -77,7 +77,7 @@ export function valuesCopy(
     parts: [...parts.removed],
     emptied: left.map(({ sheet, heading }) => `${sheet}, ${heading}`),
     stays: [
-      ...(left.length > 0 ? ['What other cells calculate from these columns.'] : []),
+      ...(left.length > 0 ? ['what other cells calculate from these columns'] : []),
       ...(told.length > 0
         ? [`Texts of these columns stand in other cells too: ${told.slice(0, 5).join(', ')}.`]
         : []),
