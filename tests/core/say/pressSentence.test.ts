@@ -261,7 +261,7 @@ describe('pressSentence', () => {
     ],
     [
       { ...limit({ is: 'part', typed: '40\'-6"' }, 486), item: 'longestBar' },
-      "a part 40'-6\" long is over Bay A's longest bar, 1\".",
+      'a part 40\'-6" long is over Bay A\'s longest bar, 1".',
     ],
   ])('%o: %s', (fact, sentence) => {
     expect(pressSentence(found([fact, '', sentence]), 'in')).toBe(sentence);
