@@ -85,12 +85,12 @@ const sizes: Record<Sized['is'], Case> = {
   'bar mass': [
     { rule: 'press limit', item: 'heaviestBar', sized: { is: 'bar mass' }, given: 500, limit: 272.155 },
     'heaviest bar',
-    "the bar it is cut from, 1102 lb, is over Bay A's heaviest bar, 600 lb.",
+    "the bar it is cut from, 1,102 lb, is over Bay A's heaviest bar, 600 lb.",
   ],
   mass: [
     { rule: 'press limit', item: 'heaviestBar', sized: { is: 'mass' }, given: 500, limit: 272.155 },
     'heaviest bar',
-    "a part of 1102 lb is over Bay A's heaviest bar, 600 lb.",
+    "a part of 1,102 lb is over Bay A's heaviest bar, 600 lb.",
   ],
   'hole to nearer edge': [
     { ...limit({ is: 'hole to nearer edge' }, 2), item: 'punchThroat' },

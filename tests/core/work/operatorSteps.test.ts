@@ -42,7 +42,7 @@ describe('the steps of an operator', () => {
     const bars = `1 bar of FB1/4X4, A36, 20'-0" long.`;
     expect(told('Pull stock', row, { 'Longest bar': 240, 'Heaviest bar': 69 })).toEqual([bars]);
     expect(told('Pull stock', row, { 'Longest bar': 144, 'Heaviest bar': 60 })).toEqual([
-      `${bars} The bar is over the longest bar that this press carries, 144 in: cut it down first. The bar is over the heaviest bar that this press carries, 60 lb: cut it down first.`,
+      `${bars} The bar is over the longest bar that this press carries, 12'-0": cut it down first. The bar is over the heaviest bar that this press carries, 60 lb: cut it down first.`,
     ]);
   });
 

@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
-import { html, type Html } from '../../../print/html.js';
+import { html, type Html, wholeSizes } from '../../../print/html.js';
 import { svg } from '../../../print/svg.js';
 import type { Assumption } from './assumptions.js';
 import type { ReportData } from './reportData.js';
@@ -63,16 +63,16 @@ export function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknow
 export function rowTable(rows: readonly ReportedRow[], label: string, none = ''): Html {
   if (rows.length === 0) return html`<p>${none}</p>`;
   const bodies = rows.map(
-    ({ mark, list, row, verdict, use, reason, piece, press, drawing }) =>
+    ({ mark, list, row, verdict, use, reason, piece, length, press, drawing }) =>
       html`<tbody>
         <tr>
           <td class="mark">${mark}</td>
           <td>${list}, ${row}</td>
-          <td class="piece">${piece}</td>
+          <td class="piece">${piece}${length === '' ? [] : html`, <span class="whole">${length}</span>`}</td>
           <td>${press}</td>
           <td class="word">${verdict}</td>
           <td class="number">${use}</td>
-          <td>${reason}</td>
+          <td>${wholeSizes(reason)}</td>
         </tr>
         ${drawing
           ? html`<tr class="drawing">

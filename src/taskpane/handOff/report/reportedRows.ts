@@ -15,15 +15,17 @@ export interface ReportedRow {
   /** Share of the rating as text; blank where none could be computed. */
   use: string;
   reason: string;
-  /** Pieces, section, grade and length in a line. */
+  /** Pieces, section and grade in a line. */
   piece: string;
+  /** As typed; blank where it is not known. */
+  length: string;
   press: string;
   /** The part with the distance that decides; of one without any work its length and section say as much. */
   drawing?: Drawing;
 }
 
 /** So wide that two or three rows stand on a page; more rows than these are told without a drawing. */
-const drawingWidth = 400;
+const drawingWidth = 330;
 const mostDrawn = 100;
 
 /** Rows, the worst verdict first. */
@@ -37,9 +39,8 @@ export function reportedRows(rows: readonly ReportRow[], shop: Shop): ReportedRo
         ...{ mark, list, row: place, verdict: result.verdict },
         use: result.use === undefined ? '' : percentText(result.use),
         reason: asSentence(reasonOf(result, shop.unit)),
-        piece: [[`${qty} ×`, section, grade].filter((text) => text !== '').join(' '), length]
-          .filter((text) => text !== '')
-          .join(', '),
+        piece: [`${qty} ×`, section, grade].filter((text) => text !== '').join(' '),
+        length,
         press: result.press ?? '',
         ...(drawing ? { drawing } : {}),
       };
