@@ -39,8 +39,8 @@ const broken = /(\d+-\d+\/\d+"?)/;
 export function wholeSizes(text: string): Html[] {
   return text
     .split(broken)
-    .map((piece, at) => (at % 2 === 0 ? html`${piece}` : html`<span class="whole">${piece}</span>`));
+    .map((piece, at) => (at % 2 === 0 ? html`${piece}` : html`<span class="unbroken">${piece}</span>`));
 }
 
 /** The rule for it. */
-export const wholeSizesRule = '.whole { white-space: nowrap; }';
+export const wholeSizesRule = '.unbroken { white-space: nowrap; }';

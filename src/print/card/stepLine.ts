@@ -53,15 +53,18 @@ export function stepLine(step: OperatorStep, { groups, length }: Typed, unit: Le
 
 const shears = new Set<Station>(['flat shear', 'angle shear', 'bar shear']);
 
-/** Where the stroke stops, seen from what stands still: `upper 5/8 above, lower 5/64 below the die`. */
+/** Where the stroke stops: `5/8 above to 5/64 below the die`; how far a blade opens that goes all the way down: `open 13/16`. */
 function stopsOf({ station, upperMm, lowerMm }: OperatorStep, unit: LengthUnit): string[] {
+  const isShear = station !== undefined && shears.has(station);
+  if (isShear && upperMm !== undefined && lowerMm === undefined)
+    return [`open ${formatOnRule(upperMm, unit)}`];
   const level = (mm: number) => `${formatOnRule(Math.abs(mm), unit)} ${mm < 0 ? 'below' : 'above'}`;
   const told = [
-    ...(upperMm === undefined ? [] : [`upper ${level(upperMm)}`]),
-    ...(lowerMm === undefined ? [] : [`lower ${level(lowerMm)}`]),
+    ...(upperMm === undefined ? [] : [level(upperMm)]),
+    ...(lowerMm === undefined ? [] : [`to ${level(lowerMm)}`]),
   ];
   if (told.length === 0) return [];
-  return [`${told.join(', ')} the ${station && shears.has(station) ? 'lower blade' : 'die'}`];
+  return [`${told.join(' ')} the ${isShear ? 'lower blade' : 'die'}`];
 }
 
 /** What the words say besides: not the side of the stop, nor how the part lies where it lies as the drawing has it. */

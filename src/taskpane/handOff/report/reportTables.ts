@@ -68,7 +68,9 @@ export function rowTable(rows: readonly ReportedRow[], label: string, none = '')
         <tr>
           <td class="mark">${mark}</td>
           <td>${list}, ${row}</td>
-          <td class="piece">${piece}${length === '' ? [] : html`, <span class="whole">${length}</span>`}</td>
+          <td class="piece">
+            ${piece}${length === '' ? [] : html`, <span class="unbroken">${length}</span>`}
+          </td>
           <td>${press}</td>
           <td class="word">${verdict}</td>
           <td class="number">${use}</td>
