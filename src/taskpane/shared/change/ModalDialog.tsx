@@ -19,10 +19,10 @@ const useStyles = makeStyles({
   },
   body: { display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', gap: '12px' },
   title: { margin: 0, fontSize: '18px', lineHeight: '24px', fontWeight: 600 },
-  /** In sight however long the dialog is and however low the window. */
+  /** In sight however long the dialog is and however low the window: over its padding, too. */
   actions: {
     position: 'sticky',
-    bottom: 0,
+    bottom: `-${padding}px`,
     display: 'flex',
     gap: '8px',
     justifyContent: 'flex-end',
