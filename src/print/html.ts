@@ -1,3 +1,5 @@
+import { sizePieces } from '../core/quantity/sizePieces.js';
+
 const entities: Record<string, string> = {
   '&': '&amp;',
   '<': '&lt;',
@@ -32,14 +34,11 @@ export function styleElement(style: string): Html[] {
   return style === '' ? [] : [new Html(`<style>${style}</style>`)];
 }
 
-/** A size that a line would break at its hyphen: `30-1/2"`. */
-const broken = /(\d+-\d+\/\d+"?)/;
-
 /** Text whose sizes stay whole where lines break, by a class of the page's style. */
 export function wholeSizes(text: string): Html[] {
-  return text
-    .split(broken)
-    .map((piece, at) => (at % 2 === 0 ? html`${piece}` : html`<span class="unbroken">${piece}</span>`));
+  return sizePieces(text).map((piece, at) =>
+    at % 2 === 0 ? html`${piece}` : html`<span class="unbroken">${piece}</span>`,
+  );
 }
 
 /** The rule for it. */

@@ -1,9 +1,8 @@
-/** A size that a line would break at its hyphen: `1-1/16`. */
-const broken = /(\d+-\d+\/\d+)/;
+import { sizePieces } from '../../core/quantity/sizePieces.js';
 
 /** Text whose sizes stay whole where lines break. */
 export function WholeSizes({ text }: { text: string }) {
-  return text.split(broken).map((piece, at) =>
+  return sizePieces(text).map((piece, at) =>
     at % 2 === 0 ? (
       piece
     ) : (
