@@ -36,8 +36,8 @@ export function quoteSheet(folder, strings) {
       'An invented job. The verdict stands beside the mark, the other checks right of the inputs; each is one formula per row.',
     style: 'note',
   });
-  sheet.set(1, 3, { value: 'Checked with', style: 'bold' });
-  sheet.set(2, 3, { formula: 'ShopStamp', style: 'stamp' });
+  sheet.set(4, 3, { value: 'Checked with', style: 'bold' });
+  sheet.set(5, 3, { formula: 'ShopStamp', style: 'stamp' });
   const rows = parts.map((cells, index) => [
     checkCell(verdict),
     ...inputCells(headings, cells, parts.slice(0, index)),

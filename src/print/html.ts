@@ -1,3 +1,5 @@
+import { sizePieces } from '../core/quantity/sizePieces.js';
+
 const entities: Record<string, string> = {
   '&': '&amp;',
   '<': '&lt;',
@@ -31,3 +33,13 @@ export function html(parts: TemplateStringsArray, ...values: Piece[]): Html {
 export function styleElement(style: string): Html[] {
   return style === '' ? [] : [new Html(`<style>${style}</style>`)];
 }
+
+/** Text whose sizes stay whole where lines break, by a class of the page's style. */
+export function wholeSizes(text: string): Html[] {
+  return sizePieces(text).map((piece, at) =>
+    at % 2 === 0 ? html`${piece}` : html`<span class="unbroken">${piece}</span>`,
+  );
+}
+
+/** The rule for it. */
+export const wholeSizesRule = '.unbroken { white-space: nowrap; }';

@@ -36,19 +36,24 @@ function patternsOf(shapes: readonly Shape[]): Html[] {
   return used.size === 0 ? [] : [html`<defs>${[...used]}</defs>`];
 }
 
-/** A drawing as part of a page that prints, black on white; `label` says what it shows. */
+/** Labels have their places for letters of this size, also on a page without a style. */
+const letters = html`font-size="12" font-family="Arial, Liberation Sans, Helvetica, sans-serif"`;
+
+/** A drawing as part of a page that prints, black on white; `label` says what it shows, `scale` how much larger it is. */
 export function svg(
   { width, height, shapes }: { width: number; height: number; shapes: readonly Shape[] },
   label: string,
+  scale = 1,
 ): Html {
   const [w, h] = [Math.ceil(width), Math.ceil(height)];
   return html`<svg
     xmlns="http://www.w3.org/2000/svg"
-    width="${w}"
-    height="${h}"
+    width="${Math.ceil(w * scale)}"
+    height="${Math.ceil(h * scale)}"
     viewBox="0 0 ${w} ${h}"
     role="img"
     aria-label="${label}"
+    ${letters}
   >
     ${patternsOf(shapes)} ${shapes.map(shapeHtml)}
   </svg>`;

@@ -119,7 +119,7 @@ describe('the parts by keyboard alone', () => {
     await shown.keys(/2 rows · No station/, 'Enter');
     await shown.keys(/Bay B/, 'Enter');
     await write(shown, /Done: Set press Bay B for 2 rows/);
-    await shown.says('3 rows checked, none fails');
+    await shown.says('All 3 rows pass');
     await shown.keys('Undo', 'Enter');
     await shown.says('2 of 3 rows fail');
     expect(shown.errors).toEqual([]);

@@ -22,6 +22,14 @@ describe.each(everyLook)('Stock for everybody to use, $name', (look) => {
       if ((await summary.locator('..').getAttribute('open')) === null) await summary.click();
     await open.says('Cut list: PIPE2STD, A53-B, bar 1');
     expect([...(await open.faults()), ...open.errors]).toEqual([]);
+    const sideways = await open.page
+      .getByRole('region')
+      .evaluateAll((regions) =>
+        regions
+          .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth + 1)
+          .map((region) => region.getAttribute('aria-label')),
+      );
+    expect(sideways).toEqual([]);
     await open.shot('stock');
   });
 });

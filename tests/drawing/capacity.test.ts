@@ -141,10 +141,10 @@ describe('the largest punch on hand', () => {
 
 describe('the legend of the ladder', () => {
   it('says in words what bar, line, ticks and diamond are, with the share of the press', () => {
-    expect(ladderLegend(press, shop, selected)).toBe(
+    expect(ladder({ selected }).notes).toEqual([
       'Thick bar: up to the 80% of the rating that the shop uses. Thin line: up to the rating. Ticks: punches on hand, with the largest named at the right. Diamond: the selected hole.',
-    );
+    ]);
     const bare = shopWith();
-    expect(ladderLegend(bare.presses[0] ?? fail(), bare)).not.toMatch(/Ticks|Diamond/);
+    expect(ladderLegend({ press: bare.presses[0] ?? fail(), punches: [] })).not.toMatch(/Ticks|Diamond/);
   });
 });

@@ -109,3 +109,17 @@ describe('what cannot be reached', () => {
     expect((ends as [number, number][]).map(([, y]) => y).at(-1)).toBe(1.5);
   });
 });
+
+describe('a part that is too long for the press', () => {
+  const press = { 'Longest bar': "20'-0" };
+
+  it.each([
+    ["24'-0", "24'-0 > 20'-0"],
+    [`24'-0"`, `24'-0" > 20'-0"`],
+    ['24 ft', "24'-0 > 20'-0"],
+    ['288', '288 > 240'],
+    ['7320 mm', '7320 mm > 6096 mm'],
+  ])('typed %s is compared in that form: %s', (Length, text) => {
+    expect(boxed(partOf({ Section: 'FB 1/4x4', Length }, { press }))).toEqual([text]);
+  });
+});

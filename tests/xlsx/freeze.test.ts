@@ -516,7 +516,7 @@ describe('what a copy for a customer leaves out', () => {
         .filter((value) => value !== null),
     ).toEqual(['Verdict', 'Edge short']);
     expect(copy.emptied).toEqual(['Quote, Note', 'Quote, Minutes', 'Quote, Looked up', 'List check, B']);
-    expect(copy.stays).toContain('What other cells calculate from these columns.');
+    expect(copy.stays).toContain('what other cells calculate from these columns');
   });
 
   it('is told of where its text stands in another cell', () => {

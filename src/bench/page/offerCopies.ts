@@ -13,7 +13,7 @@ export function offerCopies(file: () => OpenFile, give: (copy: OpenFile) => void
     make: async (kind, leaveOut = []) => valuesCopy(file().bytes, { kind, leaveOut }),
     save: async ({ bytes }, kind) => {
       give({ name: copyName(file().name, kind), bytes });
-      return 'The copy is saved. This workbook is as it was.';
+      return 'The copy is saved. This workbook is unchanged.';
     },
   };
   Object.assign(globalThis, { tonrowCopies });

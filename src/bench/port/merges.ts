@@ -30,21 +30,38 @@ export function mergeStateOf(area: Area, book: GridBook): Omit<MergeState, 'cont
   return { isMerged, isCentered: book.getters.getCellStyle(first).align === 'center' };
 }
 
-/** The grid centers no text across cells: it then stands in the first. */
-export function unmerge({ area }: ActionOf<'unmerge'>, book: GridBook, dispatch: Dispatch): void {
+/**
+ * The grid centers no text across cells: it then stands in the first, and begins there, since text in the middle of one
+ * cell runs on over those at both sides of it.
+ */
+export function unmerge({ area, isCentered }: ActionOf<'unmerge'>, book: GridBook, dispatch: Dispatch): void {
   const sheetId = sheetIdFor(book, area.sheet);
   refuseFailed(
     dispatch('REMOVE_MERGE', { sheetId, target: [zoneOf(area)] }),
     `${where(area)} stayed merged.`,
   );
+  if (isCentered) alignFirst(area, 'left', book, dispatch);
 }
 
 /** Merges again what was merged. */
-export function merge({ area }: ActionOf<'merge'>, book: GridBook, dispatch: Dispatch): void {
+export function merge({ area, isCentered }: ActionOf<'merge'>, book: GridBook, dispatch: Dispatch): void {
   const sheetId = sheetIdFor(book, area.sheet);
+  if (isCentered) alignFirst(area, 'center', book, dispatch);
   const styles = stylesOf(area, sheetId, book);
   refuseFailed(mergeAgain(dispatch, sheetId, zoneOf(area)), `${where(area)} was not merged again.`);
   for (const each of styles) dispatch('UPDATE_CELL', each);
+}
+
+/** Where the text of an area stands in its first cell. */
+function alignFirst(
+  { sheet, row, column }: Area,
+  align: 'left' | 'center',
+  book: GridBook,
+  dispatch: Dispatch,
+): void {
+  const position = { sheetId: sheetIdFor(book, sheet), row, col: column };
+  const style = { ...book.getters.getCellStyle(position), align };
+  dispatch('UPDATE_CELL', { ...position, style });
 }
 
 /** Merged cells take the look of the first: theirs is given back to them. */

@@ -26,9 +26,9 @@ export function plateShareFinding(press: Press, share: PlateShare, working?: Wor
     formula: 'use = F / R',
     values: [
       forceValue('F', 'force of the cut', forceN),
-      forceValue('R', "force of the plate's own size at the plate's strength", plateForceN),
-      ...plate.sizesMm.map((sizeMm, at) => lengthValue(`s${at + 1}`, 'size on the plate', sizeMm)),
-      stressValue('τ', "the plate's strength", plate.strengthMPa),
+      forceValue('R', 'force of the rated size at its strength', plateForceN),
+      ...plate.sizesMm.map((sizeMm, at) => lengthValue(`s${at + 1}`, 'rated size', sizeMm)),
+      stressValue('τ', 'strength of the rated size', plate.strengthMPa),
     ],
     result: ratioValue('use', 'share of rating', use),
     source: pressSource,

@@ -40,6 +40,15 @@ export function formatSizes(sizesMm: readonly number[], unit: LengthUnit): strin
   return `${sizesMm.map((size) => Math.round(size)).join(' × ')} mm`;
 }
 
+/** The finest marks of a rule. Common practice, no source. */
+const ruleMarkMm: Record<LengthUnit, number> = { in: mmPerInch / finestDenominator, mm: 0.5 };
+
+/** A computed size as it is set by a rule: the nearest mark, `9/16` for 0.559 in. */
+export function formatOnRule(lengthMm: number, unit: LengthUnit): string {
+  const mark = ruleMarkMm[unit];
+  return formatLength(Math.round(lengthMm / mark) * mark, unit);
+}
+
 function inchFraction(parts: number, denominator: number): string {
   const whole = Math.trunc(parts / denominator);
   let over = parts - whole * denominator;

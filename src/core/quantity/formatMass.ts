@@ -1,6 +1,7 @@
 import { kilogramPerPound, type LengthUnit } from './units.js';
 
-/** A mass in whole pounds or kilograms, for notes: `512 lb`. */
+/** A mass in whole pounds or kilograms, for notes: `1,512 lb`. */
 export function formatMass(massKg: number, unit: LengthUnit): string {
-  return unit === 'in' ? `${(massKg / kilogramPerPound).toFixed(0)} lb` : `${massKg.toFixed(0)} kg`;
+  const [mass, name] = unit === 'in' ? [massKg / kilogramPerPound, 'lb'] : [massKg, 'kg'];
+  return `${Math.round(mass).toLocaleString('en')} ${name}`;
 }

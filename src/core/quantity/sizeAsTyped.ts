@@ -24,13 +24,18 @@ export function sizeAsTyped(mm: number, typed: readonly (string | undefined)[], 
   return `${formatLength(mm, other)} ${other}`;
 }
 
-/** A size as typed, always with its unit: `2 in`, `50 mm`. */
+/** A size as typed, always with its unit: `2 in`, `50 mm`, `20'-0`. */
 export function withUnit(size: string, unit: LengthUnit): string {
-  return /[a-z]$/.test(size) ? size : `${size} ${unit}`;
+  return /[a-z"]$|'/.test(size) ? size : `${size} ${unit}`;
 }
 
 /** The finest size that is typed, in mm: a tenth of a millimeter, a 64th of an inch. */
 const finest: Record<LengthUnit, number> = { mm: 0.1, in: mmPerInch / 64 };
+
+/** The unit that a cell ends with; undefined where it has none. */
+export function unitTyped(text: string): LengthUnit | undefined {
+  return (['mm', 'in'] as const).find((unit) => unitOf[unit].test(text));
+}
 
 /** The unit at the end of a cell. */
 const unitOf: Record<LengthUnit, RegExp> = {

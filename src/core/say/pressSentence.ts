@@ -5,6 +5,8 @@ import { toleranceMm } from '../part/tolerance.js';
 import { formatLength, nextSizeMm } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
 import { formatQuantity } from '../quantity/formatQuantity.js';
+import { withUnit } from '../quantity/sizeAsTyped.js';
+import { sizeLikeTyped } from '../quantity/sizeLikeTyped.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { nameHole } from '../tooling/hole.js';
 import { holeTitle } from '../row/job/rowJob.js';
@@ -68,6 +70,8 @@ function stationSentence({ needed, ofAll }: FindingOf<'station'>, press: string)
 }
 
 function limitWords({ sized, limit = 0 }: FindingOf<'press limit'>, unit: LengthUnit): string {
+  if (sized.is === 'part' && sized.typed !== undefined)
+    return withUnit(sizeLikeTyped(limit, sized.typed, unit), unit);
   return isMass(sized) ? formatMass(limit, unit) : size(limit, unit);
 }
 

@@ -18,7 +18,7 @@ export function shareSentence(finding: ShareFinding, unit: LengthUnit): string {
 function fullWords({ operation, ratingN, plate }: ShareFinding, unit: LengthUnit): string | undefined {
   if (plate) {
     const strength = formatQuantity({ kind: 'stress', value: plate.strengthMPa }, unit);
-    return `the plate's ${plateWords(operation, plate, unit)} at ${strength}`;
+    return `the rated ${plateWords(operation, plate, unit)} at ${strength}`;
   }
   if (operation !== 'punch force' || ratingN === undefined) return undefined;
   return `the rated punch force, ${formatQuantity({ kind: 'force', value: ratingN }, unit)}`;

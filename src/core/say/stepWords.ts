@@ -1,10 +1,11 @@
-import { formatLength } from '../quantity/formatLength.js';
+import { formatLength, formatOnRule } from '../quantity/formatLength.js';
 import { formatMass } from '../quantity/formatMass.js';
 import type { LengthUnit } from '../quantity/units.js';
 import { radianPerDegree } from '../quantity/units.js';
 import type { RouteStep } from '../row/route.js';
 import type { Turn } from '../setup/way.js';
 import type { OperatorStep, PlaceColumn, StepAction, StepNote } from '../work/operatorStep.js';
+import { barLength } from './barLength.js';
 import { keyWords } from './keyWords.js';
 import { listWords } from './listWords.js';
 import { bendAtWords, cutAtWords } from './placesWords.js';
@@ -75,11 +76,12 @@ function sentence(note: StepNote, unit: LengthUnit): string {
   const length = (mm: number) => `${formatLength(mm, unit)} ${unit}`;
   switch (note.is) {
     case 'bars':
-      return `${counted(note.count, 'bar', 'bars')} of ${note.designation}, ${note.grade}, ${length(note.lengthMm)} long.`;
+      return `${counted(note.count, 'bar', 'bars')} of ${note.designation}, ${note.grade}, ${barLength(note.lengthMm, unit)} long.`;
     case 'longer than the bars':
-      return `The bars of the shop are ${length(note.barMm)} long: it is a bar of its own.`;
+      return `The bars of the shop are ${barLength(note.barMm, unit)} long: it is a bar of its own.`;
     case 'over the supports': {
-      const limit = note.item === 'longest bar' ? length(note.limitMm) : formatMass(note.limitKg, unit);
+      const limit =
+        note.item === 'longest bar' ? barLength(note.limitMm, unit) : formatMass(note.limitKg, unit);
       return `The bar is over the ${note.item} that this press carries, ${limit}: cut it down first.`;
     }
     case 'pieces':
@@ -119,7 +121,7 @@ function sentence(note: StepNote, unit: LengthUnit): string {
     case 'set to thickness':
       return `Set to ${length(note.thicknessMm)}.`;
     case 'stripper height':
-      return `Level, ${length(note.heightMm)} over the die.`;
+      return `Level, ${formatOnRule(note.heightMm, unit)} ${unit} over the die.`;
     case 'touching starts the stroke':
       return 'Touching the gauge starts the cut.';
     case 'over the back gauge':
@@ -191,7 +193,7 @@ export function placesNotGiven({
   columns: readonly PlaceColumn[];
 }): string {
   const holes = groups.map((group) => (group === 0 ? 'Hole' : `Hole ${group + 1}`));
-  const told = ['No steps: a place that is read, not given, is not to be set.'];
+  const told = ['No steps: the press is never set to a guessed place.'];
   if (holes.length > 0) told.push(`The list does not give every place of ${listWords(holes)}.`);
   if (columns.length > 0) told.push(`Give ${listWords(columns)}.`);
   return told.join(' ');

@@ -35,8 +35,8 @@ function sentences(work: TimedRow): string[] {
   if (work.holdersNotKnown) told.push('Holder changes are not included: give the Holder of each punch.');
   told.push(...costWords(money));
   if (work.assumed.length > 0) {
-    const taken = work.assumed.map(({ item, as }) => `${item} as ${as}`);
-    told.push(`Assumed until ${press} says: ${listWords(taken)}.`);
+    const taken = work.assumed.map(({ item, as }) => `${as} for ${item}`);
+    told.push(`Assumed until ${press} says otherwise: ${listWords(taken)}.`);
   }
   const invented = inventedOf(work);
   if (invented.length > 0) told.push(`Invented until the shop gives its own: ${listWords(invented)}.`);

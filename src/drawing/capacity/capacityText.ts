@@ -1,7 +1,7 @@
 import type { Grade } from '../../core/material/grade.js';
 import type { Press } from '../../core/press/press.js';
 import { percent } from '../../core/say/percent.js';
-import { formatLength } from '../../core/quantity/formatLength.js';
+import { formatLength, formatSizes } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import { leastDimensionMm } from '../../core/tooling/hole.js';
@@ -68,7 +68,7 @@ export function capacityLabel(rung: PunchCapacity, punches: readonly number[], u
   if (!works(rung)) return `${thick}: none; the smallest hole takes more than the rating.`;
   const count = fitting(rung, punches).length;
   const largest = largestOnHandMm(rung, punches);
-  const named = largest === undefined ? '' : `, the largest Ø${formatLength(largest, unit)}`;
+  const named = largest === undefined ? '' : `, the largest Ø${formatSizes([largest], unit)}`;
   const tools = punches.length === 0 ? '' : ` Punches on hand in that range: ${count}${named}.`;
   const caution = rung.unchecked === undefined ? '' : ` ${rung.unchecked}`;
   return `${thick}: holes from ${formatLength(rung.leastMm, unit)} to ${upTo(rung.shareMm, unit)} ${unit} within the shop's share, to ${upTo(rung.ratingMm, unit)} at the rating.${tools}${caution}`;
@@ -114,7 +114,7 @@ export function capacityTable({
         ]
       : [formatLength(rung.leastMm, unit), 'none', 'none']),
     fitting(rung, punches)
-      .map((mm) => formatLength(mm, unit))
+      .map((mm) => formatSizes([mm], unit))
       .join(', ') || 'none',
   ]);
   return { headings, rows };

@@ -1,11 +1,12 @@
 import type { Grade } from '../../core/material/grade.js';
 import type { Press } from '../../core/press/press.js';
-import { formatLength } from '../../core/quantity/formatLength.js';
+import { formatLength, formatSizes } from '../../core/quantity/formatLength.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { Drawn, Point, Shape } from '../drawing.js';
 import { rectangle, segment } from '../path.js';
 import { capacityLabel, capacityTable, capacityTitle, largestOnHandMm } from './capacityText.js';
+import { ladderLegend } from './ladderLegend.js';
 import { commonThicknessesMm, scaleMarksMm } from './commonSizes.js';
 import { punchCapacity, type PunchCapacity } from './punchCapacity.js';
 import { equalRoundMm, type SelectedHole, selectedMark, selectedText } from './selectedHole.js';
@@ -73,6 +74,7 @@ export function holeLadder({ press, grade, shop, selected, width = 320 }: Ladder
     width,
     height,
     shapes,
+    notes: [ladderLegend({ press, selected, punches })],
     points,
     table: capacityTable({ grade, rungs, punches, unit: shop.unit }),
   };
@@ -98,7 +100,7 @@ function onHandColumn(
   const column = { kind: 'text', x, anchor: 'end' } as const;
   const named = rungs.map((rung, at): Shape => {
     const largest = largestOnHandMm(rung, punches);
-    const text = largest === undefined ? 'none' : `Ø${formatLength(largest, unit)}`;
+    const text = largest === undefined ? 'none' : `Ø${formatSizes([largest], unit)}`;
     return { ...column, y: y(at) + 4, text, strong: largest !== undefined };
   });
   return [{ ...column, y: 18, text: 'on hand' }, ...named];

@@ -17,5 +17,6 @@ export interface CardInput extends Pick<FaceInput, 'length' | 'settings' | 'widt
 }
 
 export function cardDrawing({ job, section, face, unit, shop, ...room }: CardInput): FaceDrawing {
-  return faceDrawing({ plan: planOf(job, section, { unit, shop, face }), unit, ...room });
+  const { length } = room;
+  return faceDrawing({ plan: planOf(job, section, { unit, length, shop, face }), unit, ...room });
 }

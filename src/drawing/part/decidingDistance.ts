@@ -26,6 +26,8 @@ export interface Drawn {
   job: RowJob;
   groups: readonly DrawnGroup[];
   lengthMm: number;
+  /** The length as it is typed; empty where the row gives none. */
+  length: string;
   widthMm: number;
   unit: LengthUnit;
 }

@@ -1,8 +1,9 @@
 import type { FindingOf } from '../../core/check/finding.js';
 import type { Sized } from '../../core/check/pressFact.js';
 import type { Point } from '../../core/part/point.js';
-import { sizeAsTyped } from '../../core/quantity/sizeAsTyped.js';
+import { sizeLikeTyped } from '../../core/quantity/sizeLikeTyped.js';
 import { say } from '../../core/say/say.js';
+import { comparedSizes } from './comparedSizes.js';
 import type { DecidingDistance, Drawn } from './decidingDistance.js';
 import { halfMm } from './holeShapes.js';
 
@@ -15,8 +16,10 @@ export function decidingSize(finding: Finding, drawn: Drawn): DecidingDistance |
   const place = placeOf(finding, of, drawn);
   if (!place || finding.outcome === 'held' || limit === undefined) return undefined;
   const given = stated ?? place.to.x - place.from.x;
-  const typed = typedOf(finding, drawn);
-  const size = (mm: number) => sizeAsTyped(mm, typed, unit);
+  const size =
+    of === 'length'
+      ? (mm: number) => sizeLikeTyped(mm, drawn.length, unit)
+      : comparedSizes(finding, given, drawn);
   return {
     ...place,
     text: `${size(given)} ${given > limit ? '>' : '<'} ${size(limit)}`,
@@ -64,10 +67,4 @@ function placeOf(finding: Finding, of: Size['of'], { groups, lengthMm, widthMm }
   const half = halfMm(hole);
   const at = (side: -1 | 1): Point => ({ x: hole.center.x + side * half.x, y: hole.center.y });
   return { from: at(-1), to: at(1), open: ['from', 'to'] };
-}
-
-/** The cells that give the size. */
-function typedOf({ group }: Finding, { groups }: Drawn): (string | undefined)[] {
-  const own = groups.find(({ holes }) => holes[0]?.group === group);
-  return Object.values(own?.group.typed ?? {});
 }

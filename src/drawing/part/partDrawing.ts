@@ -3,7 +3,7 @@ import type { LengthUnit } from '../../core/quantity/units.js';
 import type { RowJob } from '../../core/row/job/rowJob.js';
 import { isSawn } from '../../core/section/section.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import type { Drawn } from '../drawing.js';
+import type { Drawing, Drawn } from '../drawing.js';
 import { endViewOf } from './endView.js';
 import { faceDrawing } from './faceDrawing.js';
 import { factsOf } from './partFacts.js';
@@ -33,6 +33,12 @@ export interface PartInput {
   width?: number;
 }
 
+/** Whether a part is drawn without holes, other work or a distance that decides: no more than its length and width. */
+export function isBare({ table, shapes }: Drawing): boolean {
+  const [, ...work] = table.rows;
+  return work.length === 0 && !shapes.some((shape) => shape.kind === 'text' && shape.behind === 'box');
+}
+
 /** From this width on the end view stands beside the part, else below it. */
 const besideFrom = 420;
 const gap = 12;
@@ -48,7 +54,7 @@ export function partDrawing(input: PartInput): Drawn {
   if (!section) return { problem: 'There is no drawing: the section of this row could not be read.' };
   if (isSawn(section))
     return { problem: 'There is no drawing: tubes, tees and beams are not worked on a press.' };
-  const plan = planOf(job, section, { unit, shop, deciding });
+  const plan = planOf(job, section, { unit, length, shop, deciding });
   const end = endViewOf(section, plan.face.id, unit);
   const room = end && width >= besideFrom ? width - end.width - gap : width;
   const face = faceDrawing({

@@ -36,6 +36,8 @@ export interface PartPlan extends Omit<DrawnFace, 'groups'> {
 
 interface Asked {
   unit: LengthUnit;
+  /** The length as it is typed. */
+  length: string;
   shop?: Shop | undefined;
   deciding?: Finding | undefined;
   /** The face to draw. */
@@ -50,7 +52,11 @@ export function planOf(job: RowJob, section: Section, asked: Asked): PartPlan {
   const fence = fenceOf(section, face.id);
   const groups = drawnGroups(drawn, job, section, asked);
   const { lengthMm } = laid.layout;
-  const deciding = decidingDistance(asked.deciding, { job, groups, lengthMm, widthMm: face.widthMm, unit });
+  const { widthMm } = face;
+  const deciding = decidingDistance(asked.deciding, {
+    ...{ job, groups, lengthMm, widthMm, unit },
+    length: asked.length,
+  });
   const place = placeWords(fence, face.widthMm, unit);
   return {
     ...drawn,

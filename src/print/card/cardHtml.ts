@@ -3,11 +3,11 @@ import { sentenceInCell } from '../../core/inputError.js';
 import { isInvented } from '../../core/press/isInvented.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { caution, cautionWords } from '../../core/say/cautionWords.js';
-import { size } from '../../core/say/sizes.js';
+import { barLength } from '../../core/say/barLength.js';
 import { sentencesOf } from '../../core/say/sentencesOf.js';
 import { placesNotGiven } from '../../core/say/stepWords.js';
 import type { Shop } from '../../core/shop/readShop.js';
-import { html, type Html } from '../html.js';
+import { html, type Html, wholeSizes } from '../html.js';
 import { cardDrawings } from './cardDrawings.js';
 import { type CardText, isHalf } from './cardSize.js';
 import { stepLine } from './stepLine.js';
@@ -50,7 +50,7 @@ function headHtml({ head, press, verdict, bars, next }: Card, job: Job, { presse
     ['Press', invented ? `${press}: INVENTED, do not work from this card` : (press ?? '')],
     ['Drawing', head.drawing],
     ['Rev', head.revision],
-    ['Bars', bars ? `${bars.count} × ${size(bars.lengthMm, unit)}` : ''],
+    ['Bars', bars ? `${bars.count} × ${barLength(bars.lengthMm, unit)}` : ''],
     ['Next', next ?? ''],
     ['Job', job.name],
     ['Date', job.date],
@@ -78,11 +78,12 @@ function headHtml({ head, press, verdict, bars, next }: Card, job: Job, { presse
 }
 
 function textOf(card: Card, said: readonly string[], unit: LengthUnit): CardText {
-  const { body, near, cautions, part } = card;
+  const { body, near, cautions, part, head } = card;
+  const typed = { groups: part?.row.groups ?? [], length: head.length };
   return {
     said: [...said],
     near: sentencesOf(near, unit).map((sentence) => `Caution: ${sentence}`),
-    steps: body.is === 'steps' ? body.steps.map((step) => stepLine(step, part?.row.groups ?? [], unit)) : [],
+    steps: body.is === 'steps' ? body.steps.map((step) => stepLine(step, typed, unit)) : [],
     reasons: reasonsOf(card, unit),
     cautions: cautions.map(cautionWords),
   };
@@ -107,7 +108,9 @@ function stepsHtml({ body }: Card, { steps }: CardText): Html[] {
   const lines = body.steps.map(({ setting }, index) => {
     const number =
       setting === undefined ? html`<b class="at">${(at += 1)}</b>` : html`<b class="no">${setting}</b>`;
-    return html`<li>${number}<b>${steps[index]?.title ?? ''}</b> ${steps[index]?.words ?? ''}</li>`;
+    return html`<li>
+      ${number}<b>${steps[index]?.title ?? ''}</b> ${wholeSizes(steps[index]?.words ?? '')}
+    </li>`;
   });
   return [
     html`<ol class="steps">
@@ -120,7 +123,7 @@ function reasonsHtml({ reasons }: CardText): Html[] {
   if (reasons.length === 0) return [];
   return [
     html`<ul class="reasons">
-      ${reasons.map((text) => html`<li>${text}</li>`)}
+      ${reasons.map((text) => html`<li>${wholeSizes(text)}</li>`)}
     </ul>`,
   ];
 }

@@ -1,3 +1,5 @@
+import { wholeSizesRule } from '../html.js';
+
 /** How cards look on the screen and on paper: two on a sheet of letter or A4, black on white. */
 export const cardStyle = `
 :root { color-scheme: light; }
@@ -32,6 +34,7 @@ table { border-collapse: collapse; width: 100%; font-size: 11pt; } caption { tex
 th, td { text-align: left; vertical-align: top; padding: 1.5pt 12pt 1.5pt 0; border-bottom: 0.75pt solid #000; } td:last-child { overflow-wrap: anywhere; width: 40%; } tbody th { padding-top: 6pt; } tbody { break-inside: avoid; }
 td.number, th.number { text-align: right; } thead { display: table-header-group; } tr { break-inside: avoid; }
 h1 { font-size: 17pt; margin: 0 0 3pt; overflow-wrap: anywhere; }
+${wholeSizesRule}
 @media screen { .sheet { margin-bottom: 16px; } }
 @media screen and (max-width: 700px) { .sheet { width: auto; } .head { flex-wrap: wrap; } .drawings { flex-wrap: wrap; } .flow { columns: 1; } svg { max-width: 100%; height: auto; } }
 `;

@@ -1,9 +1,10 @@
 import type { Card } from '../../core/card/cardOf.js';
 import { backGaugeCuts, type GaugeCut } from '../../core/cut/backGaugeCuts.js';
 import type { Press } from '../../core/press/press.js';
-import { formatNumber, formatSizes } from '../../core/quantity/formatLength.js';
+import { formatNumber } from '../../core/quantity/formatLength.js';
 import { type LengthUnit, radianPerDegree } from '../../core/quantity/units.js';
 import { gaugeSettingWords, overReachSentence, strokeStartWords } from '../../core/say/backGaugeWords.js';
+import { barLength } from '../../core/say/barLength.js';
 import { size } from '../../core/say/sizes.js';
 import { nameKey } from '../../core/shop/table.js';
 import type { Shop } from '../../core/shop/readShop.js';
@@ -73,10 +74,12 @@ const strokes: Record<GaugeCut['starts'], string> = { touch: 'touch', pedal: 'pe
 
 function cutRow(cut: GaugeCut, unit: LengthUnit): Html {
   const pieces = cut.pieces.map(({ mark, qty }) => `${qty} × ${mark === '' ? 'no mark' : mark}`);
-  const gauge = cut.reach === 'over' ? 'over its reach: mark out' : gaugeSettingWords(cut, unit);
+  const { setting } = cut;
+  const set = 'mm' in setting ? barLength(setting.mm, unit) : gaugeSettingWords(cut, unit);
+  const gauge = cut.reach === 'over' ? 'over its reach: mark out' : set;
   return html`<tr>
     <td class="number">
-      <b>${formatSizes([cut.lengthMm], unit)}</b>
+      <b>${barLength(cut.lengthMm, unit)}</b>
     </td>
     <td>${endWords(cut)}</td>
     <td>${gauge}</td>

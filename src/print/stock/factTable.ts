@@ -1,5 +1,5 @@
 import type { FactTable } from '../../drawing/drawing.js';
-import { html, type Html } from '../html.js';
+import { html, type Html, wholeSizes } from '../html.js';
 
 /** Facts as a plain table. */
 export function factTable({ headings, rows }: FactTable): Html {
@@ -14,7 +14,7 @@ export function factTable({ headings, rows }: FactTable): Html {
         ${rows.map(
           (row) =>
             html`<tr>
-              ${row.map((cell) => html`<td>${cell}</td>`)}
+              ${row.map((cell) => html`<td>${wholeSizes(cell)}</td>`)}
             </tr>`,
         )}
       </tbody>

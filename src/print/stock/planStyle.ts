@@ -1,3 +1,5 @@
+import { wholeSizesRule } from '../html.js';
+
 /** How a stock plan looks on the screen and on letter or A4, black on white. */
 export const planStyle = `
 :root { color-scheme: light; }
@@ -15,5 +17,6 @@ th, td { overflow-wrap: break-word; } th { font-size: 8.5pt; } td.number, th.num
 thead { display: table-header-group; } tr { break-inside: avoid; } h2, h3 { break-after: avoid; }
 .near { border: 1.5pt solid #000; padding: 2pt 6pt; font-weight: 700; }
 .foot { margin-top: 12pt; border-top: 0.75pt solid #000; padding-top: 2pt; font-size: 8pt; }
+${wholeSizesRule}
 @media screen { body { padding: 8px; } .scroll { overflow-x: auto; } }
 `;

@@ -19,7 +19,7 @@ export class ErrorBoundary extends Component<{ children: ReactNode }, Failed> {
     const { error } = failure;
     return (
       <div role="alert" style={{ padding: 16, display: 'grid', gap: 8, justifyItems: 'start' }}>
-        <Text weight="semibold">This could not be shown. The workbook is as it was.</Text>
+        <Text weight="semibold">This could not be shown. The workbook is unchanged.</Text>
         <Text>{error instanceof Error ? error.message : String(error)}</Text>
         <Button onClick={() => this.setState({ failure: undefined })}>Try again</Button>
       </div>

@@ -26,7 +26,7 @@ export function ShopBanner({ workbook, shop, lists }: Props) {
       <MessageBarBody>
         {shortText(message, 300)}
         {waiting > 0 && ` ${counted(waiting, 'row needs', 'rows need')} this value.`}
-        {more > 0 && ` ${counted(more, 'further cell')} of the shop cannot be read.`}
+        {more > 0 && ` ${counted(more, 'more cell')} of the shop cannot be read.`}
       </MessageBarBody>
       {area && (
         <MessageBarActions>

@@ -15,11 +15,11 @@ function sentence(): string | undefined {
     return 'A cell is being edited: the functions read the shop when you leave it.';
   switch (functions?.recalculation) {
     case 'asked':
-      return 'Cells that ended before the shop was read were calculated again.';
+      return 'Cells that finished before the shop was read were calculated again.';
     case 'manual':
-      return 'Cells ended before the shop was read, and calculation is manual: press Ctrl+Alt+F9.';
+      return 'Cells finished before the shop was read, and calculation is manual: press Ctrl+Alt+F9.';
     case 'refused':
-      return 'Cells ended before the shop was read: press Ctrl+Alt+F9.';
+      return 'Cells finished before the shop was read: press Ctrl+Alt+F9.';
     default:
       return undefined;
   }

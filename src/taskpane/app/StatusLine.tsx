@@ -42,17 +42,16 @@ function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; 
   const styles = useStyles();
   const { open } = useNavigation();
   const known = rows - unknown;
-  const fails = failing === 1 ? 'fails' : 'fail';
   return (
     <div className={styles.row}>
       <span className={styles.count}>
         <VerdictMark verdict={failing > 0 ? 'Over capacity' : known === 0 ? 'Not checked' : 'OK'} />
         <Link className={styles.link} onClick={() => open('parts', 'list')}>
           {failing > 0
-            ? `${failing.toLocaleString('en')} of ${counted(rows, 'row')} ${fails}`
+            ? `${ofRows(failing, rows)} ${failing === 1 ? 'fails' : 'fail'}`
             : known === 0
               ? 'No row is fully checked'
-              : `${counted(known, 'row')} checked, none fails`}
+              : `${ofRows(known, rows)} ${known === 1 ? 'passes' : 'pass'}`}
         </Link>
       </span>
       {unknown > 0 && known > 0 && (
@@ -64,6 +63,12 @@ function RowCounts({ rows, failing, unknown }: { rows: number; failing: number; 
     </div>
   );
 }
+
+/** `2 of 3 rows`, `all 3 rows`. */
+const ofRows = (some: number, rows: number) =>
+  some === rows && rows > 1
+    ? `All ${counted(rows, 'row')}`
+    : `${some.toLocaleString('en')} of ${counted(rows, 'row')}`;
 
 function stampLine(shop: ShopState): string {
   if (shop.kind === 'ready')

@@ -1,6 +1,7 @@
 import { mergeClasses } from '@fluentui/react-components';
 import { type KeyboardEvent, type PropsWithChildren, useId, useState } from 'react';
 import type { Drawing, Fill, Shape } from '../../drawing/drawing.js';
+import { WholeSizes } from '../shared/WholeSizes.js';
 import { FactTableView } from './FactTableView.js';
 import { PrintDrawing } from './PrintDrawing.js';
 import { useDrawingStyles } from './drawingStyles.js';
@@ -32,7 +33,7 @@ export function DrawingView({ drawing, list }: { drawing: Drawing; list?: string
         {title}
       </Title>
       <p id={`${id}s`} className={styles.summary}>
-        {summary}
+        <WholeSizes text={summary} />
       </p>
       {/* The arrow keys work inside: it is one stop of the tab order, as a slider is. */}
       <div

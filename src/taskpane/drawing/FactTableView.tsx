@@ -1,5 +1,6 @@
 import { mergeClasses } from '@fluentui/react-components';
 import type { FactTable } from '../../drawing/drawing.js';
+import { WholeSizes } from '../shared/WholeSizes.js';
 import { useDrawingStyles } from './drawingStyles.js';
 
 /** Letters; a longer text has room for several words a line. */
@@ -12,31 +13,49 @@ interface Props {
   isNamedAbove?: boolean;
 }
 
-/** Facts as a plain table that scrolls inside itself when the pane is narrow. */
+/** With more columns than these the rows become blocks in a narrow pane. */
+const fewColumns = 4;
+
+/**
+ * Facts as a plain table. In a narrow pane its rows stand as blocks, each value behind its heading; one of few columns
+ * scrolls inside itself. Roles are named, since blocks are no table to every browser.
+ */
 export function FactTableView({ table, caption, isNamedAbove = false }: Props) {
   const styles = useDrawingStyles();
+  const isWide = table.headings.length > fewColumns;
+  const block = (style: string) => (isWide ? style : '');
   return (
     <div className={styles.scroll} tabIndex={0} role="region" aria-label={`${caption}: table`}>
-      <table className={styles.table}>
-        <caption className={isNamedAbove ? styles.unseen : styles.caption}>{caption}</caption>
-        <thead>
-          <tr>
+      <table role="table" className={mergeClasses(styles.table, block(styles.blocks))}>
+        <caption
+          className={mergeClasses(isNamedAbove ? styles.unseen : styles.caption, block(styles.blocks))}
+        >
+          {caption}
+        </caption>
+        <thead role="rowgroup" className={block(styles.blockHead)}>
+          <tr role="row">
             {table.headings.map((heading) => (
-              <th key={heading} scope="col" className={styles.cell}>
+              <th key={heading} role="columnheader" scope="col" className={styles.cell}>
                 {heading}
               </th>
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody role="rowgroup" className={block(styles.blocks)}>
           {table.rows.map((row, at) => (
-            <tr key={at}>
+            <tr key={at} role="row" className={block(styles.blockRow)}>
               {row.map((cell, column) => (
                 <td
                   key={column}
-                  className={mergeClasses(styles.cell, cell.length > shortText && styles.long)}
+                  role="cell"
+                  data-heading={table.headings[column]}
+                  className={mergeClasses(
+                    styles.cell,
+                    cell.length > shortText && styles.long,
+                    block(styles.blockCell),
+                  )}
                 >
-                  {cell}
+                  <WholeSizes text={cell} />
                 </td>
               ))}
             </tr>

@@ -1,5 +1,8 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 
+/** Narrower, the rows of a wide table stand as blocks: nothing to the side has to be looked for. */
+const narrow = '@container (max-width: 440px)';
+
 const ink = tokens.colorNeutralForeground1;
 const paper = tokens.colorNeutralBackground1;
 
@@ -67,6 +70,7 @@ export const useDrawingStyles = makeStyles({
   strong: { fontWeight: tokens.fontWeightSemibold, fontSize: '13px' },
   scroll: {
     overflowX: 'auto',
+    containerType: 'inline-size',
     ':focus-visible': { outline: `2px solid ${tokens.colorStrokeFocus2}` },
   },
   table: { borderCollapse: 'collapse', fontSize: tokens.fontSizeBase200 },
@@ -80,4 +84,24 @@ export const useDrawingStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke1}`,
   },
   long: { minWidth: '140px' },
+  blocks: { [narrow]: { display: 'block' } },
+  blockHead: { [narrow]: { display: 'none' } },
+  blockRow: {
+    [narrow]: {
+      display: 'flex',
+      flexWrap: 'wrap',
+      columnGap: '12px',
+      paddingBlock: '4px',
+      borderBottom: `1px solid ${tokens.colorNeutralStroke1}`,
+    },
+  },
+  blockCell: {
+    [narrow]: {
+      minWidth: 0,
+      padding: 0,
+      borderBottom: 'none',
+      '::before': { content: 'attr(data-heading) ": "', color: tokens.colorNeutralForeground2 },
+      ':empty': { display: 'none' },
+    },
+  },
 });

@@ -63,17 +63,17 @@ function remarks({ count, moved, gone, filled, edited }: BringBack, list: string
   ];
   if (moved > 0)
     back.push(
-      `${counted(moved, 'of them goes', 'of them go')} to another cell than before: rows or columns moved since.`,
+      `${counted(moved, 'of them goes', 'of them go')} to a different cell than before, since rows or columns moved.`,
     );
   if (gone.length > 0)
     back.push(
-      `${counted(gone.length, 'formula stays', 'formulas stay')} away, since the row was deleted: ${gone.slice(0, 5).join(', ')}.`,
+      `${counted(gone.length, 'formula does', 'formulas do')} not come back, since the row was deleted: ${gone.slice(0, 5).join(', ')}.`,
     );
   if (filled > 0)
     back.push(
       `${counted(filled, 'cell is', 'cells are')} emptied so that a formula beside can fill them again.`,
     );
-  back.push(`The list on the sheet ${list} is emptied: it has done its work.`);
+  back.push(`The list on the sheet ${list} is emptied: it is no longer needed.`);
   if (edited.length > 0)
     back.push(
       `${counted(edited.length, 'of these cells was', 'of these cells were')} edited since, ${edited.slice(0, 5).join(', ')} among them: what was typed there is lost.`,

@@ -38,7 +38,7 @@ export function CardsSection({ workbook, shop }: Input) {
     <section className={styles.part} aria-label="Cards">
       <h2 className={styles.heading}>Cards</h2>
       <p className={styles.text}>
-        One card per mark for whoever runs the press, two to a sheet, then the cuts on each press.
+        One card per mark for whoever runs the press, two to a page, then a cut list for each press.
       </p>
       <PaneField label="For">
         <Select value={String(chosen)} onChange={(_, { value }) => setChosen(Number(value))}>
@@ -85,7 +85,7 @@ function choicesOf({ shop }: Input['shop']): { title: string; choice: PaneChoice
   return [
     { title: 'All rows that can be made', choice: { is: 'made' } },
     ...shop.presses.map(({ name }) => ({
-      title: `Those of ${name}`,
+      title: `Rows on ${name}`,
       choice: { is: 'press', press: name } satisfies PaneChoice,
     })),
     { title: 'The selected rows', choice: { is: 'selected' } },
@@ -99,5 +99,5 @@ function saidOf({ cards, left, told }: { cards: number; left: string[]; told: st
   if (left.length === 0) return made;
   const more = left.length > mostNamed ? ` and ${left.length - mostNamed} more` : '';
   const named = left.slice(0, mostNamed).map((each) => shortText(each, 60));
-  return `${made} Without a card, since they cannot be made as they stand: ${named.join(', ')}${more}.`;
+  return `${made} No card for rows that cannot be made as they stand: ${named.join(', ')}${more}.`;
 }

@@ -102,7 +102,7 @@ function MadeCopyView({ copy, kind, heading }: MadeCopyProps) {
     ...names.map((name) => `the name ${name}`),
     ...emptied.map((column) => `what the checks say in the column ${column}`),
     ...(parts.some((part) => part.includes('webextension'))
-      ? ['what asks for an add-in when the file is opened']
+      ? ['the prompt for an add-in when the file is opened']
       : []),
   ];
   return (
@@ -120,7 +120,8 @@ function MadeCopyView({ copy, kind, heading }: MadeCopyProps) {
         <li>{emptied.length > 0 ? 'every other value the cells show' : 'every value the cells show'}</li>
         {kind === 'customer' && (
           <li>
-            what check columns show that no box above leaves out: notes name your presses and their limits
+            what the check columns show, unless a box above leaves it out: notes name your presses and their
+            limits
           </li>
         )}
         {kind === 'shop' && (

@@ -5,10 +5,10 @@ import { useSectionStyles } from '../shared/sectionStyles.js';
 /** What a customer's copy may leave out of what the checks show. */
 const choices: readonly { label: string; items: readonly RowItem[] }[] = [
   { label: 'Verdicts', items: ['verdict'] },
-  { label: 'Notes, reasons and what is open', items: ['note', 'governs', 'open'] },
+  { label: 'Notes, reasons and open points', items: ['note', 'governs', 'open'] },
   { label: 'Shares of rating, forces and hits', items: ['use', 'force', 'hits'] },
   { label: 'Presses and routes', items: ['press', 'route'] },
-  { label: 'Minutes, cost and what they stand on', items: ['minutes', 'cost', 'basis'] },
+  { label: 'Minutes, cost and their basis', items: ['minutes', 'cost', 'basis'] },
   { label: 'Prices', items: ['price', 'breaks'] },
 ];
 

@@ -43,6 +43,6 @@ const ofHost: CopyMaker = {
   },
   async save({ bytes }) {
     await openInHost(bytes);
-    return 'The copy is open as a new workbook: save it under a name of its own, then hand that file on. This workbook is as it was.';
+    return 'The copy is open as a new workbook: save it under a name of its own, then hand that file on. This workbook is unchanged.';
   },
 };

@@ -44,5 +44,5 @@ export function sentenceOf(error: unknown): string {
   if (error instanceof WorkbookError || (error instanceof Error && error.name === 'WorkbookRefused'))
     return error.message;
   const reason = error instanceof Error ? error.message : String(error);
-  return `This failed (${reason}). The workbook is as it was. This is a fault of Tonrow: please report it.`;
+  return `This failed (${reason}). The workbook is unchanged. This is a bug in Tonrow: please report it.`;
 }

@@ -11,7 +11,14 @@ export function WorkText({ work, currency }: { work: RowWorkResult; currency: st
   return (
     <>
       {work.is === 'timed' && <Text weight="semibold">{amountsOf(work, currency)}</Text>}
-      <Text size={200}>{shortText(workBasis(work), 600)}</Text>
+      {work.is === 'timed' ? (
+        <details>
+          <summary style={{ cursor: 'pointer', padding: '2px 0' }}>What this is based on</summary>
+          <Text size={200}>{shortText(workBasis(work), 600)}</Text>
+        </details>
+      ) : (
+        <Text size={200}>{shortText(workBasis(work), 600)}</Text>
+      )}
     </>
   );
 }

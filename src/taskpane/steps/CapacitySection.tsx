@@ -7,7 +7,6 @@ import type { Shop } from '../../core/shop/readShop.js';
 import { DrawingView } from '../drawing/DrawingView.js';
 import { holeLadder } from '../../drawing/capacity/holeLadder.js';
 import type { SelectedHole } from '../../drawing/capacity/selectedHole.js';
-import { ladderLegend } from '../../drawing/capacity/ladderLegend.js';
 import { inventedNotice } from '../shop/sheet/starter.js';
 import { useStepsStyles } from './stepsStyles.js';
 import { useWidth } from '../shared/useWidth.js';
@@ -70,7 +69,6 @@ function Capacity({ shop, grade, selected, press, width: room }: Drawn) {
     <>
       {isInvented(press) && <p className={styles.text}>{inventedNotice}</p>}
       <DrawingView drawing={drawing} />
-      <p className={styles.text}>{ladderLegend(press, shop, selected)}</p>
     </>
   );
 }

@@ -3,6 +3,7 @@ import type { LengthUnit } from '../../core/quantity/units.js';
 import { placesNotGiven } from '../../core/say/stepWords.js';
 import type { OperatorSteps } from '../../core/work/operatorSteps.js';
 import type { Verdict } from '../../core/check/verdict.js';
+import { WholeSizes } from '../shared/WholeSizes.js';
 import { SettingsTable } from './SettingsTable.js';
 import { capital, stepText } from './stepText.js';
 import { useStepsStyles } from './stepsStyles.js';
@@ -36,7 +37,7 @@ function reasonOf(setup: Exclude<OperatorSteps, { is: 'steps' | 'blank' }>, verd
     case 'refused':
       return `No steps: ${sentenceInCell(setup.failure)}`;
     case 'reasons':
-      return `No steps: the row is ${verdict}.`;
+      return `No steps: the verdict is ${verdict}.`;
   }
 }
 
@@ -60,7 +61,7 @@ function Steps({ setup, unit }: { setup: Extract<OperatorSteps, { is: 'steps' }>
             {strokes.map((step, at) => (
               <li key={at}>
                 {step.station !== undefined && `${capital(step.station)}: `}
-                {stepText(step, unit)}
+                <WholeSizes text={stepText(step, unit)} />
               </li>
             ))}
           </ul>
@@ -70,7 +71,9 @@ function Steps({ setup, unit }: { setup: Extract<OperatorSteps, { is: 'steps' }>
         <summary style={{ cursor: 'pointer', padding: '4px 0' }}>Every step, in order</summary>
         <ol>
           {steps.map((step, at) => (
-            <li key={at}>{stepText(step, unit, { titled: true })}</li>
+            <li key={at}>
+              <WholeSizes text={stepText(step, unit, { titled: true })} />
+            </li>
           ))}
         </ol>
       </details>

@@ -92,7 +92,7 @@ function NoShop({ shop }: { shop: Exclude<ShopState, { kind: 'ready' | 'loading'
     <p className={styles.text} role="status">
       {shop.kind === 'broken'
         ? `The shop of this workbook cannot be read: ${shop.message}`
-        : 'This workbook has no shop sheet to check against. Where it was deleted, undo that; else add the shop sheet at the place Shop.'}
+        : 'This workbook has no shop sheet to check against. If it was deleted, undo that; if not, add one under Shop.'}
     </p>
   );
 }
@@ -103,8 +103,7 @@ function Nothing() {
     <div className={styles.part}>
       <h2 className={styles.heading}>Nothing to show yet</h2>
       <p className={styles.text}>
-        Select a row of a parts list, or a cell with a TONROW formula. Its working and its drawings appear
-        here.
+        Select a row of a parts list, or a cell with a TONROW formula. Its steps and drawings appear here.
       </p>
     </div>
   );

@@ -1,5 +1,5 @@
 import type { Station } from '../../core/press/item/pressItem.js';
-import { formatLength } from '../../core/quantity/formatLength.js';
+import { formatLength, formatOnRule } from '../../core/quantity/formatLength.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import { stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
@@ -11,7 +11,8 @@ export function stepText(step: OperatorStep, unit: LengthUnit, { titled = false 
   const length = (mm: number) => `${formatLength(Math.abs(mm), unit)} ${unit}`;
   const { station, holder, punch, die, stopMm, fenceMm, upperMm, lowerMm, hits } = step;
   const under = station && shears.has(station) ? 'lower blade' : 'top of the die';
-  const level = (mm: number) => `${length(mm)} ${mm < 0 ? 'below' : 'above'} the ${under}`;
+  const level = (mm: number) =>
+    `${formatOnRule(Math.abs(mm), unit)} ${unit} ${mm < 0 ? 'below' : 'above'} the ${under}`;
   const facts = [
     holder === undefined ? '' : `holder ${holder}`,
     punch === undefined ? '' : `punch ${punch}`,

@@ -53,7 +53,7 @@ export function JobResult({ planned, plan, width, isFirst }: Props) {
       {bars.length > 0 && (
         <details open={isFirst}>
           <summary style={{ cursor: 'pointer', padding: '4px 0' }}>
-            How to cut them: {counted(bars.length, 'different bar')}
+            How to cut them: {counted(bars.length, 'pattern')}
           </summary>
           <Bars {...{ planned, plan, width }} />
         </details>

@@ -87,7 +87,7 @@ function stockWords({ stocks, origin }: StockJob, { shop }: ReadyShop): string {
   const each = stocks.map(({ lengthMm, price, available }) => {
     const more = [
       ...(price === undefined ? [] : [moneyWords(price, currency)]),
-      ...(available === undefined ? [] : [`${counted(available, 'bar')} to be had`]),
+      ...(available === undefined ? [] : [`${counted(available, 'bar')} available`]),
     ];
     return `${barLength(lengthMm, shop.unit)}${more.length === 0 ? '' : ` (${more.join(', ')})`}`;
   });

@@ -43,7 +43,7 @@ export function PlanResults({ workbook, answer }: Props) {
       {notBegun.length > 0 && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
-            Stopped before it was begun, so not planned: {notBegun.map(jobName).join('; ')}.
+            Not planned, since you stopped first: {notBegun.map(jobName).join('; ')}.
           </MessageBarBody>
         </MessageBar>
       )}

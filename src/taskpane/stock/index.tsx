@@ -39,7 +39,7 @@ function NoShop({ isBroken }: { isBroken: boolean }) {
       <Text>
         {isBroken
           ? 'The shop cannot be read, so there is nothing to plan with.'
-          : 'This workbook has no shop sheet yet. The lengths of the bars, what a cut takes and the presses stand there.'}
+          : 'This workbook has no shop sheet yet. It keeps bar lengths, kerfs and presses.'}
       </Text>
       <div className={styles.actions}>
         <Button appearance="primary" onClick={() => open('shop')}>

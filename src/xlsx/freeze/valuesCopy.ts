@@ -77,7 +77,7 @@ export function valuesCopy(
     parts: [...parts.removed],
     emptied: left.map(({ sheet, heading }) => `${sheet}, ${heading}`),
     stays: [
-      ...(left.length > 0 ? ['What other cells calculate from these columns.'] : []),
+      ...(left.length > 0 ? ['what other cells calculate from these columns'] : []),
       ...calculatingSheets(left, kept).map(
         (name) => `The sheet ${name} calculates from these columns: it may name presses and verdicts.`,
       ),

@@ -109,7 +109,7 @@ const rowOf: Record<Verdict, Case> = {
       End: 2.5,
     },
     governs: /^punch force/,
-    note: /^Punch force is 133% of Bay A's rating; 100% is the plate's Ø1-1\/2 in hole through 1\/2 in at 50 ksi\./,
+    note: /^Punch force is 133% of Bay A's rating; 100% is the rated Ø1-1\/2 in hole through 1\/2 in at 50 ksi\./,
   },
   'No tool': {
     part: clip,

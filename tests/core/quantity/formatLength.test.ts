@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatLength, formatNumber, nextSizeMm } from '../../../src/core/quantity/formatLength.js';
+import {
+  formatLength,
+  formatNumber,
+  formatOnRule,
+  nextSizeMm,
+} from '../../../src/core/quantity/formatLength.js';
 import { readLength } from '../../../src/core/quantity/readLength.js';
 
 describe('formatLength', () => {
@@ -78,5 +83,28 @@ describe('formatNumber', () => {
     [1234.5678, 3, '1234.568'],
   ])('writes %d with at most %d decimals as %s', (value, decimals, text) => {
     expect(formatNumber(value, decimals)).toBe(text);
+  });
+});
+
+describe('formatOnRule', () => {
+  it.each([
+    [0.559 * 25.4, 'in', '9/16'],
+    [2, 'in', '5/64'],
+    [25.4, 'in', '1'],
+    [14.2, 'mm', '14'],
+    [14.3, 'mm', '14.5'],
+  ] as const)('writes %d mm in %s by the nearest mark, %s', (mm, unit, text) => {
+    expect(formatOnRule(mm, unit)).toBe(text);
+  });
+
+  it('is never more than half a mark away', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 500, noNaN: true }), (mm) => {
+        const inches = Math.round((mm / 25.4) * 64);
+        const shown = formatOnRule(mm, 'in');
+        if (inches > 0) expect(readLength(shown, 'Length', 'in')).toBeCloseTo((inches / 64) * 25.4, 9);
+        expect(Math.abs(Number(formatOnRule(mm, 'mm')) - mm)).toBeLessThanOrEqual(0.25 + 1e-9);
+      }),
+    );
   });
 });

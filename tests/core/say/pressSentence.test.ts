@@ -85,12 +85,12 @@ const sizes: Record<Sized['is'], Case> = {
   'bar mass': [
     { rule: 'press limit', item: 'heaviestBar', sized: { is: 'bar mass' }, given: 500, limit: 272.155 },
     'heaviest bar',
-    "the bar it is cut from, 1102 lb, is over Bay A's heaviest bar, 600 lb.",
+    "the bar it is cut from, 1,102 lb, is over Bay A's heaviest bar, 600 lb.",
   ],
   mass: [
     { rule: 'press limit', item: 'heaviestBar', sized: { is: 'mass' }, given: 500, limit: 272.155 },
     'heaviest bar',
-    "a part of 1102 lb is over Bay A's heaviest bar, 600 lb.",
+    "a part of 1,102 lb is over Bay A's heaviest bar, 600 lb.",
   ],
   'hole to nearer edge': [
     { ...limit({ is: 'hole to nearer edge' }, 2), item: 'punchThroat' },
@@ -261,7 +261,7 @@ describe('pressSentence', () => {
     ],
     [
       { ...limit({ is: 'part', typed: '40\'-6"' }, 486), item: 'longestBar' },
-      "a part 40'-6\" long is over Bay A's longest bar, 1 in.",
+      'a part 40\'-6" long is over Bay A\'s longest bar, 1".',
     ],
   ])('%o: %s', (fact, sentence) => {
     expect(pressSentence(found([fact, '', sentence]), 'in')).toBe(sentence);

@@ -62,43 +62,39 @@ describe('what 100% is', () => {
     });
 
   it.each([
-    ['FB 1/2x12', 0, "flat shear is 120% of Bay A's rating; 100% is the plate's 12 × 1/2 in at 50 ksi."],
+    ['FB 1/2x12', 0, "flat shear is 120% of Bay A's rating; 100% is the rated 12 × 1/2 in at 50 ksi."],
     [
       'L5X5X1/2',
       0,
-      "angle shear is 120% of Bay A's rating; 100% is the plate's angle 5 × 1/2 in, cut square, at 50 ksi.",
+      "angle shear is 120% of Bay A's rating; 100% is the rated angle 5 × 1/2 in, cut square, at 50 ksi.",
     ],
     [
       'L3X3X3/8',
       Math.PI / 4,
-      "angle shear is 120% of Bay A's rating; 100% is the plate's angle 3 × 3/8 in, cut at 45°, at 50 ksi.",
+      "angle shear is 120% of Bay A's rating; 100% is the rated angle 3 × 3/8 in, cut at 45°, at 50 ksi.",
     ],
-    ['RB 1-1/2', 0, "bar shear is 120% of Bay A's rating; 100% is the plate's 1-1/2 in round bar at 50 ksi."],
-    [
-      'SQ 1-1/4',
-      0,
-      "bar shear is 120% of Bay A's rating; 100% is the plate's 1-1/4 in square bar at 50 ksi.",
-    ],
+    ['RB 1-1/2', 0, "bar shear is 120% of Bay A's rating; 100% is the rated 1-1/2 in round bar at 50 ksi."],
+    ['SQ 1-1/4', 0, "bar shear is 120% of Bay A's rating; 100% is the rated 1-1/4 in square bar at 50 ksi."],
   ])('of a cut of %s is the size on the plate', (section, miterRad, sentence) => {
     expect(said(cut(section, {}, miterRad))).toEqual([sentence]);
   });
 
   it('stands behind the share that the shop uses', () => {
     expect(said(cut('FB 7/16x12'))).toEqual([
-      "flat shear is 92% of Bay A's rating, above the 80% the shop uses; 100% is the plate's 12 × 1/2 in at 50 ksi.",
+      "flat shear is 92% of Bay A's rating, above the 80% the shop uses; 100% is the rated 12 × 1/2 in at 50 ksi.",
     ]);
   });
 
   it('of a notch is the notch on the plate', () => {
     const job = { widthMm: 101.6, depthMm: 101.6, where: 'edge', thicknessMm: 9.525 } as const;
     expect(said(notchFindings(pressOf(), { ...job, shearStrengthMPa: 60 * ksi }))).toEqual([
-      "notcher is 120% of Bay A's rating; 100% is the plate's 4 × 4 × 3/8 in notch at 50 ksi.",
+      "notcher is 120% of Bay A's rating; 100% is the rated 4 × 4 × 3/8 in notch at 50 ksi.",
     ]);
   });
 
   it('of a punch is its largest hole, or the rated force where that is less', () => {
     expect(said(punched())).toEqual([
-      "punch force is 120% of Bay A's rating; 100% is the plate's Ø1-1/2 in hole through 1/2 in at 50 ksi.",
+      "punch force is 120% of Bay A's rating; 100% is the rated Ø1-1/2 in hole through 1/2 in at 50 ksi.",
     ]);
     // 1.2 · 58.905 US tons over 40.
     expect(said(punched({ 'Punch force': 40 }))).toEqual([
@@ -108,7 +104,7 @@ describe('what 100% is', () => {
 
   it('is told in mm, MPa and kN in a shop of mm', () => {
     expect(said(cut('FB 1/2x12'), 'mm')).toEqual([
-      "flat shear is 120% of Bay A's rating; 100% is the plate's 304.8 × 12.7 mm at 344.7 MPa.",
+      "flat shear is 120% of Bay A's rating; 100% is the rated 304.8 × 12.7 mm at 344.7 MPa.",
     ]);
     expect(said(punched({ 'Punch force': '300 kN' }), 'mm')[0]).toMatch(/the rated punch force, 300 kN\.$/);
   });

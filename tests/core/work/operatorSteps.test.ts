@@ -39,16 +39,16 @@ describe('the steps of an operator', () => {
   // A bar of 20 ft is 240 in and, 1/4 by 4, 240 in³ of steel at 0.2836 lb/in³: 68 lb.
   it('mind a bar that the supports do not carry, though they carry its pieces', () => {
     const row = { Section: 'FB 1/4x4', Qty: 4 };
-    const bars = '1 bar of FB1/4X4, A36, 240 in long.';
+    const bars = `1 bar of FB1/4X4, A36, 20'-0" long.`;
     expect(told('Pull stock', row, { 'Longest bar': 240, 'Heaviest bar': 69 })).toEqual([bars]);
     expect(told('Pull stock', row, { 'Longest bar': 144, 'Heaviest bar': 60 })).toEqual([
-      `${bars} The bar is over the longest bar that this press carries, 144 in: cut it down first. The bar is over the heaviest bar that this press carries, 60 lb: cut it down first.`,
+      `${bars} The bar is over the longest bar that this press carries, 12'-0": cut it down first. The bar is over the heaviest bar that this press carries, 60 lb: cut it down first.`,
     ]);
   });
 
   it('say that a part longer than the bars of the shop is a bar of its own', () => {
     expect(told('Pull stock', { Section: 'FB 1/4x4', Qty: 2, Length: 252 })).toEqual([
-      '2 bars of FB1/4X4, A36, 252 in long. The bars of the shop are 240 in long: it is a bar of its own.',
+      `2 bars of FB1/4X4, A36, 21'-0" long. The bars of the shop are 20'-0" long: it is a bar of its own.`,
     ]);
   });
 

@@ -42,7 +42,7 @@ describe('what a price stands on', () => {
 
   it('says that one was taken for a crew that is paid each and not given', () => {
     const each = { 'Rate includes crew': 'no' };
-    expect(worked(each).basis).toContain('Assumed until Bay A says: Crew as 1.');
+    expect(worked(each).basis).toContain('Assumed until Bay A says otherwise: 1 for Crew.');
     expect(worked(each, { Crew: 2 }).basis).not.toContain('Crew');
     expect(worked({}).basis).not.toContain('Crew');
   });

@@ -164,9 +164,9 @@ describe('what is true of the whole workbook', () => {
   it.each([
     [['OK', 'Edge short', 'Check input', 'Not checked'], '1 of 4 rows fails', '2 not fully checked'],
     [['Edge short', 'No tool', 'OK'], '2 of 3 rows fail', undefined],
-    [['OK', 'Near limit', 'Not checked'], '2 rows checked, none fails', '1 not fully checked'],
-    [['OK'], '1 row checked, none fails', undefined],
-    [['OK', 'OK so far', 'Off press'], '2 rows checked, none fails', '1 not fully checked'],
+    [['OK', 'Near limit', 'Not checked'], '2 of 3 rows pass', '1 not fully checked'],
+    [['OK'], '1 of 1 row passes', undefined],
+    [['OK', 'OK so far', 'Off press'], '2 of 3 rows pass', '1 not fully checked'],
     [['OK so far'], 'No row is fully checked', undefined],
     [['Check input', 'Not checked'], 'No row is fully checked', undefined],
   ])(
@@ -206,7 +206,7 @@ describe('what is true of the whole workbook', () => {
 
   it.each([
     ['editing', undefined, 'A cell is being edited: the functions read the shop when you leave it.'],
-    ['ok', 'asked', 'Cells that ended before the shop was read were calculated again.'],
+    ['ok', 'asked', 'Cells that finished before the shop was read were calculated again.'],
     ['ok', 'manual', 'and calculation is manual: press Ctrl+Alt+F9.'],
   ])('says what the functions wait for, or did: %s, %s', async (state, recalculation, sentence) => {
     const listeners = new Set<() => void>();

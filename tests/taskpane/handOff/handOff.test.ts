@@ -82,7 +82,7 @@ describe('a copy for the shop, where no file can be saved', () => {
     expect(proposed.at(-1)?.remarks).toEqual([
       '18 formulas come back into their cells.',
       '11 cells are emptied so that a formula beside can fill them again.',
-      'The list on the sheet Tonrow formulas is emptied: it has done its work.',
+      'The list on the sheet Tonrow formulas is emptied: it is no longer needed.',
     ]);
     expect(text()).toContain('All 18 formulas are back, each identical to the list.');
     expect(await readShopState(book)).not.toHaveProperty('keptOn');
@@ -136,7 +136,7 @@ describe('copies where the file can be saved', () => {
       'the sheet <b>Shop</b>',
       'the name ShopStamp',
       'what the checks say in the column Quote, Note',
-      'what asks for an add-in when the file is opened',
+      'the prompt for an add-in when the file is opened',
       'every other value the cells show',
       expect.stringContaining('notes name your presses and their limits'),
       'Hidden sheets: Costs.',

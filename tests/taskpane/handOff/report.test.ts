@@ -136,7 +136,7 @@ describe('the report', () => {
       [
         'BP1',
         'Parts, 6',
-        '6 × PL1/2X10 A36',
+        '6 × PL1/2X10 A36, 10 in',
         'Bay B',
         'Too big',
         '206%',
@@ -145,7 +145,7 @@ describe('the report', () => {
       [
         'A1',
         'Parts, 7',
-        '6 × L3X3X1/4 A36',
+        "6 × L3X3X1/4 A36, 6'-0",
         'Bay A',
         'Edge short',
         '36%',

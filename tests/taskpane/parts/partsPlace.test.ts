@@ -147,7 +147,7 @@ describe('checking a list', () => {
     await pane.click('Set Bay B for these 2 rows');
     await pane.says('Set press Bay B');
     await pane.click('Write to sheet');
-    await pane.says('3 rows checked, none fails');
+    await pane.says('All 3 rows pass');
     expect(column(workbook, 'Press')).toEqual(['Bay B', 'Bay A', 'Bay B']);
     await pane.click('Undo');
     await pane.says('2 of 3 rows fail');

@@ -200,7 +200,7 @@ describe('a press as a whole', () => {
     await pane.says('The Presses table has a column bay b already.');
     await pane.fill('New name', 'Bay North');
     await pane.click('Rename');
-    await pane.says('Rows of a list that name Bay A still name it');
+    await pane.says('Rows of a list that name Bay A keep the name');
     await pane.click('Write to sheet');
     await pane.says('Done: Rename Bay A to Bay North.');
     await pane.until('the form of Bay North', () =>

@@ -118,7 +118,7 @@ describe('the steps of a row', () => {
   it('say why a row that fails is not set up', async () => {
     await rowShown(2);
     expect(page.querySelector('section[aria-label="Set-up"]')?.textContent).toBe(
-      'Set-upNo steps: the row is Edge short.',
+      'Set-upNo steps: the verdict is Edge short.',
     );
     expect(text()).not.toContain('min to set up');
   });

@@ -88,7 +88,7 @@ describe('Stock', () => {
     await pane.says('4 bars so far; no plan needs fewer than 4');
     await pane.click('Stop and keep the best');
     await pane.says('It was stopped: this is the best plan so far.');
-    expect(pane.text).toContain('Stopped before it was begun, so not planned:');
+    expect(pane.text).toContain('Not planned, since you stopped first:');
   });
 
   it('asks for the lengths of a section and puts them into the Stock table, previewed', async () => {

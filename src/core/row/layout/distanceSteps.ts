@@ -56,7 +56,7 @@ function sourceOf({ kind, basis }: Distance): string {
 function rangeValues(symbol: string, meaning: string, { least, most }: Range): NamedValue[] {
   const value = (at: string, mm: number): NamedValue => ({
     symbol: at === '' ? symbol : `${symbol} ${at}`,
-    meaning: at === '' ? meaning : `${meaning}, ${at}`,
+    meaning,
     kind: 'length',
     value: mm,
   });

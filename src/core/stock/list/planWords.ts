@@ -50,9 +50,9 @@ function cutWords({ kerf }: Pick<StockJob, 'kerf'>, unit: LengthUnit): string {
     case 'single blade':
       return 'A single-blade shear loses no steel at a cut.';
     case 'slug not known':
-      return `What ${kerf.press ?? ''} takes is not known: ${size} is counted. Fill in Angle shear slug or Cut kerf.`;
+      return `What a cut takes on ${kerf.press ?? ''} is not known, so ${size} is used. Fill in Angle shear slug or Cut kerf.`;
     case 'saw not known':
-      return `It is not sheared, and what the saw takes is not known: ${size} is counted. Fill in Cut kerf.`;
+      return `It is sawn, and what the saw takes is not known, so ${size} is used. Fill in Cut kerf.`;
   }
 }
 

@@ -4,6 +4,7 @@ import { isInvented } from '../../../core/press/isInvented.js';
 import { type PressItemKey, pressItems } from '../../../core/press/item/pressItem.js';
 import { itemName } from '../../../core/press/limit.js';
 import { type Press, pressValue } from '../../../core/press/press.js';
+import { barLength } from '../../../core/say/barLength.js';
 import { formatQuantity } from '../../../core/quantity/formatQuantity.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { greatestGoodShare } from '../punchCapacity.js';
@@ -72,5 +73,6 @@ function factOf(
   const name = itemName(key);
   if (value.state === 'none') return { name, value: 'no limit' };
   if (value.state !== 'value') return { name };
+  if (key === 'longestBar') return { name, value: barLength(value.value, shop.unit) };
   return { name, value: formatQuantity({ kind, value: value.value }, shop.unit) };
 }

@@ -30,8 +30,8 @@ export interface ReportRow {
   result: Extract<RowResult, { blank: false }>;
   /** What was read, of a row that is drawn in the report. */
   job?: RowJob;
-  /** The length as it is typed, where the row is drawn. */
-  length?: string;
+  /** The length as it is typed; blank where it is not known. */
+  length: string;
 }
 
 type Ready = Extract<ShopState, { kind: 'ready' }>;
@@ -115,7 +115,8 @@ function rowOf(
     mark: plainText(String(cells[read.fields.mark?.at ?? -1] ?? '')),
     section: job.section?.designation ?? '',
     grade: job.grade?.name ?? '',
-    ...(isDrawn(result) ? { job, length: lengthAsTyped(cells, read, job.lengthMm, shop.unit) } : {}),
+    length: lengthAsTyped(cells, read, job.lengthMm, shop.unit),
+    ...(isDrawn(result) ? { job } : {}),
   };
 }
 

@@ -143,13 +143,15 @@ function totals(rows: readonly ReportRow[], unit: LengthUnit): ReportData['total
       ? ` (without ${missing} ${missing === 1 ? 'row' : 'rows'} whose section, grade or length is not known)`
       : '';
   return [
-    ['Rows', String(rows.length)],
-    ['Pieces', String(sum(({ qty }) => qty))],
+    ['Rows', counted(rows.length)],
+    ['Pieces', counted(sum(({ qty }) => qty))],
     ['Mass', `${mass}${partly}`],
-    ['Punch hits', String(sum(({ result }) => result.hits))],
-    ...(open === 0 ? [] : [['Rows not fully checked', String(open)] satisfies [string, string]]),
+    ['Punch hits', counted(sum(({ result }) => result.hits))],
+    ...(open === 0 ? [] : [['Rows not fully checked', counted(open)] satisfies [string, string]]),
   ];
 }
+
+const counted = (count: number) => count.toLocaleString('en');
 
 const ruleKeys = ['edgeCode', 'jobSpec', 'shearRatio', 'holeToThickness'] as const;
 

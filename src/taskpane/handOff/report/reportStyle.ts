@@ -1,3 +1,4 @@
+import { wholeSizesRule } from '../../../print/html.js';
 import type { ReportJob } from './reportData.js';
 
 const rules = `
@@ -15,6 +16,7 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 1pt 12pt; margi
 .scroll { overflow-x: auto; }
 tbody:has(.drawing) tr:first-child td { border-bottom: 0; } figure { margin: 2pt 0 4pt; } figure svg { max-width: 100%; height: auto; font: 12px system-ui, sans-serif; }
 figcaption { font-size: 9.5pt; }
+${wholeSizesRule}
 @media (max-width: 480px) { .head { grid-template-columns: max-content 1fr; } }
 @media print { body { margin: 0; } .next { break-before: page; } tr, tbody:has(.drawing), figure, .notice { break-inside: avoid; } thead { display: table-header-group; } h2 { break-after: avoid; } .scroll { overflow: visible; } }
 `;

@@ -1,11 +1,13 @@
 import type { CellValue } from '../../../core/quantity/cellValue.js';
 import { type VerdictKind, verdictKind } from '../../../core/check/verdict.js';
-import { html, type Html } from '../../../print/html.js';
+import { html, type Html, wholeSizes } from '../../../print/html.js';
 import { svg } from '../../../print/svg.js';
 import type { Assumption } from './assumptions.js';
 import type { ReportData } from './reportData.js';
 import type { ReportedRow } from './reportedRows.js';
 import type { MassSum } from './sums.js';
+
+const counted = (count: number) => count.toLocaleString('en');
 
 /** What the press does not do, so that it is seen: it is neither checked nor priced here. */
 export function elsewhere({ elsewhere: rows }: ReportData): Html[] {
@@ -15,7 +17,7 @@ export function elsewhere({ elsewhere: rows }: ReportData): Html[] {
       html`<tr>
         <td class="mark">${mark}</td>
         <td>${list}, ${row}</td>
-        <td class="number">${qty}</td>
+        <td class="number">${counted(qty)}</td>
         <td>${steps}</td>
       </tr>`,
   );
@@ -33,8 +35,8 @@ export function byVerdict({ counts }: ReportData): Html {
     ({ verdict, rows: count, pieces }) =>
       html`<tr>
         <td class="mark">${verdict}</td>
-        <td class="number">${count}</td>
-        <td class="number">${pieces}</td>
+        <td class="number">${counted(count)}</td>
+        <td class="number">${counted(pieces)}</td>
       </tr>`,
   );
   const headings = [{ text: 'Verdict' }, { text: 'Rows', number: true }, { text: 'Pieces', number: true }];
@@ -48,7 +50,7 @@ export function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknow
   const cells = own.map(
     ({ verdict, rows, reason }) =>
       html`<tr>
-        <td class="number">${rows}</td>
+        <td class="number">${counted(rows)}</td>
         <td class="mark">${verdict}</td>
         <td>${reason}</td>
       </tr>`,
@@ -61,16 +63,18 @@ export function reasons({ reasons: groups }: ReportData, kind: 'fails' | 'unknow
 export function rowTable(rows: readonly ReportedRow[], label: string, none = ''): Html {
   if (rows.length === 0) return html`<p>${none}</p>`;
   const bodies = rows.map(
-    ({ mark, list, row, verdict, use, reason, piece, press, drawing }) =>
+    ({ mark, list, row, verdict, use, reason, piece, length, press, drawing }) =>
       html`<tbody>
         <tr>
           <td class="mark">${mark}</td>
           <td>${list}, ${row}</td>
-          <td class="piece">${piece}</td>
+          <td class="piece">
+            ${piece}${length === '' ? [] : html`, <span class="unbroken">${length}</span>`}
+          </td>
           <td>${press}</td>
           <td class="word">${verdict}</td>
           <td class="number">${use}</td>
-          <td>${reason}</td>
+          <td>${wholeSizes(reason)}</td>
         </tr>
         ${drawing
           ? html`<tr class="drawing">
@@ -102,7 +106,7 @@ export function assumptionTable(assumptions: readonly Assumption[]): Html {
         <td>${marks}</td>
       </tr>`,
   );
-  const headings = [{ text: 'Taken' }, { text: 'Rows', number: true }, { text: 'Marks' }];
+  const headings = [{ text: 'Assumed' }, { text: 'Rows', number: true }, { text: 'Marks' }];
   return scrolledTable('Assumptions', headings, cells);
 }
 
@@ -111,10 +115,10 @@ export function pressSums({ byPress }: ReportData): Html {
     ({ press, rows, failing, pieces, hits, mass, marks }) =>
       html`<tr>
         <td class="mark">${press}</td>
-        <td class="number">${rows}</td>
-        <td class="number">${failing}</td>
-        <td class="number">${pieces}</td>
-        <td class="number">${hits}</td>
+        <td class="number">${counted(rows)}</td>
+        <td class="number">${counted(failing)}</td>
+        <td class="number">${counted(pieces)}</td>
+        <td class="number">${counted(hits)}</td>
         <td class="number">${mass}</td>
         <td>${marks}</td>
       </tr>`,
@@ -131,7 +135,7 @@ export function massTable(sums: readonly MassSum[], label: string): Html {
       html`<tr>
         ${named ? html`<td class="mark">${section}</td>` : []}
         <td>${grade}</td>
-        <td class="number">${pieces}</td>
+        <td class="number">${counted(pieces)}</td>
         <td class="number">${mass}</td>
       </tr>`,
   );

@@ -2,7 +2,7 @@ import { type Verdict, verdicts } from '../../../core/check/verdict.js';
 import { reasonOf } from '../../../core/say/reasonOf.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { Drawing } from '../../../drawing/drawing.js';
-import { partDrawing } from '../../../drawing/part/partDrawing.js';
+import { isBare, partDrawing } from '../../../drawing/part/partDrawing.js';
 import { percentText } from '../../../core/quantity/percentText.js';
 import type { ReportRow } from './lists.js';
 
@@ -17,13 +17,15 @@ export interface ReportedRow {
   reason: string;
   /** Pieces, section and grade in a line. */
   piece: string;
+  /** As typed; blank where it is not known. */
+  length: string;
   press: string;
-  /** The part with the distance that decides. */
+  /** The part with the distance that decides; of one without any work its length and section say as much. */
   drawing?: Drawing;
 }
 
 /** So wide that two or three rows stand on a page; more rows than these are told without a drawing. */
-const drawingWidth = 400;
+const drawingWidth = 330;
 const mostDrawn = 100;
 
 /** Rows, the worst verdict first. */
@@ -31,24 +33,25 @@ export function reportedRows(rows: readonly ReportRow[], shop: Shop): ReportedRo
   return [...rows]
     .sort((a, b) => verdicts.indexOf(a.result.verdict) - verdicts.indexOf(b.result.verdict))
     .map((row, at) => {
-      const { mark, list, row: place, qty, section, grade, result } = row;
+      const { mark, list, row: place, qty, section, grade, length, result } = row;
       const drawing = at < mostDrawn ? drawingOf(row, shop) : undefined;
       return {
         ...{ mark, list, row: place, verdict: result.verdict },
         use: result.use === undefined ? '' : percentText(result.use),
         reason: asSentence(reasonOf(result, shop.unit)),
         piece: [`${qty} ×`, section, grade].filter((text) => text !== '').join(' '),
+        length,
         press: result.press ?? '',
         ...(drawing ? { drawing } : {}),
       };
     });
 }
 
-function drawingOf({ job, length = '', mark, result }: ReportRow, shop: Shop): Drawing | undefined {
+function drawingOf({ job, length, mark, result }: ReportRow, shop: Shop): Drawing | undefined {
   if (!job) return undefined;
   const input = { job, deciding: result.deciding, unit: shop.unit, shop, mark, length, width: drawingWidth };
   const drawn = partDrawing(input);
-  return 'problem' in drawn ? undefined : drawn;
+  return 'problem' in drawn || isBare(drawn) ? undefined : drawn;
 }
 
 /** A reason as it stands on its own. */

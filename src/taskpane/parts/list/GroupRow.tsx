@@ -47,7 +47,7 @@ export function GroupRow({ shop, list, matches, rows, row, finding, told }: Prop
       {sentence !== undefined && sentence !== told && (
         <Text weight="semibold">{shortText(sentence, 400)}</Text>
       )}
-      {part.job.section && <PartView part={part} />}
+      {part.job.section && <PartView part={part} isBareTold />}
       {mends.length > 0 && (
         <div style={{ display: 'flex', gap: 8, flexWrap: 'wrap' }}>
           {mends.map((mend) => (

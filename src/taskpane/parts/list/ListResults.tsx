@@ -9,12 +9,13 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
-import { type Verdict, verdicts } from '../../../core/check/verdict.js';
+import { type Verdict, verdictKind, verdicts } from '../../../core/check/verdict.js';
 import { isFullyChecked } from '../../../core/row/isFullyChecked.js';
 import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
+import { WholeSizes } from '../../shared/WholeSizes.js';
 import { VerdictMark, VerdictWord } from '../../shared/VerdictMark.js';
 import type { ColumnMatch } from './columnMatch.js';
 import { FailGroupPanel, shownOfReason } from './FailGroupPanel.js';
@@ -86,7 +87,7 @@ export function ListResults(props: Props) {
                     <strong>{titleOf(group, props)}</strong>
                     {group.rows.length > 1 && marksOf(group, props)}
                     <br />
-                    {shortText(group.reason, shownOfReason)}
+                    <WholeSizes text={shortText(group.reason, shownOfReason)} />
                   </span>
                 </span>
               </AccordionHeader>
@@ -158,7 +159,8 @@ function Counts({ results }: { results: readonly RowResult[] }) {
   const counts = new Map<Verdict, number>();
   for (const result of results)
     if (!result.blank) counts.set(result.verdict, (counts.get(result.verdict) ?? 0) + 1);
-  const open = results.filter((result) => !result.blank && !isFullyChecked(result)).length;
+  const open = results.flatMap((result) => (result.blank || isFullyChecked(result) ? [] : result.verdict));
+  const failing = open.filter((verdict) => verdictKind(verdict) === 'fails').length;
   const present = [...verdicts].reverse().filter((verdict) => counts.has(verdict));
   if (present.length === 0) return <Text role="status">No row of this list has anything to check.</Text>;
   return (
@@ -171,7 +173,10 @@ function Counts({ results }: { results: readonly RowResult[] }) {
           </li>
         ))}
       </ul>
-      {open > 0 && <Text>{counted(open, 'row')} not fully checked</Text>}
+      {open.length > failing && <Text>{counted(open.length - failing, 'row')} not fully checked. </Text>}
+      {failing > 0 && (
+        <Text>{counted(failing, 'failing row has', 'failing rows have')} open points too.</Text>
+      )}
     </div>
   );
 }

@@ -8,6 +8,7 @@ import type { RowWorkResult } from '../../../core/work/workOnRow.js';
 import { sentencesOf } from '../../../core/say/sentencesOf.js';
 import { governs } from '../../../core/say/say.js';
 import { shortText } from '../../shared/shortText.js';
+import { WholeSizes } from '../../shared/WholeSizes.js';
 import { VerdictWord } from '../../shared/VerdictMark.js';
 import { WorkText } from '../../shared/WorkText.js';
 import { inventedNotice } from '../../shop/sheet/starter.js';
@@ -88,7 +89,9 @@ export function PressResult(props: Props) {
       {reasons.length > 0 && (
         <ul className={styles.findings}>
           {reasons.map((reason) => (
-            <li key={reason}>{shortText(reason, 300)}</li>
+            <li key={reason}>
+              <WholeSizes text={shortText(reason, 300)} />
+            </li>
           ))}
         </ul>
       )}

@@ -16,11 +16,12 @@ interface Props {
 export default function ChangeDialog({ stage, onWrite, onClose }: Props) {
   const { title } = stage;
   return (
-    <ModalDialog title={title} onLeave={stage.at === 'writing' ? undefined : onClose}>
+    <ModalDialog
+      title={title}
+      onLeave={stage.at === 'writing' ? undefined : onClose}
+      actions={actions(stage, onWrite, onClose)}
+    >
       {content(stage)}
-      <div style={{ display: 'flex', gap: 8, justifyContent: 'flex-end', flexWrap: 'wrap' }}>
-        {actions(stage, onWrite, onClose)}
-      </div>
     </ModalDialog>
   );
 }
@@ -70,7 +71,7 @@ function Preview({ proposal, plan }: Previewed) {
           {lines.slice(0, shownSteps).map((line, at) => (
             <li key={at}>{line}</li>
           ))}
-          {lines.length > shownSteps && <li>and {lines.length - shownSteps} more of the kind</li>}
+          {lines.length > shownSteps && <li>and {lines.length - shownSteps} more like it</li>}
         </ul>
       </div>
       <Overwrites plan={plan} />

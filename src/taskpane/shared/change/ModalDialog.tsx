@@ -1,12 +1,14 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 import { type ReactNode, useEffect, useId, useRef } from 'react';
 
+const padding = 16;
+
 const useStyles = makeStyles({
   dialog: {
     boxSizing: 'border-box',
     width: 'min(560px, 100vw - 16px)',
     maxHeight: 'calc(100vh - 16px)',
-    padding: '16px',
+    padding: `${padding}px`,
     border: `1px solid ${tokens.colorNeutralStroke1}`,
     borderRadius: tokens.borderRadiusXLarge,
     backgroundColor: tokens.colorNeutralBackground1,
@@ -17,17 +19,30 @@ const useStyles = makeStyles({
   },
   body: { display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', gap: '12px' },
   title: { margin: 0, fontSize: '18px', lineHeight: '24px', fontWeight: 600 },
+  /** In sight however long the dialog is and however low the window: over its padding, too. */
+  actions: {
+    position: 'sticky',
+    bottom: `-${padding}px`,
+    display: 'flex',
+    gap: '8px',
+    justifyContent: 'flex-end',
+    flexWrap: 'wrap',
+    padding: `8px 0 ${padding}px`,
+    marginBottom: `-${padding}px`,
+    backgroundColor: tokens.colorNeutralBackground1,
+  },
 });
 
 interface Props {
   title: string;
   /** Undefined while the dialog may not be left. */
   onLeave: (() => void) | undefined;
+  actions: ReactNode;
   children: ReactNode;
 }
 
 /** A dialog of the browser's own: it holds the focus, and Escape leaves it. */
-export function ModalDialog({ title, onLeave, children }: Props) {
+export function ModalDialog({ title, onLeave, actions, children }: Props) {
   const styles = useStyles();
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
@@ -57,6 +72,7 @@ export function ModalDialog({ title, onLeave, children }: Props) {
           {title}
         </h2>
         {children}
+        <div className={styles.actions}>{actions}</div>
       </div>
     </dialog>
   );

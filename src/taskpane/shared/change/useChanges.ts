@@ -113,5 +113,5 @@ async function stageFor(asked: Proposal | Making, workbook: Workbook): Promise<S
 
 function sentenceOf(error: unknown): string {
   if (error instanceof WorkbookError) return error.message;
-  return 'The workbook did not answer as expected. Nothing more is known; look at the sheet before you go on.';
+  return 'The workbook did not answer as expected. Look at the sheet before you go on.';
 }

@@ -33,8 +33,8 @@ export function GradeList({ workbook, shop }: ShopPartProps) {
   return (
     <>
       <Text>
-        Grades of your own, or by a mill certificate. They come before the usual grades, which are known
-        without being listed here.
+        Your own grades, or one from a mill certificate. They come before the usual grades, which need no row
+        here.
       </Text>
       <RowList
         what="grade"

@@ -3,6 +3,7 @@ import { isBlank } from '../../../core/quantity/cellValue.js';
 import { usePropose } from '../../shared/change/useChange.js';
 import { useKept } from '../../shared/useKept.js';
 import { shortText } from '../../shared/shortText.js';
+import { WholeSizes } from '../../shared/WholeSizes.js';
 import type { ShopTable } from '../../shared/shopState.js';
 import type { Step } from '../../../workbook/step.js';
 import { columnAt, writeCell } from '../sheet/tableCells.js';
@@ -113,7 +114,9 @@ export function RowList({ what, columns, table, describe, problem, add }: Props)
             );
           return (
             <li key={row} className={styles.row}>
-              <Text>{said}</Text>
+              <Text>
+                <WholeSizes text={said} />
+              </Text>
               <span className={styles.buttons}>
                 <Button size="small" aria-label={`Edit ${said}`} onClick={() => openForm(row)}>
                   Edit

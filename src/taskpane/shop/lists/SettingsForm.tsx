@@ -25,7 +25,7 @@ export function SettingsForm({ workbook, shop }: ShopPartProps) {
   const propose = usePropose();
   const { value: typed, set: setTyped } = useKept<Readonly<Record<string, string>>>('settings', () => ({}));
   const table = shop.tables.settings;
-  if (!table) return <Text>The SHOP formula names no table of settings, so the usual values hold.</Text>;
+  if (!table) return <Text>The SHOP formula names no table of settings, so the usual values apply.</Text>;
   const onSheet = (name: string) =>
     String(table.values[rowAt(table, 'Setting', name)]?.[columnAt(table, 'Value')] ?? '');
   const names = ['Units', ...Object.values(settingRows).map(({ name }) => name)];

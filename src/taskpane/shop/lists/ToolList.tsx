@@ -18,8 +18,8 @@ export function ToolList({ workbook, shop }: ShopPartProps) {
     <>
       <Text>
         {shop.tables.tools
-          ? 'Punches and dies on hand. A hole without its punch and a fitting die is No tool.'
-          : 'The shop keeps no list of tools, so tools are not checked. With the first tool a list begins, and from then on a hole without its punch and a fitting die is No tool.'}
+          ? 'Punches and dies on hand. A hole with no matching punch and die is No tool.'
+          : 'The shop has no tool list, so tools are not checked. The first tool you add starts one: from then on a hole with no matching punch and die is No tool.'}
       </Text>
       <RowList
         what="tool"

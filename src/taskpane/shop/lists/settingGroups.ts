@@ -26,12 +26,12 @@ export const settingGroups: readonly SettingGroup[] = [
   {
     title: 'Time',
     keys: ['setup', 'efficiency', 'firstPieceMin', 'pieceMarkS', 'handling', 'barLengths'],
-    note: 'Needed for minutes and cost; what is blank and invented is named in every result.',
+    note: 'Needed for minutes and cost. Where a time is blank an invented one is used, and every result says so.',
   },
   {
     title: 'Stock',
     keys: ['cutKerf', 'endTrimMm', 'gripMm', 'shortestDropMm'],
-    note: 'Needed for a stock plan: what cuts and ends take of a bar, and which drops go back to the rack.',
+    note: 'Needed for a stock plan: what cuts and ends take off a bar, and which drops go back to the rack.',
   },
   {
     title: 'Cost and price',

@@ -31,8 +31,8 @@ export function FurtherNumbers({ items, table, unit, more, problems, onMore }: P
   const styles = useStyles();
   if (items.length === 0) return null;
   return (
-    <section aria-label="What this part needs to know of the press" style={stack(8)}>
-      <h3 className={styles.title}>This part needs from the press</h3>
+    <section aria-label="What this part needs to know about the press" style={stack(8)}>
+      <h3 className={styles.title}>Press numbers this part needs</h3>
       {items.map((key) => (
         <Further
           key={key}

@@ -30,7 +30,7 @@ export function addedPress(workbook: Workbook, { table, name, cells, isReplacing
       if (typeof steps === 'string') return steps;
       const names = listWords(gone.map((each) => shortText(each, 30)));
       const remarks = [
-        `The invented ${gone.length === 1 ? `press ${names} goes` : `presses ${names} go`}. Rows of a list that name one still name it: they will find no such press.`,
+        `The invented ${gone.length === 1 ? `press ${names} goes` : `presses ${names} go`}. Rows of a list that name one keep the name and will find no such press.`,
       ];
       return { title, steps, written, ...(gone.length > 0 ? { remarks } : {}) };
     },

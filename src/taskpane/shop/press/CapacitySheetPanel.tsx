@@ -63,7 +63,7 @@ export function CapacitySheetPanel({ workbook, shop, press, onClose }: Props) {
           style={capacityStyle}
         />
       ) : (
-        <Text>The sheet is made when every grade can be read.</Text>
+        <Text>Correct the grades to see the sheet.</Text>
       )}
     </section>
   );

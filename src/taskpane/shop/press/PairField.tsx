@@ -12,7 +12,7 @@ import { unitOf } from './pressFields.js';
 const useStyles = makeStyles({
   line: { display: 'flex', gap: '4px', alignItems: 'center' },
   input: { flex: '1 1 44px', minWidth: 0 },
-  state: { flex: '0 0 116px', minWidth: 0 },
+  state: { flex: '0 0 128px', minWidth: 0 },
 });
 
 interface Props {

@@ -20,7 +20,7 @@ interface Props {
 }
 
 const rowsKeepIt = (name: string) =>
-  `Rows of a list that name ${name} still name it: they will find no such press.`;
+  `Rows of a list that name ${name} keep the name and will find no such press.`;
 
 /** What is done with a press as a whole: another name, a copy, its removal. */
 export function PressActions({ workbook, table, name, onRenamed, onRemoved, onCopy }: Props) {

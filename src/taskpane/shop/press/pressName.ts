@@ -8,7 +8,7 @@ const taken = new Set(['any', 'none', 'yes', 'no', 'item', 'unit']);
 /** Why a press cannot have a name; undefined for a good one. `own` is the name it has already. */
 export function nameProblem(name: string, { values }: ShopTable, own?: string): string | undefined {
   const typed = name.trim();
-  if (typed === '') return 'Give the press a name: rows of a list name it so.';
+  if (typed === '') return 'Give the press a name: the rows of a list use it.';
   if (typed.length > longestName) return `A name has at most ${longestName} characters.`;
   if (/^[\d\s.,/'"-]*$/.test(typed))
     return `'${typed}' is a number: give the press a name with a letter in it, for example Bay ${typed}.`;

@@ -65,7 +65,7 @@ describe('Both hands of a mitered angle in a cut list', () => {
     const rows = await sheetOf('C1', 2, 'C8X11.5', 'A36', 2960);
     const words = rows.flatMap((cells) => cells.map(String));
     expect(words).toContain(
-      'Proven: no plan buys less. It is not sheared, and what the saw takes is not known: 0 mm is counted. Fill in Cut kerf.',
+      'Proven: no plan buys less. It is sawn, and what the saw takes is not known, so 0 mm is used. Fill in Cut kerf.',
     );
     expect(words.join('\n')).toContain('Proven: no plan buys less. What a cut takes is not known: C8X11.5.');
     expect(words).toContain('Grip: nothing is cut from the last 60 mm of a bar.');
