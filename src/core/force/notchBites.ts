@@ -22,13 +22,13 @@ export interface NotchBites {
  * half that tool, or thinner than the material, pushes the blade sideways and is refused, as is a vee bigger than its
  * tool, which cannot be divided.
  *
- * Formula: n = ⌈w / wt⌉ · ⌈d / dt⌉; first bite max(w / n, wn); force of one bite by {@link notchForceN}
+ * Formula: n = ⌈w / wt⌉ · ⌈d / dt⌉; first bite max(w / n, min(wn, w)); force of one bite by {@link notchForceN}
  * @param input the notch, the tool's width wt and depth dt, the narrowest tool wn (0 where left out), thickness, all in
  *   mm (a tool without a limit has Infinity); shear strength in MPa
  * @param working collects the steps when given
  * @returns number of bites, size of one in mm, force of the worst in N
- * Valid for sizes above zero and notches no narrower than wn. Throws `invalid` for others, for a bite under the thickness
- * or half the tool, and a vee over the tool.
+ * Valid for sizes above zero; that a notch is narrower than wn is for the caller to find. Throws `invalid` for others, for a
+ * bite under the thickness or half the tool, and a vee over the tool.
  * @example a notch 100 × 40 with a tool 60 × 50 is 2 bites of 50 × 40
  * Source: common practice, no source.
  */

@@ -25,7 +25,7 @@ const examples: Record<LengthUnit, string> = {
 };
 
 /** `M20`, `M 20x60`, `M20-8.8`, `20 mm`: the diameter, and what stands behind it. */
-const metricBolt = /^m ?(\d[\d.,]*)(?: ?mm)?(?![\d.,])(.*)$/;
+const metricBolt = /^m ?(\d+(?:[.,]\d+)*)(?: ?mm)?(?!\d|[.,]\d)(.*)$/;
 /** `3/4" A325`, `3/4 x 2-1/4`, `1-1/8 dia`: the diameter, and what stands behind it. */
 const inchBolt = /^((?:\d+[ -])?\d+\/\d+|[\d.,]+)( ?(?:mm|cm|inches|inch|in\.?|"))?(?![\d.,/])(.*)$/;
 /** The usual spelling: `3/4`, `1-1/8"`. */
