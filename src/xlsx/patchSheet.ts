@@ -20,7 +20,7 @@ export function patchSheet(cells: Worksheet, changes: Iterable<CellChange>): str
     const at = cells.index.at(row, column);
     if (at !== undefined) {
       const [start, end] = [cells.starts[at] as number, cells.ends[at] as number];
-      edits.add(start, end, changedCell(cells.xml.slice(start, end), change));
+      edits.add(start, end, change);
     } else if (change.value !== null) {
       const place = placeOfNew(cells, row, column);
       if (place === undefined) late.push(change);
@@ -35,17 +35,23 @@ export function patchSheet(cells: Worksheet, changes: Iterable<CellChange>): str
   return late.length === 0 ? xml : patchElements(xml, late);
 }
 
-/** Pieces of a text that are replaced, in any order: new cells by their keys, before the cell that they push on. */
+/** Pieces that are put together at a time: small texts are not kept until the end. */
+const piecesAtOnce = 4096;
+
+/**
+ * Pieces of a text that are replaced, in any order: new cells by their keys, before the cell that they push on. The text of
+ * a changed cell is made when its place comes.
+ */
 class Edits {
   private readonly starts: number[] = [];
   private readonly ends: number[] = [];
-  private readonly texts: string[] = [];
+  private readonly texts: (string | CellChange)[] = [];
   private readonly keys: number[] = [];
   private sorted = true;
 
   constructor(private readonly xml: string) {}
 
-  add(start: number, end: number, text: string, key = 0): void {
+  add(start: number, end: number, text: string | CellChange, key = 0): void {
     const before = this.ends.at(-1) ?? 0;
     if (start < before || (start === before && key < (this.keys.at(-1) ?? 0))) this.sorted = false;
     this.keys.push(key);
@@ -60,15 +66,24 @@ class Edits {
     const order = this.sorted ? undefined : Uint32Array.from(starts, (_, i) => i);
     const difference = (of: number[], a: number, b: number) => (of[a] as number) - (of[b] as number);
     order?.sort((a, b) => difference(starts, a, b) || difference(ends, a, b) || difference(keys, a, b));
-    const pieces: string[] = [];
+    const made: string[] = [];
+    let pieces: string[] = [];
     let at = 0;
     for (let i = 0; i < texts.length; i++) {
       const edit = order?.[i] ?? i;
-      pieces.push(xml.slice(at, starts[edit]), texts[edit] as string);
-      at = ends[edit] as number;
+      const [start, end] = [starts[edit] as number, ends[edit] as number];
+      const text = texts[edit] as string | CellChange;
+      pieces.push(
+        xml.slice(at, start),
+        typeof text === 'string' ? text : changedCell(xml.slice(start, end), text),
+      );
+      at = end;
+      if (pieces.length < piecesAtOnce) continue;
+      made.push(pieces.join(''));
+      pieces = [];
     }
-    pieces.push(xml.slice(at));
-    return pieces.join('');
+    made.push(pieces.join(''), xml.slice(at));
+    return made.join('');
   }
 }
 

@@ -35,6 +35,7 @@ export function readFormulaCells(
   const cells: FormulaCell[] = [];
   const forms = new FormulaForms(scope);
   const pinOf = pinner(workbook, supported);
+  const alike = sharer();
   workbook.sheets.forEach(({ cells: file }, sheet) => {
     file?.formulas.forEach((stored, i) => {
       if (!stored) return;
@@ -47,7 +48,18 @@ export function readFormulaCells(
       // Without a text of its own, what a formula reads is not known.
       if (stored.text === '') formula.dynamic = true;
       shareText(stored, form);
-      cells.push({ sheet, row, column, stored, formula, away, pin: pinOf(formula, stored), replaced: false });
+      const known = alike(stored, formula);
+      file.formulas[i] = known;
+      cells.push({
+        sheet,
+        row,
+        column,
+        stored: known,
+        formula,
+        away,
+        pin: pinOf(formula, known),
+        replaced: false,
+      });
     });
   });
   return { cells, parses: forms.parses };
@@ -58,6 +70,20 @@ function shareText(stored: StoredFormula, { text, row, column }: FormulaForm): v
   stored.text = text;
   stored.baseRow = row;
   stored.baseColumn = column;
+}
+
+/** Of formulas of one form that each hold one value, those that are alike are kept once. */
+function sharer(): (stored: StoredFormula, formula: Formula) => StoredFormula {
+  const kept = new Map<Formula, Map<boolean, StoredFormula>>();
+  return (stored, formula) => {
+    if (stored.kind !== 'plain' || stored.ref || stored.shares) return stored;
+    const ofForm = kept.get(formula) ?? new Map<boolean, StoredFormula>();
+    kept.set(formula, ofForm);
+    const known = ofForm.get(stored.cached);
+    if (known && known.text === stored.text && known.baseRow === stored.baseRow) return known;
+    ofForm.set(stored.cached, stored);
+    return stored;
+  };
 }
 
 /** Why formulas are pinned; told once for each form of those that hold one value. */

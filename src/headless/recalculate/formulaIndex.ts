@@ -1,4 +1,4 @@
-import { cellKey, zoneSize, zonesMeet, type Zone } from '../../sheet/address.js';
+import { cellKey, MAX_COLUMNS, zoneSize, zonesMeet, type Zone } from '../../sheet/address.js';
 import { refuseWorkbook } from '../../xlsx/refusal/refusal.js';
 import type { FormulaCell } from './formulaCells.js';
 
@@ -13,26 +13,27 @@ interface Column {
 
 /** Which formula gives each cell its value: the formula in it, or the one that spills or fills over it. */
 export class FormulaIndex {
-  private readonly cells: Map<number, number>[] = [];
   private readonly columns: Map<number, Column>[] = [];
-  /** Arrays too large to list cell by cell. */
   private covered = 0;
+  /** Arrays too large to list cell by cell. */
   private readonly wide: { sheet: number; zone: Zone; id: number }[] = [];
 
   constructor(sheets: number, formulas: FormulaCell[], covers: (Zone | undefined)[]) {
-    for (let sheet = 0; sheet < sheets; sheet++) {
-      this.cells.push(new Map());
-      this.columns.push(new Map());
-    }
+    for (let sheet = 0; sheet < sheets; sheet++) this.columns.push(new Map());
     formulas.forEach(({ sheet, row, column }, id) => this.own(sheet, row, column, id));
+    this.sort();
+    const filled = this.columns.map(() => new Map<number, number>());
     formulas.forEach(({ sheet }, id) => {
       const zone = covers[id];
-      if (zone) this.cover(sheet, zone, id);
+      if (zone) this.cover(sheet, zone, id, filled[sheet] ?? new Map());
     });
-    for (const columns of this.columns) for (const column of columns.values()) sortColumn(column);
+    filled.forEach((cells, sheet) => {
+      for (const [key, id] of cells) this.own(sheet, Math.floor(key / MAX_COLUMNS), key % MAX_COLUMNS, id);
+    });
+    this.sort();
   }
 
-  private cover(sheet: number, zone: Zone, id: number): void {
+  private cover(sheet: number, zone: Zone, id: number, filled: Map<number, number>): void {
     this.covered += zoneSize(zone);
     if (zoneSize(zone) > widest || this.covered > mostCovered) {
       this.wide.push({ sheet, zone, id });
@@ -42,13 +43,13 @@ export class FormulaIndex {
     }
     for (let row = zone.top; row <= zone.bottom; row++) {
       for (let column = zone.left; column <= zone.right; column++) {
-        if (!this.cells[sheet]?.has(cellKey(row, column))) this.own(sheet, row, column, id);
+        const key = cellKey(row, column);
+        if (this.listed(sheet, row, column) === undefined && !filled.has(key)) filled.set(key, id);
       }
     }
   }
 
   private own(sheet: number, row: number, column: number, id: number): void {
-    this.cells[sheet]?.set(cellKey(row, column), id);
     const columns = this.columns[sheet];
     const listed = columns?.get(column) ?? { rows: [], ids: [] };
     if (listed.rows.length === 0) columns?.set(column, listed);
@@ -56,12 +57,27 @@ export class FormulaIndex {
     listed.ids.push(id);
   }
 
+  private sort(): void {
+    for (const columns of this.columns) for (const column of columns.values()) sortColumn(column);
+  }
+
   /** The formula behind one cell. */
   of(sheet: number, row: number, column: number): number | undefined {
-    const id = this.cells[sheet]?.get(cellKey(row, column));
+    const id = this.listed(sheet, row, column);
     if (id !== undefined || this.wide.length === 0) return id;
     const zone = { top: row, bottom: row, left: column, right: column };
     return this.wide.find((one) => one.sheet === sheet && zonesMeet(one.zone, zone))?.id;
+  }
+
+  private listed(sheet: number, row: number, at: number): number | undefined {
+    const column = this.columns[sheet]?.get(at);
+    if (!column) return undefined;
+    const { rows, ids } = column;
+    // Most columns of formulas have no gap.
+    const straight = row - (rows[0] as number);
+    if (rows[straight] === row) return ids[straight];
+    const found = firstAt(rows, row);
+    return rows[found] === row ? ids[found] : undefined;
   }
 
   /** The columns of a zone that hold any formulas. */
