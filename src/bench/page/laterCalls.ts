@@ -1,11 +1,18 @@
 import type { GridBook } from '../book/gridBook.js';
+import type { GridWorkbook } from '../port/gridWorkbook.js';
 import type { PostponedCalls } from '../engine/postponedCalls.js';
 import { inTurns, nextTask } from './inTurns.js';
 import type { Progress } from './progress.js';
 
+/** The workbook that is shown, in the grid and as the pane knows it. */
+export interface Shown {
+  book: GridBook;
+  workbook: GridWorkbook;
+}
+
 /** Makes the calls that wait, in turns with everything else, and has their cells calculated. */
 export class LaterCalls {
-  private book: GridBook | undefined;
+  private shown: Shown | undefined;
   private running: Promise<void> | undefined;
 
   constructor(
@@ -16,9 +23,9 @@ export class LaterCalls {
   }
 
   /** Another workbook is shown, or none while one is opened. */
-  of(book: GridBook | undefined): void {
-    this.book = book;
-    if (book && this.calls.progress.total > 0) this.begin();
+  of(shown: Shown | undefined): void {
+    this.shown = shown;
+    if (shown && this.calls.progress.total > 0) this.begin();
   }
 
   /** When nothing waits any more; work that was stopped goes on. */
@@ -38,20 +45,22 @@ export class LaterCalls {
     const { calls, progress } = this;
     // What asked for the calls ends first.
     await nextTask();
-    while (this.book && calls.progress.total > calls.progress.done) {
+    while (this.shown && calls.progress.total > calls.progress.done) {
       await inTurns(calls.work(), {
         progress: () => progress.tell('Checking formulas', calls.progress),
         gate: () => progress.gate(),
       });
-      if (this.book) this.deliver(this.book);
+      if (this.shown) this.deliver(this.shown);
       await nextTask();
     }
   }
 
-  private deliver({ model, getters }: GridBook): void {
+  private deliver({ book: { model, getters }, workbook }: Shown): void {
     this.calls.deliver((cells) => {
       const cellIds = cells.filter((id) => getters.tryGetCellPosition(id) !== undefined);
-      if (cellIds.length > 0) model.dispatch('EVALUATE_CELLS', { cellIds });
+      if (cellIds.length === 0) return;
+      workbook.calculatesAll();
+      model.dispatch('EVALUATE_CELLS', { cellIds });
     });
   }
 }

@@ -10,7 +10,7 @@ import { cellNote } from './cellNote.js';
 import { offerCopies, type OpenFile } from './offerCopies.js';
 import { mountGrid } from './grid.js';
 import { inTurns, Stopped } from './inTurns.js';
-import type { LaterCalls } from './laterCalls.js';
+import type { LaterCalls, Shown } from './laterCalls.js';
 import type { Progress } from './progress.js';
 import type { Speech } from './speech.js';
 
@@ -35,6 +35,7 @@ export interface PageParts {
 /** The one workbook that is open: its grid, its pane, and whether it is saved. */
 export class PageWorkbook {
   private open: OpenBook | undefined;
+  private shown: Shown | undefined;
   private clear: (() => void) | undefined;
   private name = exampleName;
   private changed = false;
@@ -104,7 +105,7 @@ export class PageWorkbook {
   /** The workbook that was open stays: what waited for it was forgotten where the grid had begun. */
   private stays(): void {
     this.postponed.forget();
-    this.parts.later.of(this.open?.book);
+    this.parts.later.of(this.shown);
     this.calculate();
   }
 
@@ -166,7 +167,8 @@ export class PageWorkbook {
       clearGrid();
     };
     this.open = opened;
-    this.parts.later.of(opened.book);
+    this.shown = { book: opened.book, workbook };
+    this.parts.later.of(this.shown);
     this.changed = false;
     this.name = fileName.textContent = name;
     document.title = `${name} · Tonrow`;

@@ -157,6 +157,11 @@ export class GridWorkbook implements Workbook {
     }
   }
 
+  /** Whoever watches is told that everything was calculated, when the command that comes is done. */
+  calculatesAll(): void {
+    this.teller.evaluated();
+  }
+
   /** What was written in several messages is evaluated when all of it is there. */
   private evaluate(): void {
     if (!this.goOn) return;

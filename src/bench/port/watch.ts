@@ -74,7 +74,7 @@ export class Teller {
     });
   }
 
-  /** The command that comes evaluates what others have collected. */
+  /** The command that comes evaluates what others have collected, or what hangs on the cells it names. */
   evaluated(): void {
     this.notes.calculated = 'all';
   }
@@ -104,7 +104,8 @@ export class Teller {
     } else if (moving.has(type)) notes.moved.add(sheetId ?? this.book.getters.getActiveSheetId());
     else if (ofSheets.has(type)) notes.sheets = true;
     else if (hiding.has(type)) notes.shown = true;
-    else if (type === 'EVALUATE_CELLS') notes.calculated = command.cellIds ?? 'all';
+    else if (type === 'EVALUATE_CELLS' && notes.calculated !== 'all')
+      notes.calculated = command.cellIds ?? 'all';
   }
 
   private tell(): void {

@@ -1,3 +1,5 @@
+// @vitest-environment node
+// It teaches the engine calls that wait, which no other test is to meet.
 import '../support/engineOnNode.js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { listCheckWorkbook, rowCheckWorkbook } from '../../../scripts/bench/workbooks.mjs';

@@ -113,7 +113,7 @@ describe('a list that is checked again', () => {
         return typeof value === 'boolean' ? String(value) : value;
       }),
     );
-    const stamp = book.value({ sheetId: book.sheetIdOf('Quote') as string, row: 2, col: 1 });
+    const stamp = book.value({ sheetId: book.sheetIdOf('Quote') as string, row: 2, col: 4 });
     const ours = new OurFunctions(functions);
     const remembered = new RememberedCalls(ours);
     for (const at of [0, 3, 17, 40]) {

@@ -52,7 +52,7 @@ interface Spelling {
 
 const spelling: fc.Arbitrary<Spelling> = fc.record({
   times: oneOf('x', 'X', '×', '*', '✕'),
-  space: oneOf(' ', '  ', '\u00A0', ' \t'),
+  space: oneOf(' ', '  ', '\u00A0', ' \u2009'),
   inchMark: oneOf('"', '″', '”', "''"),
   footMark: oneOf("'", '′', '’'),
   diameter: oneOf('Ø', 'ø', '⌀', 'φ'),

@@ -265,7 +265,7 @@ describe('checking in the pane', () => {
       signal: aborter.signal,
       progress,
     });
-    expect(seen).toEqual([200, 400]);
+    expect(seen).toEqual([50, 100, 150, 200, 250, 300, 350, 400]);
     expect(results).toBeUndefined();
   });
 });

@@ -9,6 +9,9 @@ import type { MassSum } from './sums.js';
 
 const counted = (count: number) => count.toLocaleString('en');
 
+const pieceWords = (piece: string, length: string) =>
+  length === '' ? piece : html`${piece}, <span class="unbroken">${length}</span>`;
+
 /** What the press does not do, so that it is seen: it is neither checked nor priced here. */
 export function elsewhere({ elsewhere: rows }: ReportData): Html[] {
   if (rows.length === 0) return [];
@@ -68,9 +71,7 @@ export function rowTable(rows: readonly ReportedRow[], label: string, none = '')
         <tr>
           <td class="mark">${mark}</td>
           <td>${list}, ${row}</td>
-          <td class="piece">
-            ${piece}${length === '' ? [] : html`, <span class="unbroken">${length}</span>`}
-          </td>
+          <td class="piece">${pieceWords(piece, length)}</td>
           <td>${press}</td>
           <td class="word">${verdict}</td>
           <td class="number">${use}</td>
