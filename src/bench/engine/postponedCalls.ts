@@ -1,4 +1,5 @@
 import type { StoredValue } from '../../sheet/cellValue.js';
+import type { Pausing } from '../../xlsx/pausing.js';
 import { isMatrix, topLeft, type Operand } from '../../headless/engine/values.js';
 
 /** Calls of our functions, or rows of a list, that one task makes; the others wait: about 50 ms. */
@@ -58,15 +59,18 @@ export class PostponedCalls {
   }
 
   postpone(key: string, cell: CallingCell | undefined, make: () => Operand, shown?: Operand): void {
-    const before = this.waiting.get(key);
-    const cells = cell ? [cell.id] : [];
-    if (before) for (const id of cells) before.cells.push(id);
-    else this.waiting.set(key, { row: cell?.row ?? 0, cells, make, shown });
+    if (!this.waiting.has(key)) this.waiting.set(key, { row: cell?.row ?? 0, cells: [], make, shown });
+    this.join(key, cell);
     if (this.waiting.size === 1) this.onWaiting();
   }
 
+  /** A cell shows what another waits for: alike rows ask the same. */
+  join(key: string, cell: CallingCell | undefined): void {
+    if (cell) this.waiting.get(key)?.cells.push(cell.id);
+  }
+
   /** Makes what waits now, from the top of the sheet down; gives way after each call. */
-  *work(): Generator<undefined, void, undefined> {
+  *work(): Pausing<void> {
     const batch = [...this.waiting].sort(([, a], [, b]) => a.row - b.row);
     for (const [key, call] of batch) {
       // Another workbook was opened meanwhile.

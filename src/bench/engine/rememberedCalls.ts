@@ -43,7 +43,10 @@ export class RememberedCalls {
       return this.functions.call(one, operands);
     const key = one.metadata.name + keyOf(operands);
     const known = this.results.get(key);
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      this.postponed?.join(key, cell);
+      return known;
+    }
     const make = () => this.made(key, one, operands);
     if (!this.postponed) return make();
     const answer = this.postponed.answer(key);
@@ -62,7 +65,7 @@ export class RememberedCalls {
 
   private made(key: string, one: LoadedFunction, operands: (Operand | undefined)[]): Operand {
     const result = this.functions.call(one, operands);
-    if (hasError(result)) this.results.delete(key);
+    if (hasError(result)) this.drop(key);
     else this.keep(key, result);
     return result;
   }
@@ -72,9 +75,12 @@ export class RememberedCalls {
     this.results.set(key, result);
     for (const oldest of this.results.keys()) {
       if (this.characters <= charactersKept) break;
-      this.results.delete(oldest);
-      this.characters -= oldest.length;
+      this.drop(oldest);
     }
+  }
+
+  private drop(key: string): void {
+    if (this.results.delete(key)) this.characters -= key.length;
   }
 
   /** Only rows that were not there before are worked out. */

@@ -83,6 +83,24 @@ describe('calls that are too many for one task', () => {
     expect(column(open, first)).toEqual(file.of(first));
   });
 
+  it('put right every row that asks the same', async () => {
+    const file = await recalculated(rowCheckWorkbook(rows));
+    const open = atOnce(
+      openingBook(file.bytes, functions, {
+        postponed,
+        beforeGrid: ({ sheets }) => {
+          const cells = sheets[0]?.cells;
+          for (const row of [5, 9]) if (cells) cells.values[cells.index.at(row, first) ?? -1] = 'wrong';
+        },
+      }),
+    );
+    const asked = open.book.formula({ sheetId: 'sheet1', row: 5, col: first }) ?? '';
+    open.book.model.dispatch('UPDATE_CELL', { sheetId: 'sheet1', row: 9, col: first, content: asked });
+    expect([5, 9].map((row) => column(open, first)[row - 1])).toEqual(['wrong', 'wrong']);
+    expect(settle(open)).toBe(2);
+    expect([5, 9].map((row) => column(open, first)[row - 1])).toEqual([file.of(first)[4], file.of(first)[4]]);
+  });
+
   it('come in a moment where the file has nothing, from the top of the sheet down', async () => {
     const bytes = rowCheckWorkbook(rows);
     const file = await recalculated(bytes);
