@@ -33,3 +33,9 @@ export function sameStored(a: StoredValue, b: StoredValue): boolean {
   if (isCellError(a)) return isCellError(b) && storedErrorCode(a.error) === storedErrorCode(b.error);
   return a === b;
 }
+
+/** Equal, numbers up to the last digits. */
+export function sameResult(a: StoredValue, b: StoredValue): boolean {
+  if (typeof a !== 'number' || typeof b !== 'number') return sameStored(a, b);
+  return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
+}

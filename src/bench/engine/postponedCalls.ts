@@ -1,4 +1,4 @@
-import type { StoredValue } from '../../sheet/cellValue.js';
+import { sameResult, type StoredValue } from '../../sheet/cellValue.js';
 import type { Pausing } from '../../xlsx/pausing.js';
 import { isMatrix, topLeft, type Operand } from '../../headless/engine/values.js';
 
@@ -115,7 +115,5 @@ export class PostponedCalls {
 function isSame(a: Operand, b: Operand): boolean {
   const isOne = (operand: Operand) => !isMatrix(operand) || operand.length * (operand[0]?.length ?? 0) === 1;
   if (!isOne(a) || !isOne(b)) return false;
-  const [one, other] = [topLeft(a).value, topLeft(b).value];
-  if (typeof one !== 'number' || typeof other !== 'number') return one === other;
-  return Math.abs(one - other) <= 1e-12 * Math.max(Math.abs(one), Math.abs(other));
+  return sameResult(topLeft(a).value, topLeft(b).value);
 }

@@ -3,7 +3,7 @@ import { cellKey } from '../../sheet/address.js';
 import { workbookScope } from '../../sheet/formula/scope.js';
 import { atOnce, entriesInTurn, type Pausing } from '../../xlsx/pausing.js';
 import { openingWorkbook, type Workbook } from '../../xlsx/workbook.js';
-import { sameStored, type StoredValue } from '../../sheet/cellValue.js';
+import { sameResult, type StoredValue } from '../../sheet/cellValue.js';
 import { GridBook } from '../book/gridBook.js';
 import { keptFormula } from '../engine/keptFormula.js';
 import { asOneCommand } from '../engine/oneCommand.js';
@@ -212,12 +212,6 @@ function usedPart({ sheets }: Workbook, sheet: number, { bottom, right }: { bott
     bottom: Math.min(bottom, (cells?.height ?? 1) - 1),
     right: Math.min(right, (cells?.width ?? 1) - 1),
   };
-}
-
-/** Equal, numbers up to the last digits. */
-export function sameResult(a: StoredValue, b: StoredValue): boolean {
-  if (typeof a !== 'number' || typeof b !== 'number') return sameStored(a, b);
-  return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
 }
 
 /** The same, where an empty text and a blank cell are no difference. */
