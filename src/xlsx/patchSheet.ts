@@ -6,85 +6,82 @@ import { writeCell, type CellChange } from './writeCell.js';
 import { XmlElement } from './xml/element.js';
 import { XmlReader } from './xml/reader.js';
 
-/**
- * A worksheet part with stored values changed; every other byte stays as it was. The cells of the file are known by
- * their place in its text, so only their texts are read again. What needs a row that has no cell yet is put in by its
- * elements.
- */
-export function patchSheet(cells: Worksheet, changes: Iterable<CellChange>): string {
-  const edits = new Edits(cells.xml);
-  const late: CellChange[] = [];
-  let grown: Zone | undefined;
-  for (const change of changes) {
-    const { row, column } = change;
-    const at = cells.index.at(row, column);
-    if (at !== undefined) {
-      const [start, end] = [cells.starts[at] as number, cells.ends[at] as number];
-      edits.add(start, end, change);
-    } else if (change.value !== null) {
-      const place = placeOfNew(cells, row, column);
-      if (place === undefined) late.push(change);
-      else {
-        edits.add(place, place, newCell(cellAddress(row, column), change.value), cellKey(row, column));
-        grown = grownBy(grown, row, column);
-      }
-    }
-  }
-  if (grown) growDimension(cells, grown, edits);
-  const xml = edits.made();
-  return late.length === 0 ? xml : patchElements(xml, late);
+/** What becomes of a sheet's cells. */
+export interface SheetChanges {
+  /** What the file has in a cell, by its position among its cells, becomes this; undefined where it stays. */
+  ofCell: (at: number) => CellChange | undefined;
+  /** Cells that the file does not have. */
+  added: readonly CellChange[];
 }
 
-/** Pieces that are put together at a time: small texts are not kept until the end. */
-const piecesAtOnce = 4096;
-
 /**
- * Pieces of a text that are replaced, in any order: new cells by their keys, before the cell that they push on. The text of
- * a changed cell is made when its place comes.
+ * A worksheet part with stored values changed, in pieces; none where nothing changes. Every other byte stays as it was. The
+ * cells of the file are known by their place in its text, so only their texts are read again. What needs a row that has no
+ * cell yet is put in by its elements.
  */
-class Edits {
-  private readonly starts: number[] = [];
-  private readonly ends: number[] = [];
-  private readonly texts: (string | CellChange)[] = [];
-  private readonly keys: number[] = [];
-  private sorted = true;
-
-  constructor(private readonly xml: string) {}
-
-  add(start: number, end: number, text: string | CellChange, key = 0): void {
-    const before = this.ends.at(-1) ?? 0;
-    if (start < before || (start === before && key < (this.keys.at(-1) ?? 0))) this.sorted = false;
-    this.keys.push(key);
-    this.starts.push(start);
-    this.ends.push(end);
-    this.texts.push(text);
-  }
-
-  made(): string {
-    const { xml, starts, ends, texts, keys } = this;
-    if (texts.length === 0) return xml;
-    const order = this.sorted ? undefined : Uint32Array.from(starts, (_, i) => i);
-    const difference = (of: number[], a: number, b: number) => (of[a] as number) - (of[b] as number);
-    order?.sort((a, b) => difference(starts, a, b) || difference(ends, a, b) || difference(keys, a, b));
-    const made: string[] = [];
-    let pieces: string[] = [];
-    let at = 0;
-    for (let i = 0; i < texts.length; i++) {
-      const edit = order?.[i] ?? i;
-      const [start, end] = [starts[edit] as number, ends[edit] as number];
-      const text = texts[edit] as string | CellChange;
-      pieces.push(
-        xml.slice(at, start),
-        typeof text === 'string' ? text : changedCell(xml.slice(start, end), text),
-      );
-      at = end;
-      if (pieces.length < piecesAtOnce) continue;
-      made.push(pieces.join(''));
-      pieces = [];
+export function* patchSheet(cells: Worksheet, { ofCell, added }: SheetChanges): Generator<string> {
+  const inserts: Insert[] = [];
+  const late: CellChange[] = [];
+  let grown: Zone | undefined;
+  for (const change of added) {
+    const { row, column, value } = change;
+    if (value === null) continue;
+    const place = placeOfNew(cells, row, column);
+    if (place === undefined) late.push(change);
+    else {
+      const text = newCell(cellAddress(row, column), value);
+      inserts.push({ start: place, end: place, text, key: cellKey(row, column) });
+      grown = grownBy(grown, row, column);
     }
-    made.push(pieces.join(''), xml.slice(at));
-    return made.join('');
   }
+  const dimension = grown && grownDimension(cells, grown);
+  if (dimension) inserts.push(dimension);
+  inserts.sort((a, b) => a.start - b.start || a.key - b.key);
+  const pieces = patched(cells, ofCell, inserts);
+  if (late.length === 0) yield* pieces;
+  else yield patchElements([...pieces].join('') || cells.xml, late);
+}
+
+/** A piece of text that is put in, or in the place of another; new cells in the order of their keys. */
+interface Insert {
+  start: number;
+  end: number;
+  text: string;
+  key: number;
+}
+
+/** Texts that are joined to one piece. */
+const textsOfPiece = 4096;
+
+function* patched(
+  { xml, starts, ends }: Worksheet,
+  ofCell: SheetChanges['ofCell'],
+  inserts: readonly Insert[],
+): Generator<string> {
+  let texts: string[] = [];
+  let [at, next] = [0, 0];
+  const put = (start: number, end: number, text: string) => {
+    texts.push(xml.slice(at, start), text);
+    at = end;
+  };
+  const putBefore = (place: number) => {
+    for (let insert = inserts[next]; insert && insert.start <= place; insert = inserts[++next])
+      put(insert.start, insert.end, insert.text);
+  };
+  for (let cell = 0; cell < starts.length; cell++) {
+    const change = ofCell(cell);
+    if (!change) continue;
+    const [start, end] = [starts[cell] as number, ends[cell] as number];
+    putBefore(start);
+    put(start, end, changedCell(xml.slice(start, end), change));
+    if (texts.length < textsOfPiece) continue;
+    yield texts.join('');
+    texts = [];
+  }
+  putBefore(Infinity);
+  if (at === 0) return;
+  texts.push(xml.slice(at));
+  yield texts.join('');
 }
 
 /** Where a cell that the file lacks comes in the text; undefined where its row has no cell, or a prefix. */
@@ -112,14 +109,14 @@ function grownBy(zone: Zone | undefined, row: number, column: number): Zone {
 }
 
 /** The part says which cells it uses; new ones are among them. */
-function growDimension({ xml }: Worksheet, grown: Zone, edits: Edits): void {
+function grownDimension({ xml }: Worksheet, grown: Zone): Insert | undefined {
   const reader = new XmlReader(xml);
-  while (reader.next() && reader.name !== 'dimension') if (reader.name === 'sheetData') return;
+  while (reader.next() && reader.name !== 'dimension') if (reader.name === 'sheetData') return undefined;
   const bounds = reader.name === 'dimension' ? reader.attributeBounds('ref') : undefined;
   const zone = bounds && parseZone(xml.slice(bounds.start, bounds.end));
-  if (!zone) return;
+  if (!zone) return undefined;
   const corner = grownBy(grownBy(grown, zone.top, zone.left), zone.bottom, zone.right);
-  edits.add(bounds.start, bounds.end, zoneAddress(corner));
+  return { ...bounds, text: zoneAddress(corner), key: 0 };
 }
 
 function patchElements(xml: string, changes: readonly CellChange[]): string {

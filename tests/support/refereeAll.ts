@@ -23,6 +23,11 @@ vi.mock('../../src/xlsx/zip/writeArchive.js', async (importOriginal) => {
       keep(call[0], bytes);
       return bytes;
     },
+    *writingArchive(...call: Parameters<typeof original.writingArchive>) {
+      const bytes = yield* original.writingArchive(...call);
+      keep(call[0], bytes);
+      return bytes;
+    },
   };
 });
 

@@ -1,9 +1,10 @@
 import { openWorkbook, type Sheet } from '../../xlsx/workbook.js';
 import { sameStored } from '../../sheet/cellValue.js';
 import { cellKey, sameZone } from '../../sheet/address.js';
-import { writeWorkbook } from '../../xlsx/writeWorkbook.js';
+import type { SheetChanges } from '../../xlsx/patchSheet.js';
 import type { CellChange } from '../../xlsx/writeCell.js';
 import { nodeCodec } from '../files/nodeCodec.js';
+import { writeWorkbook } from '../files/writeWorkbook.js';
 import type { LoadedFunctions } from '../functions/scriptHost.js';
 import { calculateWorkbook, type Calculated } from './calculate.js';
 import { placeChanges, type InputChange } from './changes.js';
@@ -31,7 +32,7 @@ export async function recalculateWorkbook(
   );
   times.push(performance.now());
   const report = makeReport(calculated);
-  const written = writeWorkbook(workbook, cellChanges(calculated), {
+  const written = await writeWorkbook(workbook, cellChanges(calculated), {
     calculateOnOpening: report.stale.length > 0,
   });
   times.push(performance.now());
@@ -45,38 +46,39 @@ export async function recalculateWorkbook(
   return { bytes: written, report: { ...report, milliseconds }, calculated };
 }
 
+type Special = Pick<CellChange, 'ref' | 'replacesFormula'>;
+
 /** The cells whose stored value or spill range differs from the file's. */
-function cellChanges({ workbook, cells, grids, zones }: Calculated): Map<Sheet, Iterable<CellChange>> {
-  const special = new Map<number, Map<number, Pick<CellChange, 'ref' | 'replacesFormula'>>>();
+function cellChanges({ workbook, cells, grids, zones }: Calculated): Map<Sheet, SheetChanges> {
+  const special = grids.map(() => new Map<number, Special>());
   cells.forEach(({ sheet, row, column, stored, replaced }, id) => {
     const zone = zones[id];
     const isMoved = stored.kind === 'dynamic' && zone && stored.ref && !sameZone(zone, stored.ref);
     if (!isMoved && !replaced) return;
-    const ofSheet = special.get(sheet) ?? new Map<number, Pick<CellChange, 'ref' | 'replacesFormula'>>();
-    special.set(sheet, ofSheet);
-    ofSheet.set(cellKey(row, column), {
+    special[sheet]?.set(cellKey(row, column), {
       ...(isMoved && { ref: zone }),
       ...(replaced && { replacesFormula: true }),
     });
   });
-  const changes = new Map<Sheet, Iterable<CellChange>>();
+  const changes = new Map<Sheet, SheetChanges>();
   workbook.sheets.forEach((sheet, position) => {
     const grid = grids[position];
-    if (grid) changes.set(sheet, changesOf(grid, special.get(position)));
+    if (grid) changes.set(sheet, changesOf(grid, special[position] ?? new Map()));
   });
   return changes;
 }
 
-function* changesOf(
-  grid: SheetGrid,
-  special: ReadonlyMap<number, Pick<CellChange, 'ref' | 'replacesFormula'>> | undefined,
-): Generator<CellChange> {
+function changesOf(grid: SheetGrid, special: ReadonlyMap<number, Special>): SheetChanges {
   const { rows, columns, values } = grid.file;
-  for (let i = 0; i < values.length; i++) {
-    const [row, column, value] = [rows[i] as number, columns[i] as number, grid.now[i] ?? null];
-    const more = special?.get(cellKey(row, column));
-    const isSame = sameStored(value, values[i] ?? null);
-    if (!isSame || more?.ref) yield { row, column, value, ...more };
-  }
-  for (const [row, column, value] of grid.extraCells()) yield { row, column, value };
+  return {
+    ofCell(at) {
+      const value = grid.now[at] ?? null;
+      const isSame = sameStored(value, values[at] ?? null);
+      if (isSame && special.size === 0) return undefined;
+      const [row, column] = [rows[at] as number, columns[at] as number];
+      const more = special.get(cellKey(row, column));
+      return isSame && !more?.ref ? undefined : { row, column, value, ...more };
+    },
+    added: [...grid.extraCells()].map(([row, column, value]) => ({ row, column, value })),
+  };
 }

@@ -3,9 +3,16 @@ import type { Codec } from './codec.js';
 import { concatenate } from './concatenate.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
+/** Content that is deflated already, with the size and the check sum that it has unpacked. */
+export interface Packed {
+  packed: Uint8Array;
+  size: number;
+  crc: number;
+}
+
 /** What is to become of an archive's entries, by name. */
 export interface ArchiveEdits {
-  replaced: ReadonlyMap<string, Uint8Array>;
+  replaced: ReadonlyMap<string, Uint8Array | Packed>;
   removed?: ReadonlySet<string>;
   added?: ReadonlyMap<string, Uint8Array>;
 }
@@ -67,13 +74,19 @@ function kept(archive: ZipArchive, entry: ZipEntry, end: number): Piece {
   };
 }
 
-function* rewritten(archive: ZipArchive, entry: ZipEntry, content: Uint8Array, codec: Codec): Pausing<Piece> {
-  const packed = entry.method === 0 ? content : yield* codec.deflate(content);
-  const sizes = { packedSize: packed.length, size: content.length, crc: codec.crc32(content) };
+function* rewritten(
+  archive: ZipArchive,
+  entry: ZipEntry,
+  content: Uint8Array | Packed,
+  codec: Codec,
+): Pausing<Piece> {
+  const { packed, size, crc } = 'packed' in content ? content : yield* pack(content, codec);
+  const sizes = { packedSize: packed.length, size, crc };
   const nameLength = archive.view.getUint16(entry.headerStart + 26, true);
   const header = archive.bytes.slice(entry.headerStart, entry.headerStart + 30 + nameLength);
   const view = new DataView(header.buffer);
   view.setUint16(6, view.getUint16(6, true) & ~8, true);
+  deflated(view, 4);
   view.setUint32(14, sizes.crc, true);
   view.setUint32(18, sizes.packedSize, true);
   view.setUint32(22, sizes.size, true);
@@ -81,7 +94,18 @@ function* rewritten(archive: ZipArchive, entry: ZipEntry, content: Uint8Array, c
   const central = smallCentral(archive, entry, sizes);
   const centralView = new DataView(central.buffer);
   centralView.setUint16(8, centralView.getUint16(8, true) & ~8, true);
+  deflated(centralView, 6);
   return { bytes: concatenate([header, packed]), central };
+}
+
+/** A header says that its entry is deflated, which takes version 2.0 of the format. */
+function deflated(header: DataView, at: number): void {
+  header.setUint16(at, Math.max(20, header.getUint16(at, true)), true);
+  header.setUint16(at + 4, DEFLATED, true);
+}
+
+function* pack(content: Uint8Array, codec: Codec): Pausing<Packed> {
+  return { packed: yield* codec.deflate(content), size: content.length, crc: codec.crc32(content) };
 }
 
 /** The directory record with the sizes in their 32-bit fields, without the 64-bit extra field. */
@@ -112,15 +136,15 @@ function smallCentral(
 
 function* newEntry(name: string, content: Uint8Array, codec: Codec): Pausing<Piece> {
   const encoded = new TextEncoder().encode(name);
-  const packed = yield* codec.deflate(content);
+  const { packed, size, crc } = yield* pack(content, codec);
   const fields = (view: DataView, at: number) => {
     view.setUint16(at, 20, true);
     view.setUint16(at + 2, UTF8, true);
     view.setUint16(at + 4, DEFLATED, true);
     view.setUint16(at + 8, DATE, true);
-    view.setUint32(at + 10, codec.crc32(content), true);
+    view.setUint32(at + 10, crc, true);
     view.setUint32(at + 14, packed.length, true);
-    view.setUint32(at + 18, content.length, true);
+    view.setUint32(at + 18, size, true);
     view.setUint16(at + 22, encoded.length, true);
   };
   const local = new DataView(new ArrayBuffer(30));

@@ -1,26 +1,30 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { openWorkbook } from '../../src/xlsx/workbook.js';
+import type { Worksheet } from '../../src/xlsx/storedCells.js';
+import { openWorkbook, type Sheet, type Workbook } from '../../src/xlsx/workbook.js';
 import { readSheetValues } from '../../src/xlsx/readSheetValues.js';
-import { writeWorkbook } from '../../src/xlsx/writeWorkbook.js';
+import { writeWorkbook } from '../../src/headless/files/writeWorkbook.js';
 import type { CellChange } from '../../src/xlsx/writeCell.js';
-import { buildWorkbook, MAIN, workbookParts, zipParts } from './support/buildWorkbook.js';
+import { sheetChanges } from '../xlsx/support/sheetChanges.js';
+import { buildWorkbook, MAIN, workbookParts, zipParts } from '../xlsx/support/buildWorkbook.js';
 
 const sheetPart = 'xl/worksheets/sheet1.xml';
 
+/** The file of a workbook after changes on its first sheet. */
+function written(workbook: Workbook, changes: CellChange[]): Promise<Uint8Array> {
+  const sheet = workbook.sheets[0] as Sheet;
+  return writeWorkbook(workbook, new Map([[sheet, sheetChanges(sheet.cells as Worksheet, changes)]]));
+}
+
 /** The worksheet part after changes, without what stands before and after its data. */
-function patched(
+async function patched(
   data: string,
   changes: CellChange[],
   root = `<worksheet xmlns="${MAIN}">`,
   close = '</worksheet>',
-): string {
+): Promise<string> {
   const parts = { ...workbookParts([{ name: 'Quote' }]), [sheetPart]: `${root}${data}${close}` };
-  const workbook = openWorkbook(zipParts(parts));
-  const bytes = writeWorkbook(
-    workbook,
-    new Map([[workbook.sheets[0] as (typeof workbook.sheets)[0], changes]]),
-  );
+  const bytes = await written(openWorkbook(zipParts(parts)), changes);
   const xml = strFromU8(unzipSync(bytes)[sheetPart] as Uint8Array);
   expect(xml.startsWith(root) && xml.endsWith(close)).toBe(true);
   return xml.slice(root.length, xml.length - close.length);
@@ -57,90 +61,87 @@ describe('a stored value', () => {
       2,
       '<c r="A1" cm="1"><f t="array" ref="A1"><![CDATA[B1]]></f><v>2</v></c>',
     ],
-  ] as [string, CellChange['value'], string][])('%s becomes %j', (before, value, after) => {
+  ] as [string, CellChange['value'], string][])('%s becomes %j', async (before, value, after) => {
     const other = '<c r="C1"><v>1.50</v></c>';
-    expect(patched(data(before + other), [at(0, value)])).toBe(data(after + other));
+    expect(await patched(data(before + other), [at(0, value)])).toBe(data(after + other));
   });
 
-  it('keeps the prefix that the part uses', () => {
+  it('keeps the prefix that the part uses', async () => {
     const root = `<x:worksheet xmlns:x="${MAIN}">`;
     const cell = (inner: string) =>
       `<x:sheetData><x:row r="1"><x:c r="A1"${inner}</x:c></x:row></x:sheetData>`;
-    expect(patched(cell('><x:f>B1</x:f><x:v>1</x:v>'), [at(0, 'a')], root, '</x:worksheet>')).toBe(
+    expect(await patched(cell('><x:f>B1</x:f><x:v>1</x:v>'), [at(0, 'a')], root, '</x:worksheet>')).toBe(
       cell(' t="str"><x:f>B1</x:f><x:v>a</x:v>'),
     );
   });
 
-  it('of a cell the caller changes replaces formula and text', () => {
+  it('of a cell the caller changes replaces formula and text', async () => {
     const change: CellChange = { ...at(0, 'new'), replacesFormula: true };
-    expect(patched(data('<c r="A1" s="1"><f>B1</f><v>1</v></c>'), [change])).toBe(
+    expect(await patched(data('<c r="A1" s="1"><f>B1</f><v>1</v></c>'), [change])).toBe(
       data('<c r="A1" s="1" t="inlineStr"><is><t>new</t></is></c>'),
     );
-    expect(patched(data('<c r="A1" t="inlineStr"><is><t>old</t></is></c>'), [{ ...change, value: 5 }])).toBe(
-      data('<c r="A1"><v>5</v></c>'),
-    );
+    expect(
+      await patched(data('<c r="A1" t="inlineStr"><is><t>old</t></is></c>'), [{ ...change, value: 5 }]),
+    ).toBe(data('<c r="A1"><v>5</v></c>'));
   });
 });
 
 describe('a formula that spills elsewhere', () => {
-  it('has its range changed, nothing else of it', () => {
+  it('has its range changed, nothing else of it', async () => {
     const cell = (ref: string, value: number) =>
       `<c r="A1" cm="1"><f t="array" aca="1" ref="${ref}" ca="1">F(1)</f><v>${value}</v></c>`;
     const change: CellChange = { ...at(0, 1), ref: { top: 0, bottom: 2, left: 0, right: 1 } };
-    expect(patched(data(cell('A1:A2', 1)), [change])).toBe(data(cell('A1:B3', 1)));
+    expect(await patched(data(cell('A1:A2', 1)), [change])).toBe(data(cell('A1:B3', 1)));
   });
 });
 
 describe('new cells', () => {
-  it('go between their neighbors', () => {
+  it('go between their neighbors', async () => {
     const changes = [at(3, 4), at(1, 2), at(0, 1)];
-    expect(patched(data('<c r="C1"><v>3</v></c>'), changes)).toBe(
+    expect(await patched(data('<c r="C1"><v>3</v></c>'), changes)).toBe(
       data('<c r="A1"><v>1</v></c><c r="B1"><v>2</v></c><c r="C1"><v>3</v></c><c r="D1"><v>4</v></c>'),
     );
   });
 
-  it('go into empty rows, new rows before, between and after', () => {
+  it('go into empty rows, new rows before, between and after', async () => {
     const changes = [0, 1, 2, 3, 4].map((row): CellChange => ({ row, column: 0, value: row }));
     const row = (r: number, open = `<row r="${r + 1}">`) => `${open}<c r="A${r + 1}"><v>${r}</v></c></row>`;
-    expect(patched('<sheetData><row r="2" ht="20"/><row r="4"></row></sheetData>', changes)).toBe(
+    expect(await patched('<sheetData><row r="2" ht="20"/><row r="4"></row></sheetData>', changes)).toBe(
       `<sheetData>${row(0)}${row(1, '<row r="2" ht="20">')}${row(2)}${row(3)}${row(4)}</sheetData>`,
     );
   });
 
-  it('go into an empty sheet, and only its stated extent grows', () => {
+  it('go into an empty sheet, and only its stated extent grows', async () => {
     const before = '<dimension ref="A1"/><sheetData/>';
-    expect(patched(before, [{ row: 2, column: 1, value: 'x' }])).toBe(
+    expect(await patched(before, [{ row: 2, column: 1, value: 'x' }])).toBe(
       '<dimension ref="A1:B3"/><sheetData><row r="3"><c r="B3" t="str"><v>x</v></c></row></sheetData>',
     );
   });
 
-  it('that are blank are not written', () => {
-    expect(patched(data(''), [at(5, null)])).toBe(data(''));
+  it('that are blank are not written', async () => {
+    expect(await patched(data(''), [at(5, null)])).toBe(data(''));
   });
 
-  it('stand in rows and cells without addresses too', () => {
-    expect(patched('<sheetData><row><c><v>1</v></c><c><v>2</v></c></row></sheetData>', [at(2, 3)])).toBe(
-      '<sheetData><row><c><v>1</v></c><c><v>2</v></c><c r="C1"><v>3</v></c></row></sheetData>',
-    );
+  it('stand in rows and cells without addresses too', async () => {
+    expect(
+      await patched('<sheetData><row><c><v>1</v></c><c><v>2</v></c></row></sheetData>', [at(2, 3)]),
+    ).toBe('<sheetData><row><c><v>1</v></c><c><v>2</v></c><c r="C1"><v>3</v></c></row></sheetData>');
   });
 });
 
 describe('the file', () => {
-  it('without changes is the same, byte for byte', () => {
+  it('without changes is the same, byte for byte', async () => {
     const bytes = buildWorkbook([{ name: 'Quote', rows: [[1]] }]);
-    expect(writeWorkbook(openWorkbook(bytes), new Map())).toEqual(bytes);
+    expect(await writeWorkbook(openWorkbook(bytes), new Map())).toEqual(bytes);
   });
 
-  it('given as a Buffer inside a larger one is read and left alone', () => {
+  it('given as a Buffer inside a larger one is read and left alone', async () => {
     const bytes = buildWorkbook([{ name: 'Quote', rows: [[1]] }]);
     const pool = Buffer.concat([Buffer.alloc(100, 1), bytes, Buffer.alloc(100, 2)]);
     const before = Buffer.from(pool);
     const workbook = openWorkbook(pool.subarray(100, 100 + bytes.length));
-    const written = writeWorkbook(
-      workbook,
-      new Map([[workbook.sheets[0] as (typeof workbook.sheets)[0], [at(0, 2)]]]),
-    );
+    const bytesWritten = await written(workbook, [at(0, 2)]);
     expect(pool.equals(before)).toBe(true);
-    expect(readSheetValues(written, 'Quote')).toEqual([[2]]);
+    expect(readSheetValues(bytesWritten, 'Quote')).toEqual([[2]]);
   });
 });
