@@ -41,12 +41,13 @@ export interface Runtime {
 
 /** A workbook function as the host calls it: reads, computes, converts, checks, and maps every failure. */
 export function wrap(descriptor: Descriptor, runtime: Runtime) {
+  const described = describe(descriptor);
   return (...inputs: HostInput[]): Later<SheetResult> => {
     const signal = descriptor.isCancelable ? cancellation(inputs) : undefined;
     const failed = (error: unknown): never => {
       throw sheetError(error, descriptor, runtime);
     };
-    const answer = () => call(descriptor, inputs, runtime, { signal });
+    const answer = () => call(described, inputs, runtime, { signal });
     try {
       const result = answer();
       return result instanceof Promise ? result.catch(failed) : result;
@@ -64,26 +65,43 @@ interface Around {
   signal?: AbortSignal | undefined;
 }
 
+/** A function with what is the same for all its calls. */
+interface Described {
+  descriptor: Descriptor;
+  arguments: readonly { name: string; label: string; argument: Argument<unknown> }[];
+  /** Where its shop stands among its arguments; -1 where it has none. */
+  shopAt: number;
+}
+
+function describe(descriptor: Descriptor): Described {
+  const list = Object.entries(descriptor.arguments).map(([name, argument]) => ({
+    name,
+    label: argumentLabel(name),
+    argument,
+  }));
+  const shopAt = list.findIndex(({ argument: { kind } }) => kind === 'shop' || kind === 'shop or unit');
+  return { descriptor, arguments: list, shopAt };
+}
+
 function call(
-  descriptor: Descriptor,
+  described: Described,
   inputs: readonly HostInput[],
   runtime: Runtime,
   { working, signal }: Around,
 ): Later<SheetResult> {
-  const entries = Object.entries(descriptor.arguments);
-  const { unit, shop } = shopOf(entries, inputs, runtime.shops);
+  const { descriptor } = described;
+  const { unit, shop } = shopOf(described, inputs, runtime.shops);
   const grades = shop?.grades ?? [];
-  const values = entries.map(([name, argument], position) => [
-    name,
-    readArgument(argument, inputs[position], { argument: argumentLabel(name), unit, shop, grades }),
-  ]);
+  const values: Record<string, unknown> = {};
+  for (const [position, { name, label, argument }] of described.arguments.entries())
+    values[name] = readArgument(argument, inputs[position], { argument: label, unit, shop, grades });
   const context: CallContext = {
     unit,
     register: (read) => runtime.shops.register(read),
     workingOf: (name, given) => workingOf(name, given, runtime, signal),
     plan: (problem) => runtime.plan(problem, { signal }),
   };
-  return whenThere(descriptor.compute(Object.fromEntries(values), context, working), (result) => {
+  return whenThere(descriptor.compute(values, context, working), (result) => {
     const kind = descriptor.result;
     const converts = typeof result === 'number' && kind !== 'cells' && kind !== 'text';
     return scanned(converts ? inShopUnit(result, kind, unit) : result, descriptor.name);
@@ -132,28 +150,31 @@ function workingOf(
   const descriptor = runtime.catalog.find((each) => each.name === name);
   if (!descriptor) throw new Error(`There is no function TONROW.${name}: look at its spelling.`);
   const working = new Working();
-  const { unit } = shopOf(Object.entries(descriptor.arguments), inputs, runtime.shops);
-  return whenThere(call(descriptor, inputs, runtime, { working, signal }), () => ({
+  const described = describe(descriptor);
+  const { unit } = shopOf(described, inputs, runtime.shops);
+  return whenThere(call(described, inputs, runtime, { working, signal }), () => ({
     steps: working.steps,
     unit,
   }));
 }
 
-type Entry = [string, Argument<unknown>];
-
 /** The shop a call names. A function that needs one refuses a mere unit before it reads anything in that unit. */
-function shopOf(entries: Entry[], inputs: readonly HostInput[], shops: ShopRegistry): ShopReference {
-  const position = entries.findIndex(([, { kind }]) => kind === 'shop' || kind === 'shop or unit');
-  const entry = entries[position];
-  if (!entry) return { unit: 'in', shop: undefined };
-  const [name, shopArgument] = entry;
-  const argument = argumentLabel(name);
-  const value = single(inputs[position], argument);
-  const reference = readShopReference(value, argument, shops, shopArgument.kind === 'shop');
-  if (shopArgument.dimensionality === 'scalar')
-    shopArgument.read(value, { argument, ...reference, grades: [] });
+function shopOf(
+  { arguments: list, shopAt }: Described,
+  inputs: readonly HostInput[],
+  shops: ShopRegistry,
+): ShopReference {
+  const described = list[shopAt];
+  if (!described) return noShop;
+  const { label, argument } = described;
+  const value = single(inputs[shopAt], label);
+  const reference = readShopReference(value, label, shops, argument.kind === 'shop');
+  if (argument.dimensionality === 'scalar')
+    argument.read(value, { argument: label, ...reference, grades: [] });
   return reference;
 }
+
+const noShop: ShopReference = { unit: 'in', shop: undefined };
 
 function readArgument(argument: Argument<unknown>, input: HostInput, context: ReadContext): unknown {
   if (argument.dimensionality === 'scalar') return readScalar(argument, input, context);
@@ -221,11 +242,14 @@ const plannerIsMissing = (reason: string) =>
 
 /** The result as the host may have it: finite numbers and text; nothing a host would turn into a zero. */
 function scanned(result: Result, name: string): Result {
-  const sound = (value: unknown) =>
-    typeof value === 'number'
-      ? Number.isFinite(value)
-      : typeof value === 'string' || typeof value === 'boolean';
-  const rows = Array.isArray(result) ? result : [[result]];
-  if (rows.length > 0 && rows.every((row) => row.length > 0 && row.every(sound))) return result;
+  const isSound = Array.isArray(result)
+    ? result.length > 0 && result.every((row) => row.length > 0 && row.every(isShown))
+    : isShown(result);
+  if (isSound) return result;
   throw new Error(`${name} gave a value that is no number and no text`);
 }
+
+const isShown = (value: unknown) =>
+  typeof value === 'number'
+    ? Number.isFinite(value)
+    : typeof value === 'string' || typeof value === 'boolean';

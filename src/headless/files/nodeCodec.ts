@@ -10,7 +10,9 @@ export const nodeCodec: Codec = {
   *inflate(packed, limit) {
     yield;
     try {
-      return zlib.inflateRawSync(packed, { maxOutputLength: Math.max(1, limit) });
+      // One piece, with room to see that it ends: pieces would have to be copied together.
+      const chunkSize = Math.max(zlib.constants.Z_MIN_CHUNK, limit + 1);
+      return zlib.inflateRawSync(packed, { maxOutputLength: Math.max(1, limit), chunkSize });
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === 'ERR_BUFFER_TOO_LARGE') return undefined;
       throw error;

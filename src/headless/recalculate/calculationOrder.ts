@@ -7,7 +7,7 @@ export interface CalculationOrder {
 }
 
 /** Orders a graph by Tarjan's strongly connected components, without recursion. */
-export function calculationOrder(reads: number[][]): CalculationOrder {
+export function calculationOrder(reads: readonly (readonly number[])[]): CalculationOrder {
   const count = reads.length;
   const order = new Int32Array(count);
   const circular = new Int32Array(count);

@@ -7,6 +7,8 @@ import type { FormulaIndex } from './formulaIndex.js';
 /** References of at most this many cells are followed cell by cell, larger ones are shared. */
 const small = 24;
 const mostEdges = 20_000_000;
+/** What most formulas read of other formulas. */
+const nothing: readonly number[] = [];
 /** Rows of the smallest block of a column that ranges share. */
 const blockRows = 64;
 
@@ -17,7 +19,7 @@ const blockRows = 64;
  */
 export class Graph {
   /** For each node: the nodes it reads. */
-  readonly reads: number[][] = [];
+  readonly reads: (readonly number[])[] = [];
   private edges = 0;
   private readonly shared = new Map<string, number>();
   private readonly named = new Map<number, { sheet: number; zone: Zone }>();
@@ -26,10 +28,12 @@ export class Graph {
     formulas: FormulaCell[],
     private readonly formulaIndex: FormulaIndex,
   ) {
-    for (let id = 0; id < formulas.length; id++) this.reads.push([]);
+    for (let id = 0; id < formulas.length; id++) this.reads.push(nothing);
+    const nodes: number[] = [];
     formulas.forEach((cell, id) => {
-      const nodes = this.reads[id] as number[];
+      nodes.length = 0;
       this.readsOf(cell, nodes);
+      if (nodes.length > 0) this.reads[id] = nodes.slice();
       this.count(nodes);
     });
   }

@@ -50,6 +50,7 @@ const mostMisses = 50;
  */
 export class FormulaForms {
   private readonly columns = new Map<number, Column>();
+  private lastAway = notAway;
   /** How many texts were read. */
   parses = 0;
 
@@ -67,7 +68,13 @@ export class FormulaForms {
     const form = known.forms[at] ?? this.pattern(text, { ...place, row, column, shift: noShift });
     if (at !== 0) keepFirst(known.forms, at, form);
     if (!reaches(form, place)) return this.alone(text, place);
-    return { form, away: { down: place.row - form.row, right: place.column - form.column } };
+    return { form, away: this.awayBy(place.row - form.row, place.column - form.column) };
+  }
+
+  /** Formulas of a row stand mostly as far away as each other. */
+  private awayBy(down: number, right: number): Away {
+    if (this.lastAway.down !== down || this.lastAway.right !== right) this.lastAway = { down, right };
+    return this.lastAway;
   }
 
   private alone(text: string, place: Place): PlacedFormula {

@@ -20,8 +20,12 @@ function fromUtf8(raw: string): string {
   return decoder.decode(bytes).replace(/\r\n?/g, '\n');
 }
 
+/** Quotes and ampersands are in nearly every formula with a text: they are put in without a look at each. */
 function withoutEntities(text: string): string {
-  return text.includes('&') ? text.replace(/&(#x[0-9a-f]{1,6}|#\d{1,7}|[a-z]{2,4});/gi, entity) : text;
+  if (!text.includes('&')) return text;
+  const quoted = text.replaceAll('&quot;', '"');
+  if (!/&(?!amp;)/.test(quoted)) return quoted.replaceAll('&amp;', '&');
+  return text.replace(/&(#x[0-9a-f]{1,6}|#\d{1,7}|[a-z]{2,4});/gi, entity);
 }
 
 const named: Record<string, string> = { lt: '<', gt: '>', amp: '&', quot: '"', apos: "'" };

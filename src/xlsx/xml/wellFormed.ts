@@ -19,7 +19,8 @@ const declaration =
 
 /**
  * Reads a part from its first byte to its last, and refuses it where it is not well-formed XML with namespaces: what is
- * cut off or damaged must not count as read. Gives how many elements are named `c`, as the cells of a sheet are.
+ * cut off or damaged must not count as read. Gives how many elements are named `c`, with a prefix or
+ * without, as the cells of a sheet are.
  */
 export function* checkWellFormed(xml: string): Pausing<number> {
   return yield* new PartChecker(xml).check();
@@ -111,7 +112,8 @@ class PartChecker {
     const { xml, open, attributes } = this;
     const start = this.at + 1;
     const end = nameEnd(xml, start);
-    if (end === start + 1 && xml.charCodeAt(start) === LOWER_C) this.cells++;
+    const isShort = end === start + 1 || xml.charCodeAt(end - 2) === COLON;
+    if (isShort && xml.charCodeAt(end - 1) === LOWER_C) this.cells++;
     open.enter(start, end);
     const tagEnd = this.readAttributes(end);
     open.checkName(start, end);

@@ -152,3 +152,9 @@ describe('a part that is read', () => {
     expect(() => atOnce(checkWellFormed('<a>'.repeat(100_000)))).toThrow('nested too deeply');
   });
 });
+
+describe('the cells of a part', () => {
+  it.each(['<c/><c>1</c><v/><cc/>', '<x:c/><x:c>1</x:c><x:v/><x:cc/>'])('are counted: %s', (inside) => {
+    expect(atOnce(checkWellFormed(`<a xmlns:x="urn:x">${inside}</a>`))).toBe(2);
+  });
+});
