@@ -1,6 +1,7 @@
 import { atOnce, type Pausing } from '../pausing.js';
 import type { Codec } from './codec.js';
 import { concatenate } from './concatenate.js';
+import { checkSum } from './inPieces.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 /** What is to become of an archive's entries, by name. */
@@ -69,7 +70,7 @@ function kept(archive: ZipArchive, entry: ZipEntry, end: number): Piece {
 
 function* rewritten(archive: ZipArchive, entry: ZipEntry, content: Uint8Array, codec: Codec): Pausing<Piece> {
   const packed = entry.method === 0 ? content : yield* codec.deflate(content);
-  const sizes = { packedSize: packed.length, size: content.length, crc: codec.crc32(content) };
+  const sizes = { packedSize: packed.length, size: content.length, crc: yield* checkSum(content, codec) };
   const nameLength = archive.view.getUint16(entry.headerStart + 26, true);
   const header = archive.bytes.slice(entry.headerStart, entry.headerStart + 30 + nameLength);
   const view = new DataView(header.buffer);
@@ -113,12 +114,13 @@ function smallCentral(
 function* newEntry(name: string, content: Uint8Array, codec: Codec): Pausing<Piece> {
   const encoded = new TextEncoder().encode(name);
   const packed = yield* codec.deflate(content);
+  const crc = yield* checkSum(content, codec);
   const fields = (view: DataView, at: number) => {
     view.setUint16(at, 20, true);
     view.setUint16(at + 2, UTF8, true);
     view.setUint16(at + 4, DEFLATED, true);
     view.setUint16(at + 8, DATE, true);
-    view.setUint32(at + 10, codec.crc32(content), true);
+    view.setUint32(at + 10, crc, true);
     view.setUint32(at + 14, packed.length, true);
     view.setUint32(at + 18, content.length, true);
     view.setUint16(at + 22, encoded.length, true);
