@@ -208,13 +208,18 @@ export class XmlElement {
   }
 }
 
+/** Joins a long text part by part: put together at its end it would be copied in one piece. */
 function* written(pieces: readonly Content[]): Pausing<string> {
-  let text = '';
-  for (const [i, piece] of pieces.entries()) {
-    text += isElement(piece) ? yield* piece.writing() : piece;
-    if (i % entriesInTurn === entriesInTurn - 1) yield;
+  const parts: string[] = [];
+  let part: string[] = [];
+  for (const piece of pieces) {
+    part.push(isElement(piece) ? yield* piece.writing() : piece);
+    if (part.length < entriesInTurn) continue;
+    parts.push(part.join(''));
+    part = [];
+    yield;
   }
-  return text;
+  return [...parts, ...part].join('');
 }
 
 const isElement = (content: Content): content is XmlElement => content instanceof XmlElement;
