@@ -4,6 +4,13 @@ interface Invocation {
   onCanceled?: () => void;
 }
 
+/** A call ended before its result was there, since the host asked for that. */
+export class CallCanceled extends Error {
+  constructor() {
+    super('The program stopped this call before its end: enter the cell again (F2, then Enter).');
+  }
+}
+
 const isInvocation = (value: unknown): value is Invocation =>
   typeof value === 'object' && value !== null && 'functionName' in value;
 

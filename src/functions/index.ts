@@ -1,4 +1,5 @@
 import { catalog } from './catalog.js';
+import { giveWay } from './giveWay.js';
 import { openBrowserWorker } from '../planner/browserWorker.js';
 import { PlanQueue } from '../planner/planQueue.js';
 import type { OpenPlanner } from '../planner/protocol.js';
@@ -29,6 +30,8 @@ const runtime: Runtime = {
   shops,
   coldStart,
   plan: new PlanQueue(openPlanner).plan,
+  // Only in a page somebody waits for his turn.
+  ...(typeof document !== 'undefined' && { giveWay }),
   error: (code: SheetErrorCode, message: string) => {
     const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
     return new CustomFunctions.Error(code === '#N/A' ? notAvailable : invalidValue, message);

@@ -20,7 +20,7 @@ import {
 } from './descriptor/hostValue.js';
 import { inShopUnit } from '../core/quantity/shopUnit.js';
 import { type PlanInWorker, PlannerFailed, PlanStopped } from '../planner/planQueue.js';
-import { cancellation } from './cancellation.js';
+import { CallCanceled, cancellation } from './cancellation.js';
 import type { ColdStart } from './shop/coldStart.js';
 import { ShopNotRegistered, type ShopRegistry } from './shop/registry.js';
 
@@ -35,6 +35,8 @@ export interface Runtime {
   shops: ShopRegistry;
   coldStart: ColdStart;
   plan: PlanInWorker;
+  /** Lets everything else in the runtime have its turn, where a page waits for that. */
+  giveWay?: () => Promise<void>;
   /** The host's own error object; not every host derives it from Error. */
   error(code: SheetErrorCode, message: string): unknown;
 }
@@ -100,6 +102,7 @@ function call(
     register: (read) => runtime.shops.register(read),
     workingOf: (name, given) => workingOf(name, given, runtime, signal),
     plan: (problem) => runtime.plan(problem, { signal }),
+    turns: { giveWay: runtime.giveWay, signal },
   };
   return whenThere(descriptor.compute(values, context, working), (result) => {
     const kind = descriptor.result;
@@ -228,7 +231,8 @@ function sheetError(error: unknown, descriptor: Descriptor, runtime: Runtime): u
   if (error instanceof ShopNotRegistered) {
     return runtime.error('#N/A', shopIsNewer);
   }
-  if (error instanceof PlanStopped) return runtime.error('#N/A', error.message);
+  if (error instanceof PlanStopped || error instanceof CallCanceled)
+    return runtime.error('#N/A', error.message);
   if (error instanceof PlannerFailed) return runtime.error('#N/A', plannerIsMissing(error.message));
   const reason = error instanceof Error ? error.message : String(error);
   return runtime.error(

@@ -5,6 +5,7 @@ import { checkUtf8 } from './xml/characters.js';
 import { XmlReader } from './xml/reader.js';
 import { checkWellFormed } from './xml/wellFormed.js';
 import type { Codec } from './zip/codec.js';
+import { charactersOf } from './zip/inPieces.js';
 import { partKey, readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive.js';
 import { unpack } from './zip/unpack.js';
 
@@ -53,14 +54,14 @@ export class Package {
     if (bytes[0] === 0 || bytes[1] === 0 || bytes[0] === 0xfe || bytes[0] === 0xff) {
       refuseWorkbook(`The file is refused: part ${JSON.stringify(part)} is not written in UTF-8.`);
     }
-    const xml = this.codec.toCharacters(bytes);
+    const xml = yield* charactersOf(bytes, this.codec);
     if (!this.checked.has(entry)) yield* this.check(entry, bytes, xml);
     return xml;
   }
 
   /** What is read is well-formed to its end, and no larger than it may be. */
   private *check(entry: ZipEntry, bytes: Uint8Array, xml: string): Pausing<void> {
-    checkUtf8(bytes);
+    yield* checkUtf8(bytes);
     this.cells += yield* checkWellFormed(xml);
     if (this.cells > limits.cells)
       refuseWorkbook('The file is refused: its sheets hold more than 8 million cells.');

@@ -1,7 +1,8 @@
 import { type Package, type Relationship, relationshipsPart } from './package.js';
 import { atOnce, type Pausing } from './pausing.js';
 import { refuseWorkbook } from './refusal/refusal.js';
-import { XmlElement } from './xml/element.js';
+import { XmlElement, type XmlPart } from './xml/element.js';
+import { bytesOf } from './zip/inPieces.js';
 import { writingArchive } from './zip/writeArchive.js';
 
 const contentTypes = '[Content_Types].xml';
@@ -10,7 +11,7 @@ const xmlHead = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const noRelationships = `${xmlHead}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>`;
 
 /** A part that may be changed, and its text before. */
-type OpenedPart = ReturnType<typeof XmlElement.part> & { was: string };
+type OpenedPart = XmlPart & { was: string };
 
 /** The parts of a package on their way to becoming another: as they are until changed, removed or added. */
 export class PackageParts {
@@ -188,21 +189,24 @@ export class PackageParts {
   /** The same, with rests. */
   *packing(): Pausing<Uint8Array> {
     this.removeContentTypes();
-    for (const [name, { was, toString }] of [...this.opened]) {
+    for (const [name, { was, writing }] of [...this.opened]) {
       this.opened.delete(name);
-      const xml = toString();
+      const xml = yield* writing();
       if (xml !== was) this.keep(name, xml);
       yield;
     }
+    const replaced = yield* this.bytes(this.changed);
+    const added = yield* this.bytes(this.added);
     const { archive, codec } = this.source;
-    const bytes = (parts: Map<string, string>) =>
-      new Map(
-        [...parts]
-          .filter(([name]) => !this.gone.has(name))
-          .map(([name, xml]): [string, Uint8Array] => [name, codec.toBytes(xml)]),
-      );
-    const edits = { replaced: bytes(this.changed), removed: this.gone, added: bytes(this.added) };
-    return yield* writingArchive(archive, edits, codec);
+    return yield* writingArchive(archive, { replaced, removed: this.gone, added }, codec);
+  }
+
+  /** The bytes of those parts that stay. */
+  private *bytes(parts: ReadonlyMap<string, string>): Pausing<Map<string, Uint8Array>> {
+    const bytes = new Map<string, Uint8Array>();
+    for (const [name, xml] of parts)
+      if (!this.gone.has(name)) bytes.set(name, yield* bytesOf(xml, this.source.codec));
+    return bytes;
   }
 
   private removeContentTypes(): void {

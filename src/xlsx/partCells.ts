@@ -44,14 +44,22 @@ export class PartCells {
 
   /** The style of cells that the sheet does not list: that of their row, or of their column. */
   usualStyles(): (row: number, column: number) => number {
-    const rows = new Map(this.rows.map(({ at, element }) => [at, Number(element.attribute('s') ?? 0)]));
+    const rows = new Map<number, number>();
+    const ofRow = (row: number) => {
+      const known = rows.get(row);
+      if (known !== undefined) return known;
+      const line = this.rows[placeOf(this.rows, row)];
+      const style = line?.at === row ? Number(line.element.attribute('s') ?? 0) : 0;
+      rows.set(row, style);
+      return style;
+    };
     const columns = this.sheet.child('cols')?.children.map((col) => ({
       first: Number(col.attribute('min')) - 1,
       last: Number(col.attribute('max')) - 1,
       style: Number(col.attribute('style') ?? 0),
     }));
     return (row, column) =>
-      rows.get(row) || (columns?.find(({ first, last }) => column >= first && column <= last)?.style ?? 0);
+      ofRow(row) || (columns?.find(({ first, last }) => column >= first && column <= last)?.style ?? 0);
   }
 
   private growDimension(row: number, column: number): void {

@@ -13,3 +13,6 @@ export function atOnce<Result>(work: Pausing<Result>): Result {
 
 /** Entries of a long list between two rests: about a millisecond. */
 export const entriesInTurn = 500;
+
+/** Bytes that are gone through between two rests: some milliseconds. */
+export const bytesInTurn = 1024 * 1024;

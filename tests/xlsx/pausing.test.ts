@@ -3,6 +3,7 @@ import { rowCheckWorkbook } from '../../scripts/bench/workbooks.mjs';
 import { PackageParts } from '../../src/xlsx/packageParts.js';
 import { atOnce, entriesInTurn, type Pausing } from '../../src/xlsx/pausing.js';
 import { openingWorkbook, openWorkbook } from '../../src/xlsx/workbook.js';
+import { XmlElement } from '../../src/xlsx/xml/element.js';
 
 function counted<Result>(work: Pausing<Result>): { rests: number; result: Result } {
   for (let rests = 0; ; rests++) {
@@ -35,6 +36,19 @@ describe('long work that may rest', () => {
     expect(resting.rests).toBeGreaterThan(1);
     expect(resting.result).toEqual(whole.result);
     expect(openWorkbook(resting.result).sheets[0]?.cells?.hiddenRows).toEqual(new Set([rows]));
+  });
+
+  it('writes a long element as it is written at once, with rests between its children', () => {
+    const count = 3 * entriesInTurn + 7;
+    const row = (at: number) => `<row r="${at}"><c r="A${at}"><v>${at}</v></c></row>`;
+    const xml = `<sheetData>${Array.from({ length: count }, (_, at) => row(at + 1)).join(' ')}</sheetData >`;
+    const { root, toString, writing } = XmlElement.part(`<?xml version="1.0"?>${xml}`);
+    root.children[1_200]?.children[0]?.set({ s: 4 });
+    const { rests, result } = counted(writing());
+    expect(rests).toBe(Math.floor((2 * count - 1) / entriesInTurn));
+    expect(result).toBe(toString());
+    expect(result.match(/<row /g)).toHaveLength(count);
+    expect(result).toContain('<c r="A1201" s="4"><v>1201</v></c>');
   });
 
   it('gives up where the work does', () => {

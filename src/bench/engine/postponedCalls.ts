@@ -5,6 +5,9 @@ import { isMatrix, topLeft, type Operand } from '../../headless/engine/values.js
 /** Calls of our functions, or rows of a list, that one task makes; the others wait: about 50 ms. */
 const callsInTask = 500;
 
+/** Cells that get their answers in one task. */
+const cellsInTask = 2_000;
+
 /** The cell a call is made for. */
 export interface CallingCell {
   id: number;
@@ -96,10 +99,14 @@ export class PostponedCalls {
     for (const id of cells) this.changed.add(id);
   }
 
-  /** The cells whose answers came, for the one who has them calculated. */
-  deliver(calculate: (cells: number[]) => void): void {
-    if (this.changed.size > 0) calculate([...this.changed]);
-    this.changed.clear();
+  /** The cells whose answers came, for the one who has them calculated; gives way after each part of them. */
+  *delivering(calculate: (cells: number[], isLast: boolean) => void): Pausing<void> {
+    while (this.changed.size > 0) {
+      const cells = [...this.changed].slice(0, cellsInTask);
+      for (const id of cells) this.changed.delete(id);
+      calculate(cells, this.changed.size === 0);
+      yield;
+    }
     this.answers.clear();
   }
 

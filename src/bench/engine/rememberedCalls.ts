@@ -1,3 +1,4 @@
+import { rowsAtOnce } from '../../functions/turns.js';
 import { OurFunctions } from '../../headless/engine/ourFunctions.js';
 import { isErrorCode, isMatrix, Waiting, type Matrix, type Operand } from '../../headless/engine/values.js';
 import type { LoadedFunction } from '../../headless/functions/scriptHost.js';
@@ -91,7 +92,8 @@ export class RememberedCalls {
     const fresh = keys.flatMap((key, at) => (known?.rows.has(key) ? [] : at + 1));
     if (known && fresh.length === 0) return whole(keys, known);
     const isTried = this.postponed?.answer(context) !== undefined;
-    if (this.postponed && !isTried && !this.postponed.allows(fresh.length)) {
+    const isLong = fresh.length > rowsAtOnce;
+    if (this.postponed && !isTried && (isLong || !this.postponed.allows(fresh.length))) {
       this.postponeRows(one, { list, rest }, { context, keys, fresh }, cell);
       throw new Postponed();
     }

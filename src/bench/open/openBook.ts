@@ -12,7 +12,7 @@ import { sheetNow, type GivenSheet } from './givenSheet.js';
 import type { PostponedCalls, StoredResult } from '../engine/postponedCalls.js';
 import { followHeaders } from './headerOrigins.js';
 import { lookOf, type CellLook, type FileStyle } from './cellLook.js';
-import { sheetId, styleNumbers, workbookData, type OpenedFormula } from './workbookData.js';
+import { sheetId, workbookData, type OpenedFormula } from './workbookData.js';
 
 /*
  * A file becomes the grid's own form of a workbook, and is remembered as it was, so that saving changes
@@ -71,7 +71,7 @@ export function* openingBook(
   const workbook = yield* openingWorkbook(bytes);
   const ours = new Set(byName.keys());
   const scope = workbookScope(workbook, namespace, ours);
-  const { data, formulas, styles } = yield* workbookData(workbook, scope);
+  const { data, formulas, styles, styleNumbers } = yield* workbookData(workbook, scope);
   followHeaders();
   beforeGrid?.(workbook);
   yield;
@@ -99,7 +99,7 @@ export function* openingBook(
     book,
     workbook,
     formulas,
-    looks: yield* looksOf(book, workbook),
+    looks: yield* looksOf(book, workbook, styleNumbers),
     sheets: new Map(book.getters.getSheetIds().map((id) => [id, sheetNow(book.model, id)])),
     styles: styles.cells.map(shownLook),
     namespace,
@@ -126,18 +126,21 @@ function storedResults({ sheets }: Workbook, formulas: readonly OpenedFormula[])
   };
 }
 
-function* looksOf(book: GridBook, { sheets }: Workbook): Pausing<OpenBook['looks']> {
+function* looksOf(
+  book: GridBook,
+  { sheets }: Workbook,
+  styleNumbers: readonly (readonly number[])[],
+): Pausing<OpenBook['looks']> {
   const all: OpenBook['looks'] = new Map();
   for (const [position, { cells }] of sheets.entries()) {
     const id = sheetId(position);
     const looks = new Map<number, GivenLook>();
     all.set(id, looks);
     if (!cells) continue;
-    const numbers = yield* styleNumbers(cells);
     for (const [key, i] of cells.index) {
       const place = { sheetId: id, row: cells.rows[i] ?? 0, col: cells.columns[i] ?? 0 };
       const { shown, look } = cellLook(book, place);
-      looks.set(key, { style: numbers[i] ?? 0, shown, look });
+      looks.set(key, { style: styleNumbers[position]?.[i] ?? 0, shown, look });
       if (looks.size % entriesInTurn === 0) yield;
     }
   }

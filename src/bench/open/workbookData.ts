@@ -42,6 +42,8 @@ export interface OpenedWorkbook {
   workbook: Workbook;
   scope: Scope;
   styles: Styles;
+  /** For each sheet the number of the style of each of its cells. */
+  styleNumbers: number[][];
 }
 
 export const sheetId = (position: number): string => `sheet${position + 1}`;
@@ -62,12 +64,17 @@ export function* workbookData(workbook: Workbook, scope: Scope): Pausing<OpenedW
   const formulas: OpenedFormula[] = [];
   const shared = new SharedLooks();
   const height = Math.max(...workbook.sheets.map(({ cells }) => cells?.height ?? 0)) + spare.rows;
+  const building = { workbook, scope, styles, formulas, shared, height };
   const sheets: Record<string, unknown>[] = [];
-  for (const [position, sheet] of workbook.sheets.entries())
-    sheets.push(yield* sheetData(sheet, position, { workbook, scope, styles, formulas, shared, height }));
+  const styleNumbers: number[][] = [];
+  for (const [position, sheet] of workbook.sheets.entries()) {
+    const numbers = sheet.cells ? yield* stylesOfCells(sheet.cells) : [];
+    styleNumbers.push(numbers);
+    sheets.push(yield* sheetData(sheet, position, numbers, building));
+  }
   const { styles: cellStyles, borders, formats } = shared;
   const data = { sheets, styles: cellStyles, borders, formats, namedRanges: namedRanges(workbook) };
-  return { data, formulas, workbook, scope, styles };
+  return { data, formulas, workbook, scope, styles, styleNumbers };
 }
 
 interface Building {
@@ -79,7 +86,12 @@ interface Building {
   height: number;
 }
 
-function* sheetData(sheet: Sheet, position: number, building: Building): Pausing<Record<string, unknown>> {
+function* sheetData(
+  sheet: Sheet,
+  position: number,
+  numbers: readonly number[],
+  building: Building,
+): Pausing<Record<string, unknown>> {
   const base = {
     id: sheetId(position),
     name: engineSheetName(sheet.name),
@@ -90,7 +102,6 @@ function* sheetData(sheet: Sheet, position: number, building: Building): Pausing
   const contents: Record<string, string> = {};
   const look = sheetLook(building.shared);
   const owned = spilledCells(sheet.cells, position, building);
-  const numbers = yield* styleNumbers(sheet.cells);
   const { rows, columns } = sheet.cells;
   for (let i = 0; i < rows.length; i++) {
     if (i % entriesInTurn === 0) yield;
@@ -177,7 +188,7 @@ function spilledCells(cells: Worksheet, sheet: number, { workbook, scope }: Buil
 }
 
 /** The number of the style of each cell. */
-export function* styleNumbers({ xml, starts, ends }: Worksheet): Pausing<number[]> {
+export function* stylesOfCells({ xml, starts, ends }: Worksheet): Pausing<number[]> {
   const numbers: number[] = [];
   for (const [i, start] of starts.entries()) {
     const reader = new XmlReader(xml.slice(start, xml.indexOf('>', start) + 1 || ends[i]));

@@ -1,6 +1,7 @@
 import type { GridBook } from '../book/gridBook.js';
 import type { GridWorkbook } from '../port/gridWorkbook.js';
 import type { PostponedCalls } from '../engine/postponedCalls.js';
+import type { Pausing } from '../../xlsx/pausing.js';
 import { inTurns, nextTask } from './inTurns.js';
 import type { Progress } from './progress.js';
 
@@ -50,17 +51,17 @@ export class LaterCalls {
         progress: () => progress.tell('Checking formulas', calls.progress),
         gate: () => progress.gate(),
       });
-      if (this.shown) this.deliver(this.shown);
+      if (this.shown) await inTurns(this.delivering(this.shown));
       await nextTask();
     }
   }
 
-  private deliver({ book: { model, getters }, workbook }: Shown): void {
-    this.calls.deliver((cells) => {
+  private delivering({ book: { model, getters }, workbook }: Shown): Pausing<void> {
+    return this.calls.delivering((cells, isLast) => {
       const cellIds = cells.filter((id) => getters.tryGetCellPosition(id) !== undefined);
-      if (cellIds.length === 0) return;
-      workbook.calculatesAll();
-      model.dispatch('EVALUATE_CELLS', { cellIds });
+      // What hangs on these cells is told of with the last of them.
+      if (isLast) workbook.calculatesAll();
+      if (isLast || cellIds.length > 0) model.dispatch('EVALUATE_CELLS', { cellIds });
     });
   }
 }

@@ -136,16 +136,18 @@ export class Teller {
   /** The cells that were calculated: on each sheet the area with all its formulas, or those that were named. */
   private calculated(which: readonly number[] | 'all'): Area[] {
     const { getters } = this.book;
-    const named = which === 'all' ? undefined : new Set(which);
-    return getters.getSheetIds().flatMap((id) => {
-      let zone: Zone | undefined;
-      for (const cell of getters.getCells(id)) {
-        if (named ? !named.has(cell.id) : !cell.isFormula) continue;
-        const { row, col } = getters.getCellPosition(cell.id);
-        zone = grown(zone, row, col);
-      }
+    const formulas = () =>
+      getters.getSheetIds().flatMap((id) => getters.getCells(id).filter(({ isFormula }) => isFormula));
+    const zones = new Map<UID, Zone>();
+    for (const cell of which === 'all' ? formulas().map(({ id }) => id) : which) {
+      const position = getters.tryGetCellPosition(cell);
+      if (!position) continue;
+      const { sheetId, row, col } = position;
+      zones.set(sheetId, grown(zones.get(sheetId), row, col));
+    }
+    return [...zones].flatMap(([id, zone]) => {
       const sheet = this.book.sheetName(id);
-      return zone && sheet !== undefined ? areaOf(sheet, zone) : [];
+      return sheet === undefined ? [] : areaOf(sheet, zone);
     });
   }
 

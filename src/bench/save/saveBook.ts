@@ -62,6 +62,7 @@ export function* savingBook(open: OpenBook): Pausing<SavedBook> {
     const formulas = open.formulas.filter(({ sheet }) => sheet === position);
     const id = sheetId(position);
     const sheet = { open, sheetId: id, file: cells, formulas, move, added: styles, adapt, mark };
+    yield;
     yield* parts.readingRoot(part);
     if (yield* saveSheet(parts.root(part), sheet)) formulasWent = true;
   }
@@ -98,6 +99,7 @@ export function* savingBook(open: OpenBook): Pausing<SavedBook> {
   if (changed) moveOthers(parts, workbook.sheets, moves);
   // A list of formulas that names cells without any would be taken for damage.
   if (formulasWent || changed) parts.unrelate(workbookPart, ({ type }) => type === 'calcChain');
+  yield;
   const stale = staleSentence(open, moves);
   yield;
   if (stale.length > 0) requestFullCalculation(list);

@@ -21,10 +21,13 @@ const newSheet: GivenSheet = {
 export function* saveSheet(root: XmlElement, sheet: Omit<Sides, 'cells'>): Pausing<boolean> {
   const { open, sheetId, move, adapt } = sheet;
   if (move.moved) moveSheet(root, move, adapt);
+  yield;
   const cells = new PartCells(root);
+  yield;
   const formulasWent = yield* saveCells({ ...sheet, cells });
   yield;
   const now = sheetNow(open.book.model, sheetId);
+  yield;
   const given = open.sheets.get(sheetId) ?? newSheet;
   changeHeaders(root, cells, now, given, move);
   changeRules(root, now.rules, given.rules, move);

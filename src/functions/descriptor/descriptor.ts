@@ -5,6 +5,7 @@ import type { StockPlan } from '../../core/stock/stockPlan.js';
 import type { StockProblem } from '../../core/stock/stockProblem.js';
 import type { Step, Working } from '../../core/working/working.js';
 import type { Argument } from '../argument/argument.js';
+import type { Turns } from '../turns.js';
 import type { HostInput } from './hostValue.js';
 import type { ResultKind } from './result.js';
 
@@ -23,6 +24,8 @@ export interface CallContext {
   workingOf(name: string, inputs: readonly HostInput[]): Later<WorkedCall>;
   /** Plans bars, elsewhere; the work ends when the host cancels the call and nobody else waits for it. */
   plan(problem: StockProblem): Promise<StockPlan>;
+  /** For work that takes long. */
+  turns: Turns;
 }
 
 /** A value that is there, or comes later. */

@@ -4,7 +4,8 @@ import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
-import { define } from '../descriptor/descriptor.js';
+import { define, whenThere } from '../descriptor/descriptor.js';
+import { eachRow } from '../turns.js';
 import { reportItem, rowToShow, shownItem } from './shownItem.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
@@ -32,17 +33,18 @@ export const listCheck = define({
   source: 'each check names its own; see the functions of force, holes and edges',
   example:
     '=TONROW.LISTCHECK({"Mark","Section","Grade","Length";"C1","FB 3/8x4","A36",6},ShopStamp,"verdict")',
-  compute({ list, shop, items }, { unit }, working) {
+  isCancelable: true,
+  compute({ list, shop, items }, { unit, turns }, working) {
     const [titles = [], ...rows] = list;
     const headings = readHeadings(titles);
     const markAt = headings.fields.mark?.at ?? -1;
     const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
-    const checked = rows.map((cells) => {
+    const shown = (cells: (typeof rows)[number]) => {
       const result = rowToShow(cells, headings, shop);
       const [first] = items;
       if (first) reportItem(result, first, unit, working, plainText(String(cells[markAt] ?? '')));
       return items.map((item) => shownItem(result, item, unit));
-    });
-    return [title, ...checked];
+    };
+    return whenThere(eachRow(rows, shown, turns), (checked) => [title, ...checked]);
   },
 });

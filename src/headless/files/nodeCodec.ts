@@ -18,7 +18,7 @@ export const nodeCodec: Codec = {
       throw error;
     }
   },
-  crc32: (bytes) => zlib.crc32(bytes),
+  crc32: (bytes, before) => zlib.crc32(bytes, before),
   toCharacters: (bytes) => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1'),
   toBytes: (characters) => Buffer.from(characters, 'latin1'),
 };

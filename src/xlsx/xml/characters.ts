@@ -1,3 +1,4 @@
+import { bytesInTurn, type Pausing } from '../pausing.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 
 /*
@@ -101,7 +102,18 @@ export function checkPlain(xml: string, start: number, end: number): void {
 }
 
 /** Refuses bytes that are no UTF-8, and the two characters that XML leaves out of it. */
-export function checkUtf8(bytes: Uint8Array): void {
+export function* checkUtf8(bytes: Uint8Array): Pausing<void> {
+  for (let at = 0; at < bytes.length; ) {
+    let end = Math.min(at + bytesInTurn, bytes.length);
+    // No piece begins within a character.
+    while (((bytes[end] ?? 0) & 0xc0) === 0x80) end++;
+    checkPiece(bytes.subarray(at, end));
+    at = end;
+    yield;
+  }
+}
+
+function checkPiece(bytes: Uint8Array): void {
   let at = 0;
   while (at < bytes.length && (bytes[at] as number) < 0x80) at++;
   if (at === bytes.length) return;

@@ -6,6 +6,13 @@ import { attributeText, encodeString } from './text.js';
 
 type Content = string | XmlElement;
 
+/** The outermost element of a part, and the part with what became of it, at once or with rests. */
+export interface XmlPart {
+  root: XmlElement;
+  toString: () => string;
+  writing: () => Pausing<string>;
+}
+
 /** Texts of so many characters take long enough to rest while one of their elements is passed over. */
 const longText = 100_000;
 
@@ -59,16 +66,15 @@ export class XmlElement {
     return at < xml.length ? [...all, xml.slice(at)] : all;
   }
 
-  /** The outermost element of a part, and the part with what became of it. */
-  static part(xml: string): { root: XmlElement; toString: () => string } {
+  static part(xml: string): XmlPart {
     return atOnce(XmlElement.readingPart(xml));
   }
 
   /** The same, with rests. */
-  static *readingPart(xml: string): Pausing<{ root: XmlElement; toString: () => string }> {
+  static *readingPart(xml: string): Pausing<XmlPart> {
     const all = yield* XmlElement.reading(xml);
     const root = all.find(isElement) ?? refuseWorkbook('The file is damaged: one of its parts is empty.');
-    return { root, toString: () => all.join('') };
+    return { root, toString: () => all.join(''), writing: () => written(all) };
   }
 
   /** Reads the elements right inside, with rests, so that they are there when they are asked for. */
@@ -164,7 +170,15 @@ export class XmlElement {
   }
 
   toString(): string {
-    const inner = typeof this.content === 'string' ? this.content : this.content.join('');
+    return this.around(typeof this.content === 'string' ? this.content : this.content.join(''));
+  }
+
+  /** The same, with rests. */
+  *writing(): Pausing<string> {
+    return this.around(typeof this.content === 'string' ? this.content : yield* written(this.content));
+  }
+
+  private around(inner: string): string {
     if (inner === '' && this.close === '') return `${this.tag}/>`;
     const tag = this.close === '' ? this.tag.trimEnd() : this.tag;
     return `${tag}>${inner}${this.close || `</${this.prefix}${this.name}>`}`;
@@ -192,6 +206,20 @@ export class XmlElement {
     const rank = order.indexOf(name);
     return rank < 0 ? undefined : this.children.find((child) => order.indexOf(child.name) > rank);
   }
+}
+
+/** Joins a long text part by part: put together at its end it would be copied in one piece. */
+function* written(pieces: readonly Content[]): Pausing<string> {
+  const parts: string[] = [];
+  let part: string[] = [];
+  for (const piece of pieces) {
+    part.push(isElement(piece) ? yield* piece.writing() : piece);
+    if (part.length < entriesInTurn) continue;
+    parts.push(part.join(''));
+    part = [];
+    yield;
+  }
+  return [...parts, ...part].join('');
 }
 
 const isElement = (content: Content): content is XmlElement => content instanceof XmlElement;

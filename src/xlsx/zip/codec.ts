@@ -8,7 +8,8 @@ export interface Codec {
   deflate(bytes: Uint8Array): Pausing<Uint8Array>;
   /** Unpacks at most `limit` bytes; undefined when there are more, throws when the data is damaged. */
   inflate(packed: Uint8Array, limit: number): Pausing<Uint8Array | undefined>;
-  crc32(bytes: Uint8Array): number;
+  /** The check sum of bytes that follow others with a check sum. */
+  crc32(bytes: Uint8Array, before: number): number;
   /** Bytes to a string with one character per byte, and back. */
   toCharacters(bytes: Uint8Array): string;
   toBytes(characters: string): Uint8Array;
@@ -16,7 +17,7 @@ export interface Codec {
 
 /** Bytes that are packed or unpacked between two rests: some milliseconds. */
 const step = 16 * 1024;
-const packedInTurn = 256 * 1024;
+const packedInTurn = 128 * 1024;
 
 /** The codec that works everywhere; a program may bring a faster one. */
 export const portableCodec: Codec = {
@@ -24,8 +25,8 @@ export const portableCodec: Codec = {
     const pieces: Uint8Array[] = [];
     const stream = new Deflate({ level: 6 }, (chunk) => void pieces.push(chunk));
     for (let at = 0; at === 0 || at < bytes.length; at += packedInTurn) {
-      stream.push(bytes.subarray(at, at + packedInTurn), at + packedInTurn >= bytes.length);
       yield;
+      stream.push(bytes.subarray(at, at + packedInTurn), at + packedInTurn >= bytes.length);
     }
     return concatenate(pieces);
   },

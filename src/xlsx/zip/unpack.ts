@@ -2,6 +2,7 @@ import { limits } from '../refusal/limits.js';
 import { refuseWorkbook } from '../refusal/refusal.js';
 import type { Pausing } from '../pausing.js';
 import type { Codec } from './codec.js';
+import { checkSum } from './inPieces.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 /** Unpacks one entry, counting what comes out: a wrong declared size ends the reading at once. */
@@ -14,7 +15,7 @@ export function* unpack(archive: ZipArchive, entry: ZipEntry, codec: Codec): Pau
     );
   }
   const whole = entry.method === 0 ? packed : yield* inflate(packed, entry, codec);
-  if (whole.length !== entry.size || codec.crc32(whole) !== entry.crc) {
+  if (whole.length !== entry.size || (yield* checkSum(whole, codec)) !== entry.crc) {
     refuseWorkbook(`The file is damaged: part ${JSON.stringify(entry.name)} does not match its check sum.`);
   }
   return whole;

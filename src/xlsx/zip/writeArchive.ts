@@ -1,6 +1,7 @@
 import { atOnce, type Pausing } from '../pausing.js';
 import type { Codec } from './codec.js';
 import { concatenate } from './concatenate.js';
+import { checkSum } from './inPieces.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 /** Content that is deflated already, with the size and the check sum that it has unpacked. */
@@ -105,7 +106,11 @@ function deflated(header: DataView, at: number): void {
 }
 
 function* pack(content: Uint8Array, codec: Codec): Pausing<Packed> {
-  return { packed: yield* codec.deflate(content), size: content.length, crc: codec.crc32(content) };
+  return {
+    packed: yield* codec.deflate(content),
+    size: content.length,
+    crc: yield* checkSum(content, codec),
+  };
 }
 
 /** The directory record with the sizes in their 32-bit fields, without the 64-bit extra field. */

@@ -31,13 +31,16 @@ const opened = (bytes: Uint8Array): OpenBook => atOnce(openingBook(bytes, functi
 const column = ({ book }: OpenBook, at: number) =>
   Array.from({ length: rows }, (_, row) => book.value({ sheetId: 'sheet1', row: row + 1, col: at }));
 
+const deliver = (calculate: (cellIds: number[], isLast: boolean) => void) =>
+  atOnce(postponed.delivering(calculate));
+
 /** Makes what waits until nothing does; gives how many cells were calculated again. */
 function settle({ book }: OpenBook): number {
   let cells = 0;
   for (let round = 0; postponed.progress.total > 0; round++) {
     if (round > 20) throw new Error('it does not end');
     for (const _ of postponed.work()) void _;
-    postponed.deliver((cellIds) => {
+    deliver((cellIds) => {
       cells += cellIds.length;
       book.model.dispatch('EVALUATE_CELLS', { cellIds });
     });
@@ -109,7 +112,7 @@ describe('calls that are too many for one task', () => {
     expect(waiting).toBe(100);
     const work = postponed.work();
     for (let call = 0; call < 40; call++) work.next();
-    postponed.deliver((cellIds) => {
+    deliver((cellIds) => {
       const asked = cellIds.map((id) => open.book.getters.getCellPosition(id).row);
       expect(Math.max(...asked)).toBeLessThan(100);
       open.book.model.dispatch('EVALUATE_CELLS', { cellIds });
@@ -140,6 +143,25 @@ describe('calls that are too many for one task', () => {
         expect(open.book.value({ sheetId: 'sheet1', row, col }) ?? '').toEqual(
           cells?.values[cells.index.at(row, col) ?? -1] ?? '',
         );
+  });
+
+  it('are answered for 2,000 cells in one task, from which others have their turn', () => {
+    const cells = Array.from({ length: 4_500 }, (_, id) => id);
+    for (const id of cells)
+      postponed.postpone(`call ${id}`, { id, sheetId: 'sheet1', row: id, col: 0 }, () => ({ value: id }));
+    atOnce(postponed.work());
+    const told: [number, boolean][] = [];
+    const delivering = postponed.delivering((ids, isLast) => void told.push([ids.length, isLast]));
+    delivering.next();
+    expect(told).toEqual([[2_000, false]]);
+    expect(postponed.answer('call 4499')).toEqual({ result: { value: 4_499 } });
+    atOnce(delivering);
+    expect(told).toEqual([
+      [2_000, false],
+      [2_000, false],
+      [500, true],
+    ]);
+    expect(postponed.answer('call 4499')).toBeUndefined();
   });
 
   it('are forgotten with their workbook', () => {

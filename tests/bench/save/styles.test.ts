@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { cellLook, openBook, type OpenBook } from '../../../src/bench/open/openBook.js';
 import type { CellLook } from '../../../src/bench/open/cellLook.js';
 import { saveBook } from '../../../src/bench/save/saveBook.js';
-import { styleNumbers } from '../../../src/bench/open/workbookData.js';
+import { stylesOfCells } from '../../../src/bench/open/workbookData.js';
 import { atOnce } from '../../../src/xlsx/pausing.js';
 import { openWorkbook } from '../../../src/xlsx/workbook.js';
 import { parseZone } from '../../../src/sheet/address.js';
@@ -33,7 +33,7 @@ async function readByOthers(bytes: Uint8Array, sheet: string, address: string) {
 function numbers(bytes: Uint8Array, sheet: string): Map<number, number> {
   const cells = openWorkbook(bytes).sheets.find(({ name }) => name === sheet)?.cells;
   if (!cells) throw new Error(`no ${sheet}`);
-  const found = atOnce(styleNumbers(cells));
+  const found = atOnce(stylesOfCells(cells));
   return new Map([...cells.index].map(([key, i]) => [key, found[i] ?? 0]));
 }
 

@@ -29,7 +29,7 @@ function isXml(xml: string): boolean {
 
 function isAccepted(xml: string): boolean {
   try {
-    checkUtf8(Buffer.from(xml));
+    atOnce(checkUtf8(Buffer.from(xml)));
     atOnce(checkWellFormed(Buffer.from(xml).toString('latin1')));
     return true;
   } catch (error) {
@@ -141,7 +141,7 @@ describe('a part that is read', () => {
   });
 
   it('is refused where its bytes are no UTF-8, or it says so', () => {
-    expect(() => checkUtf8(Uint8Array.of(60, 0xe9, 62))).toThrow('not well-formed');
+    expect(() => atOnce(checkUtf8(Uint8Array.of(60, 0xe9, 62)))).toThrow('not well-formed');
     expect(() => atOnce(checkWellFormed('<?xml version="1.0" encoding="ISO-8859-1"?><a/>'))).toThrow(
       'written in ISO-8859-1, not in UTF-8',
     );

@@ -1,5 +1,5 @@
 import type { CellPosition, UID } from '@odoo/o-spreadsheet';
-import { cellKey, MAX_COLUMNS, sameZone } from '../../../sheet/address.js';
+import { cellKey, MAX_COLUMNS, sameZone, type Zone } from '../../../sheet/address.js';
 import { entriesInTurn, type Pausing } from '../../../xlsx/pausing.js';
 import type { PartCells } from '../../../xlsx/partCells.js';
 import type { Worksheet } from '../../../xlsx/storedCells.js';
@@ -37,7 +37,8 @@ interface Content extends Omit<CellChange, 'row' | 'column'> {
 export function* saveCells(sides: Sides): Pausing<boolean> {
   const { open, sheetId, file, move, cells, added } = sides;
   const formulas = new Map(sides.formulas.map((one) => [cellKey(one.row, one.column), one]));
-  const rewritten = sharedAndChanged(sides, formulas);
+  yield;
+  const rewritten = yield* sharedAndChanged(sides, formulas);
   const usualStyle = cells.usualStyles();
   let formulasWent = false;
   let looked = 0;
@@ -67,19 +68,21 @@ export function* saveCells(sides: Sides): Pausing<boolean> {
   return formulasWent;
 }
 
+/** The cells that the grid has, those that formulas fill among them, and those that the file has. */
 function* everyCell({ open, sheetId, file, move }: Sides): Pausing<Set<number>> {
   const { getters } = open.book;
   const keys = new Set<number>();
-  file.rows.forEach((row, i) => {
+  for (const [i, row] of file.rows.entries()) {
     const place = move.place(row, file.columns[i] as number);
     if (place) keys.add(cellKey(place.row, place.col));
-  });
-  yield;
-  for (const { row, col } of getters.getEvaluatedCellsPositions(sheetId)) keys.add(cellKey(row, col));
-  yield;
-  for (const { id } of getters.getCells(sheetId)) {
-    const { row, col } = getters.getCellPosition(id);
-    keys.add(cellKey(row, col));
+    if (i % entriesInTurn === 0) yield;
+  }
+  for (const [i, { id, isFormula }] of getters.getCells(sheetId).entries()) {
+    const position = getters.getCellPosition(id);
+    keys.add(cellKey(position.row, position.col));
+    const spread = isFormula ? getters.getSpreadZone(position) : undefined;
+    if (spread) for (const key of keysOf(spread)) keys.add(key);
+    if (i % entriesInTurn === 0) yield;
   }
   if (getters.getBordersColors(sheetId).length === 0) return keys;
   const { numberOfRows, numberOfCols } = getters.getSheetSize(sheetId);
@@ -87,6 +90,11 @@ function* everyCell({ open, sheetId, file, move }: Sides): Pausing<Set<number>> 
     for (let col = 0; col < numberOfCols; col++)
       if (getters.getCellBorder({ sheetId, row, col })) keys.add(cellKey(row, col));
   return keys;
+}
+
+function* keysOf({ top, bottom, left, right }: Zone): Generator<number> {
+  for (let row = top; row <= bottom; row++)
+    for (let column = left; column <= right; column++) yield cellKey(row, column);
 }
 
 /** Inside a merged area of the file, which the grid shows without what the file has there. */
@@ -139,12 +147,14 @@ function contentOf(
  * Formulas stored together lose the one that holds their text when that one is changed: the others are then
  * written out.
  */
-function sharedAndChanged(
+function* sharedAndChanged(
   { open: { book }, sheetId, move: { moved } }: Sides,
   formulas: ReadonlyMap<number, OpenedFormula>,
-): Set<number> {
+): Pausing<Set<number>> {
   const written = new Set<number>();
+  let looked = 0;
   for (const [key, { stored }] of formulas) {
+    if (++looked % entriesInTurn === 0) yield;
     const first = cellKey(stored.baseRow, stored.baseColumn);
     if (first === key) continue;
     const now = moved ? undefined : book.formula({ sheetId, row: stored.baseRow, col: stored.baseColumn });
