@@ -5,7 +5,6 @@ import { checkUtf8 } from './xml/characters.js';
 import { XmlReader } from './xml/reader.js';
 import { checkWellFormed } from './xml/wellFormed.js';
 import type { Codec } from './zip/codec.js';
-import { charactersOf } from './zip/inPieces.js';
 import { partKey, readArchive, type ZipArchive, type ZipEntry } from './zip/readArchive.js';
 import { unpack } from './zip/unpack.js';
 
@@ -54,7 +53,7 @@ export class Package {
     if (bytes[0] === 0 || bytes[1] === 0 || bytes[0] === 0xfe || bytes[0] === 0xff) {
       refuseWorkbook(`The file is refused: part ${JSON.stringify(part)} is not written in UTF-8.`);
     }
-    const xml = yield* charactersOf(bytes, this.codec);
+    const xml = yield* this.codec.toCharacters(bytes);
     if (!this.checked.has(entry)) yield* this.check(entry, bytes, xml);
     return xml;
   }

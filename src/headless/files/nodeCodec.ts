@@ -19,6 +19,9 @@ export const nodeCodec: Codec = {
     }
   },
   crc32: (bytes, before) => zlib.crc32(bytes, before),
-  toCharacters: (bytes) => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1'),
+  *toCharacters(bytes) {
+    yield;
+    return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1');
+  },
   toBytes: (characters) => Buffer.from(characters, 'latin1'),
 };

@@ -1,5 +1,5 @@
 import { Deflate, Inflate, strFromU8, strToU8 } from 'fflate';
-import type { Pausing } from '../pausing.js';
+import { bytesInTurn, type Pausing } from '../pausing.js';
 import { concatenate } from './concatenate.js';
 import { crc32 } from './crc32.js';
 
@@ -11,7 +11,7 @@ export interface Codec {
   /** The check sum of bytes that follow others with a check sum. */
   crc32(bytes: Uint8Array, before: number): number;
   /** Bytes to a string with one character per byte, and back. */
-  toCharacters(bytes: Uint8Array): string;
+  toCharacters(bytes: Uint8Array): Pausing<string>;
   toBytes(characters: string): Uint8Array;
 }
 
@@ -45,6 +45,13 @@ export const portableCodec: Codec = {
     return length === limit ? out : out.subarray(0, length);
   },
   crc32,
-  toCharacters: (bytes) => strFromU8(bytes, true),
+  *toCharacters(bytes) {
+    let characters = '';
+    for (let at = 0; at < bytes.length; at += bytesInTurn) {
+      characters += strFromU8(bytes.subarray(at, at + bytesInTurn), true);
+      yield;
+    }
+    return characters;
+  },
   toBytes: (characters) => strToU8(characters, true),
 };

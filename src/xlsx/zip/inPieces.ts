@@ -11,17 +11,7 @@ export function* checkSum(bytes: Uint8Array, codec: Codec): Pausing<number> {
   return crc;
 }
 
-/** Bytes as a string with one character per byte, with rests. */
-export function* charactersOf(bytes: Uint8Array, codec: Codec): Pausing<string> {
-  let characters = '';
-  for (let at = 0; at < bytes.length; at += bytesInTurn) {
-    characters += codec.toCharacters(bytes.subarray(at, at + bytesInTurn));
-    yield;
-  }
-  return characters;
-}
-
-/** The bytes of such a string, with rests. */
+/** The bytes of a string with one character per byte, with rests. */
 export function* bytesOf(characters: string, codec: Codec): Pausing<Uint8Array> {
   const bytes = new Uint8Array(characters.length);
   for (let at = 0; at < characters.length; at += bytesInTurn) {
