@@ -37,6 +37,7 @@ describe('the pages', () => {
       'notation.md',
       'reference.md',
       'shop-sheet.md',
+      'speed.md',
       'troubleshooting.md',
     ]);
   });
