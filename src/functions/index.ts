@@ -30,8 +30,8 @@ const runtime: Runtime = {
   shops,
   coldStart,
   plan: new PlanQueue(openPlanner).plan,
-  // Only in a page somebody waits for his turn.
-  ...(typeof document !== 'undefined' && { giveWay }),
+  // In a host, a pane waits for its turn; the page and the headless recalculation cut long lists themselves, or need not.
+  ...('Office' in globalThis && { giveWay }),
   error: (code: SheetErrorCode, message: string) => {
     const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
     return new CustomFunctions.Error(code === '#N/A' ? notAvailable : invalidValue, message);
