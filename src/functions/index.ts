@@ -30,7 +30,7 @@ const runtime: Runtime = {
   shops,
   coldStart,
   plan: new PlanQueue(openPlanner).plan,
-  // In a host, a pane waits for its turn; the page and the headless recalculation cut long lists themselves, or need not.
+  // Only beside a pane in a host does anybody wait for a turn: the bench hands long lists over in pieces.
   ...('Office' in globalThis && { giveWay }),
   error: (code: SheetErrorCode, message: string) => {
     const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
