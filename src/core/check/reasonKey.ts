@@ -51,6 +51,8 @@ function factsOf(finding: Finding): unknown {
       return [finding.kind, finding.limit, finding.basis, cellsOf(finding.missing)];
     case 'press not known':
       return finding.name;
+    case 'work without part':
+      return finding.text;
     case 'bolt in hole':
       return [finding.holeMm, finding.bolt];
     case 'hole off the part':

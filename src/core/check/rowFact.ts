@@ -78,6 +78,8 @@ export type RowFact =
   | DistanceFact
   | { rule: 'no press in the shop' }
   | { rule: 'press not known'; name: string; names: readonly string[] }
+  /** Work that a row says which has no part. */
+  | { rule: 'work without part'; text: string }
   /** A hole that its bolt does not go through. */
   | { rule: 'bolt in hole'; holeMm: number; bolt: string }
   /** Holes whose center lies beside the part. */
@@ -156,7 +158,8 @@ export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'bend missing' }
   | { why: 'uneven lines'; group: number }
-  | { why: 'unread columns'; headings: readonly string[] };
+  | { why: 'unread columns'; headings: readonly string[] }
+  | { why: 'work in a text'; heading: string; text: string };
 
 /** What is not checked where a cell is blank. */
 export type Unchecked =

@@ -1,6 +1,7 @@
 /** The words a row can show, worst first: one word per row, in this precedence. */
 export const verdicts = [
   'Check input',
+  'No part',
   'No press',
   'No station',
   'Too big',
@@ -37,6 +38,7 @@ export function verdictKind(verdict: Verdict): VerdictKind {
       return 'elsewhere';
     case 'Not checked':
     case 'Check input':
+    case 'No part':
       return 'unknown';
     default:
       return 'fails';

@@ -1,4 +1,4 @@
-import type { Finding } from '../check/finding.js';
+import type { Finding, FindingOf } from '../check/finding.js';
 import { bySeverity, hardestOf, worstFirst } from '../check/severity.js';
 import { sentenceInCell } from '../inputError.js';
 import type { CellValue } from '../quantity/cellValue.js';
@@ -7,14 +7,14 @@ import type { Working } from '../working/working.js';
 import type { Check } from './check.js';
 import { checksOnPress, type OnPress } from './checksOnPress.js';
 import { pieceOf } from './piece.js';
-import { unreadColumns } from './notHeld.js';
+import { unreadWork } from './notHeld.js';
 import { type PreparedRow, prepareRow } from './prepareRow.js';
 import type { Headings } from './headings/readHeadings.js';
 import type { ReadRow } from './job/readyRow.js';
 import { readRow } from './readRow.js';
 import { isPunched, routeOf } from './route.js';
 import type { RowJob } from './job/rowJob.js';
-import { rowKindOf } from './rowKind.js';
+import { readKind } from './rowKind.js';
 import type { CheckedRow, RowResult } from './rowResult.js';
 import { withTypedHeadings } from './typedHeadings.js';
 import { isCountKnown, isShapeKnown, isUnclear, waitsOnUnclear } from './unclear.js';
@@ -51,15 +51,16 @@ export function checkedPart(
   shop: Shop,
   working?: Working,
 ): CheckedPart {
-  const kind = rowKindOf(cells, headings);
-  if (kind !== 'part') return { result: { blank: true, ...(kind === 'blank' ? {} : { is: kind }) } };
+  const { is, work = '' } = readKind(cells, headings);
+  if (is === 'work') return { result: { blank: true, is, finding: strayFinding(work) } };
+  if (is !== 'part') return { result: { blank: true, ...(is === 'blank' ? {} : { is }) } };
   const job = readRow(cells, headings, shop);
   const asked = working !== undefined;
   const prepared = isRead(job) ? prepareRow(job, shop, asked) : undefined;
   const onPress = checksOnPress(job, prepared, shop, asked);
   const checks: Check[] = [{ findings: job.problems, steps: [] }];
   if (prepared) checks.push(...prepared.checks);
-  else checks.push({ findings: unreadColumns(job), steps: [] });
+  else checks.push({ findings: unreadWork(job), steps: [] });
   checks.push(...onPress.checks);
   if (working) reportGoverningFirst(checks, working);
   const found: Finding[] = [];
@@ -70,6 +71,10 @@ export function checkedPart(
   const piece = prepared && pieceOf(prepared.row, shop.unit);
   if (piece) result.piece = piece;
   return prepared ? { result, part: prepared } : { result };
+}
+
+function strayFinding(text: string): FindingOf<'work without part'> {
+  return { rule: 'work without part', outcome: 'open', verdict: 'No part', text };
 }
 
 function isRead(job: RowJob): job is ReadRow {

@@ -4,24 +4,27 @@ import { galvanizedFromMm } from '../rule/jobSpecRuling.js';
 import { lineCount } from './layout/across.js';
 import { needsPress } from './job/needsPress.js';
 import type { ReadyRow } from './job/readyRow.js';
+import type { RowJob } from './job/rowJob.js';
+import { workInTexts } from './textsOfWork.js';
 
 /**
  * What a row asks for and nothing is checked against, so that it is never OK: bends across each other, a bent plate without a bend,
  * an odd number of holes in two lines, thick steel that is galvanized after it was punched or bent, and columns that
- * are not read.
+ * are not read, or texts that name work.
  */
 export function notHeld(row: ReadyRow): RowFinding[] {
   const found: NotHeld[] = [...bendsNotHeld(row), ...unevenLines(row), ...thickGalvanized(row)];
-  return [...found.map(asFinding), ...unreadColumns(row)];
+  return [...found.map(asFinding), ...unreadWork(row)];
 }
 
 function asFinding(fact: NotHeld): RowFinding {
   return { rule: 'not held', outcome: 'open', verdict: 'OK so far', ...fact };
 }
 
-/** Columns that are filled in and hold or name work, and that are not read. */
-export function unreadColumns({ unread }: { unread?: readonly string[] }): RowFinding[] {
-  return unread ? [asFinding({ why: 'unread columns', headings: unread })] : [];
+/** Columns that are filled in and hold or name work, and texts that name work: they are not read. */
+export function unreadWork(job: RowJob): RowFinding[] {
+  const columns: NotHeld[] = job.unread ? [{ why: 'unread columns', headings: job.unread }] : [];
+  return [...columns, ...workInTexts(job)].map(asFinding);
 }
 
 function bendsNotHeld({ bends, bendMissing }: ReadyRow): NotHeld[] {

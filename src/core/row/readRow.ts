@@ -14,6 +14,7 @@ import type { Reading } from './job/reading.js';
 import type { HoleGroup, PartEnd, RowJob } from './job/rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './headings/rowReader.js';
 import { holdsUnread } from './headings/unreadWork.js';
+import { textsOfWork } from './textsOfWork.js';
 import { readsUnclear, unclearCells } from './unclear.js';
 
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
@@ -34,6 +35,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
   const unread = headings.unread.filter((column) => holdsUnread(column, cells, shop.unit));
+  const texts = textsOfWork(cells, headings).filter(({ at }) => !unread.some((column) => column.at === at));
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const { left: miterLeftRad = 0, right: miterRightRad = 0 } = readMiters(reader, headings);
@@ -90,6 +92,7 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     miterLeftRad,
     miterRightRad,
     miterRad,
+    ...(texts.length > 0 ? { texts } : {}),
     ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
     ...(unclear.length > 0 ? { unclear } : {}),
     problems: reader.problems,

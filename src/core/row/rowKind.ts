@@ -8,9 +8,10 @@ import { groupFields } from './headings/heading.js';
 import { type Column, headingNames, type Headings } from './headings/readHeadings.js';
 import { rowCells } from './headings/joinedColumns.js';
 import { isOwnHeading } from './rowItem.js';
+import { strayWork } from './strayWork.js';
 
 /** What a row that is not checked holds: it is no part. */
-export type OtherRow = 'total' | 'title' | 'headings' | 'units' | 'note';
+export type OtherRow = 'total' | 'title' | 'headings' | 'units' | 'work' | 'note';
 
 /** A row of a list: a part, nothing at all, or what lists hold beside parts. */
 export type RowKind = 'part' | 'blank' | OtherRow;
@@ -30,37 +31,48 @@ const summed = new Set(['drawing', 'revision', 'qty', 'length', 'feet', 'inches'
 /**
  * What a row is. Nothing that could be a part is taken for something else: a title is one text alone, without a size, in
  * words that no mark and no section is; a total has no grade and no work, and its word names no part; a row of headings or
- * units holds nothing beside them. What stands left and right of all that is read makes no difference: the check of a row
- * is not given it.
+ * units holds nothing beside them. What says work that belongs to the part of another row is `work`, and no title. What
+ * stands left and right of all that is read makes no difference beside it: the check of a row is not given it.
  */
 export function rowKindOf(given: readonly CellValue[], headings: Headings): RowKind {
+  return readKind(given, headings).is;
+}
+
+/** What a row is, and of one that says work without a part what it says. */
+export function readKind(given: readonly CellValue[], headings: Headings): { is: RowKind; work?: string } {
+  const is = (kind: RowKind) => ({ is: kind });
   const cells = rowCells(given, headings);
   const at = (column: Column | undefined) => meant(cells[column?.at ?? -1]);
   const { fields, groups } = headings;
   const section = at(fields.section);
-  if (section !== null && at(fields.grade) !== null && /\d/.test(String(section))) return 'part';
+  if (section !== null && at(fields.grade) !== null && /\d/.test(String(section))) return is('part');
   const read = [fields, ...groups].flatMap((each) => Object.entries(each));
   const filled = read.filter(([, column]) => at(column) !== null);
-  if (filled.length === 0) return ownCells(cells, headings).length === 0 ? 'blank' : 'note';
   const { first, last } = headings.span;
-  const texts = ownCells(cells, headings, first, last);
+  const own = ownCells(cells, headings);
+  if (own.length === 0) return is('blank');
+  const texts = filled.length === 0 ? own : ownCells(cells, headings, first, last);
   const words = texts.filter((cell) => typeof cell === 'string');
   const total = words.find((cell) => totalWords.test(cell));
   // Beside a mark, the word is a remark on the part.
   const isSummed = ([field, column]: [string, Column]) =>
     at(column) === total || (field === 'mark' ? section === total : summed.has(field));
-  if (total !== undefined && (section === null || section === total) && filled.every(isSummed))
-    return 'total';
-  if (words.length < texts.length) return 'part';
-  const columns = filled.map(([field]) => field);
-  if (words.length === 1 && isTitle(words[0] ?? '', columns)) return 'title';
-  if (words.every(isUnitWord) && columns.some((field) => field !== 'mark')) return 'units';
-  return repeatsHeadings(
-    words,
-    filled.map(([, column]) => [column.heading, String(at(column))]),
+  if (
+    filled.length > 0 &&
+    total !== undefined &&
+    (section === null || section === total) &&
+    filled.every(isSummed)
   )
-    ? 'headings'
-    : 'part';
+    return is('total');
+  const columns = filled.map(([field]) => field);
+  const isWords = filled.length > 0 && words.length === texts.length;
+  if (isWords && words.every(isUnitWord) && columns.some((field) => field !== 'mark')) return is('units');
+  const typed = filled.map(([, column]) => [column.heading, String(at(column))] as const);
+  if (isWords && repeatsHeadings(words, typed)) return is('headings');
+  const work = strayWork(cells, headings, words);
+  if (work !== undefined) return { is: 'work', work };
+  if (filled.length === 0) return is('note');
+  return is(isWords && words.length === 1 && isTitle(words[0] ?? '', columns) ? 'title' : 'part');
 }
 
 /** A row of the sheet, from 1, that is no part. */

@@ -1,4 +1,4 @@
-import type { Finding } from '../check/finding.js';
+import type { Finding, FindingOf } from '../check/finding.js';
 import type { Verdict } from '../check/verdict.js';
 import type { PressChoice } from './checksOnPress.js';
 import type { Piece } from './piece.js';
@@ -33,5 +33,24 @@ export interface CheckedRow {
   readings: readonly Reading[];
 }
 
+/** A row without a part that names work: it is not counted as a part, and has a word, since the work is checked nowhere. */
+export interface StrayRow {
+  blank: true;
+  is: 'work';
+  finding: FindingOf<'work without part'>;
+}
+
 /** `blank` for a row that is no part; what it is taken for where it holds something. */
-export type RowResult = { blank: true; is?: OtherRow } | CheckedRow;
+export type RowResult = { blank: true; is?: Exclude<OtherRow, 'work'> } | StrayRow | CheckedRow;
+
+/** The finding that decides a row which is not held; of one without a part, that it names work. */
+export function worstFindingOf(result: RowResult): Finding | undefined {
+  if (!result.blank) return result.findings[0];
+  return result.is === 'work' ? result.finding : undefined;
+}
+
+/** The word of a row; undefined where nothing is to be checked. */
+export function wordOf(result: RowResult): Verdict | undefined {
+  if (!result.blank) return result.verdict;
+  return result.is === 'work' ? result.finding.verdict : undefined;
+}

@@ -6,6 +6,7 @@ const words: Record<OtherRow, readonly [one: string, many: string]> = {
   title: ['is taken as a subhead or note', 'are taken as subheads or notes'],
   headings: ['repeats the headings', 'repeat the headings'],
   units: ['holds units only', 'hold units only'],
+  work: ['says work and has no part', 'say work and have no part'],
   note: ['holds nothing in the columns that are read', 'hold nothing in the columns that are read'],
 };
 

@@ -11,6 +11,8 @@ export function rowGoverns(finding: RowFinding): string {
     case 'no press in the shop':
     case 'press not known':
       return 'press';
+    case 'work without part':
+      return 'work without a part';
     case 'bolt in hole':
     case 'holes in a bar':
     case 'hole over the bar':
@@ -63,6 +65,7 @@ const notHeldWords = {
   'galvanized and thick': 'galvanizing',
   'uneven lines': 'lines of holes',
   'unread columns': 'columns',
+  'work in a text': 'work in a text',
 };
 
 function distanceWords({ kind, between: [, other] }: Extract<RowFinding, { rule: 'distance' }>): string {

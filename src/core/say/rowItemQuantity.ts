@@ -3,7 +3,7 @@ import type { CheckItem } from '../row/rowItem.js';
 import type { RowResult } from '../row/rowResult.js';
 import type { NamedValue, QuantityKind } from '../working/working.js';
 import { noteOf } from './noteOf.js';
-import { otherRowNote } from './otherRow.js';
+import { otherRowItem } from './otherRow.js';
 import { openText } from './openText.js';
 import { handOf, shortOf } from './pieceWords.js';
 import { governs } from './say.js';
@@ -17,7 +17,7 @@ export function rowItemQuantity(
   item: CheckItem,
   unit: LengthUnit,
 ): Pick<NamedValue, 'kind' | 'value'> {
-  if (row.blank) return { kind: 'text', value: item === 'note' ? otherRowNote(row.is) : '' };
+  if (row.blank) return { kind: 'text', value: otherRowItem(row, item, unit) };
   const text = (value: string) => ({ kind: 'text' as const, value });
   const quantity = (kind: QuantityKind, value: number | undefined) =>
     value === undefined ? text('') : { kind, value };

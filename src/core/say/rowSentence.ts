@@ -28,6 +28,8 @@ export function rowSentence(
       return 'The shop has no press. Add one on the Shop sheet.';
     case 'press not known':
       return `${quoted(finding.name)} is not a press of the shop. Presses: ${finding.names.join(', ')}.`;
+    case 'work without part':
+      return `${quoted(finding.text)} says work, and no part stands in this row, so the work is not checked. Put it in the row of its part, in the columns of that work.`;
     case 'bolt in hole':
       return `${title}: a hole of ${size(finding.holeMm, unit)} does not take bolt ${finding.bolt}. Correct one of them.`;
     case 'hole off the part':
@@ -96,6 +98,8 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string): string 
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     case 'uneven lines':
       return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
+    case 'work in a text':
+      return `${finding.heading === '' ? 'A column without a heading' : finding.heading} says ${quoted(finding.text)}, which is not checked. Put that work in its columns, or clear the cell.`;
     case 'unread columns':
       return unreadSentence(finding.headings);
   }

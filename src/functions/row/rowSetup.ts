@@ -5,6 +5,7 @@ import type { LengthUnit } from '../../core/quantity/units.js';
 import { type CheckedPart, checkedPart } from '../../core/row/checkRow.js';
 import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { noteOf } from '../../core/say/noteOf.js';
+import { otherRowNote } from '../../core/say/otherRow.js';
 import { placesNotGiven, stepNotes, stepTitle, wayWords } from '../../core/say/stepWords.js';
 import { type OperatorSteps, operatorSteps } from '../../core/work/operatorSteps.js';
 import type { OperatorStep } from '../../core/work/operatorStep.js';
@@ -51,7 +52,9 @@ export const rowSetup = define({
 function reasonOf(steps: OperatorSteps, { result }: CheckedPart, unit: LengthUnit): string {
   if (steps.is === 'places not given') return placesNotGiven(steps);
   if (steps.is === 'refused') return `No steps: ${sentenceInCell(steps.failure)}`;
-  return result.blank ? 'The row is no part.' : `${result.verdict}: ${noteOf(result, unit)}`;
+  return result.blank
+    ? otherRowNote(result, unit) || 'The row is no part.'
+    : `${result.verdict}: ${noteOf(result, unit)}`;
 }
 
 function noSteps(note: string): CellValue[] {

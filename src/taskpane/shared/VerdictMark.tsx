@@ -6,7 +6,7 @@ const ring = { cx: middle, cy: middle, r: 5, fill: 'none', stroke: 'currentColor
 
 /**
  * The mark of a verdict: open ring OK, half ring Near limit, ring with its lower half dotted OK so far, dashed ring
- * Not checked and Check input, short bar Off press, solid square any fail. It stands beside the word and says nothing of its own to a screen reader.
+ * Not checked, Check input and No part, short bar Off press, solid square any fail. It stands beside the word and says nothing of its own to a screen reader.
  */
 export function VerdictMark({ verdict }: { verdict: Verdict }) {
   return (

@@ -40,7 +40,7 @@ export function workedRow(
     const checked = checkedPart(cells, read, shop, working);
     const { result } = checked;
     if (result.blank)
-      return otherRowNote(result.is) || 'This row is blank or a total: there is nothing to check.';
+      return otherRowNote(result, shop.unit) || 'This row is blank or a total: there is nothing to check.';
     const mark = plainText(String(cells[read.fields.mark?.at ?? -1] ?? ''));
     const job = readRow(cells, read, shop);
     const work = workOnChecked(checked, shop, working);

@@ -55,6 +55,12 @@ const rowOf: Record<Verdict, Case> = {
     governs: 'Grade',
     note: /^Grade: 'A3x6' is not a known grade\. Did you mean .*\?/,
   },
+  // The row has no section, no grade and no length: whose ends are coped stands in another row.
+  'No part': {
+    part: { ...Object.fromEntries(Object.keys(clip).map((name) => [name, null])), Mark: 'w/ cope both ends' },
+    governs: 'work without a part',
+    note: /^'w\/ cope both ends' says work, and no part stands in this row/,
+  },
   'No press': {
     part: { ...clip, Press: 'Bay Z' },
     governs: 'press',

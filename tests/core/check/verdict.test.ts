@@ -13,7 +13,7 @@ describe('what a verdict says of a row', () => {
     ['passes', ['Near limit', 'OK']],
     ['open', ['OK so far']],
     ['elsewhere', ['Off press']],
-    ['unknown', ['Check input', 'Not checked']],
+    ['unknown', ['Check input', 'No part', 'Not checked']],
   ] as const)('%s: %s', (kind, words) => {
     expect(verdicts.filter((verdict) => verdictKind(verdict) === kind)).toEqual(words);
   });
@@ -21,7 +21,7 @@ describe('what a verdict says of a row', () => {
   it('fails: every other word', () => {
     const others = ['passes', 'open', 'elsewhere', 'unknown'] as const;
     const rest = verdicts.filter((verdict) => !others.some((kind) => verdictKind(verdict) === kind));
-    expect(rest).toHaveLength(verdicts.length - 6);
+    expect(rest).toHaveLength(verdicts.length - 7);
     for (const verdict of rest) expect(verdictKind(verdict)).toBe('fails');
     expect(rest).toContain('Over capacity');
   });

@@ -14,7 +14,7 @@ const row = (verdict: Verdict, ...findings: Finding[]) => ({
 describe('a row that is fully checked', () => {
   it('has a word that says so', () => {
     const open = verdicts.filter((verdict) => !isFullyChecked(row(verdict)));
-    expect(open).toEqual(['Check input', 'Not checked', 'OK so far']);
+    expect(open).toEqual(['Check input', 'No part', 'Not checked', 'OK so far']);
   });
 
   it('has no open check, whatever its word', () => {

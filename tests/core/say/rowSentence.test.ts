@@ -53,6 +53,11 @@ const rules: Record<Exclude<RowFact['rule'], 'off press'>, Case> = {
     'press',
     "'Bay Z' is not a press of the shop. Presses: Bay A, Bay B.",
   ],
+  'work without part': [
+    { rule: 'work without part', text: 'w/ cope both ends' },
+    'work without a part',
+    "'w/ cope both ends' says work, and no part stands in this row, so the work is not checked. Put it in the row of its part, in the columns of that work.",
+  ],
   'bolt in hole': [
     { rule: 'bolt in hole', holeMm: inch / 2, bolt: '3/4 in' },
     'Hole 2',

@@ -95,7 +95,7 @@ describe('the list to add up', () => {
     await choose('Handrail');
     const made = await proposed();
     expect(titleOf(made)).toBe('Sums of Handrail');
-    expect(JSON.stringify(made)).toContain('SUMIF(Handrail[Section]');
+    expect(JSON.stringify(made)).toContain('SUMIFS(Handrail[Qty],Handrail[Section]');
     expect(JSON.stringify(made)).not.toContain('Parts[');
   });
 

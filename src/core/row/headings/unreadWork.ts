@@ -5,6 +5,7 @@ import { nameKey } from '../../shop/table.js';
 import { isOwnHeading } from '../rowItem.js';
 import { groupFields, rowFields } from './heading.js';
 import { foreignHeadings } from './headingWords.js';
+import { finishingWords, isWorkHeading, shapeWords } from './workWords.js';
 
 /** A column that none of the inputs has. */
 export interface UnreadColumn {
@@ -17,17 +18,15 @@ export interface UnreadColumn {
   beside?: number;
 }
 
-/** Headings that name work on the part, in the languages whose lists are read: what stands there must not be dropped. */
-const namesWork =
-  /bohr|loch|gehrung|ausklink|kant|bieg|fase|schr[äa]g|langl|drill|punch|hole|mit(?:er|re)|bevel|notch|cope|bend|clip|slot|cut ?out|agujero|taladro|muesca|perçage|trou|encoche|pli\b/i;
-
 /** Words that name a cut, a hole or a bend where a number stands below them: `Left angle`, `Ø`, `Schnittwinkel`. */
 const namesShape = new RegExp(
   [
     '[ø⌀]',
-    '(?<!\\p{L})(?:angles?|cuts?|left|right|skew|taper|slope|chamfer|radius|rad|dia|diam|diameter|bore|corners?|folds?|snipe?|crimp|opening|csk|mtr',
-    'lh|rh|camber|sweep|roll(?:ed)?|curve|arc|twist|joggle|offset|tap(?:ped)?|thread(?:ed)?|flange|web|deg(?:rees?)?|cent(?:er|re)s?|ctrs?|o\\.?c|c/c|[xy] ?[1-9]?',
-    'links|rechts|winkel|gehr|senkung|gewinde|kerbe|hoek|schuin|afschuining|uitsparing|gauche|droite|chanfrein|grugeage|pliage|cintrage|coupe',
+    '(?<!\\p{L})(?:angles?|cuts?|left|right|skew|slope|dia|diam|diameter|bore|corners?|folds?|snip|opening|mtr|sweep|curve|arc|offset|flange|web',
+    finishingWords,
+    shapeWords,
+    'lh|rh|deg(?:rees?)?|cent(?:er|re)s?|ctrs?|o\\.?c|c/c|[xy] ?[1-9]?',
+    'links|rechts|winkel|gehr|kerbe|hoek|schuin|afschuining|uitsparing|gauche|droite|chanfrein|grugeage|pliage|cintrage|coupe',
     'ángulo|angulo|corte|izquierda|derecha)(?!\\p{L})',
     '(?:durchmesser|schnitt(?:winkel)?|sägewinkel|schlitz|stanzung|öffnung|aussparung)(?!\\p{L})',
   ].join('|'),
@@ -74,7 +73,7 @@ function isOneSlipApart(typed: string, name: string): boolean {
 /** What a heading that is not read says of its column: work, a shape that a number below it may give, or nothing of either. */
 export function namedByUnread(heading: string): 'work' | 'shape' | undefined {
   if (isOwnHeading(heading)) return undefined;
-  if (namesWork.test(heading) || isSlip(heading)) return 'work';
+  if (isWorkHeading(heading) || isSlip(heading)) return 'work';
   return namesShape.test(heading) && !aboutWork.test(heading) ? 'shape' : undefined;
 }
 

@@ -7,6 +7,7 @@ import type { Finding } from '../../check/finding.js';
 import type { OpenCell } from '../../check/rowFact.js';
 import type { Reading } from './reading.js';
 import type { GroupField, RowField } from '../headings/heading.js';
+import type { WorkText } from '../headings/workText.js';
 
 /** The end of the part a distance is taken from, and a long edge. */
 export type PartEnd = 'left' | 'right';
@@ -94,6 +95,12 @@ export interface Bends {
   at?: readonly PartPlace[];
 }
 
+/** A text beside the cells that are read, and what it says of work. */
+export interface TextOfWork extends WorkText {
+  heading: string;
+  text: string;
+}
+
 /** A row of a parts list as understood, in the core's units. */
 export interface RowJob {
   qty: number;
@@ -123,6 +130,8 @@ export interface RowJob {
   typed?: Partial<Record<RowField, string>>;
   /** Headings of columns that are filled in, name or hold work, and are not read. */
   unread?: readonly string[];
+  /** Texts that nothing reads and that name work: under Mark, Drawing, a remark. */
+  texts?: readonly TextOfWork[];
   /** The section is called a bent plate, and no bend is given. */
   bendMissing?: true;
   /** Cells that are filled in and whose contents are not known: nothing that hangs on them is checked against anything. */

@@ -1,9 +1,9 @@
 import { isBlank } from '../../../core/quantity/cellValue.js';
 import { readHeadings } from '../../../core/row/headings/readHeadings.js';
-import { otherRowsOf, rowKindOf } from '../../../core/row/rowKind.js';
+import { type OtherRowAt, otherRowsOf, rowKindOf } from '../../../core/row/rowKind.js';
 import { otherRowSentences } from '../../../core/say/otherRows.js';
 import { rowRuns } from '../../../core/say/rowRuns.js';
-import { verdicts } from '../../../core/check/verdict.js';
+import { type Verdict, verdicts } from '../../../core/check/verdict.js';
 import { nameKey } from '../../../core/shop/table.js';
 import { freeName } from '../../../sheet/names.js';
 import type { Content } from '../../../workbook/content.js';
@@ -18,6 +18,7 @@ import { textQuantities } from './textQuantities.js';
  */
 
 const longestName = 31;
+const noPart: Verdict = 'No part';
 
 /** What is added up, and what it is called on the sheet. */
 type Sum = { heading: string; column: string; counts?: 'blank is one' };
@@ -82,9 +83,17 @@ function remarksOf(list: PartsList, { mass, paint, verdict, press }: Columns): s
   ];
 }
 
-/** A total among the rows is no part: rows with a verdict are, where the list shows it. */
+/** A total among the rows is no part: rows with a verdict are, where the list shows it and it is not that there is none. */
 function allOf(list: PartsList, { verdict, section, grade }: Columns, sum: Sum): string {
-  if (verdict !== undefined) return sumOf(list, [[verdict, '"?*"']], sum);
+  if (verdict !== undefined)
+    return sumOf(
+      list,
+      [
+        [verdict, '"?*"'],
+        [verdict, `"<>${noPart}"`],
+      ],
+      sum,
+    );
   const parts = [section, grade].flatMap((column) =>
     column === undefined ? [] : [[column, '"?*"'] as const],
   );
@@ -94,9 +103,9 @@ function allOf(list: PartsList, { verdict, section, grade }: Columns, sum: Sum):
 /** What a column must say for a row to be added up. */
 type Where = readonly [column: string, says: string];
 
-function sumOf(list: PartsList, where: readonly [Where], sum: Sum): string {
-  const [[by, says]] = where;
-  const added = `SUMIF(${reference(list, by)},${says},${reference(list, sum.column)})`;
+function sumOf(list: PartsList, where: readonly Where[], sum: Sum): string {
+  const asked = where.map(([by, says]) => `${reference(list, by)},${says}`);
+  const added = `SUMIFS(${[reference(list, sum.column), ...asked].join(',')})`;
   return `=${added}${blanksOf(list, where, sum)}`;
 }
 
@@ -110,15 +119,17 @@ function blanksOf(list: PartsList, where: readonly Where[], { column, counts }: 
 function otherRowRemarks({ headings, values, area }: PartsList, verdict: string | undefined): string[] {
   const others = otherRowsOf(values, readHeadings(headings), area.row + 1);
   if (verdict !== undefined) return otherRowSentences(others, 'not added up');
-  const totals = others.filter(({ is }) => is === 'total').map(({ row }) => row);
+  const { qty } = readHeadings(headings).fields;
+  const isCounted = ({ row }: OtherRowAt) => typeof values[row - area.row - 1]?.[qty?.at ?? -1] === 'number';
+  const totals = others.filter((each) => each.is === 'total' || (each.is === 'work' && isCounted(each)));
   return [
     ...otherRowSentences(
-      others.filter(({ is }) => is !== 'total'),
+      others.filter((each) => !totals.includes(each)),
       'not added up',
     ),
     ...(totals.length > 0
       ? [
-          `The line All counts totals of the list too: ${totals.length === 1 ? 'row' : 'rows'} ${rowRuns(totals)}. For parts only, first add the column ${checkHeadings.verdict} to the list.`,
+          `The line All counts rows that are no parts too: ${totals.length === 1 ? 'row' : 'rows'} ${rowRuns(totals.map(({ row }) => row))}. For parts only, first add the column ${checkHeadings.verdict} to the list.`,
         ]
       : []),
   ];

@@ -69,9 +69,8 @@ export function FailGroupPanel({ shop, list, matches, group }: Props) {
         </Text>
       </div>
       {finding && <GroupRow {...{ shop, list, matches, rows, finding }} row={shownRow} told={group.reason} />}
-      {group.verdict === 'Check input' ? (
-        <DateFix {...{ shop, list, matches, group }} />
-      ) : (
+      {group.verdict === 'Check input' && <DateFix {...{ shop, list, matches, group }} />}
+      {group.verdict !== 'Check input' && group.verdict !== 'No part' && (
         <PressChoice {...{ shop, list, matches, rows }} />
       )}
     </div>

@@ -11,7 +11,7 @@ import {
 import { useMemo, useState } from 'react';
 import { type Verdict, verdictKind, verdicts } from '../../../core/check/verdict.js';
 import { isFullyChecked } from '../../../core/row/isFullyChecked.js';
-import type { RowResult } from '../../../core/row/rowResult.js';
+import { type RowResult, wordOf } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import { counted } from '../../shared/change/describeStep.js';
 import { shortText } from '../../shared/shortText.js';
@@ -157,8 +157,10 @@ function marksOf({ rows }: FailGroup, { list, matches }: Props): string {
 function Counts({ results }: { results: readonly RowResult[] }) {
   const styles = useStyles();
   const counts = new Map<Verdict, number>();
-  for (const result of results)
-    if (!result.blank) counts.set(result.verdict, (counts.get(result.verdict) ?? 0) + 1);
+  for (const result of results) {
+    const word = wordOf(result);
+    if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
   const open = results.flatMap((result) => (result.blank || isFullyChecked(result) ? [] : result.verdict));
   const failing = open.filter((verdict) => verdictKind(verdict) === 'fails').length;
   const present = [...verdicts].reverse().filter((verdict) => counts.has(verdict));

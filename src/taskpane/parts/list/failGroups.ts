@@ -2,7 +2,7 @@ import type { Finding } from '../../../core/check/finding.js';
 import { reasonKey } from '../../../core/check/reasonKey.js';
 import { type Verdict, verdictKind, verdicts } from '../../../core/check/verdict.js';
 import type { LengthUnit } from '../../../core/quantity/units.js';
-import type { RowResult } from '../../../core/row/rowResult.js';
+import { type RowResult, wordOf, worstFindingOf } from '../../../core/row/rowResult.js';
 import { governs, say } from '../../../core/say/say.js';
 import { asSentences } from '../../../core/say/sentencesOf.js';
 
@@ -28,9 +28,9 @@ interface Failing {
 /** The rows that fail or of which something is not known, by their worst finding, the largest group first. */
 export function failGroups(results: readonly RowResult[], unit: LengthUnit): FailGroup[] {
   const failing = results.flatMap((result, row): Failing[] => {
-    if (result.blank || isNoReason(result.verdict)) return [];
-    const [worst] = result.findings;
-    return worst ? [{ row, worst }] : [];
+    const word = wordOf(result);
+    const worst = worstFindingOf(result);
+    return word === undefined || isNoReason(word) || !worst ? [] : [{ row, worst }];
   });
   return joinAlike([...groupedBy(failing, ({ worst }) => reasonKey(worst)).values()])
     .map((own) => groupOf(own, unit))

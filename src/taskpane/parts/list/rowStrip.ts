@@ -1,5 +1,5 @@
 import { type Verdict, verdicts } from '../../../core/check/verdict.js';
-import type { RowResult } from '../../../core/row/rowResult.js';
+import { type RowResult, wordOf } from '../../../core/row/rowResult.js';
 
 /** A cell of the strip: a row, or the worst of some rows that stand below each other. */
 export interface StripCell {
@@ -13,9 +13,10 @@ export const mostCells = 240;
 
 /** The rows of a list in their order, blank ones left out; of a long list, a cell for the worst of several rows. */
 export function stripOf(results: readonly RowResult[]): StripCell[] {
-  const rows = results.flatMap((result, row): StripCell[] =>
-    result.blank ? [] : [{ row, rows: 1, verdict: result.verdict }],
-  );
+  const rows = results.flatMap((result, row): StripCell[] => {
+    const verdict = wordOf(result);
+    return verdict === undefined ? [] : [{ row, rows: 1, verdict }];
+  });
   const each = Math.ceil(rows.length / mostCells);
   if (each <= 1) return rows;
   return Array.from({ length: Math.ceil(rows.length / each) }, (_, at) =>

@@ -69,7 +69,8 @@ describe('sumSheet', () => {
     const { rows } = contentsOf(list(['Qty', "Sec'tion", 'Section'], [1, null, '*a"b'], [2, null, '*A"B']));
     const formulas = rows.flat().flatMap((cell) => (isFormula(cell ?? null) ? [cell] : []));
     expect(formulas[0]).toEqual({
-      formula: '=SUMIF(Parts[Section],"=~*a""b",Parts[Qty])+COUNTIFS(Parts[Section],"=~*a""b",Parts[Qty],"")',
+      formula:
+        '=SUMIFS(Parts[Qty],Parts[Section],"=~*a""b")+COUNTIFS(Parts[Section],"=~*a""b",Parts[Qty],"")',
     });
     expect(formulas).toHaveLength(2);
   });
@@ -85,7 +86,10 @@ describe('sumSheet', () => {
     expect(cells.flat()).not.toContain('TOTAL');
     expect(cells.at(-1)?.slice(0, 2)).toEqual([
       'All',
-      { formula: '=SUMIF(Parts[Verdict],"?*",Parts[Qty])+COUNTIFS(Parts[Verdict],"?*",Parts[Qty],"")' },
+      {
+        formula:
+          '=SUMIFS(Parts[Qty],Parts[Verdict],"?*",Parts[Verdict],"<>No part")+COUNTIFS(Parts[Verdict],"?*",Parts[Verdict],"<>No part",Parts[Qty],"")',
+      },
     ]);
     expect(made.remarks).toContain('Row 4 is taken as a total: not added up.');
     expect(made.remarks).toContain('Row 2 is taken as a subhead or note: not added up.');
@@ -95,7 +99,7 @@ describe('sumSheet', () => {
       formula: '=SUM(Parts[Qty])+COUNTIFS(Parts[Section],"?*",Parts[Grade],"?*",Parts[Qty],"")',
     });
     expect(unchecked.made.remarks).toContain(
-      'The line All counts totals of the list too: row 4. For parts only, first add the column Verdict to the list.',
+      'The line All counts rows that are no parts too: row 4. For parts only, first add the column Verdict to the list.',
     );
   });
 

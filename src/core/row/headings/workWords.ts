@@ -1,0 +1,79 @@
+import { readFinish } from '../read/readFinish.js';
+
+/** What the words of a list name: work of a kind, the finish after it, or nothing but its place. */
+export type WorkKind =
+  | 'holes'
+  | 'drill'
+  | 'slots'
+  | 'finishing'
+  | 'miter'
+  | 'notch'
+  | 'clip'
+  | 'bend'
+  | 'cut'
+  | 'shape'
+  | 'finish';
+
+/**
+ * The words that name work on a part, in the languages whose lists are read: the one list of them, for headings and for
+ * texts. Without a guard a stem names it anywhere in a word: `Langloch`, `bolthole`. Common practice, no source.
+ */
+const ofHeadings = {
+  holes: '(?<!w|man)hole|loch|(?<!\\p{L})punch|agujero|perçage|(?<!\\p{L})trous?(?!\\p{L})',
+  drill: 'drill|bohr|taladro',
+  slots: '(?<!\\p{L})slot|langl',
+  miter: '(?<!\\p{L})(?:mit(?:er|re)|bevel)|gehrung|schr[äa]g',
+  notch: 'notch|(?<!\\p{L})cope[ds]?(?!\\p{L})|cut ?out|ausklink|geklink|muesca|encoche',
+  clip: '(?<!\\p{L})clip|fase',
+  bend: '(?<!\\p{L})bend|kant|bieg|(?<!\\p{L})pli(?!\\p{L})',
+} as const;
+
+/** What names work in a text; as a heading it may be about something else: `Bent`, `Cut`, `Tapped`. */
+const ofTexts: Partial<Record<WorkKind, string>> = {
+  holes: '(?<!\\p{L})(?:ream(?:ed|ing|s)?|gat(?:en)?|(?:ge)?pons\\p{L}*)(?!\\p{L})|stanz',
+  drill: '(?<!\\p{L})ge(?:bohr|boor)|(?<!\\p{L})bor(?:en|ing(?:en)?)(?!\\p{L})',
+  slots: 'sleuf|sleuv|slobgat',
+  miter: '(?<!\\p{L})(?:mtr|verstek)',
+  notch: '(?<!\\p{L})coping(?!\\p{L})|inkeping',
+  bend: '(?<!\\p{L})(?:bent|bends?|gebogen|gezet|zetting(?:en)?)(?!\\p{L})',
+  cut: '(?<!\\p{L})(?:cut|cuts|cutting|saw-?cut|sawn|sawed|sheared|burn(?:ed|t)|flame|plasma|laser|torch|gesägt|gebrannt|gezaagd|gebrand)(?!\\p{L})',
+};
+
+/** Work beyond the press that a heading only names where a number stands below it. */
+export const finishingWords =
+  "c'?sk|c/sk|c'?sink|countersunk|countersink|c'?sunk|c/sunk|c'?bore|counterbored?|tap(?:ped)?|thread(?:ed)?|gewinde|senkung";
+export const shapeWords =
+  'chamfer(?:ed)?|camber(?:ed)?|joggled?|twist(?:ed)?|crimp(?:ed)?|taper(?:ed)?|sniped?|roll(?:ed)?|radius|rad';
+
+const headings = new RegExp(Object.values(ofHeadings).join('|'), 'iu');
+const clipped =
+  '(?:the |both |each |all |one |two |\\(?\\d\\)? )*(?:corner|end|edge|top|bottom|left|right|\\d+ ?[x/-]|45)';
+/** Steel that is called rolled was not rolled in the shop, and a clip is a part where none of its corners is named. */
+const notWork = new RegExp(
+  String.raw`cut to (?:length|size)|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)` +
+    `|(?<!corners? )(?<!\\p{L})clips?(?!\\p{L})(?! ?${clipped})`,
+  'giu',
+);
+
+const ofWord = (words: string) => `(?<!\\p{L})(?:${words})(?!\\p{L})`;
+const texts = (
+  [
+    ['finishing', ofWord(finishingWords)],
+    ['shape', ofWord(shapeWords)],
+    ['cut', ofTexts.cut],
+    ...Object.entries(ofHeadings).map(([kind, words]) => [
+      kind,
+      [words, ofTexts[kind as WorkKind]].join('|'),
+    ]),
+  ] as [WorkKind, string][]
+).map(([kind, words]) => [kind, new RegExp(words.replace(/\|$/, ''), 'iu')] as const);
+
+/** Whether a heading names work: what stands below it must not be dropped. */
+export const isWorkHeading = (heading: string): boolean => headings.test(heading);
+
+/** Whether a word, or a text of several, names work, and of which kinds. */
+export function workKindsOf(text: string): WorkKind[] {
+  const plain = text.replace(notWork, ' ');
+  const kinds = texts.flatMap(([kind, words]) => (words.test(plain) ? kind : []));
+  return readFinish(plain) === 'galvanized' ? [...kinds, 'finish'] : kinds;
+}

@@ -1,0 +1,73 @@
+import { atMost } from '../atMost.js';
+import type { NotHeld } from '../check/rowFact.js';
+import { type CellValue, meant, plainText } from '../quantity/cellValue.js';
+import { galvanizedFromMm } from '../rule/jobSpecRuling.js';
+import type { Headings } from './headings/readHeadings.js';
+import { workText } from './headings/workText.js';
+import type { WorkKind } from './headings/workWords.js';
+import type { RowJob, TextOfWork } from './job/rowJob.js';
+import { isOwnHeading } from './rowItem.js';
+
+/** Texts of a row that no check reads, where they name work: a remark, what stands behind a mark. */
+export function textsOfWork(
+  cells: readonly CellValue[],
+  { fields, unread }: Headings,
+): (TextOfWork & { at: number })[] {
+  const names = [fields.mark, fields.drawing, fields.revision].flatMap((column) => column ?? []);
+  return [...names, ...unread].flatMap(({ at, heading }) => {
+    const cell = meant(cells[at]);
+    if (typeof cell !== 'string' || isOwnHeading(heading)) return [];
+    const text = plainText(cell);
+    // A mark of one word is a name, whatever it is made of: `HOLE1`.
+    if (names.some((column) => column.at === at) && !/\s/.test(text)) return [];
+    const told = workText(text) ?? workText(text.replace(/^[^\s\d]*\d\S*\s+/, ''));
+    return told ? [{ at, heading, text, ...told }] : [];
+  });
+}
+
+/** The texts that say more of the work than the cells that are read: work that these do not have, or its size or place. */
+export function workInTexts(job: RowJob): NotHeld[] {
+  return (job.texts ?? [])
+    .filter(({ kinds, isDetailed }) => {
+      const others = kinds.filter((kind) => kind !== 'finish' || !isGiven(job, kind));
+      return isDetailed
+        ? others.length > 0 || kinds.length === 0
+        : others.some((kind) => !isGiven(job, kind));
+    })
+    .map(({ heading, text }) => ({ why: 'work in a text', heading, text }));
+}
+
+function isGiven(job: RowJob, kind: WorkKind): boolean {
+  const { groups } = job;
+  switch (kind) {
+    case 'holes':
+      return groups.length > 0;
+    case 'drill':
+      return groups.length > 0 && groups.every(({ by }) => by === 'drill');
+    case 'slots':
+      return groups.some(({ hole }) => hole.shape === 'slot');
+    case 'finishing':
+      return groups.some(({ finishing }) => finishing !== undefined);
+    case 'miter':
+      return job.miterRad > 0;
+    case 'notch':
+      return job.notches !== undefined;
+    case 'clip':
+      return job.clips !== undefined;
+    case 'bend':
+      return job.bends !== undefined || job.bendMissing === true;
+    case 'cut':
+      return job.cutBy !== undefined;
+    case 'finish':
+      return job.galvanized === true || !mindsZinc(job);
+    case 'shape':
+      return false;
+  }
+}
+
+/** Whether a bath of zinc makes a difference to what is checked: to bends, and to holes in thick steel. */
+function mindsZinc({ section, groups, bends, bendMissing }: RowJob): boolean {
+  if (bends !== undefined || bendMissing) return true;
+  const isThin = section && 'thicknessMm' in section && !atMost(galvanizedFromMm, section.thicknessMm);
+  return groups.length > 0 && !isThin;
+}

@@ -1,0 +1,86 @@
+// A text beside a part that names work which no cell gives keeps its row from OK.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkedRow, type Row } from '../../support/checkedRow.js';
+import { shopWith } from '../../support/sampleShop.js';
+
+const shop = shopWith();
+const plain: Row = {
+  Mark: 'F1',
+  Drawing: 'D1',
+  Qty: 2,
+  Section: 'FB3/8X6',
+  Remark: null,
+  Grade: 'A36',
+  Length: 12,
+  Press: 'Bay A',
+};
+const verdict = (row: Row) => checkedRow(row, shop).verdict;
+const punched: Row = { ...plain, Hole: '13/16', Holes: 2, Edge: 3, End: 3, Pitch: 6 };
+
+describe('a text that nothing reads', () => {
+  it.each([
+    ...[
+      'cope both ends',
+      'notched',
+      'drill holes',
+      'w/ 2 slots',
+      'BENT PLATE',
+      'miter LH',
+      'csk',
+      'both flanges',
+    ],
+    ...['clip 1x1 corners', 'see dwg for holes', 'rolled to radius', 'saw cut', 'Langloch', 'PUNCHED PLATE'],
+  ])('keeps its row from OK: %s', (text) => {
+    expect(verdict(plain)).toBe('OK');
+    expect(verdict({ ...plain, Remark: text })).toBe('OK so far');
+    expect(checkedRow({ ...plain, Remark: text }, shop).note).toContain(
+      `Remark says '${text}', which is not checked.`,
+    );
+    expect(verdict({ ...plain, Mark: `F1 ${text}` })).toBe('OK so far');
+    expect(verdict({ ...plain, Drawing: `D1 ${text}` })).toBe('OK so far');
+  });
+
+  it.each([
+    ...[
+      'CLIP ANGLE',
+      'Handrail post',
+      'see sketch',
+      'field weld',
+      'SHOP COAT',
+      'GALV',
+      'cut to length',
+      'HOT ROLLED',
+    ],
+    ...['Kickplate', 'level 2', 'Rev 3', 'MANHOLE FRAME', 'north side'],
+  ])('changes nothing: %s', (text) => {
+    expect(verdict({ ...plain, Remark: text })).toBe('OK');
+  });
+
+  it('changes nothing where it only repeats what the cells give', () => {
+    expect(verdict(punched)).toBe('OK');
+    expect(verdict({ ...punched, Remark: 'PUNCHED PLATE' })).toBe('OK');
+    expect(verdict({ ...punched, Remark: 'holes' })).toBe('OK');
+    expect(verdict({ ...punched, Remark: 'holes far side' })).toBe('OK so far');
+    expect(verdict({ ...punched, Remark: 'drilled' })).toBe('OK so far');
+    expect(verdict({ ...punched, Remark: 'csk' })).toBe('OK so far');
+  });
+
+  it('minds a bath of zinc where steel is bent or thick, and nowhere else', () => {
+    expect(verdict({ ...punched, Remark: 'HDG' })).toBe('OK');
+    expect(checkedRow({ ...punched, Section: 'FB3/4X6', Remark: 'HDG' }, shop).open).toContain(
+      "Remark says 'HDG'",
+    );
+    expect(checkedRow({ ...plain, 'Bend length': 6, Remark: 'galv' }, shop).open).toContain(
+      "Remark says 'galv'",
+    );
+  });
+
+  it('is a name where it is a mark of one word', () => {
+    fc.assert(
+      fc.property(fc.constantFrom('HOLE1', 'CLIP-2', 'NOTCH4', 'BEND/A', 'DRILL'), (mark) => {
+        expect(verdict({ ...plain, Mark: mark })).toBe('OK');
+      }),
+    );
+  });
+});
