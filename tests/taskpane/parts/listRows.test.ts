@@ -66,7 +66,7 @@ describe('what lists hold beside parts', () => {
       'Holes',
       'Edge',
     ]);
-    expect(kinds).toEqual(['part', 'total', 'blank', 'headings', 'headings', 'part', 'total', 'title']);
+    expect(kinds).toEqual(['part', 'total', 'blank', 'headings', 'headings', 'part', 'total', 'work']);
   });
 });
 
