@@ -1,4 +1,4 @@
-import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
@@ -13,7 +13,9 @@ import { readQty } from './read/readQty.js';
 import type { Reading } from './job/reading.js';
 import type { HoleGroup, PartEnd, RowJob } from './job/rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './headings/rowReader.js';
-import { holdsUnread } from './headings/unreadWork.js';
+import { holdsUnread, type UnreadColumn } from './headings/unreadWork.js';
+import { isOtherSize, sizesGiven } from './sizesInText.js';
+import type { LengthUnit } from '../quantity/units.js';
 import { textsOfWork } from './textsOfWork.js';
 import { readsUnclear, unclearCells } from './unclear.js';
 
@@ -30,12 +32,11 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const read = reader.read(bareColumn(fields.section), (value, argument) =>
     readAnySection(value, argument, unitUnder(fields.section, shop.unit)),
   );
-  for (const mark of read?.ignored ?? []) readings.push({ is: 'ignored mark', mark });
+  const isBathed = read?.ignored?.includes('GALV') === true;
+  for (const mark of read?.ignored ?? []) if (mark !== 'GALV') readings.push({ is: 'ignored mark', mark });
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
-  const unread = headings.unread.filter((column) => holdsUnread(column, cells, shop.unit));
-  const texts = textsOfWork(cells, headings).filter(({ at }) => !unread.some((column) => column.at === at));
   if (qty === undefined) readings.push({ is: 'quantity assumed' });
   if (qty?.hands) readings.push({ is: 'hands', ...qty.hands });
   const { left: miterLeftRad = 0, right: miterRightRad = 0 } = readMiters(reader, headings);
@@ -92,8 +93,6 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
     miterLeftRad,
     miterRightRad,
     miterRad,
-    ...(texts.length > 0 ? { texts } : {}),
-    ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
     ...(unclear.length > 0 ? { unclear } : {}),
     problems: reader.problems,
     readings: unclear.length > 0 ? readings.filter((each) => !readsUnclear({ unclear }, each)) : readings,
@@ -104,5 +103,46 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   if (grade) job.grade = grade;
   if (lengthMm !== undefined) job.lengthMm = lengthMm;
   if (!isBlank(press)) job.press = plainText(String(press));
-  return Object.assign(job, other, making, reader.typed(fields, lengthFields));
+  if (isBathed) job.galvanized = true;
+  Object.assign(job, other, making, reader.typed(fields, lengthFields));
+  return Object.assign(job, notRead(cells, headings, job, shop));
 }
+
+/** What a row says in columns and texts that no check reads. */
+function notRead(
+  cells: readonly CellValue[],
+  headings: Headings,
+  job: RowJob,
+  shop: Shop,
+): Pick<RowJob, 'unread' | 'texts'> {
+  let sizes: readonly number[] | undefined;
+  const given = () => (sizes ??= sizesGiven(cells, headings, job));
+  const unread = headings.unread.filter(
+    (column) =>
+      holdsUnread(column, cells, shop.unit) ||
+      differsFromRow(column, cells, { qty: job.qty, given, unit: shop.unit }),
+  );
+  const texts = textsOfWork(cells, headings, { given, job, shop }).filter(
+    ({ at }) => !unread.some((column) => column.at === at),
+  );
+  return {
+    ...(texts.length > 0 ? { texts } : {}),
+    ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
+  };
+}
+
+/** Whether a column of sizes or counts that is not read says another one than the cells that are. */
+function differsFromRow(
+  { at, names, unit: stated, heading }: UnreadColumn,
+  cells: readonly CellValue[],
+  { qty, given, unit }: { qty: number; given: () => readonly number[]; unit: LengthUnit },
+): boolean {
+  const cell = meant(cells[at]);
+  if (cell === null) return false;
+  if (names === 'size') return isOtherSize(cell, stated === undefined ? {} : { unit: stated }, given, unit);
+  if (names !== 'count' || !/\d/.test(String(cell)) || Number(cell) === 1) return false;
+  return !(isOfAll(heading) && Number(cell) === qty);
+}
+
+/** `Total qty` is the same as Qty where the list is of one. */
+const isOfAll = (heading: string) => /total|ext/i.test(heading);

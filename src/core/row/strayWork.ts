@@ -5,6 +5,7 @@ import { readAnySection } from '../section/readAnySection.js';
 import { groupFields, type RowField } from './headings/heading.js';
 import type { Column, Headings } from './headings/readHeadings.js';
 import { workText } from './headings/workText.js';
+import type { WorkKind } from './headings/workWords.js';
 
 /** Columns of work: what they hold belongs to a part, and is none. */
 const ofWork: ReadonlySet<string> = new Set<string>([
@@ -40,8 +41,12 @@ export function strayWork(
 
 function namesWork(text: string): boolean {
   const told = workText(text);
-  return told !== undefined && !told.isName;
+  return told !== undefined && !told.isName && !isOnlyState(told.kinds);
 }
+
+/** `DELETED` alone says nothing that a press does. */
+const isOnlyState = (kinds: readonly WorkKind[]) =>
+  kinds.length > 0 && kinds.every((kind) => kind === 'state');
 
 /** Whether a cell can only be of a part: its mark, a section, a grade, a length. */
 function givesPart(fields: Headings['fields'], at: (column: Column | undefined) => CellValue): boolean {

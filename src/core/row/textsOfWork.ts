@@ -3,25 +3,43 @@ import type { NotHeld } from '../check/rowFact.js';
 import { type CellValue, meant, plainText } from '../quantity/cellValue.js';
 import { galvanizedFromMm } from '../rule/jobSpecRuling.js';
 import type { Headings } from './headings/readHeadings.js';
+import { pointsToNote } from './headings/rowReader.js';
 import { workText } from './headings/workText.js';
 import type { WorkKind } from './headings/workWords.js';
 import type { RowJob, TextOfWork } from './job/rowJob.js';
+import type { Shop } from '../shop/readShop.js';
+import { namesOtherGrade } from './gradeInText.js';
 import { isOwnHeading } from './rowItem.js';
+import { givesOtherSize } from './sizesInText.js';
 
-/** Texts of a row that no check reads, where they name work: a remark, what stands behind a mark. */
+/** Below these, numbers name places and days. */
+const isAboutPlace =
+  /(?<!\p{L})(?:date|locations?|area|elev\p{L}*|el|grid|line|level|load|truck|seq\p{L}*|phase|lot|sheet|page|detail|weld\p{L}*|paint|no|number|bolts?)(?!\p{L})/iu;
+
+/**
+ * Texts of a row that no check reads, where they name work, a size or a grade that its cells do not give, or point to a note:
+ * a remark, what stands behind a mark.
+ */
 export function textsOfWork(
   cells: readonly CellValue[],
   { fields, unread }: Headings,
+  { given, job, shop }: { given: () => readonly number[]; job: RowJob; shop: Shop },
 ): (TextOfWork & { at: number })[] {
   const names = [fields.mark, fields.drawing, fields.revision].flatMap((column) => column ?? []);
   return [...names, ...unread].flatMap(({ at, heading }) => {
     const cell = meant(cells[at]);
     if (typeof cell !== 'string' || isOwnHeading(heading)) return [];
     const text = plainText(cell);
+    const isName = names.some((column) => column.at === at);
+    const other = { at, heading, text, kinds: ['other'] as const, isDetailed: true, isName: false };
+    if (isName && pointsToNote(text)) return [other];
     // A mark of one word is a name, whatever it is made of: `HOLE1`.
-    if (names.some((column) => column.at === at) && !/\s/.test(text)) return [];
+    if (isName && !/\s/.test(text)) return [];
     const told = workText(text) ?? workText(text.replace(/^[^\s\d]*\d\S*\s+/, ''));
-    return told ? [{ at, heading, text, ...told }] : [];
+    if (told) return [{ at, heading, text, ...told }];
+    if (isName || isAboutPlace.test(heading)) return [];
+    const isOther = givesOtherSize(text, given, shop.unit) || namesOtherGrade(text, job.grade, shop);
+    return isOther ? [other] : [];
   });
 }
 
@@ -60,7 +78,14 @@ function isGiven(job: RowJob, kind: WorkKind): boolean {
       return job.cutBy !== undefined;
     case 'finish':
       return job.galvanized === true || !mindsZinc(job);
+    case 'stagger':
+      return groups.some(({ holesAt }) => holesAt !== undefined);
+    case 'hand':
+      return job.hands !== undefined;
+    case 'other':
     case 'shape':
+    case 'fit':
+    case 'state':
       return false;
   }
 }

@@ -99,7 +99,7 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string): string 
     case 'uneven lines':
       return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
     case 'work in a text':
-      return `${finding.heading === '' ? 'A column without a heading' : finding.heading} says ${quoted(finding.text)}, which is not checked. Put that work in its columns, or clear the cell.`;
+      return `${finding.heading === '' ? 'A column without a heading' : finding.heading} says ${quoted(finding.text)}, which is not checked. Put what it changes in the columns of the part, or clear the cell.`;
     case 'unread columns':
       return unreadSentence(finding.headings);
   }

@@ -28,7 +28,7 @@ export const listCheck = define({
   },
   result: 'cells',
   gives:
-    'A heading row, then one row for each row of the list, in its order; blank for rows that are no parts.',
+    'A heading row, then one row for each row of the list, in its order; blank for rows that are no parts, `No part` for one that says work.',
   errors: '#VALUE! when the first row has no Section column.',
   source: 'each check names its own; see the functions of force, holes and edges',
   example:

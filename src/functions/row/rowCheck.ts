@@ -36,7 +36,7 @@ export const rowCheck = define({
   },
   result: 'cells',
   gives:
-    'The item asked for, or verdict, share of rating and note side by side; blank for rows that are no parts.',
+    'The item asked for, or verdict, share of rating and note side by side; blank for rows that are no parts, `No part` for one that says work.',
   errors: '#VALUE! when the headings have no Section column or do not fit the row.',
   source: 'each check names its own; see the functions of force, holes and edges',
   example:

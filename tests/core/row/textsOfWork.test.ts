@@ -31,6 +31,8 @@ describe('a text that nothing reads', () => {
       'both flanges',
     ],
     ...['clip 1x1 corners', 'see dwg for holes', 'rolled to radius', 'saw cut', 'Langloch', 'PUNCHED PLATE'],
+    ...['stagger holes', 'OVS', 'SSL', 'opp hand', 'mirror of S3', 'use A572-50', "6'-0 long"],
+    ...['VOID', 'DELETED', 'on hold', 'HOLD', 'omit', 'not required', 'by others', 'do not fab', 'Cancelled'],
   ])('keeps its row from OK: %s', (text) => {
     expect(verdict(plain)).toBe('OK');
     expect(verdict({ ...plain, Remark: text })).toBe('OK so far');
@@ -52,7 +54,16 @@ describe('a text that nothing reads', () => {
       'cut to length',
       'HOT ROLLED',
     ],
-    ...['Kickplate', 'level 2', 'Rev 3', 'MANHOLE FRAME', 'north side'],
+    ...[
+      'Kickplate',
+      'level 2',
+      'Rev 3',
+      'MANHOLE FRAME',
+      'north side',
+      'household',
+      'avoid scratches',
+      'A36',
+    ],
   ])('changes nothing: %s', (text) => {
     expect(verdict({ ...plain, Remark: text })).toBe('OK');
   });
@@ -73,6 +84,28 @@ describe('a text that nothing reads', () => {
     );
     expect(checkedRow({ ...plain, 'Bend length': 6, Remark: 'galv' }, shop).open).toContain(
       "Remark says 'galv'",
+    );
+  });
+
+  it('counts a hand as given where the quantity tells hands apart', () => {
+    expect(verdict({ ...plain, Qty: '1R 1L', Remark: 'opp hand' })).toBe('OK');
+  });
+
+  it('minds a bath of zinc that the section names', () => {
+    const thick = { ...punched, Section: 'GALV FB3/4X6', Hole: '1', Edge: 3 };
+    expect(checkedRow(thick, shop).open).toContain('Galvanized steel');
+    expect(checkedRow({ ...thick, Section: 'FB3/4X6' }, shop).open).not.toContain('Galvanized steel');
+  });
+
+  it('is never better for a text than without', () => {
+    fc.assert(
+      fc.property(
+        fc.string({ maxLength: 30, unit: fc.constantFrom(...'ABcdx 0123468/-"\'*†ø.') }),
+        (text) => {
+          expect(['OK', 'OK so far']).toContain(verdict({ ...punched, Remark: text }));
+          expect(verdict({ ...punched, Pitch: 1, Remark: text })).toBe('Holes too close');
+        },
+      ),
     );
   });
 

@@ -1,6 +1,7 @@
 import { type CellValue, isBlank, plainText } from '../../quantity/cellValue.js';
 import { withoutNothings } from './nothingCells.js';
 import type { Column, Headings } from './readHeadings.js';
+import type { UnreadColumn } from './unreadWork.js';
 
 /** Two columns that are read as one cell, which stands behind those of the row. */
 export interface Join {
@@ -33,7 +34,11 @@ export function withJoins(headings: Headings, columns: number): Headings {
     fields.length = { at, heading: `${feet.heading} and ${inches.heading}` };
     joins.push({ at, read: (cells) => lengthOf(cells, feet, inches) });
   }
-  return joins.length === 0 ? { ...headings, fields } : { ...headings, fields, joins };
+  const besideLength: UnreadColumn[] = [];
+  if (length && feet) besideLength.push({ at: feet.at, heading: feet.heading, names: 'size', unit: 'ft' });
+  if (length && inches && !feet) besideLength.push({ at: inches.at, heading: inches.heading, names: 'size' });
+  const unread = besideLength.length === 0 ? headings.unread : [...headings.unread, ...besideLength];
+  return joins.length === 0 ? { ...headings, fields, unread } : { ...headings, fields, unread, joins };
 }
 
 /** The cells of a row as they are read: blank where they say that there is none, and those that are joined behind them. */

@@ -55,7 +55,8 @@ export class RowReader {
     const cell = this.cell(column);
     try {
       const value = reader(withColumnUnit(cell, column, this.unit), column.heading);
-      return isDoubtful(cell) ? refuseDoubt(column, cell) : value;
+      if (isDoubtful(cell)) refuseDoubt(column, cell);
+      return typeof cell === 'string' && pointsToNote(cell) ? refuseNote(column, cell) : value;
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       this.markUnclear(column);
@@ -164,6 +165,21 @@ function isDoubtful(cell: CellValue): cell is string {
 function refuseDoubt({ heading }: Column, cell: string): never {
   const problem = `${quoted(cell)} has a question mark.`;
   return refuse(heading, cell, problem, 'Write what is sure, or clear the cell.');
+}
+
+/** Whether a text has a mark that points to a note elsewhere: `2*`, `A36†`. Common practice, no source. */
+export function pointsToNote(text: string): boolean {
+  return /^\s*\*|\*\s*$|[†‡§]/.test(text);
+}
+
+function refuseNote({ heading }: Column, cell: string): never {
+  const problem = `${quoted(cell)} points to a note, which is not read.`;
+  return refuse(
+    heading,
+    cell,
+    problem,
+    'Write what the note says in its columns, and the cell without the mark.',
+  );
 }
 
 /** A tick or a cross alone: it says yes in some lists, no in others. */

@@ -7,13 +7,18 @@ import { groupFields, rowFields } from './heading.js';
 import { foreignHeadings } from './headingWords.js';
 import { finishingWords, isWorkHeading, shapeWords } from './workWords.js';
 
+/** Work; a shape that a number below it gives; a size or a count that may be another than the part's; texts of any kind. */
+export type NamedBy = 'work' | 'shape' | 'size' | 'count' | 'text';
+
 /** A column that none of the inputs has. */
 export interface UnreadColumn {
   at: number;
   /** Empty where nothing stands above its cells. */
   heading: string;
   /** What the heading says that it holds. */
-  names?: 'work' | 'shape' | undefined;
+  names?: NamedBy | undefined;
+  /** The unit of its bare numbers, where it is known. */
+  unit?: string;
   /** The column that is read in its place, where two mean the same. */
   beside?: number;
 }
@@ -32,9 +37,17 @@ const namesShape = new RegExp(
   ].join('|'),
   'iu',
 );
+/** `Length c-c`, `Overall width`: a size that is the part's own where its cells give the same. */
+const namesSize =
+  /(?<!\p{L})(?:lengths?|lg|lgth|long|width|wide|depth|deep|height|feet|ft|thk|thick(?:ness)?|länge|breite|höhe|dicke|lengte|breedte|hoogte|dikte)(?!\p{L})/iu;
+/** `Multiplier`, `No. of assemblies`, `Total qty`: how often a part is made besides its own count. */
+const namesCount =
+  /(?<!\p{L})(?:multipl\p{L}*|sets|times|(?:ext(?:ended)?|total) (?:qty|quantity|pcs|pieces)|(?:qty|quantity|pcs|pieces),? total|(?:no|nr|num|number|qty|quantity|#)\.? ?(?:of )?(?:assembl\p{L}*|assys?|frames|units)|(?:assembly|assy|frame|unit) (?:qty|quantity|count))(?!\p{L})/iu;
+const namesText =
+  /(?<!\p{L})(?:remarks?|rmks?|notes?|comments?|desc\p{L}*|instructions?|operations?|ops|special|extra work|info\p{L}*|status|bemerkung\p{L}*|hinweise?|anmerkung\p{L}*|beschreibung|bezeichnung|opmerking\p{L}*|omschrijving|remarques?|observ\p{L}*|notas?|designation)(?!\p{L})/iu;
 /** What a cut costs, takes or is listed under is no work of its own. */
 const aboutWork =
-  /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von)(?!\p{L})/iu;
+  /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von|weld|stock|bar|paint)(?!\p{L})/iu;
 
 /** Shorter names are slips where the first letter stands; one of three letters where none is left out. */
 const leastSlip = 5;
@@ -70,11 +83,15 @@ function isOneSlipApart(typed: string, name: string): boolean {
   return name.length >= leastSwap && typed.slice(at + 1) === name.slice(at + 1);
 }
 
-/** What a heading that is not read says of its column: work, a shape that a number below it may give, or nothing of either. */
-export function namedByUnread(heading: string): 'work' | 'shape' | undefined {
+/** What a heading that is not read says of its column; undefined where it says nothing of a part. */
+export function namedByUnread(heading: string): NamedBy | undefined {
   if (isOwnHeading(heading)) return undefined;
   if (isWorkHeading(heading) || isSlip(heading)) return 'work';
-  return namesShape.test(heading) && !aboutWork.test(heading) ? 'shape' : undefined;
+  if (namesCount.test(heading)) return 'count';
+  if (namesText.test(heading)) return 'text';
+  if (aboutWork.test(heading)) return undefined;
+  if (namesSize.test(heading)) return 'size';
+  return namesShape.test(heading) ? 'shape' : undefined;
 }
 
 /**

@@ -12,7 +12,13 @@ export type WorkKind =
   | 'bend'
   | 'cut'
   | 'shape'
-  | 'finish';
+  | 'finish'
+  | 'stagger'
+  | 'fit'
+  | 'hand'
+  | 'state'
+  /** A size, a grade or a note that no cell of the row gives. */
+  | 'other';
 
 /**
  * The words that name work on a part, in the languages whose lists are read: the one list of them, for headings and for
@@ -32,10 +38,15 @@ const ofHeadings = {
 const ofTexts: Partial<Record<WorkKind, string>> = {
   holes: '(?<!\\p{L})(?:ream(?:ed|ing|s)?|gat(?:en)?|(?:ge)?pons\\p{L}*)(?!\\p{L})|stanz',
   drill: '(?<!\\p{L})ge(?:bohr|boor)|(?<!\\p{L})bor(?:en|ing(?:en)?)(?!\\p{L})',
-  slots: 'sleuf|sleuv|slobgat',
+  slots: 'sleuf|sleuv|slobgat|(?<!\\p{L})(?:ssl|lsl)(?!\\p{L})',
   miter: '(?<!\\p{L})(?:mtr|verstek)',
   notch: '(?<!\\p{L})coping(?!\\p{L})|inkeping',
   bend: '(?<!\\p{L})(?:bent|bends?|gebogen|gezet|zetting(?:en)?)(?!\\p{L})',
+  stagger: 'stagger',
+  fit: '(?<!\\p{L})(?:ovs|oversized?)(?!\\p{L})',
+  hand: '(?<!\\p{L})(?:opp(?:osite|\\.)? ?hand(?:ed)?|other hand|mirror(?:ed)?|handed|reversed?)(?!\\p{L})',
+  state:
+    "(?<!\\p{L})(?:void(?:ed)?|deleted?|on hold|hold|omit(?:ted)?|cancel(?:l?ed)?|superseded|not (?:required|req'?d|needed)|do not (?:make|cut|fab\\p{L}*|punch|ship)|by others|n\\.i\\.c|entfällt|vervallen)(?!\\p{L})",
   cut: '(?<!\\p{L})(?:cut|cuts|cutting|saw-?cut|sawn|sawed|sheared|burn(?:ed|t)|flame|plasma|laser|torch|gesägt|gebrannt|gezaagd|gebrand)(?!\\p{L})',
 };
 
@@ -60,7 +71,7 @@ const texts = (
   [
     ['finishing', ofWord(finishingWords)],
     ['shape', ofWord(shapeWords)],
-    ['cut', ofTexts.cut],
+    ...(['cut', 'stagger', 'fit', 'hand', 'state'] as const).map((kind) => [kind, ofTexts[kind]]),
     ...Object.entries(ofHeadings).map(([kind, words]) => [
       kind,
       [words, ofTexts[kind as WorkKind]].join('|'),

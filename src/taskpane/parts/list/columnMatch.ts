@@ -4,6 +4,7 @@ import { groupFields, rowFields } from '../../../core/row/headings/heading.js';
 import { holdsLengths } from '../../../core/row/headings/headingUnits.js';
 import { headingNames } from '../../../core/row/headings/readHeadings.js';
 import { namedByUnread } from '../../../core/row/headings/unreadWork.js';
+import { workText } from '../../../core/row/headings/workText.js';
 import { looksLikeSize } from '../../../core/notation/looksLikeSize.js';
 import { readSection } from '../../../core/section/readSection.js';
 import { gradeOfShop } from '../../../core/shop/gradeOfShop.js';
@@ -25,8 +26,8 @@ export interface ColumnMatch {
   guessed: boolean;
   /** Two rows of headings say it together: it is written into the lower one, where formulas read it. */
   isJoined?: boolean;
-  /** Not read, with sizes below it. */
-  holdsSizes?: boolean;
+  /** Not read, with sizes or words of work below it. */
+  holdsWork?: boolean;
 }
 
 const furtherGroups = [2, 3];
@@ -46,6 +47,8 @@ const doubtful = new Set(['mtr', 'mtr.', 'mat', 'mat.']);
 const checkNames = new Set(Object.values(checkHeadings).map(nameKey));
 const sampleSize = 40;
 const mostOf = 0.8;
+/** Texts of more rows than this are not looked at for words of work: reading them takes its time. */
+const mostRowsOfTexts = 2000;
 
 /** What the columns of a list are, by their headings; what no heading says, by the cells below. */
 export function matchColumns(
@@ -89,15 +92,22 @@ export function matchColumns(
   const [first] = rows;
   const told = isUnitsRow(first) ? matches.map((match) => withUnit(match, first?.[match.at], shop)) : matches;
   return told.map((match) => {
-    const holdsSizes =
-      match.field === undefined && rows.some((row) => looksLikeSize(row[match.at] ?? null, shop.unit));
-    return holdsSizes ? { ...match, holdsSizes } : match;
+    const holdsWork =
+      match.field === undefined &&
+      (rows.some((row) => looksLikeSize(row[match.at] ?? null, shop.unit)) ||
+        rows.slice(0, mostRowsOfTexts).some((row) => tellsOfWork(row[match.at] ?? null)));
+    return holdsWork ? { ...match, holdsWork } : match;
   });
 }
 
+function tellsOfWork(cell: CellValue): boolean {
+  const told = typeof cell === 'string' ? workText(cell) : undefined;
+  return told !== undefined && !told.isName;
+}
+
 /** Whether a column is not read and may hold work: the check of a row is given it, to say so. */
-export function mayHoldWork({ field, heading, rename = heading, holdsSizes }: ColumnMatch): boolean {
-  return field === undefined && (holdsSizes === true || namedByUnread(rename) !== undefined);
+export function mayHoldWork({ field, heading, rename = heading, holdsWork }: ColumnMatch): boolean {
+  return field === undefined && (holdsWork === true || namedByUnread(rename) !== undefined);
 }
 
 /** A unit in the row below the headings is written into the heading, where the formulas read it. */

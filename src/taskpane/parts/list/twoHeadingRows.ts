@@ -51,8 +51,13 @@ function namesWork(above: readonly string[], below: readonly string[], headings:
   const left = below.findIndex((text) => text !== '');
   return headings.some((heading, at) => {
     const isBoth = at > left && above[at] !== '' && below[at] !== '' && !isKnown(heading);
-    return isBoth && namedByUnread(heading) !== undefined && namedByUnread(below[at] ?? '') === undefined;
+    return isBoth && saysWork(heading) && !saysWork(below[at] ?? '');
   });
+}
+
+function saysWork(heading: string): boolean {
+  const names = namedByUnread(heading);
+  return names === 'work' || names === 'shape';
 }
 
 /** Headings are words: a row with a number or a section in it is one of parts. */

@@ -1,4 +1,4 @@
-// A cell with a question mark is not sure, whatever else stands in it.
+// A cell with a question mark is not sure, and one with a mark of a note says what nobody reads, whatever else stands in it.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkRow } from '../../../../src/core/row/checkRow.js';
@@ -42,6 +42,36 @@ describe('a question mark in a cell', () => {
   it('says what to do', () => {
     expect(noteOf(check({ Section: 'FB 3/8x4', Grade: 'A36 ?', Length: 12 }), 'in')).toContain(
       "Grade: 'A36 ?' has a question mark. Write what is sure, or clear the cell.",
+    );
+  });
+});
+
+describe('a mark that points to a note', () => {
+  it('is never read over, in whatever column it stands', () => {
+    fc.assert(
+      fc.property(
+        wholeRow,
+        fc.nat(),
+        fc.constantFrom('*', ' *', '**', '†', '‡', ' §'),
+        fc.boolean(),
+        (row, which, mark, isBefore) => {
+          const cells: Cells = { ...row.given, ...row.places };
+          const filled = Object.keys(cells).filter(
+            (heading) => heading !== 'Press' && cells[heading] !== null,
+          );
+          const heading = filled[which % filled.length] ?? '';
+          const text = String(cells[heading]);
+          const marked = { ...cells, [heading]: isBefore ? `${mark}${text}` : `${text}${mark}` };
+          expect(check(marked).verdict, JSON.stringify(marked)).toBe('Check input');
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  it('says what to do', () => {
+    expect(noteOf(check({ Section: 'FB 3/8x4', Grade: 'A36†', Length: 12 }), 'in')).toContain(
+      "Grade: 'A36†' points to a note, which is not read. Write what the note says in its columns, and the cell without the mark.",
     );
   });
 });

@@ -1,0 +1,33 @@
+// A text that names another grade than the part's: common practice, no source; the names are those of the product standards.
+import { describe, expect, it } from 'vitest';
+import { findGrade } from '../../../src/core/material/findGrade.js';
+import { namesOtherGrade } from '../../../src/core/row/gradeInText.js';
+import { shopWith } from '../../support/sampleShop.js';
+
+const shop = shopWith();
+const a36 = findGrade('A36', 'Grade');
+
+describe('a grade in a text', () => {
+  it.each(['use A572-50', 'A992', 'A572 Gr 50 req', 'S355', 'S355J2 only', 'change to a588'])(
+    'is another than A36: %s',
+    (text) => expect(namesOtherGrade(text, a36, shop)).toBe(true),
+  );
+
+  it.each([
+    'A36',
+    'ASTM A36 steel',
+    'see A12',
+    'S1',
+    'A325 bolts',
+    'mark S101',
+    'frame A5',
+    '36 ksi',
+    'grade beam',
+  ])('is none, or the same: %s', (text) => expect(namesOtherGrade(text, a36, shop)).toBe(false));
+
+  it('is the same in any spelling of its name', () => {
+    const grade = findGrade('A572-50', 'Grade');
+    for (const name of ['A572-50', 'a572 gr 50', 'A572 Grade 50', 'A572 Gr. 50'])
+      expect(namesOtherGrade(`use ${name}`, grade, shop)).toBe(false);
+  });
+});
