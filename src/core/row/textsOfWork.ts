@@ -37,17 +37,21 @@ export function textsOfWork(
     if (isName && !/\s/.test(text)) return [];
     const told = workText(text) ?? workText(text.replace(/^[^\s\d]*\d\S*\s+/, ''));
     if (told) return [{ at, heading, text, ...told }];
-    if (isName || isAboutPlace.test(heading)) return [];
-    const isOther = givesOtherSize(text, given, shop.unit) || namesOtherGrade(text, job.grade, shop);
+    if ((isName && at !== fields.mark?.at) || isAboutPlace.test(heading)) return [];
+    const remark = isName ? text.replace(/^\S+/, '') : text;
+    const isOther = givesOtherSize(remark, given, shop.unit) || namesOtherGrade(remark, job.grade, shop);
     return isOther ? [other] : [];
   });
 }
+
+/** Work of which a word says all there is. */
+const saysAll: ReadonlySet<WorkKind> = new Set(['finish', 'hand']);
 
 /** The texts that say more of the work than the cells that are read: work that these do not have, or its size or place. */
 export function workInTexts(job: RowJob): NotHeld[] {
   return (job.texts ?? [])
     .filter(({ kinds, isDetailed }) => {
-      const others = kinds.filter((kind) => kind !== 'finish' || !isGiven(job, kind));
+      const others = kinds.filter((kind) => !saysAll.has(kind) || !isGiven(job, kind));
       return isDetailed
         ? others.length > 0 || kinds.length === 0
         : others.some((kind) => !isGiven(job, kind));

@@ -31,7 +31,7 @@ describe('a text that nothing reads', () => {
       'both flanges',
     ],
     ...['clip 1x1 corners', 'see dwg for holes', 'rolled to radius', 'saw cut', 'Langloch', 'PUNCHED PLATE'],
-    ...['stagger holes', 'OVS', 'SSL', 'opp hand', 'mirror of S3', 'use A572-50', "6'-0 long"],
+    ...['stagger holes', 'OVS', 'SSL', 'opp hand', 'mirror of S3'],
     ...['VOID', 'DELETED', 'on hold', 'HOLD', 'omit', 'not required', 'by others', 'do not fab', 'Cancelled'],
   ])('keeps its row from OK: %s', (text) => {
     expect(verdict(plain)).toBe('OK');
@@ -85,6 +85,13 @@ describe('a text that nothing reads', () => {
     expect(checkedRow({ ...plain, 'Bend length': 6, Remark: 'galv' }, shop).open).toContain(
       "Remark says 'galv'",
     );
+  });
+
+  it('is read behind a mark, too', () => {
+    for (const remark of ["6'-0 long", 'use A572-50', '*'])
+      expect(verdict({ ...plain, Mark: `F1 ${remark}` })).toBe('OK so far');
+    for (const remark of ['12" long', 'A36', 'LEVEL 2'])
+      expect(verdict({ ...plain, Mark: `F1 ${remark}` })).toBe('OK');
   });
 
   it('counts a hand as given where the quantity tells hands apart', () => {

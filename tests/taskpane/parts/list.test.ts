@@ -93,7 +93,8 @@ describe('adding checks', () => {
         'Edge',
         'End',
       ],
-      ...['Press', 'Remarks', 'Share of rating', 'Note'],
+      // What a remark says is checked with its row.
+      ...['Remarks', 'Press', 'Share of rating', 'Note'],
     ]);
     expect(workbook.memory.cell('Sheet1', 3, 0).content).toEqual({
       formula:

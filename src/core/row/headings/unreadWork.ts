@@ -44,7 +44,7 @@ const namesSize =
 const namesCount =
   /(?<!\p{L})(?:multipl\p{L}*|sets|times|(?:ext(?:ended)?|total) (?:qty|quantity|pcs|pieces)|(?:qty|quantity|pcs|pieces),? total|(?:no|nr|num|number|qty|quantity|#)\.? ?(?:of )?(?:assembl\p{L}*|assys?|frames|units)|(?:assembly|assy|frame|unit) (?:qty|quantity|count))(?!\p{L})/iu;
 const namesText =
-  /(?<!\p{L})(?:remarks?|rmks?|notes?|comments?|desc\p{L}*|instructions?|operations?|ops|special|extra work|info\p{L}*|status|bemerkung\p{L}*|hinweise?|anmerkung\p{L}*|beschreibung|bezeichnung|opmerking\p{L}*|omschrijving|remarques?|observ\p{L}*|notas?|designation)(?!\p{L})/iu;
+  /(?<!\p{L})(?:remarks?|rmks?|notes?|comments?|desc\p{L}*|instructions?|operations?|ops|special|extra work|bemerkung\p{L}*|hinweise?|anmerkung\p{L}*|beschreibung|bezeichnung|opmerking\p{L}*|omschrijving|remarques?|observ\p{L}*|notas?|designation)(?!\p{L})/iu;
 /** What a cut costs, takes or is listed under is no work of its own. */
 const aboutWork =
   /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von|weld|stock|bar|paint)(?!\p{L})/iu;
