@@ -2,6 +2,7 @@ import type { DefinedName } from '../sheet/formula/scope.js';
 import type { Table } from '../sheet/table.js';
 import type { CellContext } from './cell.js';
 import { Package, type Relationship } from './package.js';
+import { limits } from './refusal/limits.js';
 import { refuseWorkbook } from './refusal/refusal.js';
 import { atOnce, type Pausing } from './pausing.js';
 import { readSharedStrings } from './sharedStrings.js';
@@ -106,6 +107,8 @@ function readWorkbookPart(xml: string): WorkbookPart {
   while (reader.next()) {
     if (reader.closing) continue;
     if (reader.name === 'sheet') {
+      if (part.sheets.length === limits.sheets)
+        refuseWorkbook('The file is refused: it lists more than 10,000 sheets.');
       part.sheets.push({
         name: reader.attribute('name') ?? '',
         id: reader.attribute('id') ?? '',

@@ -115,6 +115,7 @@ export function replacedCell(sheet: number, row: number, column: number): Formul
       unsupported: undefined,
       dynamic: false,
       alone: true,
+      ownRow: false,
       movingRows: 0,
     },
     away: notAway,

@@ -62,6 +62,9 @@ export class FormulaForms {
     const key = sheet * MAX_COLUMNS + column;
     const known = this.columns.get(key) ?? { forms: [], misses: 0 };
     this.columns.set(key, known);
+    const again = known.forms.find((form) => form.text === text && isAnywhere(form));
+    if (again && shift.rows === 0 && shift.columns === 0)
+      return { form: { formula: again.formula, text, row, column }, away: notAway };
     if (known.misses > mostMisses) return this.alone(text, place);
     const at = known.forms.findIndex((form) => reaches(form, place) && matches(form, text, row));
     known.misses += at < 0 ? 1 : -1;
@@ -105,6 +108,9 @@ function keepFirst(forms: Pattern[], at: number, form: Pattern): void {
   forms.unshift(form);
   if (forms.length > mostOfColumn) forms.pop();
 }
+
+/** Whether a text means the same in every cell: nothing in it hangs on where it stands. */
+const isAnywhere = ({ formula }: Pattern) => !formula.alone && !formula.ownRow;
 
 const noShift = { rows: 0, columns: 0 };
 const nowhere: Reach = { up: 0, down: 0, left: 0, right: 0 };

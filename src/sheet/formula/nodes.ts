@@ -36,6 +36,8 @@ export interface Formula {
   dynamic: boolean;
   /** What it is read into hangs on its cell in other ways than the references that move: no other cell has it. */
   alone: boolean;
+  /** It names the row of a table that it stands in. */
+  ownRow: boolean;
   /** How many rows its text names that move with the cell. */
   movingRows: number;
 }

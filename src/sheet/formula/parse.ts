@@ -42,6 +42,7 @@ export function parseFormula(text: string, place: Place, scope: Scope): Formula 
     unsupported: undefined,
     dynamic: false,
     alone: false,
+    ownRow: false,
     movingRows: 0,
   };
   const { rows, columns } = place.shift;

@@ -172,6 +172,7 @@ export class ReferenceReader {
     if (!reference) return this.cannot(`Its reference ${table.name}${bracket} cannot be read.`);
     const zone = resolveStructured(table, reference, this.place.row);
     const thisRow = reference.items.includes('#THIS ROW');
+    if (thisRow) this.formula.ownRow = true;
     if (!zone) return thisRow ? this.here({ kind: 'error', code: '#VALUE!' }) : refError;
     // With other rows beside its own, what it spans hangs on which of them come first.
     if (thisRow && reference.items.length > 1) this.formula.alone = true;

@@ -9,6 +9,8 @@ export const limits = {
   file: 512 * MiB,
   /** Parts in the package. */
   entries: 20_000,
+  /** Sheets that the workbook lists, of whatever kind. */
+  sheets: 10_000,
   /** Bytes of one part once unpacked. */
   part: 384 * MiB,
   /** Bytes of all parts once unpacked, as declared by the file, whether read or not. */

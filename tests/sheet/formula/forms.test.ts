@@ -120,4 +120,25 @@ describe('formulas read once for each form', () => {
     }
     expect(forms.parses).toBe(2);
   });
+
+  it('are read once where a column says the same everywhere, in words that hang on no row', () => {
+    const forms = new FormulaForms(scopeOf());
+    const scope = scopeOf();
+    for (let row = 20; row < 500; row++) {
+      const place = { sheet: 0, row, column: 3, shift: { rows: 0, columns: 0 } };
+      for (const text of [
+        'SUM(A1:B9)+C4',
+        'Parts[[#This Row],[Qty]]+A1',
+        'Above+A1',
+        'Mine+A1',
+        '[@Qty]+A1',
+        'A1:A400 B30:A2',
+      ])
+        expect(whole(forms.read(text, place))).toEqual(seen(parseFormula(text, place, scope), unmoved));
+    }
+    const same = new FormulaForms(scope);
+    for (let row = 20; row < 5000; row++)
+      same.read('SUM(A1:B9)+C4', { sheet: 0, row, column: 3, shift: { rows: 0, columns: 0 } });
+    expect(same.parses).toBe(1);
+  });
 });
