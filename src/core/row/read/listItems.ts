@@ -6,13 +6,16 @@ export interface ListItems {
 }
 
 const digitComma = /\d,\d/g;
+/** `3+`: what was to follow is not there. */
+const isCutOff = /^[\s;]*(?:[+&,]|and\b)|(?:[+&,]|\band)[\s;]*$/;
 
 /**
  * Parts a list at semicolons, `&`, `+`, `and`, line breaks, and commas. A comma between two digits without a space is a
  * decimal comma where the list has other separators (`12,5; 14`) and parts items where it cannot be one (`3,4,3`); alone
- * it may be either. Common practice, no source.
+ * it may be either. One that begins or ends with such a sign is left whole, so that nothing reads it. Common practice, no source.
  */
 export function listItems(text: string): ListItems {
+  if (isCutOff.test(text)) return { items: [text.trim()] };
   const items = text
     .split(/[;&+\n]|\band\b|,(?!\d)|(?<!\d),/)
     .map((item) => item.trim())
