@@ -1,14 +1,16 @@
-import { formatNumber } from '../../core/quantity/formatLength.js';
-
 const notKnown = 'not known';
 const secondsPerMinute = 60;
 
-/** A time in minutes: `12.5`. */
+/** A time in minutes: `1,395.5`. */
 export function minutesText(seconds: number | undefined): string {
-  return seconds === undefined ? notKnown : formatNumber(seconds / secondsPerMinute, 1);
+  return seconds === undefined ? notKnown : numberText(seconds / secondsPerMinute, 0, 1);
 }
 
-/** An amount with its two places: `12.50`. */
+/** An amount with its two places: `1,112.50`. */
 export function costText(amount: number | undefined): string {
-  return amount === undefined ? notKnown : amount.toFixed(2);
+  return amount === undefined ? notKnown : numberText(amount, 2, 2);
+}
+
+function numberText(value: number, least: number, most: number): string {
+  return value.toLocaleString('en', { minimumFractionDigits: least, maximumFractionDigits: most });
 }

@@ -59,6 +59,11 @@ describe('a distance that is too short', () => {
     expect(await apply('Make End 1-1/4 in')).toEqual(['OK', 'OK']);
   });
 
+  it('is counted where several rows have it', async () => {
+    const { titles } = await opened([row({ End: '7/8' }), row({ Mark: 'P2', End: '7/8' })]);
+    expect(titles).toEqual(['Make End 1-1/4 in (2 rows)']);
+  });
+
   it('is named by the column that gives it', async () => {
     const { titles, apply } = await opened([row({ Edge: '7/8' })]);
     expect(titles).toEqual(['Make Edge 1-1/4 in']);

@@ -91,7 +91,7 @@ function drillInstead(
   };
 }
 
-const ofRows = (rows: readonly number[]) => (rows.length === 1 ? '' : ` in ${counted(rows.length, 'row')}`);
+const ofRows = (rows: readonly number[]) => (rows.length === 1 ? '' : ` (${counted(rows.length, 'row')})`);
 
 function cellSteps(list: ListRead, column: number, rows: readonly number[], text: string): Step[] {
   return areasOf(list, column, rows).map((area) => ({
