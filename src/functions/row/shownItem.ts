@@ -2,7 +2,7 @@ import type { CellValue } from '../../core/quantity/cellValue.js';
 import { inShopUnit } from '../../core/quantity/shopUnit.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Headings } from '../../core/row/headings/readHeadings.js';
-import { checkedPart, checkRow } from '../../core/row/checkRow.js';
+import { type CheckedPart, checkedPart } from '../../core/row/checkRow.js';
 import { isWorkItem, type RowItem, rowItems } from '../../core/row/rowItem.js';
 import { rowItemQuantity } from '../../core/say/rowItemQuantity.js';
 import { workItemQuantity } from '../../core/say/workItemQuantity.js';
@@ -17,9 +17,14 @@ export interface ShownRow {
   work(working?: Working): RowWorkResult;
 }
 
+/** As many rows as a quote has: their time is mostly asked for soon after their check. */
+const mostParts = 200;
+const letGo: (() => void)[] = [];
+let oldest = 0;
+
 /**
- * Checks a row of a list for its items. The part it was checked as is not kept: rows are remembered by the thousand, and
- * a part is large.
+ * Checks a row of a list for its items. The part it was checked as is kept for a while, and made again where its time is
+ * asked for later: rows are remembered by the thousand, and a part is large.
  */
 export function rowToShow(
   cells: readonly CellValue[],
@@ -27,10 +32,15 @@ export function rowToShow(
   shop: Shop,
   working?: Working,
 ): ShownRow {
+  const checked = checkedPart(cells, headings, shop, working);
+  let kept: CheckedPart | undefined = checked;
+  letGo[oldest]?.();
+  letGo[oldest] = () => (kept = undefined);
+  oldest = (oldest + 1) % mostParts;
   let known: RowWorkResult | undefined;
-  const work = (asked?: Working) => workOnChecked(checkedPart(cells, headings, shop), shop, asked);
+  const work = (asked?: Working) => workOnChecked(kept ?? checkedPart(cells, headings, shop), shop, asked);
   return {
-    result: checkRow(cells, headings, shop, working),
+    result: checked.result,
     work: (asked) => (asked ? work(asked) : (known ??= work())),
   };
 }
