@@ -1,5 +1,6 @@
 import { atMost } from '../atMost.js';
 import type { NotHeld } from '../check/rowFact.js';
+import { looksLikeSize } from '../notation/looksLikeSize.js';
 import { type CellValue, meant, plainText } from '../quantity/cellValue.js';
 import { galvanizedFromMm } from '../rule/jobSpecRuling.js';
 import type { Headings } from './headings/readHeadings.js';
@@ -39,7 +40,10 @@ export function textsOfWork(
     if (told) return [{ at, heading, text, ...told }];
     if ((isName && at !== fields.mark?.at) || isAboutPlace.test(heading)) return [];
     const remark = isName ? text.replace(/^\S+/, '') : text;
-    const isOther = givesOtherSize(remark, given, shop.unit) || namesOtherGrade(remark, job.grade, shop);
+    const isOther =
+      looksLikeSize(remark, shop.unit) ||
+      givesOtherSize(remark, given, shop.unit) ||
+      namesOtherGrade(remark, job.grade, shop);
     return isOther ? [other] : [];
   });
 }

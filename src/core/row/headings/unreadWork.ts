@@ -97,13 +97,14 @@ export function namedByUnread(heading: string): NamedBy | undefined {
 /**
  * Whether a row has something in a column that is not read which must not be dropped: a size; anything below a heading that
  * names work or is a slip of one that is read; a number below one that names a shape, or below none; and what differs from
- * the column that is read in its place.
+ * the column that is read in its place. What a column of texts says is told text by text.
  */
 export function holdsUnread(column: UnreadColumn, cells: readonly CellValue[], unit: LengthUnit): boolean {
   const { at, heading, names, beside } = column;
   const cell = cells[at] ?? null;
   if (isBlank(cell) || cell === 0 || isOwnHeading(heading)) return false;
   if (beside !== undefined) return hasDigit(cell) && nameKey(cell) !== nameKey(cells[beside] ?? null);
+  if (names === 'text') return false;
   if (names === 'work' || looksLikeSize(cell, unit)) return true;
   return heading === '' ? typeof cell === 'number' : names === 'shape' && hasDigit(cell);
 }
