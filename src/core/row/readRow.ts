@@ -1,4 +1,4 @@
-import { type CellValue, isBlank, meant, plainText } from '../quantity/cellValue.js';
+import { type CellValue, isBlank, plainText } from '../quantity/cellValue.js';
 import { formatLength } from '../quantity/formatLength.js';
 import { readAnySection } from '../section/readAnySection.js';
 import { gradeOfShop } from '../shop/gradeOfShop.js';
@@ -13,10 +13,7 @@ import { readQty } from './read/readQty.js';
 import type { Reading } from './job/reading.js';
 import type { HoleGroup, PartEnd, RowJob } from './job/rowJob.js';
 import { bareColumn, RowReader, unitUnder } from './headings/rowReader.js';
-import { holdsUnread, type UnreadColumn } from './headings/unreadWork.js';
-import { isOtherSize, sizesGiven } from './sizesInText.js';
-import type { LengthUnit } from '../quantity/units.js';
-import { textsOfWork } from './textsOfWork.js';
+import { notRead } from './notRead.js';
 import { readsUnclear, unclearCells } from './unclear.js';
 
 const lengthFields = ['length', 'cornerClip', 'notchWidth', 'notchDepth', 'bendLength'] as const;
@@ -107,42 +104,3 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   Object.assign(job, other, making, reader.typed(fields, lengthFields));
   return Object.assign(job, notRead(cells, headings, job, shop));
 }
-
-/** What a row says in columns and texts that no check reads. */
-function notRead(
-  cells: readonly CellValue[],
-  headings: Headings,
-  job: RowJob,
-  shop: Shop,
-): Pick<RowJob, 'unread' | 'texts'> {
-  let sizes: readonly number[] | undefined;
-  const given = () => (sizes ??= sizesGiven(cells, headings, job));
-  const unread = headings.unread.filter(
-    (column) =>
-      holdsUnread(column, cells, shop.unit) ||
-      differsFromRow(column, cells, { qty: job.qty, given, unit: shop.unit }),
-  );
-  const texts = textsOfWork(cells, headings, { given, job, shop }).filter(
-    ({ at }) => !unread.some((column) => column.at === at),
-  );
-  return {
-    ...(texts.length > 0 ? { texts } : {}),
-    ...(unread.length > 0 ? { unread: unread.map(({ heading }) => heading) } : {}),
-  };
-}
-
-/** Whether a column of sizes or counts that is not read says another one than the cells that are. */
-function differsFromRow(
-  { at, names, unit: stated, heading }: UnreadColumn,
-  cells: readonly CellValue[],
-  { qty, given, unit }: { qty: number; given: () => readonly number[]; unit: LengthUnit },
-): boolean {
-  const cell = meant(cells[at]);
-  if (cell === null) return false;
-  if (names === 'size') return isOtherSize(cell, stated === undefined ? {} : { unit: stated }, given, unit);
-  if (names !== 'count' || !/\d/.test(String(cell)) || Number(cell) === 1) return false;
-  return !(isOfAll(heading) && Number(cell) === qty);
-}
-
-/** `Total qty` is the same as Qty where the list is of one. */
-const isOfAll = (heading: string) => /total|ext/i.test(heading);
