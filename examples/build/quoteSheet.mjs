@@ -75,7 +75,10 @@ function layout(inputs, count) {
   const rules = [
     [`${at}="OK"`, verdictColors.good],
     [`${at}="Near limit"`, verdictColors.near],
-    [`OR(${at}="Not checked",${at}="Check input",${at}="No part",${at}="OK so far")`, verdictColors.notChecked],
+    [
+      `OR(${at}="Not checked",${at}="Check input",${at}="No part",${at}="OK so far")`,
+      verdictColors.notChecked,
+    ],
     [`${at}="Off press"`, verdictColors.offPress],
     [`LEN(${at})>0`, verdictColors.bad],
   ].map(

@@ -12,7 +12,7 @@ describe('the mark of a verdict', () => {
     for (const verdict of verdicts)
       shapes.set(mark(verdict), [...(shapes.get(mark(verdict)) ?? []), verdict]);
     expect([...shapes.values()]).toEqual([
-      ['Check input', 'Not checked'],
+      ['Check input', 'No part', 'Not checked'],
       verdicts.filter((verdict) => verdictKind(verdict) === 'fails'),
       ['OK so far'],
       ['Near limit'],
