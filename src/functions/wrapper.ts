@@ -15,6 +15,7 @@ import {
   ErrorCell,
   type HostInput,
   type HostValue,
+  hostRows,
   plainMatrix,
   plainValue,
 } from './descriptor/hostValue.js';
@@ -181,8 +182,9 @@ const noShop: ShopReference = { unit: 'in', shop: undefined };
 
 function readArgument(argument: Argument<unknown>, input: HostInput, context: ReadContext): unknown {
   if (argument.dimensionality === 'scalar') return readScalar(argument, input, context);
-  const omitted = input === undefined || input === null;
-  return argument.read(omitted ? null : plainMatrix(input), context);
+  const isOmitted = input === undefined || input === null;
+  if ('rows' in argument) return argument.read(isOmitted ? null : hostRows(input), context);
+  return argument.read(isOmitted ? null : plainMatrix(input), context);
 }
 
 /** A 0 is read as a blank cell; where that is refused, the sentence says so. */
