@@ -4,7 +4,7 @@ import type { Later } from './descriptor/descriptor.js';
 /** Rows of a list that a call answers for at once; more of them are worked out in turns with everything else. */
 export const rowsAtOnce = 200;
 /** Rows that are worked out in one turn: some milliseconds, 50 at most on a slow machine. */
-export const rowsInTurn = 25;
+const rowsInTurn = 25;
 
 /** How long work shares the runtime with the pane and the host. */
 export interface Turns {
@@ -30,11 +30,14 @@ async function inTurns<Row, Made>(
   { giveWay, signal }: Turns & { giveWay: () => Promise<void> },
 ): Promise<Made[]> {
   const made: Made[] = [];
-  for (let from = 0; from < rows.length; from += rowsInTurn) {
+  while (made.length < rows.length) {
     // The host that asked goes on first.
     await giveWay();
     if (signal?.aborted) throw new CallCanceled();
-    for (const row of rows.slice(from, from + rowsInTurn)) made.push(make(row));
+    // The first rows take tens of times as long, until the engine has compiled what they call: each turn doubles them.
+    const from = made.length;
+    const to = from + Math.min(rowsInTurn, from + 1);
+    for (const row of rows.slice(from, to)) made.push(make(row));
   }
   return made;
 }

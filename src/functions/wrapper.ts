@@ -1,8 +1,7 @@
-import { InputError, refuse } from '../core/inputError.js';
+import { InputError } from '../core/inputError.js';
 import type { CellValue } from '../core/quantity/cellValue.js';
 import { Working } from '../core/working/working.js';
-import { type Argument, argumentLabel, type ReadContext, type ScalarArgument } from './argument/argument.js';
-import { readShopReference, type ShopReference } from './argument/shop.js';
+import { argumentLabel } from './argument/argument.js';
 import {
   type CallContext,
   type Descriptor,
@@ -11,16 +10,11 @@ import {
   type WorkedCall,
   whenThere,
 } from './descriptor/descriptor.js';
-import {
-  ErrorCell,
-  type HostInput,
-  type HostValue,
-  plainMatrix,
-  plainValue,
-} from './descriptor/hostValue.js';
+import type { HostInput } from './descriptor/hostValue.js';
 import { inShopUnit } from '../core/quantity/shopUnit.js';
 import { type PlanInWorker, PlannerFailed, PlanStopped } from '../planner/planQueue.js';
 import { CallCanceled, cancellation } from './cancellation.js';
+import { describe, type Described, readArguments, shopOf } from './readArguments.js';
 import type { ColdStart } from './shop/coldStart.js';
 import { ShopNotRegistered, type ShopRegistry } from './shop/registry.js';
 
@@ -67,24 +61,6 @@ interface Around {
   signal?: AbortSignal | undefined;
 }
 
-/** A function with what is the same for all its calls. */
-interface Described {
-  descriptor: Descriptor;
-  arguments: readonly { name: string; label: string; argument: Argument<unknown> }[];
-  /** Where its shop stands among its arguments; -1 where it has none. */
-  shopAt: number;
-}
-
-function describe(descriptor: Descriptor): Described {
-  const list = Object.entries(descriptor.arguments).map(([name, argument]) => ({
-    name,
-    label: argumentLabel(name),
-    argument,
-  }));
-  const shopAt = list.findIndex(({ argument: { kind } }) => kind === 'shop' || kind === 'shop or unit');
-  return { descriptor, arguments: list, shopAt };
-}
-
 function call(
   described: Described,
   inputs: readonly HostInput[],
@@ -93,10 +69,7 @@ function call(
 ): Later<SheetResult> {
   const { descriptor } = described;
   const { unit, shop } = shopOf(described, inputs, runtime.shops);
-  const grades = shop?.grades ?? [];
-  const values: Record<string, unknown> = {};
-  for (const [position, { name, label, argument }] of described.arguments.entries())
-    values[name] = readArgument(argument, inputs[position], { argument: label, unit, shop, grades });
+  const values = readArguments(described, inputs, { unit, shop });
   const context: CallContext = {
     unit,
     register: (read) => runtime.shops.register(read),
@@ -159,68 +132,6 @@ function workingOf(
     steps: working.steps,
     unit,
   }));
-}
-
-/** The shop a call names. A function that needs one refuses a mere unit before it reads anything in that unit. */
-function shopOf(
-  { arguments: list, shopAt }: Described,
-  inputs: readonly HostInput[],
-  shops: ShopRegistry,
-): ShopReference {
-  const described = list[shopAt];
-  if (!described) return noShop;
-  const { label, argument } = described;
-  const value = single(inputs[shopAt], label);
-  const reference = readShopReference(value, label, shops, argument.kind === 'shop');
-  if (argument.dimensionality === 'scalar')
-    argument.read(value, { argument: label, ...reference, grades: [] });
-  return reference;
-}
-
-const noShop: ShopReference = { unit: 'in', shop: undefined };
-
-function readArgument(argument: Argument<unknown>, input: HostInput, context: ReadContext): unknown {
-  if (argument.dimensionality === 'scalar') return readScalar(argument, input, context);
-  const omitted = input === undefined || input === null;
-  return argument.read(omitted ? null : plainMatrix(input), context);
-}
-
-/** A 0 is read as a blank cell; where that is refused, the sentence says so. */
-function readScalar(argument: ScalarArgument<unknown>, input: HostInput, context: ReadContext): unknown {
-  const value = single(input, context.argument);
-  try {
-    return argument.read(value, context);
-  } catch (error) {
-    if (value !== null || !(error instanceof InputError) || !isZero(input)) throw error;
-    const { failure } = error;
-    throw new InputError({
-      ...failure,
-      problem: failure.problem.replace('the cell is blank', '0 is read as a blank cell'),
-    });
-  }
-}
-
-function isZero(input: HostInput): boolean {
-  return Array.isArray(input) ? isZero((input as readonly (readonly HostValue[])[])[0]?.[0]) : input === 0;
-}
-
-/** The one value of a scalar argument; a range of several cells and an error cell are refused. */
-function single(input: HostInput, argument: string): CellValue {
-  const rows = Array.isArray(input) ? (input as readonly (readonly HostValue[])[]) : undefined;
-  const cells = rows ? rows.reduce((count, row) => count + row.length, 0) : 1;
-  if (cells !== 1) {
-    return refuse(argument, '', `a range of ${cells} cells was given.`, 'Give one cell.');
-  }
-  const value = plainValue(rows ? rows[0]?.[0] : (input as HostValue));
-  if (value instanceof ErrorCell) {
-    return refuse(
-      argument,
-      value.code,
-      `the cell shows the error ${value.code}.`,
-      'Correct that cell first.',
-    );
-  }
-  return value;
 }
 
 /** Every failure as an error the sheet shows with one sentence. */

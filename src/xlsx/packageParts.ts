@@ -2,8 +2,8 @@ import { type Package, type Relationship, relationshipsPart } from './package.js
 import { atOnce, type Pausing } from './pausing.js';
 import { refuseWorkbook } from './refusal/refusal.js';
 import { XmlElement, type XmlPart } from './xml/element.js';
-import { bytesOf } from './zip/inPieces.js';
-import { writingArchive } from './zip/writeArchive.js';
+import { packText } from './zip/inPieces.js';
+import { type Packed, writingArchive } from './zip/writeArchive.js';
 
 const contentTypes = '[Content_Types].xml';
 const relationshipTypes = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
@@ -189,24 +189,22 @@ export class PackageParts {
   /** The same, with rests. */
   *packing(): Pausing<Uint8Array> {
     this.removeContentTypes();
-    for (const [name, { was, writing }] of [...this.opened]) {
-      this.opened.delete(name);
-      const xml = yield* writing();
-      if (xml !== was) this.keep(name, xml);
-      yield;
-    }
-    const replaced = yield* this.bytes(this.changed);
-    const added = yield* this.bytes(this.added);
     const { archive, codec } = this.source;
+    const [replaced, added] = [new Map<string, Packed>(), new Map<string, Packed>()];
+    for (const name of new Set([...this.changed.keys(), ...this.added.keys(), ...this.opened.keys()])) {
+      const pieces = this.gone.has(name) ? undefined : yield* this.written(name);
+      if (pieces) (this.source.entry(name) ? replaced : added).set(name, yield* packText(pieces, codec));
+    }
     return yield* writingArchive(archive, { replaced, removed: this.gone, added }, codec);
   }
 
-  /** The bytes of those parts that stay. */
-  private *bytes(parts: ReadonlyMap<string, string>): Pausing<Map<string, Uint8Array>> {
-    const bytes = new Map<string, Uint8Array>();
-    for (const [name, xml] of parts)
-      if (!this.gone.has(name)) bytes.set(name, yield* bytesOf(xml, this.source.codec));
-    return bytes;
+  /** A part as it is to be written; undefined where nothing became of it. */
+  private *written(name: string): Pausing<readonly string[] | undefined> {
+    const opened = this.opened.get(name);
+    const pieces = opened && (yield* opened.writing());
+    if (pieces && !isText(opened.was, pieces)) return pieces;
+    const text = this.added.get(name) ?? this.changed.get(name);
+    return text === undefined ? undefined : [text];
   }
 
   private removeContentTypes(): void {
@@ -214,6 +212,15 @@ export class PackageParts {
     if (names.size === 0) return;
     this.root(contentTypes).keep((type) => !names.has((type.attribute('PartName') ?? '').toLowerCase()));
   }
+}
+
+/** Whether the pieces are the text. */
+function isText(text: string, pieces: readonly string[]): boolean {
+  let at = 0;
+  return (
+    pieces.reduce((sum, { length }) => sum + length, 0) === text.length &&
+    pieces.every((piece) => text.startsWith(piece, (at += piece.length) - piece.length))
+  );
 }
 
 /** A part as seen from another: `../tables/table1.xml`. Some readers take targets from the root for missing. */

@@ -11,7 +11,7 @@ export function isBlank(value: CellValue | undefined): value is null | undefined
 function showsNothing(text: string): boolean {
   const first = text.charCodeAt(0);
   const isPlain = first > 0x20 && first < 0x7f;
-  return !isPlain && visibleText(text).trim() === '';
+  return text === '' || (!isPlain && visibleText(text).trim() === '');
 }
 
 /**

@@ -2,6 +2,7 @@ import type { Grade } from '../../core/material/grade.js';
 import type { LengthUnit } from '../../core/quantity/units.js';
 import type { Shop } from '../../core/shop/readShop.js';
 import type { CellValue } from '../../core/quantity/cellValue.js';
+import type { HostRows } from '../descriptor/hostValue.js';
 
 /** What an argument may need to read itself: its own name as users see it, the unit, and the shop. */
 export interface ReadContext {
@@ -44,7 +45,15 @@ export interface MatrixArgument<Value> extends Described {
   read(cells: CellValue[][] | null, context: ReadContext): Value;
 }
 
-export type Argument<Value> = ScalarArgument<Value> | MatrixArgument<Value>;
+/** An argument that takes a long list: its function reads each row in its turn, so that no copy of all is made at once. */
+export interface ListArgument<Value> extends Described {
+  dimensionality: 'matrix';
+  optional: boolean;
+  rows: 'as given';
+  read(rows: HostRows | null, context: ReadContext): Value;
+}
+
+export type Argument<Value> = ScalarArgument<Value> | MatrixArgument<Value> | ListArgument<Value>;
 
 /** The name of an argument as users read it: `punchShear` is `Punch shear`. */
 export function argumentLabel(name: string): string {

@@ -1,6 +1,7 @@
 import { refuse } from '../../core/inputError.js';
 import { type CellValue, isBlank, plainText } from '../../core/quantity/cellValue.js';
-import type { MatrixArgument, ScalarArgument } from './argument.js';
+import type { HostRows } from '../descriptor/hostValue.js';
+import type { ListArgument, MatrixArgument, ScalarArgument } from './argument.js';
 
 /** A name or other text that must be given. */
 export function textArgument(meaning: string, example: string): ScalarArgument<string> {
@@ -18,17 +19,21 @@ export function textArgument(meaning: string, example: string): ScalarArgument<s
 
 /** A range with its headings. */
 export function rangeArgument(meaning: string): MatrixArgument<CellValue[][]> {
-  return {
-    kind: 'range',
-    meaning,
-    dimensionality: 'matrix',
-    optional: false,
-    read: (cells, { argument }) =>
-      cells === null || cells.length === 0
-        ? refuse(argument, '', 'no range was given.', 'Give the whole table with its headings.')
-        : cells,
-  };
+  return { ...range(meaning), read: (cells, { argument }) => givenRange(cells, argument) };
 }
+
+/** A long list with its headings, whose rows are read one by one. */
+export function listArgument(meaning: string): ListArgument<HostRows> {
+  return { ...range(meaning), rows: 'as given', read: (rows, { argument }) => givenRange(rows, argument) };
+}
+
+const range = (meaning: string) =>
+  ({ kind: 'range', meaning, dimensionality: 'matrix', optional: false }) as const;
+
+const givenRange = <Rows extends HostRows>(rows: Rows | null, argument: string): Rows =>
+  rows === null || rows.length === 0
+    ? refuse(argument, '', 'no range was given.', 'Give the whole table with its headings.')
+    : rows;
 
 /** A range that may be left out; a single blank cell counts as left out. */
 export function optionalRangeArgument(

@@ -3,7 +3,9 @@ import { type CellValue, meant } from '../../core/quantity/cellValue.js';
 /** A single value as a host hands it over: a plain value, an error, or a data type with a basic value. */
 export type HostValue = CellValue | undefined | { readonly [key: string]: unknown };
 /** What a parameter receives: one value, or a matrix of values by rows. */
-export type HostInput = HostValue | readonly (readonly HostValue[])[];
+export type HostInput = HostValue | HostRows;
+export type HostRows = readonly HostRow[];
+export type HostRow = readonly HostValue[];
 
 /** An error cell, by its code: `#N/A`. */
 export class ErrorCell {
@@ -29,13 +31,20 @@ function finite(value: string | number | boolean): CellValue | ErrorCell {
   return typeof value !== 'number' || Number.isFinite(value) ? meant(value) : new ErrorCell('#NUM!');
 }
 
-/** A matrix of plain values; an error inside it stays readable as its code. */
+/** The rows of what the host sent: one value is one row. */
+export function hostRows(input: HostInput): HostRows {
+  return Array.isArray(input) ? (input as HostRows) : [[input as HostValue]];
+}
+
+/** A row of plain values; an error inside it stays readable as its code. */
+export function plainRow(row: HostRow): CellValue[] {
+  return row.map((value) => {
+    const plain = plainValue(value);
+    return plain instanceof ErrorCell ? plain.code : plain;
+  });
+}
+
+/** A matrix of plain values. */
 export function plainMatrix(input: HostInput): CellValue[][] {
-  const rows: readonly (readonly HostValue[])[] = Array.isArray(input) ? input : [[input as HostValue]];
-  return rows.map((row) =>
-    row.map((value) => {
-      const plain = plainValue(value);
-      return plain instanceof ErrorCell ? plain.code : plain;
-    }),
-  );
+  return hostRows(input).map(plainRow);
 }

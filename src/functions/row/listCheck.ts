@@ -3,8 +3,9 @@ import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
 import type { ScalarArgument } from '../argument/argument.js';
 import { shopArgument } from '../argument/shop.js';
-import { rangeArgument } from '../argument/text.js';
+import { listArgument } from '../argument/text.js';
 import { define, whenThere } from '../descriptor/descriptor.js';
+import { type HostRow, plainRow } from '../descriptor/hostValue.js';
 import { eachRow } from '../turns.js';
 import { reportItem, rowToShow, shownItem } from './shownItem.js';
 
@@ -22,7 +23,7 @@ export const listCheck = define({
   name: 'LISTCHECK',
   purpose: 'Checks a whole parts list against the presses of the shop',
   arguments: {
-    list: rangeArgument('The parts list with its headings in the first row'),
+    list: listArgument('The parts list with its headings in the first row'),
     shop: shopArgument,
     items: itemsArgument,
   },
@@ -36,10 +37,11 @@ export const listCheck = define({
   isCancelable: true,
   compute({ list, shop, items }, { unit, turns }, working) {
     const [titles = [], ...rows] = list;
-    const headings = readHeadings(titles);
+    const headings = readHeadings(plainRow(titles));
     const markAt = headings.fields.mark?.at ?? -1;
     const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
-    const shown = (cells: (typeof rows)[number]) => {
+    const shown = (row: HostRow) => {
+      const cells = plainRow(row);
       const result = rowToShow(cells, headings, shop);
       const [first] = items;
       if (first) reportItem(result, first, unit, working, plainText(String(cells[markAt] ?? '')));

@@ -1,11 +1,12 @@
 import zlib from 'node:zlib';
 import type { Codec } from '../../xlsx/zip/codec.js';
+import { concatenate } from '../../xlsx/zip/concatenate.js';
 
 /** The zip codec of the platform's own compression library. */
 export const nodeCodec: Codec = {
-  *deflate(bytes) {
+  *deflate(pieces) {
     yield;
-    return zlib.deflateRawSync(bytes, { level: 6 });
+    return zlib.deflateRawSync(concatenate([...pieces]), { level: 6 });
   },
   *inflate(packed, limit) {
     yield;

@@ -43,3 +43,15 @@ export type ShopState =
       /** The sheet that keeps the formulas, where the workbook is a values copy. */
       keptOn?: string;
     };
+
+/** Whether two readings say the same of the workbook. A host tells of every calculation, and rows checked by one shop are not checked again. */
+export function isSameReading(a: ShopState, b: ShopState): boolean {
+  return JSON.stringify(readingOf(a)) === JSON.stringify(readingOf(b));
+}
+
+/** What was read: the shop and its problems follow from the tables. */
+function readingOf(state: ShopState): unknown {
+  if (state.kind !== 'ready') return state;
+  const { tables, stampArea, shown, keptOn } = state;
+  return { tables, stampArea, shown, keptOn };
+}

@@ -2,16 +2,19 @@ import { useEffect, useState } from 'react';
 import { overlap } from '../../workbook/area.js';
 import type { Change } from '../../workbook/change.js';
 import type { Workbook } from '../../workbook/port.js';
-import type { ShopState } from './shopState.js';
+import { isSameReading, type ShopState } from './shopState.js';
 import { useLatest } from './useLatest.js';
 
-/** The shop of the workbook, read again whenever its cells change. */
+/** The shop of the workbook, read again whenever its cells change; it stays the same shop where they say the same. */
 export function useShop(workbook: Workbook): ShopState {
   const [state, setState] = useState<ShopState>({ kind: 'loading' });
-  const read = useLatest(async () => {
-    const { readShopState } = await import(/* webpackChunkName: "read-shop" */ './readShopState.js');
-    return readShopState(workbook);
-  }, setState);
+  const read = useLatest(
+    async () => {
+      const { readShopState } = await import(/* webpackChunkName: "read-shop" */ './readShopState.js');
+      return readShopState(workbook);
+    },
+    (now) => setState((before) => (isSameReading(before, now) ? before : now)),
+  );
   useEffect(() => void read(), [read, workbook]);
   useWatch(workbook, (change) => {
     if (concerns(change, state)) read();

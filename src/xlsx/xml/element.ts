@@ -6,11 +6,12 @@ import { attributeText, encodeString } from './text.js';
 
 type Content = string | XmlElement;
 
-/** The outermost element of a part, and the part with what became of it, at once or with rests. */
+/** The outermost element of a part, and the part with what became of it. */
 export interface XmlPart {
   root: XmlElement;
   toString: () => string;
-  writing: () => Pausing<string>;
+  /** The same in pieces, with rests. */
+  writing: () => Pausing<string[]>;
 }
 
 /** Texts of so many characters take long enough to rest while one of their elements is passed over. */
@@ -170,18 +171,27 @@ export class XmlElement {
   }
 
   toString(): string {
-    return this.around(typeof this.content === 'string' ? this.content : this.content.join(''));
-  }
-
-  /** The same, with rests. */
-  *writing(): Pausing<string> {
-    return this.around(typeof this.content === 'string' ? this.content : yield* written(this.content));
-  }
-
-  private around(inner: string): string {
+    const inner = typeof this.content === 'string' ? this.content : this.content.join('');
     if (inner === '' && this.close === '') return `${this.tag}/>`;
+    const [before, after] = this.around();
+    return before + inner + after;
+  }
+
+  /** The same in pieces: an element whose inside was read is taken apart. */
+  *written(): Generator<string> {
+    if (typeof this.content === 'string' || this.content.length === 0) return yield String(this);
+    const [before, after] = this.around();
+    yield before;
+    for (const piece of this.content) {
+      if (isElement(piece)) yield* piece.written();
+      else yield piece;
+    }
+    yield after;
+  }
+
+  private around(): [before: string, after: string] {
     const tag = this.close === '' ? this.tag.trimEnd() : this.tag;
-    return `${tag}>${inner}${this.close || `</${this.prefix}${this.name}>`}`;
+    return [`${tag}>`, this.close || `</${this.prefix}${this.name}>`];
   }
 
   private ownTag(): XmlReader {
@@ -208,18 +218,20 @@ export class XmlElement {
   }
 }
 
-/** Joins a long text part by part: put together at its end it would be copied in one piece. */
-function* written(pieces: readonly Content[]): Pausing<string> {
-  const parts: string[] = [];
-  let part: string[] = [];
-  for (const piece of pieces) {
-    part.push(isElement(piece) ? yield* piece.writing() : piece);
-    if (part.length < entriesInTurn) continue;
-    parts.push(part.join(''));
-    part = [];
-    yield;
+/** A text in longer pieces, with rests: put together as one text, a long part would be copied in one task. */
+function* written(contents: readonly Content[]): Pausing<string[]> {
+  const pieces: string[] = [];
+  let short: string[] = [];
+  for (const content of contents) {
+    for (const text of isElement(content) ? content.written() : [content]) {
+      short.push(text);
+      if (short.length < entriesInTurn) continue;
+      pieces.push(short.join(''));
+      short = [];
+      yield;
+    }
   }
-  return [...parts, ...part].join('');
+  return [...pieces, short.join('')];
 }
 
 const isElement = (content: Content): content is XmlElement => content instanceof XmlElement;

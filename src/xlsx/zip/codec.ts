@@ -5,7 +5,8 @@ import { crc32 } from './crc32.js';
 
 /** Packs and unpacks the contents of zip entries. */
 export interface Codec {
-  deflate(bytes: Uint8Array): Pausing<Uint8Array>;
+  /** Packs bytes that come in pieces, each made when it is wanted. */
+  deflate(pieces: Iterable<Uint8Array>): Pausing<Uint8Array>;
   /** Unpacks at most `limit` bytes; undefined when there are more, throws when the data is damaged. */
   inflate(packed: Uint8Array, limit: number): Pausing<Uint8Array | undefined>;
   /** The check sum of bytes that follow others with a check sum. */
@@ -15,20 +16,20 @@ export interface Codec {
   toBytes(characters: string): Uint8Array;
 }
 
-/** Bytes that are packed or unpacked between two rests: some milliseconds. */
+/** Bytes that are unpacked between two rests: some milliseconds. */
 const step = 16 * 1024;
-const packedInTurn = 128 * 1024;
 
 /** The codec that works everywhere; a program may bring a faster one. */
 export const portableCodec: Codec = {
-  *deflate(bytes) {
-    const pieces: Uint8Array[] = [];
-    const stream = new Deflate({ level: 6 }, (chunk) => void pieces.push(chunk));
-    for (let at = 0; at === 0 || at < bytes.length; at += packedInTurn) {
+  *deflate(pieces) {
+    const packed: Uint8Array[] = [];
+    const stream = new Deflate({ level: 6 }, (chunk) => void packed.push(chunk));
+    for (const piece of pieces) {
+      stream.push(piece);
       yield;
-      stream.push(bytes.subarray(at, at + packedInTurn), at + packedInTurn >= bytes.length);
     }
-    return concatenate(pieces);
+    stream.push(new Uint8Array(0), true);
+    return concatenate(packed);
   },
   *inflate(packed, limit) {
     const out = new Uint8Array(limit);

@@ -1,7 +1,7 @@
 import { atOnce, type Pausing } from '../pausing.js';
 import type { Codec } from './codec.js';
 import { concatenate } from './concatenate.js';
-import { checkSum } from './inPieces.js';
+import { packBytes } from './inPieces.js';
 import type { ZipArchive, ZipEntry } from './readArchive.js';
 
 /** Content that is deflated already, with the size and the check sum that it has unpacked. */
@@ -15,7 +15,7 @@ export interface Packed {
 export interface ArchiveEdits {
   replaced: ReadonlyMap<string, Uint8Array | Packed>;
   removed?: ReadonlySet<string>;
-  added?: ReadonlyMap<string, Uint8Array>;
+  added?: ReadonlyMap<string, Uint8Array | Packed>;
 }
 
 interface Piece {
@@ -81,7 +81,7 @@ function* rewritten(
   content: Uint8Array | Packed,
   codec: Codec,
 ): Pausing<Piece> {
-  const { packed, size, crc } = 'packed' in content ? content : yield* pack(content, codec);
+  const { packed, size, crc } = yield* packedOf(content, codec);
   const sizes = { packedSize: packed.length, size, crc };
   const nameLength = archive.view.getUint16(entry.headerStart + 26, true);
   const header = archive.bytes.slice(entry.headerStart, entry.headerStart + 30 + nameLength);
@@ -105,12 +105,8 @@ function deflated(header: DataView, at: number): void {
   header.setUint16(at + 4, DEFLATED, true);
 }
 
-function* pack(content: Uint8Array, codec: Codec): Pausing<Packed> {
-  return {
-    packed: yield* codec.deflate(content),
-    size: content.length,
-    crc: yield* checkSum(content, codec),
-  };
+function* packedOf(content: Uint8Array | Packed, codec: Codec): Pausing<Packed> {
+  return 'packed' in content ? content : yield* packBytes(content, codec);
 }
 
 /** The directory record with the sizes in their 32-bit fields, without the 64-bit extra field. */
@@ -139,9 +135,9 @@ function smallCentral(
   return out;
 }
 
-function* newEntry(name: string, content: Uint8Array, codec: Codec): Pausing<Piece> {
+function* newEntry(name: string, content: Uint8Array | Packed, codec: Codec): Pausing<Piece> {
   const encoded = new TextEncoder().encode(name);
-  const { packed, size, crc } = yield* pack(content, codec);
+  const { packed, size, crc } = yield* packedOf(content, codec);
   const fields = (view: DataView, at: number) => {
     view.setUint16(at, 20, true);
     view.setUint16(at + 2, UTF8, true);

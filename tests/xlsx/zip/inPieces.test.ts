@@ -1,13 +1,22 @@
 import zlib from 'node:zlib';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nodeCodec } from '../../../src/headless/files/nodeCodec.js';
 import { atOnce, bytesInTurn } from '../../../src/xlsx/pausing.js';
 import { checkUtf8 } from '../../../src/xlsx/xml/characters.js';
 import { portableCodec } from '../../../src/xlsx/zip/codec.js';
-import { bytesOf, checkSum } from '../../../src/xlsx/zip/inPieces.js';
+import { checkSum, packBytes, packedInTurn, packText } from '../../../src/xlsx/zip/inPieces.js';
+import type { Packed } from '../../../src/xlsx/zip/writeArchive.js';
 
 /** A long text in which a character of four bytes lies over the border of two pieces, by so many bytes. */
 const across = (by: number) => Buffer.from(`${'a'.repeat(bytesInTurn - by)}😀${'é'.repeat(bytesInTurn)}`);
+
+/** What the platform's library unpacks, where size and check sum are those of it. */
+function unpacked({ packed, size, crc }: Packed): Buffer {
+  const bytes = zlib.inflateRawSync(packed);
+  expect([size, crc]).toEqual([bytes.length, zlib.crc32(bytes)]);
+  return bytes;
+}
 
 describe.each([
   ['portable', portableCodec],
@@ -19,13 +28,35 @@ describe.each([
     expect(atOnce(checkSum(bytes, codec))).toBe(zlib.crc32(bytes));
   });
 
-  it('becomes characters and bytes again, with rests', () => {
+  it('becomes characters, with rests', () => {
     const characters = atOnce(codec.toCharacters(bytes));
     expect(characters === bytes.toString('latin1')).toBe(true);
-    expect(bytes.equals(atOnce(bytesOf(characters, codec)))).toBe(true);
     expect([...portableCodec.toCharacters(bytes)].length).toBe(Math.ceil(bytes.length / bytesInTurn));
-    expect([...bytesOf(characters, codec)].length).toBe(Math.ceil(bytes.length / bytesInTurn));
   });
+
+  it('is packed from its bytes and from the pieces of its text', () => {
+    const text = bytes.toString('latin1');
+    const pieces = [text.slice(0, 7), '', text.slice(7, 3 * packedInTurn), text.slice(3 * packedInTurn)];
+    expect(unpacked(atOnce(packBytes(bytes, codec))).equals(bytes)).toBe(true);
+    expect(unpacked(atOnce(packText(pieces, codec))).equals(bytes)).toBe(true);
+  });
+
+  it('is packed whatever its pieces are', () => {
+    const character = fc.integer({ min: 0, max: 255 }).map((code) => String.fromCharCode(code));
+    const pieces = fc.array(fc.string({ unit: character, maxLength: 300 }), { maxLength: 8 });
+    fc.assert(
+      fc.property(pieces, (texts) => {
+        expect(unpacked(atOnce(packText(texts, codec))).toString('latin1')).toBe(texts.join(''));
+      }),
+    );
+  });
+});
+
+it('rests after each piece that it packs', () => {
+  const bytes = across(2);
+  const pieces = Math.ceil(bytes.length / packedInTurn);
+  expect([...packBytes(bytes, portableCodec)]).toHaveLength(pieces);
+  expect([...packText([bytes.toString('latin1')], portableCodec)]).toHaveLength(pieces);
 });
 
 describe('UTF-8 in pieces', () => {

@@ -148,21 +148,34 @@ function titleOf({ rows, verdict }: FailGroup, { list, matches }: Props): string
 const namedMarks = 3;
 
 function marksOf({ rows }: FailGroup, { list, matches }: Props): string {
-  const marks = rows.map((row) => markOf(list, matches, row)).filter((mark) => mark !== '');
+  const marks: string[] = [];
+  for (const row of rows) {
+    const mark = markOf(list, matches, row);
+    if (mark !== '') marks.push(mark);
+    if (marks.length > namedMarks) break;
+  }
   if (marks.length === 0) return '';
   const more = marks.length > namedMarks ? ' …' : '';
   return ` · ${marks.slice(0, namedMarks).join(', ')}${more}`;
 }
 
-function Counts({ results }: { results: readonly RowResult[] }) {
-  const styles = useStyles();
+/** How many rows have which verdict; how many are not fully checked, and how many of these fail. */
+function countsOf(results: readonly RowResult[]) {
   const counts = new Map<Verdict, number>();
+  let [open, failing] = [0, 0];
   for (const result of results) {
     const word = wordOf(result);
     if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
+    if (result.blank || isFullyChecked(result)) continue;
+    open += 1;
+    if (verdictKind(result.verdict) === 'fails') failing += 1;
   }
-  const open = results.flatMap((result) => (result.blank || isFullyChecked(result) ? [] : result.verdict));
-  const failing = open.filter((verdict) => verdictKind(verdict) === 'fails').length;
+  return { counts, open, failing };
+}
+
+function Counts({ results }: { results: readonly RowResult[] }) {
+  const styles = useStyles();
+  const { counts, open, failing } = useMemo(() => countsOf(results), [results]);
   const present = [...verdicts].reverse().filter((verdict) => counts.has(verdict));
   if (present.length === 0) return <Text role="status">No row of this list has anything to check.</Text>;
   return (
@@ -175,7 +188,7 @@ function Counts({ results }: { results: readonly RowResult[] }) {
           </li>
         ))}
       </ul>
-      {open.length > failing && <Text>{counted(open.length - failing, 'row')} not fully checked. </Text>}
+      {open > failing && <Text>{counted(open - failing, 'row')} not fully checked. </Text>}
       {failing > 0 && (
         <Text>{counted(failing, 'failing row has', 'failing rows have')} open points too.</Text>
       )}

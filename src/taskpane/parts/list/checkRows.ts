@@ -5,6 +5,7 @@ import type { RowResult } from '../../../core/row/rowResult.js';
 import type { Shop } from '../../../core/shop/readShop.js';
 import type { LongWork } from '../../../workbook/longWork.js';
 import { inSlices } from '../../shared/inSlices.js';
+import { reasonOf } from './failGroups.js';
 
 /** What the rows of lists came to, by their headings and cells, for each shop. */
 const checked = new WeakMap<Shop, Map<string, Map<string, RowResult>>>();
@@ -27,6 +28,8 @@ export async function checkRows(
     const key = JSON.stringify(row);
     const result = now.get(key) ?? before?.get(key) ?? checkRow(row, read, shop);
     now.set(key, result);
+    // Said when the list is drawn, the reasons of all rows would hold up the pane.
+    reasonOf(result, shop.unit);
     return result;
   };
   const results = await inSlices(rows, resultOf, work);

@@ -20,20 +20,41 @@ export interface FailGroup {
 /** More cells than these that cannot be read under one heading are told as one. */
 const mostAlike = 6;
 
-interface Failing {
-  row: number;
+/** Why a row fails or is not known. */
+interface Reason {
+  unit: LengthUnit;
   worst: Finding;
+  key: string;
+  sentence: string;
+}
+
+interface Failing extends Reason {
+  row: number;
+}
+
+const reasons = new WeakMap<RowResult, Reason>();
+
+/** Why a row fails, found once for each result; undefined where it has nothing to tell. */
+export function reasonOf(result: RowResult, unit: LengthUnit): Reason | undefined {
+  const known = reasons.get(result);
+  if (known?.unit === unit) return known;
+  const word = wordOf(result);
+  const worst = worstFindingOf(result);
+  if (word === undefined || isNoReason(word) || !worst) return undefined;
+  const [sentence = ''] = asSentences([say(worst, unit) || governs(worst, unit)]);
+  const reason = { unit, worst, key: reasonKey(worst), sentence };
+  reasons.set(result, reason);
+  return reason;
 }
 
 /** The rows that fail or of which something is not known, by their worst finding, the largest group first. */
 export function failGroups(results: readonly RowResult[], unit: LengthUnit): FailGroup[] {
   const failing = results.flatMap((result, row): Failing[] => {
-    const word = wordOf(result);
-    const worst = worstFindingOf(result);
-    return word === undefined || isNoReason(word) || !worst ? [] : [{ row, worst }];
+    const reason = reasonOf(result, unit);
+    return reason ? [{ row, ...reason }] : [];
   });
-  return joinAlike([...groupedBy(failing, ({ worst }) => reasonKey(worst)).values()])
-    .map((own) => groupOf(own, unit))
+  return joinAlike([...groupedBy(failing, ({ key }) => key).values()])
+    .map(groupOf)
     .sort(
       (a, b) => b.rows.length - a.rows.length || verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict),
     );
@@ -46,34 +67,33 @@ function isNoReason(verdict: Verdict): boolean {
 
 /** Cells of one heading that cannot be read, and are many, become one group. */
 function joinAlike(groups: readonly Failing[][]): Failing[][] {
-  const alike = groupedBy(groups, ([first]) => (first ? cellKey(first.worst) : ''));
+  const alike = groupedBy(groups, ([first]) => (first ? cellKey(first) : ''));
   return [...alike.values()].flatMap((own) =>
     own.length > mostAlike ? [own.flat().sort((a, b) => a.row - b.row)] : own,
   );
 }
 
-function cellKey(finding: Finding): string {
-  if (finding.rule !== 'refusal' || finding.failure.cause) return reasonKey(finding);
+function cellKey({ worst: finding, key }: Failing): string {
+  if (finding.rule !== 'refusal' || finding.failure.cause) return key;
   return JSON.stringify([finding.rule, finding.failure.argument, finding.press]);
 }
 
 /** The first of several sentences that differ in their sizes stands for all. */
-function groupOf(failing: readonly Failing[], unit: LengthUnit): FailGroup {
+function groupOf(failing: readonly Failing[]): FailGroup {
   const [first] = failing as [Failing];
-  const { worst } = first;
+  const { worst, key } = first;
   return {
-    key: reasonKey(worst),
+    key,
     verdict: worst.verdict,
-    reason: isDate(worst) ? 'A size turned into a date.' : sentenceOf(failing, unit),
+    reason: isDate(worst) ? 'A size turned into a date.' : sentenceOf(failing),
     rows: failing.map(({ row }) => row),
     worstOf: new Map(failing.map(({ row, worst: own }) => [row, own])),
   };
 }
 
-function sentenceOf(failing: readonly Failing[], unit: LengthUnit): string {
-  const [first = '', ...others] = asSentences(
-    failing.map(({ worst }) => say(worst, unit) || governs(worst, unit)),
-  );
+function sentenceOf(failing: readonly Failing[]): string {
+  const told = failing.map(({ sentence }) => sentence).filter((sentence) => sentence !== '');
+  const [first = '', ...others] = new Set(told);
   if (others.length === 0) return first;
   return `${first} And ${others.length} ${others.length === 1 ? 'reason' : 'reasons'} of the same kind.`;
 }
