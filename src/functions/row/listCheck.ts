@@ -1,4 +1,5 @@
-import { isBlank, plainText } from '../../core/quantity/cellValue.js';
+import { type CellValue, isBlank, plainText } from '../../core/quantity/cellValue.js';
+import { memo } from '../../core/quantity/memo.js';
 import { readHeadings } from '../../core/row/headings/readHeadings.js';
 import { defaultRowItems, readRowItems, rowItems } from '../../core/row/rowItem.js';
 import type { ScalarArgument } from '../argument/argument.js';
@@ -19,6 +20,21 @@ const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
     isBlank(value) ? [...defaultRowItems] : readRowItems(String(value), argument),
 };
 
+type Shown = (string | number)[];
+
+/** Lists whose rows are remembered: some hundred characters of shop, headings and items each. */
+const mostLists = 4_000;
+/** The items of as many rows as long lists have: 60,000 with 200 characters each. */
+const mostOfList = 20_000_000;
+
+/** What the rows of a list came to: an edit of one row leaves the others as they are. */
+const remembered = memo<(cells: readonly CellValue[], check: () => Shown) => Shown>(mostLists);
+
+function rowMemory() {
+  const rows = memo<Shown>(mostOfList);
+  return (cells: readonly CellValue[], check: () => Shown) => rows(JSON.stringify(cells), check);
+}
+
 export const listCheck = define({
   name: 'LISTCHECK',
   purpose: 'Checks a whole parts list against the presses of the shop',
@@ -37,15 +53,20 @@ export const listCheck = define({
   isCancelable: true,
   compute({ list, shop, items }, { unit, turns }, working) {
     const [titles = [], ...rows] = list;
-    const headings = readHeadings(plainRow(titles));
+    const headingCells = plainRow(titles);
+    const headings = readHeadings(headingCells);
     const markAt = headings.fields.mark?.at ?? -1;
     const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
-    const shown = (row: HostRow) => {
-      const cells = plainRow(row);
+    const check = (cells: CellValue[]) => {
       const result = rowToShow(cells, headings, shop);
       const [first] = items;
       if (first) reportItem(result, first, unit, working, plainText(String(cells[markAt] ?? '')));
       return items.map((item) => shownItem(result, item, unit));
+    };
+    const again = remembered(`${shop.hash}${unit}${JSON.stringify([headingCells, items])}`, rowMemory);
+    const shown = (row: HostRow) => {
+      const cells = plainRow(row);
+      return working ? check(cells) : [...again(cells, () => check(cells))];
     };
     return whenThere(eachRow(rows, shown, turns), (checked) => [title, ...checked]);
   },
