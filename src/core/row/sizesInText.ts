@@ -28,10 +28,13 @@ const isPlace =
 const otherThing = 'fillet|fw|weld(?:s|ed)?|cjp|pjp|seal|stitch|bead|throat|gap|grout|mils?|stock|stk';
 const isOther = new RegExp(String.raw`^ *(?:cont\p{L}*\.? )?(?:${otherThing})(?!\p{L})`, 'u');
 const isBehindOther = new RegExp(String.raw`(?<!\p{L})(?:${otherThing})[.:@ ]*$`, 'u');
+/** What the part is joined to: `weld to W12x26`. */
+const isJoined =
+  /(?<!\p{L})(?:weld|bolt|attach|connect|conn|fasten)\p{L}*\.? (?:to|onto|against) (?:\p{L}+ )?\p{L}{0,4}[\d/ -]*(?:x[\d/ -]+)*$/u;
 /** The length of a bolt is no size of the part. */
 const isOfBolt =
   /^ *(?:lg\.? |long )?(?:a ?(?:325|490|307)|grade|gr|bolts?|studs?|screws?|hsb)(?![\p{L}\d])/u;
-const longestWord = 20;
+const longestBefore = 40;
 const longestText = 300;
 /** As far apart as two people write the same size. */
 const sameMm = 0.4;
@@ -42,9 +45,10 @@ function numbersIn(typed: string, unit: LengthUnit): NumberInText[] {
   const text = tradeText(typed.slice(0, longestText));
   return [...text.matchAll(numbers)].flatMap((match) => {
     const { feet, sign = '', bare = '', own } = match.groups ?? {};
-    const before = text.slice(Math.max(0, match.index - longestWord), match.index);
+    const before = text.slice(Math.max(0, match.index - longestBefore), match.index);
     const after = text.slice(match.index + match[0].length);
-    const isNone = isPlace.test(before) || isBehindOther.test(before) || isOther.test(after);
+    const isNone =
+      isPlace.test(before) || isBehindOther.test(before) || isJoined.test(before) || isOther.test(after);
     if (isNone || (sign !== '' && isOfBolt.test(after))) return [];
     const units = own === undefined ? (bare.includes('/') ? [' in'] : [' mm', ' in']) : [own];
     const written = feet === undefined ? units.map((each) => `${bare}${each}`) : [feet];

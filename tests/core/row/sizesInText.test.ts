@@ -33,6 +33,7 @@ describe('a size in a text', () => {
       '22 mm plate',
       '9" c-c',
     ],
+    ...['change to 1/2 PL', 'revise to 3/8x4', 'toe plate 4" high', '1/16 shim'],
     ...['plate 5/8', "make 11'-6", '7/8 pin', 'ø 22', '3 1/4" from end', '1½" slot for pin'],
   ])('keeps its row from OK where no cell gives it: %s', (text) => {
     expect(verdict(plate)).toBe('OK');
@@ -50,6 +51,12 @@ describe('a size in a text', () => {
       '304.8 mm long',
     ],
     ...['1/4 fillet weld', 'weld 1/4 both sides', '3/16 FW', '1/4" gap', 'paint 3 mils', "from 20'-0 stock"],
+    ...[
+      'shop weld to W12x26',
+      'bolts to col HSS 6x6x3/8',
+      'weld to 1/2 gusset',
+      'bearing plate for 3/4 anchor bolts',
+    ],
     ...["EL 112'-6", `T.O.S. +98'-3 1/2"`, 'Level 2', 'grid B/3', 'see 3/S-201', 'sheet 1/2', 'load 3/4'],
     ...[
       'ship 3/15/26',

@@ -14,9 +14,9 @@ const many = 'both|each|ea|all|one|two|three|four|this|that|other|far|near|opp|o
 const ofSides =
   'ends?|sides?|flanges?|webs?|legs?|edges?|corners?|faces?|top|bottom|btm|left|right|lh|rh|heel|toe';
 const told =
-  'see|notes?|noted|only|field|shop|detail|det|dtl|dwg|drawing|sketch|shown|required|req|reqd|unless|add|make|provide|match|standard|std|typ|typical|beidseitig|siehe|beide|zie';
+  'see|notes?|noted|only|field|shop|detail|det|dtl|dwg|drawing|sketch|shown|required|req|reqd|unless|add|make|provide|match|beidseitig|siehe|beide|zie';
 const little =
-  'w|with|without|and|or|of|on|at|in|out|up|down|off|to|for|from|per|by|as|after|before|the|an?|is|are|be|not|no|if|thru|through|x|dia|deg|mm|inch|inches|ft|places?|times|je|ende|enden|seite|links|rechts';
+  'w|with|without|and|or|of|on|at|in|out|up|down|off|to|for|from|per|by|as|after|before|the|an?|is|are|be|not|no|if|thru|through|x|dia|deg|mm|inch|inches|ft|places?|times|je|ende|enden|seite|links|rechts|typ|typical|std|standard';
 const tells = new RegExp(`^(?:${told}|${many})$`);
 /** Words that no thing is called by. */
 const isClosed = new RegExp(`^(?:${many}|${ofSides}|${told}|${little})$`);

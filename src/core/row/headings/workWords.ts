@@ -61,7 +61,7 @@ const clipped =
   '(?:the |both |each |all |one |two |\\(?\\d\\)? )*(?:corner|end|edge|top|bottom|left|right|\\d+ ?[x/-]|45)';
 /** Steel that is called rolled was not rolled in the shop, and a clip is a part where none of its corners is named. */
 const notWork = new RegExp(
-  String.raw`cut to (?:length|size)|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)` +
+  String.raw`cut (?:to (?:length|size)|from)|mtrs? (?:req\p{L}*|certs?|reports?)|(?:bolts?|anchors?|rods?|grout|paint\p{L}*|erect\p{L}*|weld\p{L}*) by others|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)` +
     `|(?<!corners? )(?<!\\p{L})clips?(?!\\p{L})(?! ?${clipped})`,
   'giu',
 );
