@@ -12,18 +12,18 @@ import type { RowJob } from './job/rowJob.js';
 interface NumberInText {
   typed: string;
   mm: readonly number[];
-  /** It can only be a size: it has a unit, a fraction, or a diameter sign or an `x` before it. */
+  /** It can only be a size: it has a unit, a fraction, or a sign before it: of a diameter, `x`, `t=`. */
   isSize: boolean;
 }
 
 const amount = String.raw`(?:\d+[ -])?\d+/(?:[248]|16|32|64)(?![\d/])|\d+(?:[.,]\d+)?|\.\d+`;
 const feetAndInches = String.raw`(?<![\d/.,])(?<feet>\d+ ?'(?: ?-? ?(?:${amount}))? ?"?)`;
-const sign = String.raw`(?:(?<sign>(?:ø|(?<=\d ?)x) ?)|(?<![\d/.,]))`;
+const sign = String.raw`(?:(?<sign>(?:ø|(?<=\d ?)x|(?<!\p{L})[bdhlrtw] ?=) ?)|(?<![\d/.,]))`;
 const withUnit = String.raw`(?<bare>${amount})(?<own> ?(?:"|(?:mm|cm|in|inch|inches)(?!\p{L})))?`;
 const numbers = new RegExp(String.raw`(?:${feetAndInches}|${sign}${withUnit})(?![/']|\.\d)`, 'gu');
 /** What a number behind it counts or names: a height in the building, a sheet, a load of a truck. */
 const isPlace =
-  /(?<!\p{L})(?:el|elev|elevation|t\.?o\.?s|b\.?o\.?s|grid|gl|line|level|lvl|floor|bay|load|truck|trip|sheet|sht|page|pg|rev|lot|phase|seq|area|zone|details?|det|dtl|section|sect|dwg|ref|date|due|week|wk)[.:#@ +=-]*$/u;
+  /(?<!\p{L})(?:el|elev|elevation|t\.?o\.?s|b\.?o\.?s|grid|gl|line|level|lvl|floor|bay|load|truck|trip|sheet|sht|page|pg|rev|lot|phase|seq|area|zone|details?|det|dtl|section|sect|dwg|ref|date|due|week|wk|blatt|achse|ebene|geschoss|plan|zeichnung|lieferung|kw)[.:#@ +=-]*$/u;
 /** Welds, joints and paint have sizes of their own. */
 const otherThing = 'fillet|fw|weld(?:s|ed)?|cjp|pjp|seal|stitch|bead|throat|gap|grout|mils?|stock|stk';
 const isOther = new RegExp(String.raw`^ *(?:cont\p{L}*\.? )?(?:${otherThing})(?!\p{L})`, 'u');

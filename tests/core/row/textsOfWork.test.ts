@@ -31,7 +31,7 @@ describe('a text that nothing reads', () => {
       'both flanges',
     ],
     ...['clip 1x1 corners', 'see dwg for holes', 'rolled to radius', 'saw cut', 'Langloch', 'PUNCHED PLATE'],
-    ...['stagger holes', 'OVS', 'SSL', 'opp hand', 'mirror of S3'],
+    ...['stagger holes', 'OVS', 'SSL', 'opp hand', 'mirror of S3', 'spiegelbildlich'],
     ...['VOID', 'DELETED', 'on hold', 'HOLD', 'omit', 'not required', 'by others', 'do not fab', 'Cancelled'],
   ])('keeps its row from OK: %s', (text) => {
     expect(verdict(plain)).toBe('OK');

@@ -44,7 +44,7 @@ const ofTexts: Partial<Record<WorkKind, string>> = {
   bend: '(?<!\\p{L})(?:bent|bends?|gebogen|gezet|zetting(?:en)?)(?!\\p{L})',
   stagger: 'stagger',
   fit: '(?<!\\p{L})(?:ovs|oversized?)(?!\\p{L})',
-  hand: '(?<!\\p{L})(?:opp(?:osite|\\.)? ?hand(?:ed)?|other hand|mirror(?:ed)?|handed|reversed?)(?!\\p{L})',
+  hand: '(?<!\\p{L})(?:opp(?:osite|\\.)? ?hand(?:ed)?|other hand|mirror(?:ed)?|handed|reversed?|gespiegel[td]|spiegelbild\\p{L}*|seitenverkehrt)(?!\\p{L})',
   state:
     "(?<!\\p{L})(?:void(?:ed)?|deleted?|on hold|hold|omit(?:ted)?|cancel(?:l?ed)?|superseded|not (?:required|req'?d|needed)|do not (?:make|cut|fab\\p{L}*|punch|ship)|by others|n\\.i\\.c|entfällt|vervallen)(?!\\p{L})",
   cut: '(?<!\\p{L})(?:cut|cuts|cutting|saw-?cut|sawn|sawed|sheared|burn(?:ed|t)|flame|plasma|laser|torch|gesägt|gebrannt|gezaagd|gebrand)(?!\\p{L})',
@@ -61,7 +61,7 @@ const clipped =
   '(?:the |both |each |all |one |two |\\(?\\d\\)? )*(?:corner|end|edge|top|bottom|left|right|\\d+ ?[x/-]|45)';
 /** Steel that is called rolled was not rolled in the shop, and a clip is a part where none of its corners is named. */
 const notWork = new RegExp(
-  String.raw`cut (?:to (?:length|size)|from)|mtrs? (?:req\p{L}*|certs?|reports?)|(?:bolts?|anchors?|rods?|grout|paint\p{L}*|erect\p{L}*|weld\p{L}*) by others|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)` +
+  String.raw`kanten (?:entgrat|gebroch|brech|verrund)\p{L}*|cut (?:to (?:length|size)|from)|mtrs? (?:req\p{L}*|certs?|reports?)|(?:bolts?|anchors?|rods?|grout|paint\p{L}*|erect\p{L}*|weld\p{L}*) by others|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)` +
     `|(?<!corners? )(?<!\\p{L})clips?(?!\\p{L})(?! ?${clipped})`,
   'giu',
 );
