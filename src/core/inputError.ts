@@ -55,3 +55,13 @@ export function refuse(
 export function refuseUnknown(argument: string, received: string, problem: string, allowed: string): never {
   throw new InputError({ code: 'unknown', argument, received, problem, allowed });
 }
+
+/** What a reading gives; undefined where it refuses what it reads. */
+export function ifRead<Value>(read: () => Value): Value | undefined {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return undefined;
+  }
+}

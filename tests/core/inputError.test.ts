@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { InputError, sentenceInCell } from '../../src/core/inputError.js';
+import { ifRead, InputError, refuse, sentenceInCell } from '../../src/core/inputError.js';
 
 const failure = { code: 'invalid', argument: 'Hole', received: 'x', problem: 'is wrong.' } as const;
 
@@ -21,5 +21,16 @@ describe('InputError', () => {
     expect(error.message).toBe('Hole: is wrong. Give the shop cell.');
     expect(error.messageInCell).toBe('Hole: is wrong. Write 1 in.');
     expect(sentenceInCell(error.failure)).toBe(error.messageInCell);
+  });
+});
+
+describe('a reading that may refuse', () => {
+  it('gives what was read, or nothing where it was refused; any other error goes on', () => {
+    expect(ifRead(() => 3)).toBe(3);
+    expect(ifRead(() => refuse('Hole', 'x', 'is wrong.', 'Write 1.'))).toBeUndefined();
+    const fault = () => {
+      throw new TypeError('a fault of ours');
+    };
+    expect(() => ifRead(fault)).toThrow('a fault of ours');
   });
 });

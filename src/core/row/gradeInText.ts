@@ -1,4 +1,4 @@
-import { InputError } from '../inputError.js';
+import { ifRead } from '../inputError.js';
 import { findGrade } from '../material/findGrade.js';
 import type { Grade } from '../material/grade.js';
 import { tradeText } from '../quantity/tradeText.js';
@@ -20,10 +20,5 @@ export function namesOtherGrade(text: string, grade: Grade | undefined, shop: Sh
 }
 
 function gradeOf(name: string, { grades, unit }: Shop): Grade | undefined {
-  try {
-    return findGrade(name, 'Grade', grades, unit);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return undefined;
-  }
+  return ifRead(() => findGrade(name, 'Grade', grades, unit));
 }

@@ -1,4 +1,4 @@
-import { InputError } from '../inputError.js';
+import { ifRead } from '../inputError.js';
 import { type CellValue, meant } from '../quantity/cellValue.js';
 import { readCount } from '../quantity/readCount.js';
 import { readLength } from '../quantity/readLength.js';
@@ -118,15 +118,7 @@ function isTitle(text: string, columns: readonly string[]): boolean {
   return !columns.includes('section') || !isRead(() => readAnySection(plain, 'Section', 'in'));
 }
 
-function isRead(read: () => unknown): boolean {
-  try {
-    read();
-    return true;
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return false;
-  }
-}
+const isRead = (read: () => unknown): boolean => ifRead(read) !== undefined;
 
 function repeatsHeadings(words: readonly string[], filled: readonly (readonly [string, string])[]): boolean {
   const isHeading = (text: string) => headingNames([text])[0] !== undefined;

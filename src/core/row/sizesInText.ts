@@ -1,4 +1,4 @@
-import { InputError } from '../inputError.js';
+import { ifRead } from '../inputError.js';
 import { type CellValue, meant } from '../quantity/cellValue.js';
 import { readLength } from '../quantity/readLength.js';
 import { tradeText } from '../quantity/tradeText.js';
@@ -59,12 +59,7 @@ function numbersIn(typed: string, unit: LengthUnit): NumberInText[] {
 }
 
 function lengthOf(text: string, unit: LengthUnit): number | undefined {
-  try {
-    return readLength(text, 'Size', unit);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return undefined;
-  }
+  return ifRead(() => readLength(text, 'Size', unit));
 }
 
 /**

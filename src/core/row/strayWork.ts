@@ -1,4 +1,4 @@
-import { InputError } from '../inputError.js';
+import { ifRead } from '../inputError.js';
 import { type CellValue, meant, plainText } from '../quantity/cellValue.js';
 import { readLength } from '../quantity/readLength.js';
 import { readAnySection } from '../section/readAnySection.js';
@@ -69,12 +69,4 @@ function givesPart(fields: Headings['fields'], at: (column: Column | undefined) 
   });
 }
 
-function isRead(read: () => unknown): boolean {
-  try {
-    read();
-    return true;
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return false;
-  }
-}
+const isRead = (read: () => unknown): boolean => ifRead(read) !== undefined;

@@ -1,4 +1,4 @@
-import { InputError } from '../../inputError.js';
+import { ifRead } from '../../inputError.js';
 import { angleGageMm } from '../../rule/angleGage.js';
 import { leastDimensionMm } from '../../tooling/hole.js';
 import type { HoleGroup } from '../job/rowJob.js';
@@ -70,10 +70,5 @@ function lineOnLeg(group: HoleGroup, { widthMm }: FaceSize): AcrossLines {
 
 /** The usual gage of a leg; undefined where no table has one. */
 function usualGageMm(legMm: number): number | undefined {
-  try {
-    return angleGageMm({ legMm, line: 'usual' });
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return undefined;
-  }
+  return ifRead(() => angleGageMm({ legMm, line: 'usual' }));
 }

@@ -1,4 +1,4 @@
-import { InputError } from '../../inputError.js';
+import { ifRead } from '../../inputError.js';
 import { toleranceMm } from '../../part/tolerance.js';
 import { readLength } from '../../quantity/readLength.js';
 import type { LengthUnit } from '../../quantity/units.js';
@@ -35,10 +35,5 @@ export function isAsWide(widthMm: number, sumMm: number, unit: LengthUnit): bool
 }
 
 function lengthOrNone(text: string, unit: LengthUnit): number | undefined {
-  try {
-    return readLength(text, 'Leg', unit, 'leg');
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return undefined;
-  }
+  return ifRead(() => readLength(text, 'Leg', unit, 'leg'));
 }
