@@ -1,10 +1,6 @@
 /** The columns a row check reads. Those of a hole group may stand again as `Hole 2`, `Edge 2` … */
 export const rowFields = [
-  {
-    key: 'mark',
-    name: 'Mark',
-    synonyms: ['piece mark', 'part mark', 'part', 'piece', 'item', 'pc mark', 'pc mk', 'mk'],
-  },
+  { key: 'mark', name: 'Mark', synonyms: ['piece mark', 'part mark', 'part', 'piece', 'item'] },
   { key: 'drawing', name: 'Drawing', synonyms: ['dwg', 'drawing no'] },
   { key: 'revision', name: 'Revision', synonyms: ['rev', 'rev no'] },
   { key: 'qty', name: 'Qty', synonyms: ['quantity', 'pcs', 'pieces', 'no of pieces'] },
@@ -13,9 +9,9 @@ export const rowFields = [
   {
     key: 'grade',
     name: 'Grade',
-    synonyms: ['material', 'steel', 'steel grade', 'material grade', 'matl', "mat'l"],
+    synonyms: ['material', 'steel', 'steel grade', 'material grade'],
   },
-  { key: 'length', name: 'Length', synonyms: ['cut length', 'len', 'lgth', 'lg'] },
+  { key: 'length', name: 'Length', synonyms: ['cut length', 'len'] },
   { key: 'thickness', name: 'Thickness', synonyms: ['thk', 'thick', 'thkns'] },
   { key: 'width', name: 'Width', synonyms: ['wd', 'wide', 'wdth'] },
   { key: 'feet', name: 'Feet', synonyms: ['ft', 'length feet'] },
@@ -67,7 +63,7 @@ export const groupFields = [
   { key: 'edge', name: 'Edge', synonyms: ['edge distance', 'edge dist', 'side distance'] },
   { key: 'end', name: 'End', synonyms: ['end distance', 'end dist'] },
   { key: 'edgeKind', name: 'Edge kind', synonyms: ['edge type', 'edge cut', 'edge condition'] },
-  { key: 'pitch', name: 'Pitch', synonyms: ['spacing', 'hole spacing', 'hole pitch', 'spa'] },
+  { key: 'pitch', name: 'Pitch', synonyms: ['spacing', 'hole spacing', 'hole pitch'] },
   { key: 'p2', name: 'p2', synonyms: [] },
   { key: 'p3', name: 'p3', synonyms: [] },
   { key: 'p4', name: 'p4', synonyms: [] },
