@@ -38,7 +38,8 @@ export function textsOfWork(
     if (isName && !/\s/.test(text)) return [];
     const told = workText(text) ?? workText(text.replace(/^[^\s\d]*\d\S*\s+/, ''));
     if (told) return [{ at, heading, text, ...told }];
-    if ((isName && at !== fields.mark?.at) || isAboutPlace.test(heading)) return [];
+    const isOfSizes = unread.some((column) => column.at === at && column.names === 'size');
+    if ((isName && at !== fields.mark?.at) || isOfSizes || isAboutPlace.test(heading)) return [];
     const remark = isName ? text.replace(/^\S+/, '') : text;
     const isOther =
       looksLikeSize(remark, shop.unit) ||

@@ -5,6 +5,7 @@ import { nameKey } from '../../shop/table.js';
 import { isOwnHeading } from '../rowItem.js';
 import { groupFields, rowFields } from './heading.js';
 import { foreignHeadings } from './headingWords.js';
+import { saysYes } from '../read/readFinish.js';
 import { finishingWords, isWorkHeading, shapeWords } from './workWords.js';
 
 /** Work; a shape that a number below it gives; a size or a count that may be another than the part's; texts of any kind. */
@@ -26,10 +27,11 @@ export interface UnreadColumn {
 /** Words that name a cut, a hole or a bend where a number stands below them: `Left angle`, `Ø`, `Schnittwinkel`. */
 const namesShape = new RegExp(
   [
-    '[ø⌀]',
+    '[ø⌀°]',
     '(?<!\\p{L})(?:angles?|cuts?|left|right|skew|slope|dia|diam|diameter|bore|corners?|folds?|snip|opening|mtr|sweep|curve|arc|offset|flange|web',
     finishingWords,
     shapeWords,
+    'bev|ang|prep|hems?|form(?:ed)?|brake|machin\\p{L}*|(?:[lr]|left|right) ?ends?|ends? ?[ablr12]',
     'lh|rh|deg(?:rees?)?|cent(?:er|re)s?|ctrs?|o\\.?c|c/c|[xy] ?[1-9]?',
     'links|rechts|winkel|gehr|kerbe|hoek|schuin|afschuining|uitsparing|gauche|droite|chanfrein|grugeage|pliage|cintrage|coupe',
     'ángulo|angulo|corte|izquierda|derecha)(?!\\p{L})',
@@ -38,16 +40,24 @@ const namesShape = new RegExp(
   'iu',
 );
 /** `Length c-c`, `Overall width`: a size that is the part's own where its cells give the same. */
-const namesSize =
-  /(?<!\p{L})(?:lengths?|lg|lgth|long|width|wide|depth|deep|height|feet|ft|thk|thick(?:ness)?|länge|breite|höhe|dicke|lengte|breedte|hoogte|dikte)(?!\p{L})/iu;
+const namesSize = new RegExp(
+  [
+    // A letter of a drawing: `A`, `H1`.
+    '^[a-z] ?[1-9]?$',
+    '(?<!\\p{L})(?:lengths?|lg|lgth|long|width|wide|depth|deep|height|feet|ft|thk|thick(?:ness)?|wall|o\\.?d|sq|ga|gages?|gauges?',
+    'dims?|dimensions?|dist|distances?|set-? ?back|return|rise|edges?|pitch|spacing|spa|c-?c|ctc|o-?o|pins?|tabs?|[eg] ?[1-9]',
+    'länge|breite|höhe|dicke|maß|abstand|lengte|breedte|hoogte|dikte|maat|afstand)(?!\\p{L})',
+  ].join('|'),
+  'iu',
+);
 /** `Multiplier`, `No. of assemblies`, `Total qty`: how often a part is made besides its own count. */
 const namesCount =
-  /(?<!\p{L})(?:multipl\p{L}*|sets|times|(?:ext(?:ended)?|total) (?:qty|quantity|pcs|pieces)|(?:qty|quantity|pcs|pieces),? total|(?:no|nr|num|number|qty|quantity|#)\.? ?(?:of )?(?:assembl\p{L}*|assys?|frames|units)|(?:assembly|assy|frame|unit) (?:qty|quantity|count))(?!\p{L})/iu;
+  /(?<!\p{L})(?:multipl\p{L}*|sets|times|spares?|extras?|rows|lines|cols|columns|(?:qty|quantity|pcs) per|(?:ext(?:ended)?|total) (?:qty|quantity|pcs|pieces)|(?:qty|quantity|pcs|pieces),? total|(?:no|nr|num|number|qty|quantity|#)\.? ?(?:of )?(?:assembl\p{L}*|assys?|frames|units)|(?:assembly|assy|frame|unit) (?:qty|quantity|count))(?!\p{L})/iu;
 const namesText =
   /(?<!\p{L})(?:remarks?|rmks?|notes?|comments?|desc\p{L}*|instructions?|operations?|ops|special|extra work|bemerkung\p{L}*|hinweise?|anmerkung\p{L}*|beschreibung|bezeichnung|opmerking\p{L}*|omschrijving|remarques?|observ\p{L}*|notas?|designation)(?!\p{L})/iu;
 /** What a cut costs, takes or is listed under is no work of its own. */
 const aboutWork =
-  /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von|weld|stock|bar|paint)(?!\p{L})/iu;
+  /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von|weld|stock|bar|paint|lbs?|kg|sq\.? ?(?:ft|in|m)|lin(?:eal|ear)?|area)(?!\p{L})/iu;
 
 /** Shorter names are slips where the first letter stands; one of three letters where none is left out. */
 const leastSlip = 5;
@@ -90,23 +100,23 @@ export function namedByUnread(heading: string): NamedBy | undefined {
   if (namesCount.test(heading)) return 'count';
   if (namesText.test(heading)) return 'text';
   if (aboutWork.test(heading)) return undefined;
-  if (namesSize.test(heading)) return 'size';
-  return namesShape.test(heading) ? 'shape' : undefined;
+  if (namesShape.test(heading)) return 'shape';
+  return namesSize.test(heading) ? 'size' : undefined;
 }
 
 /**
  * Whether a row has something in a column that is not read which must not be dropped: a size; anything below a heading that
- * names work or is a slip of one that is read; a number below one that names a shape, or below none; and what differs from
- * the column that is read in its place. What a column of texts says is told text by text.
+ * names work or is a slip of one that is read; a number or a yes below one that names a shape, a number below none; and what differs from
+ * the column that is read in its place. What a column of texts or sizes says is compared with the row by itself.
  */
 export function holdsUnread(column: UnreadColumn, cells: readonly CellValue[], unit: LengthUnit): boolean {
   const { at, heading, names, beside } = column;
   const cell = cells[at] ?? null;
   if (isBlank(cell) || cell === 0 || isOwnHeading(heading)) return false;
   if (beside !== undefined) return hasDigit(cell) && nameKey(cell) !== nameKey(cells[beside] ?? null);
-  if (names === 'text') return false;
+  if (names === 'text' || names === 'size') return false;
   if (names === 'work' || looksLikeSize(cell, unit)) return true;
-  return heading === '' ? typeof cell === 'number' : names === 'shape' && hasDigit(cell);
+  return heading === '' ? typeof cell === 'number' : names === 'shape' && (hasDigit(cell) || saysYes(cell));
 }
 
 const hasDigit = (cell: CellValue) => /\d/.test(String(cell));

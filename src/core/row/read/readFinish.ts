@@ -22,6 +22,8 @@ const changesNothing =
 export type Finish = 'galvanized' | 'nothing' | 'unknown';
 
 const yes = new Set(['yes', 'y', 'ja', 'j', 'oui', 'sí', 'si', 'true', 'x', '✓']);
+/** Whether a cell only says yes, or is ticked. */
+export const saysYes = (value: CellValue): boolean => yes.has(nameKey(value));
 const no = new Set(['no', 'n', 'nein', 'nee', 'non', 'false']);
 const asksBath = /galv|hdg|verzink/i;
 
@@ -30,7 +32,7 @@ export function readFinishUnder(heading: string): (value: CellValue) => Finish {
   if (!asksBath.test(heading)) return readFinish;
   return (value) => {
     const word = nameKey(value);
-    if (yes.has(word)) return 'galvanized';
+    if (saysYes(value)) return 'galvanized';
     return no.has(word) ? 'nothing' : readFinish(value);
   };
 }

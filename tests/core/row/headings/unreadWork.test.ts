@@ -57,6 +57,23 @@ describe('a column that is not read', () => {
     'Schnittwinkel',
     'Winkel links',
     ...['LH', 'RH', 'Camber', 'MTR', 'Roll', 'Flange', 'X', 'Y1', 'Deg', 'O.C.', 'Tapped'],
+    ...['Bev L', 'Ang R', 'L end', 'End A', 'Prep', 'Hem', 'Formed', 'Brake', '°', 'Machining'],
+    ...[
+      'A',
+      'H1',
+      'Dim B',
+      'Setback',
+      'Return',
+      'Pin',
+      'G1',
+      'Edge L',
+      'Distance',
+      'C-C',
+      'Wall',
+      'OD',
+      'Ga',
+    ],
+    ...['Rows', 'No of rows', 'Qty per', 'Spares', 'Extra'],
   ])('leaves its row open with a number below %s', (heading) => {
     expect(verdict({ ...flat, [heading]: 45 })).toBe('OK so far');
     expect(note({ ...flat, [heading]: '45' })).toContain(
@@ -96,8 +113,25 @@ describe('a column that is not read', () => {
       'Max',
       'Pos no',
     ],
+    ...['Sq ft', 'lb/ft', 'Lin ft', 'Op', 'Type', 'Code', 'Detail', 'Run', 'Sheets', 'Bolt qty', 'Key', 'ID'],
   ])('changes nothing below %s', (heading) => {
     expect(verdict({ ...flat, [heading]: 45 })).toBe('OK');
+  });
+
+  it.each(['Countersink', 'CSK', 'Tap', 'Camber', 'Fold', 'Chamfer', 'Brake', 'Machining'])(
+    'leaves its row open with a tick below %s',
+    (heading) => {
+      for (const tick of ['yes', 'x', 'Y', '✓', 'ja', true])
+        expect(verdict({ ...flat, [heading]: tick }), String(tick)).toBe('OK so far');
+      for (const none of ['no', 'none', '-', 'n/a', null, 0])
+        expect(verdict({ ...flat, [heading]: none })).toBe('OK');
+    },
+  );
+
+  it('changes nothing where a size is one that the row gives', () => {
+    for (const heading of ['A', 'Dim B', 'Distance', 'Wall'])
+      expect(verdict({ ...flat, [heading]: 6 })).toBe('OK');
+    expect(verdict({ ...flat, Wall: '3/8' })).toBe('OK');
   });
 
   it('leaves its row open below a short slip', () => {
