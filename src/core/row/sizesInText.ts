@@ -8,9 +8,8 @@ import { type Column, type Headings } from './headings/readHeadings.js';
 import { headingUnits } from './headings/headingUnits.js';
 import type { RowJob } from './job/rowJob.js';
 
-/** A number in a text in mm, in both units where it has none of its own. */
+/** A number in a text in mm, in both units where it has none of its own; of `1,500 mm`, which may be two, none. */
 interface NumberInText {
-  typed: string;
   mm: readonly number[];
   /** It can only be a size: it has a unit, a fraction, or a sign before it: of a diameter, `x`, `t=`. */
   isSize: boolean;
@@ -54,7 +53,7 @@ function numbersIn(typed: string, unit: LengthUnit): NumberInText[] {
     const written = feet === undefined ? units.map((each) => `${bare}${each}`) : [feet];
     const mm = written.flatMap((each) => lengthOf(each, unit) ?? []);
     const isSize = feet !== undefined || own !== undefined || bare.includes('/') || sign !== '';
-    return mm.length === 0 ? [] : [{ typed: match[0].trim(), mm, isSize }];
+    return mm.length === 0 && !isSize ? [] : [{ mm, isSize }];
   });
 }
 
@@ -68,6 +67,8 @@ function lengthOf(text: string, unit: LengthUnit): number | undefined {
  */
 export function givesOtherSize(text: string, given: () => readonly number[], unit: LengthUnit): boolean {
   if (!/\d/.test(text)) return false;
+  // What stands behind is not looked at.
+  if (text.length > longestText) return true;
   const sizes = numbersIn(text, unit).filter(({ isSize }) => isSize);
   return sizes.some(({ mm }) => !isAmong(mm, given()));
 }

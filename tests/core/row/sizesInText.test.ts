@@ -33,7 +33,16 @@ describe('a size in a text', () => {
       '22 mm plate',
       '9" c-c',
     ],
-    ...['change to 1/2 PL', 'revise to 3/8x4', 'toe plate 4" high', '1/16 shim', 't=10', 'L = 250 mm'],
+    ...[
+      'change to 1/2 PL',
+      'revise to 3/8x4',
+      'toe plate 4" high',
+      '1/16 shim',
+      't=10',
+      'L = 250 mm',
+      '1,500 mm',
+      '6 1/3" wide',
+    ],
     ...['plate 5/8', "make 11'-6", '7/8 pin', 'ø 22', '3 1/4" from end', '1½" slot for pin'],
   ])('keeps its row from OK where no cell gives it: %s', (text) => {
     expect(verdict(plate)).toBe('OK');
@@ -93,6 +102,7 @@ describe('a size in a text', () => {
   });
 
   it('takes time by the length of the text', () => {
+    expect(verdict({ ...plate, Remark: `${'paint '.repeat(60)} 1/2` })).toBe('OK so far');
     const long = "1 1/2 x 3'- ".repeat(5_000);
     expect(givesOtherSize(long, () => [], 'in')).toBe(true);
   });
