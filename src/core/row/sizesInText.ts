@@ -24,9 +24,12 @@ const numbers = new RegExp(String.raw`(?:${feetAndInches}|${sign}${withUnit})(?!
 const isPlace =
   /(?<!\p{L})(?:el|elev|elevation|t\.?o\.?s|b\.?o\.?s|grid|gl|line|level|lvl|floor|bay|load|truck|trip|sheet|sht|page|pg|rev|lot|phase|seq|area|zone|details?|det|dtl|section|sect|dwg|ref|date|due|week|wk|blatt|achse|ebene|geschoss|plan|zeichnung|lieferung|kw)[.:#@ +=-]*$/u;
 /** Welds, joints and paint have sizes of their own. */
-const otherThing = 'fillet|fw|weld(?:s|ed)?|cjp|pjp|seal|stitch|bead|throat|gap|grout|mils?|stock|stk';
-const isOther = new RegExp(String.raw`^ *(?:cont\p{L}*\.? )?(?:${otherThing})(?!\p{L})`, 'u');
+const otherThing = 'fillet|fw|weld(?:s|ed)?|cjp|pjp|throat|gap|grout|mils?';
+const isOther = new RegExp(String.raw`^ *(?:(?:cont\p{L}*|seal|stitch)\.? )?(?:${otherThing})(?!\p{L})`, 'u');
 const isBehindOther = new RegExp(String.raw`(?<!\p{L})(?:${otherThing})[.:@ ]*$`, 'u');
+/** Only a length in feet is that of the bars it is cut from: `use 1/2 stock` is a thickness. */
+const isOfBar = /^ *(?:stock|stk|bars?)(?!\p{L})/u;
+const isBehindBar = /(?<!\p{L})(?:stock|stk|bars?)[.:@ ]*$/u;
 /** What the part is joined to: `weld to W12x26`. */
 const isJoined =
   /(?<!\p{L})(?:weld|bolt|attach|connect|conn|fasten)\p{L}*\.? (?:to|onto|against) (?:\p{L}+ )?\p{L}{0,4}[\d/ -]*(?:x[\d/ -]+)*$/u;
@@ -48,7 +51,8 @@ function numbersIn(typed: string, unit: LengthUnit): NumberInText[] {
     const after = text.slice(match.index + match[0].length);
     const isNone =
       isPlace.test(before) || isBehindOther.test(before) || isJoined.test(before) || isOther.test(after);
-    if (isNone || (sign !== '' && isOfBolt.test(after))) return [];
+    const isBar = feet !== undefined && (isOfBar.test(after) || isBehindBar.test(before));
+    if (isNone || isBar || (sign !== '' && isOfBolt.test(after))) return [];
     const units = own === undefined ? (bare.includes('/') ? [' in'] : [' mm', ' in']) : [own];
     const written = feet === undefined ? units.map((each) => `${bare}${each}`) : [feet];
     const mm = written.flatMap((each) => lengthOf(each, unit) ?? []);

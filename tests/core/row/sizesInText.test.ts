@@ -59,7 +59,16 @@ describe('a size in a text', () => {
       '(2) 3/4 x 2-1/2 A325 bolts',
       '304.8 mm long',
     ],
-    ...['1/4 fillet weld', 'weld 1/4 both sides', '3/16 FW', '1/4" gap', 'paint 3 mils', "from 20'-0 stock"],
+    ...[
+      '1/4 fillet weld',
+      'weld 1/4 both sides',
+      '3/16 FW',
+      '1/4" gap',
+      'paint 3 mils',
+      "from 20'-0 stock",
+      'seal weld 1/4',
+      '1/4 seal weld',
+    ],
     ...[
       'shop weld to W12x26',
       'bolts to col HSS 6x6x3/8',
