@@ -59,8 +59,8 @@ function part(number, random) {
   return headings.map((heading) => row[heading]);
 }
 
-/** The rows of a parts list. */
-export function parts(rows) {
-  const random = randomSource(rows);
+/** The rows of a parts list; other ones for another seed. */
+export function parts(rows, seed = rows) {
+  const random = randomSource(seed);
   return Array.from({ length: rows }, (_, at) => part(at + 1, random));
 }

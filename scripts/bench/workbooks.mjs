@@ -81,10 +81,10 @@ function shopSheet(strings) {
 const typed = (text) => (/^\d+(?:\.\d+)?$/.test(text) ? Number(text) : text);
 
 /** A parts list on a sheet of its own with formulas in each row, and in the first one. */
-function checkedList(rows, { inRow = () => [], inFirst = () => [] }) {
+function checkedList(rows, { inRow = () => [], inFirst = () => [], seed }) {
   const strings = new SharedStrings();
   const first = row(1, [...headings, ...inFirst(rows + 1)], strings);
-  const lines = parts(rows).map((cells, at) => row(at + 2, [...cells, ...inRow(at + 2)], strings));
+  const lines = parts(rows, seed).map((cells, at) => row(at + 2, [...cells, ...inRow(at + 2)], strings));
   const sheets = [{ name: 'Parts', rows: [first, ...lines] }, shopSheet(strings)];
   return workbook(sheets, strings, { ShopStamp: 'Shop!$A$1' });
 }
@@ -92,8 +92,9 @@ function checkedList(rows, { inRow = () => [], inFirst = () => [] }) {
 const last = letters[headings.length - 1];
 const items = ['verdict', 'use', 'note', 'force'];
 
-export const rowCheckWorkbook = (rows) =>
+export const rowCheckWorkbook = (rows, seed) =>
   checkedList(rows, {
+    seed,
     inRow: (row) =>
       items.map((item) => ({
         formula: `_xldudf_TONROW_ROWCHECK($A$1:$${last}$1,A${row}:${last}${row},ShopStamp,"${item}")`,

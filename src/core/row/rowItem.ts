@@ -3,7 +3,7 @@ import { quoted } from '../quantity/cellValue.js';
 import { nameKey } from '../shop/table.js';
 
 /** What a row check can show, with the heading each has in a list. */
-const checkItems = [
+export const checkItems = [
   { item: 'verdict', heading: 'Verdict', meaning: 'one word for the row' },
   { item: 'use', heading: 'Share of rating', meaning: 'the hardest operation over the rating, 1 is full' },
   { item: 'governs', heading: 'Governs', meaning: 'what decides the verdict' },
@@ -41,7 +41,7 @@ const checkItems = [
 ] as const;
 
 /** What it can show of time and cost. */
-const workItems = [
+export const workItems = [
   { item: 'minutes', heading: 'Minutes', meaning: 'on the press, of the whole row' },
   {
     item: 'cost',

@@ -8,7 +8,8 @@ import { listArgument } from '../argument/text.js';
 import { define, whenThere } from '../descriptor/descriptor.js';
 import { type HostRow, plainRow } from '../descriptor/hostValue.js';
 import { eachRow } from '../turns.js';
-import { reportItem, rowToShow, shownItem } from './shownItem.js';
+import { reportItem, shownItem } from './shownItem.js';
+import { ShownRow } from './shownRow.js';
 
 const itemsArgument: ScalarArgument<ReturnType<typeof readRowItems>> = {
   kind: 'items',
@@ -58,9 +59,9 @@ export const listCheck = define({
     const markAt = headings.fields.mark?.at ?? -1;
     const title = items.map((item) => rowItems.find((each) => each.item === item)?.heading ?? item);
     const check = (cells: CellValue[]) => {
-      const result = rowToShow(cells, headings, shop);
+      const result = new ShownRow({ cells, headings, shop, unit });
       const [first] = items;
-      if (first) reportItem(result, first, unit, working, plainText(String(cells[markAt] ?? '')));
+      if (first) reportItem(result, first, working, plainText(String(cells[markAt] ?? '')));
       return items.map((item) => shownItem(result, item, unit));
     };
     const again = remembered(`${shop.hash}${unit}${JSON.stringify([headingCells, items])}`, rowMemory);

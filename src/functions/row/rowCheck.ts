@@ -7,13 +7,27 @@ import { shopArgument } from '../argument/shop.js';
 import { rangeArgument } from '../argument/text.js';
 import { define } from '../descriptor/descriptor.js';
 import { oneRow } from './oneRow.js';
-import { reportItem, rowToShow, type ShownRow, shownItem } from './shownItem.js';
+import { reportItem, shownItem } from './shownItem.js';
+import { ShownRow } from './shownRow.js';
 
 /**
  * A row is asked for several items by several cells; it is checked once. Hosts calculate column by column, so all rows of
- * a long list are remembered: 80,000 with 400 characters each.
+ * a long list are remembered: 80,000 with 400 characters each. Without a host the cells of a row come one after another.
  */
-const remembered = memo<ShownRow>(40_000_000);
+const remembered = memo<ShownRow>('Office' in globalThis ? 40_000_000 : 2_000_000);
+
+/** As many rows as a quote has: their time is mostly asked for soon after their check. */
+const mostWhole = 200;
+const whole: ShownRow[] = [];
+let oldest = 0;
+
+/** Keeps a row whole until as many others came after it. */
+function keptWhole(row: ShownRow): ShownRow {
+  whole[oldest]?.letGo();
+  whole[oldest] = row;
+  oldest = (oldest + 1) % mostWhole;
+  return row;
+}
 
 const itemArgument: ScalarArgument<ReturnType<typeof readRowItems> | undefined> = {
   kind: 'choice',
@@ -44,9 +58,11 @@ export const rowCheck = define({
   compute({ headings, row, shop, item }, { unit }, working) {
     const { names, cells } = oneRow(headings, row);
     const items = item ?? defaultRowItems;
-    const check = () => rowToShow(cells, readHeadings(names), shop, working);
-    const result = working ? check() : remembered(`${shop.hash}${JSON.stringify([names, cells])}`, check);
-    for (const each of [...items].reverse()) reportItem(result, each, unit, working);
+    const check = () => new ShownRow({ cells, headings: readHeadings(names), shop, unit }, working);
+    const result = working
+      ? check()
+      : remembered(`${shop.hash}${unit}${JSON.stringify([names, cells])}`, () => keptWhole(check()));
+    for (const each of [...items].reverse()) reportItem(result, each, working);
     return [items.map((each) => shownItem(result, each, unit))];
   },
 });

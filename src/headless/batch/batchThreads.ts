@@ -1,5 +1,6 @@
 import os from 'node:os';
 import path from 'node:path';
+import { setFlagsFromString } from 'node:v8';
 import { Worker } from 'node:worker_threads';
 import type { BatchSetting } from './batchDesk.js';
 import type { FileJob, FileOutcome } from './fileOutcome.js';
@@ -18,17 +19,25 @@ const megabyte = 1024 * 1024;
 const memoryMb = (jobs: number) =>
   Math.max(512, Math.min(8192, Math.floor((os.totalmem() * 0.75) / jobs / megabyte)));
 
+/** Threads that fill the cores have none left that could collect what is dead beside them: each stops for its own. */
+function collectAlone(): void {
+  setFlagsFromString('--no-parallel-scavenge');
+  setFlagsFromString('--no-concurrent-marking');
+}
+
 /**
  * Works in a thread, opened when there is a file for it. A file that ends the thread, by its size or by a fault of ours,
  * is told so, and the next file gets a new one.
  */
 export const batchThread: OpenWorker = (setting, jobs) => {
   const limit = memoryMb(jobs);
+  const fillsCores = jobs >= os.availableParallelism();
   let thread: Worker | undefined;
   let job: FileJob | undefined;
   let resolve: (outcome: FileOutcome) => void = () => {};
 
   function opened(): Worker {
+    if (fillsCores) collectAlone();
     const worker = new Worker(path.join(setting.folder, 'batch.mjs'), {
       workerData: setting,
       // What Node was told for the program itself may be no option of a thread.

@@ -4,7 +4,8 @@ import type { RowResult } from '../../../src/core/row/rowResult.js';
 import { rowItems } from '../../../src/core/row/rowItem.js';
 import { checkRow } from '../../../src/core/row/checkRow.js';
 import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
-import { rowToShow, shownItem } from '../../../src/functions/row/shownItem.js';
+import { shownItem } from '../../../src/functions/row/shownItem.js';
+import { ShownRow } from '../../../src/functions/row/shownRow.js';
 import { readShopState } from '../../../src/taskpane/shared/readShopState.js';
 import type { Proposal } from '../../../src/taskpane/shared/change/proposal.js';
 import { starterShop } from '../../../src/taskpane/shop/sheet/starterShop.js';
@@ -449,7 +450,8 @@ describe('failing rows by reason', () => {
     const minutes = (press: string) =>
       list.rows.map((row) => {
         const cells = [...row.slice(0, -1), press];
-        return shownItem(rowToShow(cells, readHeadings(list.headings), shop), 'minutes', 'in');
+        const headings = readHeadings(list.headings);
+        return shownItem(new ShownRow({ cells, headings, shop, unit: 'in' }), 'minutes', 'in');
       });
     const [c1 = 0, c2 = 0, c3 = 0] = minutes('Bay B').map(Number);
     expect((bayB?.work.seconds ?? 0) / 60).toBeCloseTo(c1 + c2 + c3, 9);

@@ -3,7 +3,8 @@ import type { CellValue } from '../../../src/core/quantity/cellValue.js';
 import { readHeadings } from '../../../src/core/row/headings/readHeadings.js';
 import { readRowItems, rowItems } from '../../../src/core/row/rowItem.js';
 import { readShop, type Shop } from '../../../src/core/shop/readShop.js';
-import { rowToShow, shownItem } from '../../../src/functions/row/shownItem.js';
+import { shownItem } from '../../../src/functions/row/shownItem.js';
+import { ShownRow } from '../../../src/functions/row/shownRow.js';
 import { isFormula } from '../../../src/workbook/content.js';
 import { shopPlaces } from '../../../src/taskpane/shared/shopPlaces.js';
 import type { MemorySheets } from './memorySheets.js';
@@ -87,5 +88,6 @@ function listOf(formula: string, memory: MemorySheets) {
 
 function item(cells: CellValue[], headings: CellValue[], shop: Shop, name: string): CellValue {
   const [only] = readRowItems(name, 'Item');
-  return only ? shownItem(rowToShow(cells, readHeadings(headings), shop), only, shop.unit) : '';
+  const row = { cells, headings: readHeadings(headings), shop, unit: shop.unit };
+  return only ? shownItem(new ShownRow(row), only, shop.unit) : '';
 }
