@@ -60,9 +60,17 @@ describe('formulas that cannot be read', () => {
     ['=@FD1>{048576', 'The formula ends too early.'],
     ['={1,2)', 'The formula cannot be read at ")".'],
     ['={', 'The formula ends too early.'],
+    ['=[1]S!', 'The formula ends too early.'],
+    ['=SUM([1]S!A1:', 'The formula ends too early.'],
+    ['=S!', 'The formula ends too early.'],
+    ['=First:Last!', 'The formula ends too early.'],
+    ['=A1:', 'The formula ends too early.'],
     ['=1E3000', 'The formula cannot be read at "1E3000".'],
-  ])('%s: an array that is not closed, a number that no cell holds', async (text, message) => {
-    const desk = await FormulaCalculator.over(undefined, functions);
-    expect(await desk.evaluate(text)).toEqual({ error: { code: '#NAME?', message } });
-  });
+  ])(
+    '%s: an array that is not closed, a reference that ends early, a number that no cell holds',
+    async (text, message) => {
+      const desk = await FormulaCalculator.over(undefined, functions);
+      expect(await desk.evaluate(text)).toEqual({ error: { code: '#NAME?', message } });
+    },
+  );
 });

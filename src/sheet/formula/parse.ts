@@ -214,7 +214,7 @@ class Parser {
   private reference(first: Token): Node {
     const node = this.references.read(
       first,
-      () => this.tokens.take(),
+      () => this.tokens.takeMore(),
       () => this.tokens.peek(),
     );
     const next = this.tokens.peek();

@@ -14,6 +14,12 @@ export class TokenCursor {
     return this.tokens[this.at++] as Token;
   }
 
+  /** Takes what must follow; refuses a formula that ends here. */
+  takeMore(): Token {
+    if (this.peek().kind === 'end') this.stop();
+    return this.take();
+  }
+
   /** Goes back to the token taken last. */
   back(): void {
     this.at--;
