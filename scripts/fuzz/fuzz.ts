@@ -58,7 +58,7 @@ async function work({ seed, calls, only, from }: Plan): Promise<void> {
       const wrong = await call(new Random(seed, name, at), (kept) => (input = kept)).catch(thrown);
       const find = wrong ?? tooLong(process.cpuUsage(began));
       if (find !== undefined) {
-        tell({ at, kind: name, begun: input });
+        tell({ at, kind: name, begun: sendable(input) });
         tell({ at, kind: name, find });
       }
       // Now and then, so that the watch knows how far it is.
@@ -66,6 +66,10 @@ async function work({ seed, calls, only, from }: Plan): Promise<void> {
     }
   tell({ at: calls, kind: '', ended: true });
 }
+
+/** An input without its functions, which cannot leave the thread. */
+const sendable = (input: unknown): unknown =>
+  input instanceof Uint8Array || input === undefined ? input : JSON.parse(JSON.stringify(input));
 
 /** Only here: a test that runs while others do must not hang on time. */
 function tooLong({ user, system }: NodeJS.CpuUsage): string | undefined {

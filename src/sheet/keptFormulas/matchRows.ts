@@ -1,5 +1,6 @@
 import { markOf, rowText } from './anchor.js';
 import { type ListedPlace, PlaceNotFound, quotedRow } from './listedPlace.js';
+import { moveFormula } from '../formula/moveFormula.js';
 import { sameName } from '../names.js';
 import type { SheetCells, TablePlace } from './sheetCells.js';
 
@@ -19,7 +20,7 @@ export function rowsOfTable(
   if (!table) throw new PlaceNotFound(`there is no table ${name} on the sheet "${sheet.name}".`);
   const known = columnsByHeading(table, listed);
   const groups = [...grouped(listed, ({ row }) => row).values()];
-  const matched = matchRows(sheet, table, groups, new Set(known.values()));
+  const matched = matchRows(sheet, table, groups, known);
   for (const each of listed) {
     rows.set(each, matched.get(each.row));
     columns.set(each, known.get(each.anchor.heading ?? '') ?? each.column);
@@ -67,24 +68,32 @@ function refuseWrongColumns(
   }
 }
 
-/** The row of today for each row of the list: first by all that is typed in it, then by its mark. */
+/**
+ * The row of today for each row of the list: first by all that is typed in it and what its formulas showed, then by what is
+ * typed, then by its mark.
+ */
 function matchRows(
   sheet: SheetCells,
   table: TablePlace,
   groups: readonly ListedPlace[][],
-  without: ReadonlySet<number>,
+  known: ReadonlyMap<string, number>,
 ): Map<number, number> {
+  const without = new Set(known.values());
   const texts = new Map<number, string>();
   for (let row = table.top; row <= table.bottom; row += 1)
     texts.set(row, rowText(sheet, row, without, table));
   const matched = new Map<number, number>();
   const wanted = () => groups.filter(([first]) => first && !matched.has(first.row));
-  const pair = (key: (text: string) => string, once: boolean) => {
-    const now = grouped(texts.keys(), (row) => key(texts.get(row) ?? ''));
-    const then = grouped(wanted(), ([first]) => key(first?.anchor.row ?? ''));
-    for (const [text, lost] of then) {
-      const found = now.get(text) ?? [];
-      if (once && (text === '' || found.length !== 1 || lost.length !== 1)) continue;
+  const pair = (
+    keyNow: (row: number, text: string) => string,
+    keyThen: (group: ListedPlace[]) => string,
+    least: Alike,
+  ) => {
+    const now = grouped(texts.keys(), (row) => keyNow(row, texts.get(row) ?? ''));
+    for (const [key, lost] of grouped(wanted(), keyThen)) {
+      const found = now.get(key) ?? [];
+      if (least === 'mark' && (key === '' || found.length !== 1 || lost.length !== 1)) continue;
+      if (found.length > 0) refuseMixed(lost, found, least);
       lost.forEach(([first], at) => {
         const row = found[at];
         if (first === undefined || row === undefined) return;
@@ -93,8 +102,22 @@ function matchRows(
       });
     }
   };
-  pair((text) => text, false);
-  pair(markOf, true);
+  const columns = [...known].sort(([, one], [, other]) => one - other);
+  const shownNow = (row: number) => columns.map(([, column]) => String(sheet.value(row, column) ?? ''));
+  const shownThen = (group: ListedPlace[]) =>
+    columns.map(([heading]) => String(group.find(({ anchor }) => anchor.heading === heading)?.value ?? ''));
+  const typedThen = ([first]: ListedPlace[]) => first?.anchor.row ?? '';
+  pair(
+    (row, text) => JSON.stringify([text, ...shownNow(row)]),
+    (group) => JSON.stringify([typedThen(group), ...shownThen(group)]),
+    'all',
+  );
+  pair((_, text) => text, typedThen, 'typed');
+  pair(
+    (_, text) => markOf(text),
+    (group) => markOf(typedThen(group)),
+    'mark',
+  );
   const [lost] = wanted();
   const [left] = texts.keys();
   // Rows that are left are new where every row was found, and rows that are lost are gone where none is left.
@@ -104,6 +127,23 @@ function matchRows(
     );
   return matched;
 }
+
+/** What is the same in a row of the list and one of today. */
+type Alike = 'all' | 'typed' | 'mark';
+
+/** Rows that hold the same and have different formulas: whose stands where cannot be told once they may have moved. */
+function refuseMixed(lost: readonly ListedPlace[][], found: readonly number[], alike: Alike): void {
+  const stay = alike === 'all' && lost.every(([first], at) => first?.row === found[at]);
+  if (lost.length < 2 || stay || new Set(lost.map(formulasOf)).size === 1) return;
+  const [first] = lost[0] ?? [];
+  throw new PlaceNotFound(
+    `${lost.length} rows held ${quotedRow(first?.anchor.row ?? '')} with different formulas, and which is which cannot be told: put them back in the order they had, with the results that stood there.`,
+  );
+}
+
+/** The formulas of a row, as they would read in the first row of the sheet. */
+const formulasOf = (group: readonly ListedPlace[]) =>
+  JSON.stringify(group.map(({ column, row, formula }) => [column, moveFormula(formula, -row, 0)]));
 
 function grouped<Item, Key>(items: Iterable<Item>, key: (item: Item) => Key): Map<Key, Item[]> {
   const groups = new Map<Key, Item[]>();

@@ -51,6 +51,31 @@ const parts: Part[] = [
 const inTable = (rows: readonly unknown[]) =>
   rows.flatMap((_, at) => [3, 4].map((column) => ({ row: top + at, column, formula: rowFormula })));
 
+describe('rows of a table that hold the same and have different formulas', () => {
+  const [one, other] = [rowFormula, '=TONROW.HOLEMIN(Parts[@Qty],"A36")'];
+  const alike = (verdict: string): Part => ['', 'FB 3/8x4', 2, verdict, 0.5];
+  const listed = (first: string, second: string) =>
+    listOf(sheetOf([alike(first), alike(second)]), [
+      { row: top, column: 3, formula: one },
+      { row: top + 1, column: 3, formula: other },
+    ]);
+  const found = (places: ListedPlace[], rows: Part[]) =>
+    findPlaces(places, [sheetOf(rows)]).map((place) => place?.row);
+
+  it('are told apart by what the formulas showed', () => {
+    expect(found(listed('OK', 'Too big'), [alike('Too big'), alike('OK')])).toEqual([top + 1, top]);
+    expect(found(listed('OK', 'Too big'), [alike('Too big')])).toEqual([undefined, top]);
+  });
+  it('stay where they were while they show the same, and are refused where they cannot be told', () => {
+    expect(found(listed('OK', 'OK'), [alike('OK'), alike('OK')])).toEqual([top, top + 1]);
+    const message = '2 rows held "FB 3/8x4 2 0.5" with different formulas, and which is which cannot be told';
+    expect(() => found(listed('OK', 'OK'), [['A1', 'FB 1/2x4', 1, '', 0], alike('OK'), alike('OK')])).toThrow(
+      message,
+    );
+    expect(() => found(listed('OK', 'Too big'), [alike('typed'), alike('over')])).toThrow(message);
+  });
+});
+
 describe('the places of formulas in a table', () => {
   const listed = listOf(sheetOf(parts), inTable(parts));
   const [a, b, c] = parts as [Part, Part, Part];
