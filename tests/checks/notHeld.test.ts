@@ -45,8 +45,23 @@ describe('Holes in two lines are as many in each (common practice, no source)', 
     [5, ['uneven lines']],
   ])('%d holes', (Holes, found) => {
     expect(
-      open({ Section: 'PL3/8X8', Hole: '13/16', Bolt: '3/4', Edge: 2, End: 3, Pitch: 3, Gage: 3, Holes }),
+      open({
+        ...{ Section: 'PL3/8X8', Hole: '13/16', Bolt: '3/4', Edge: 2, End: 3, Gage: 3, Holes },
+        ...(Holes > 2 ? { Pitch: 3 } : {}),
+      }),
     ).toEqual(found);
+  });
+});
+
+describe('A bolt is put in no hole wider than that of an anchor rod (AISC Design Guide 1, Table 2.3, and 360-22 Table J3.3, from memory)', () => {
+  it.each([
+    ['1-5/16', '3/4', []],
+    ['1-3/8', '3/4', ['loose bolt']],
+    ['13/16', '5/8', []],
+    ['1-3/16', '1/2', ['loose bolt']],
+    ['1-3/16', 'none', []],
+  ])('hole %s, bolt %s', (Hole, Bolt, found) => {
+    expect(open({ Section: 'PL3/8X8', Hole, Bolt, Holes: 1, Edge: 3, End: 3 })).toEqual(found);
   });
 });
 

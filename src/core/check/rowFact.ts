@@ -158,6 +158,8 @@ export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'bend missing' }
   | { why: 'uneven lines'; group: number }
+  /** A hole wider than any that its bolt is put in. */
+  | { why: 'loose bolt'; group: number; holeMm: number; bolt: string }
   | { why: 'unread columns'; headings: readonly string[] }
   | { why: 'work in a text'; heading: string; text: string };
 

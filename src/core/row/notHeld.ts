@@ -1,6 +1,8 @@
 import { atMost } from '../atMost.js';
 import type { NotHeld, RowFinding } from '../check/rowFact.js';
 import { galvanizedFromMm } from '../rule/jobSpecRuling.js';
+import { widestBoltHoleMm } from '../rule/widestBoltHole.js';
+import { leastDimensionMm } from '../tooling/hole.js';
 import { lineCount } from './layout/across.js';
 import { needsPress } from './job/needsPress.js';
 import type { ReadyRow } from './job/readyRow.js';
@@ -9,11 +11,16 @@ import { workInTexts } from './textsOfWork.js';
 
 /**
  * What a row asks for and nothing is checked against, so that it is never OK: bends across each other, a bent plate without a bend,
- * an odd number of holes in two lines, thick steel that is galvanized after it was punched or bent, and columns that
+ * an odd number of holes in two lines, a bolt that is loose in its hole, thick steel that is galvanized after it was punched or bent, and columns that
  * are not read, or texts that name work.
  */
 export function notHeld(row: ReadyRow): RowFinding[] {
-  const found: NotHeld[] = [...bendsNotHeld(row), ...unevenLines(row), ...thickGalvanized(row)];
+  const found: NotHeld[] = [
+    ...bendsNotHeld(row),
+    ...unevenLines(row),
+    ...looseBolts(row),
+    ...thickGalvanized(row),
+  ];
   return [...found.map(asFinding), ...unreadWork(row)];
 }
 
@@ -38,6 +45,14 @@ function unevenLines({ places }: ReadyRow): NotHeld[] {
     const perEnd = group.eachEnd ? group.count / 2 : group.count;
     const inTwo = faces.some(({ face }) => lineCount(group, face) === 2);
     return inTwo && perEnd % 2 === 1 && !group.holesAt ? [{ why: 'uneven lines', group: index }] : [];
+  });
+}
+
+function looseBolts({ groups }: ReadyRow): NotHeld[] {
+  return groups.flatMap(({ bolt, hole, number: group }): NotHeld[] => {
+    const holeMm = leastDimensionMm(hole);
+    if (!bolt || atMost(holeMm, widestBoltHoleMm(bolt.diameterMm))) return [];
+    return [{ why: 'loose bolt', group, holeMm, bolt: bolt.name }];
   });
 }
 

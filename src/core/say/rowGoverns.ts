@@ -64,6 +64,7 @@ const notHeldWords = {
   'bends across each other': 'bend',
   'galvanized and thick': 'galvanizing',
   'uneven lines': 'lines of holes',
+  'loose bolt': 'bolt',
   'unread columns': 'columns',
   'work in a text': 'work in a text',
 };

@@ -35,7 +35,7 @@ export function rowSentence(
     case 'hole off the part':
       return offThePart(finding, title, unit);
     case 'not held':
-      return notHeldSentence(finding, title);
+      return notHeldSentence(finding, title, unit);
     case 'cut on angle':
       return cutOnAngle(finding, unit);
     case 'holes in a bar':
@@ -88,7 +88,7 @@ export function rowSentence(
   }
 }
 
-function notHeldSentence(finding: FindingOf<'not held'>, title: string): string {
+function notHeldSentence(finding: FindingOf<'not held'>, title: string, unit: LengthUnit): string {
   switch (finding.why) {
     case 'bends across each other':
       return 'Bends run across each other: whether the punch fits between the flanges that stand was not checked.';
@@ -98,6 +98,8 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string): string 
       return 'Galvanized steel of 3/4 in (19 mm) or more may crack where it is punched or bent: ask the engineer; drill or ream.';
     case 'uneven lines':
       return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
+    case 'loose bolt':
+      return `${title}: ${size(finding.holeMm, unit)} is wider than the holes for bolt ${finding.bolt}, anchor rods included. Correct the hole or the bolt, or write none under Bolt.`;
     case 'work in a text':
       return `${finding.heading === '' ? 'A column without a heading' : finding.heading} says ${quoted(finding.text)}, which is not checked. Put what it changes in the columns of the part, or clear the cell.`;
     case 'unread columns':

@@ -84,7 +84,16 @@ const channels = rowsOf(
 
 /** Rows with the cells of one of each. */
 function rowsOf(...parts: fc.Arbitrary<Row>[]): fc.Arbitrary<Row> {
-  return fc.tuple(...parts).map((cells) => Object.assign({}, ...cells) as Row);
+  return fc.tuple(...parts).map((cells) => withoutLone(Object.assign({}, ...cells) as Row));
+}
+
+/** Without a pitch or a gage that would lie between no two holes. */
+function withoutLone({ Pitch, Gage, ...row }: Row): Row {
+  const together = parseInt(String(row.Holes));
+  const isOnPlate = /^(?:PL|FB)/.test(String(row.Section)) || row.Leg === 'web';
+  const keepsGage = !isOnPlate || together > 1;
+  const keepsPitch = together > (isOnPlate && Gage !== undefined ? 2 : 1);
+  return { ...row, ...(keepsPitch ? { Pitch } : {}), ...(keepsGage ? { Gage } : {}) };
 }
 
 const blankable = new Set(

@@ -19,7 +19,8 @@ const shop = shopWith({
 function check(cells: Cells) {
   const result = checkRow(Object.values(cells), readHeadings(Object.keys(cells)), shop);
   if (result.blank) throw new Error('the row is blank');
-  return { verdict: result.verdict, kind: verdictKind(result.verdict), note: noteOf(result, 'in') };
+  const isLoose = result.findings.some((each) => each.rule === 'not held' && each.why === 'loose bolt');
+  return { verdict: result.verdict, kind: verdictKind(result.verdict), note: noteOf(result, 'in'), isLoose };
 }
 
 /** The row with some of its places filled in. */
@@ -51,7 +52,7 @@ describe('a row with blank cells', () => {
             const filled = { ...row.given, ...row.places, ...own, ...kept };
             const whole = check(filled);
             // Cells that contradict each other, or that place a hole beside the part, are no way to fill them in.
-            if (whole.verdict === 'Check input') continue;
+            if (whole.verdict === 'Check input' || whole.isLoose) continue;
             const same = word.kind === 'fails' ? ['fails'] : ['passes', 'elsewhere'];
             expect(same, told(kept, word, filled, whole)).toContain(whole.kind);
           }

@@ -1,3 +1,4 @@
+import { atMost } from '../../atMost.js';
 import type { FaceEnd, LongEdge, Notch, NotchPlace, OutlineInput, Side } from '../../part/outlineInput.js';
 import type { EdgeKind } from '../../rule/edgeDistance.js';
 import { isCutBySaw } from '../../press/shearStation.js';
@@ -27,9 +28,13 @@ export function endKindOf({ section, cutBy }: Pick<RowWithSection, 'section' | '
   return by === 'press' || by === 'bought' ? cutKind : 'machine cut';
 }
 
-/** How the long edges are made: a plate's are sheared unless the shop cuts it from bar, those of shapes are rolled. */
+/** The widest flat that is sold as bar, 8 in: AISC Manual Part 1, plate products (from memory). */
+const widestBarMm = 203.2;
+
+/** How the long edges are made: a plate's and a wide flat's are sheared unless the shop cuts it from bar, those of shapes are rolled. */
 export function longEdgeKindOf({ section, stock }: Pick<RowWithSection, 'section' | 'stock'>): EdgeKind {
-  return section.kind === 'flat' && section.form === 'plate' && stock !== 'from bar' ? 'sheared' : 'rolled';
+  if (section.kind !== 'flat' || stock === 'from bar') return 'rolled';
+  return section.form === 'plate' || !atMost(section.widthMm, widestBarMm) ? 'sheared' : 'rolled';
 }
 
 /** What the outline of a face is made of, for one of the choices a row leaves. */

@@ -57,12 +57,8 @@ export function readHoleGroup(
   const made = readMaking(reader, columns, hole, slot);
   refuseCounts(reader, columns, title, given?.count, text?.count, asksBolt);
   if (!hole) return undefined;
-  refuseLone(reader, columns, {
-    section,
-    placed,
-    count: text?.count ?? given?.count ?? placed.holesAt?.length,
-  });
   const count = text?.count ?? given?.count ?? placed.holesAt?.length;
+  refuseBetween(reader, columns, { section, placed, count, eachEnd: given?.eachEnd === true });
   readings.push({
     is: 'holes',
     group: index,
@@ -147,32 +143,44 @@ function refuseCounts(
   }
 }
 
-/** A pitch, or a gage between two lines, is between holes: a lone hole has none, and a blank Holes is one hole. */
-function refuseLone(
+interface Between {
+  section: AnySection | undefined;
+  placed: Partial<HoleGroup>;
+  count: number | undefined;
+  eachEnd: boolean;
+}
+
+/** A pitch lies between holes along the part, a gage of a plate or web between two lines: neither may lie between none. */
+function refuseBetween(
   reader: RowReader,
   columns: Columns,
-  {
-    section,
-    placed,
-    count,
-  }: { section: AnySection | undefined; placed: Partial<HoleGroup>; count: number | undefined },
+  { section, placed, count, eachEnd }: Between,
 ): void {
-  if ((count ?? 1) > 1 || (count === undefined && reader.isUnclear(columns.holes))) return;
+  if (placed.holesAt?.length === count && (count ?? 0) > 1) return;
+  if (count === undefined && reader.isUnclear(columns.holes)) return;
   const { pitchMm, gageMm, leg } = placed;
-  const inLines = section?.kind === 'flat' || (section?.kind === 'channel' && leg?.toLowerCase() === 'web');
+  const onPlate = section?.kind === 'flat' || (section?.kind === 'channel' && leg?.toLowerCase() === 'web');
+  const together = eachEnd ? (count ?? 2) / 2 : (count ?? 1);
+  const inLines = onPlate && gageMm !== undefined && together > 1;
+  const gage = columns.gage ?? columns.p2;
   const column =
-    pitchMm !== undefined
+    pitchMm !== undefined && together <= (inLines ? 2 : 1)
       ? columns.pitch
-      : gageMm !== undefined && inLines
-        ? (columns.gage ?? columns.p2)
+      : onPlate && gageMm !== undefined && together <= 1
+        ? gage
         : undefined;
   if (!column) return;
-  const holes = columns.holes?.heading ?? 'Holes';
-  const problem =
-    count === undefined
-      ? columns.holes
-        ? `it lies between holes, and ${holes} is blank. Fill in how many there are.`
-        : 'it lies between holes, and no column says how many there are. Add a column Holes.'
-      : `it lies between holes, and there is one. Clear it, or correct ${holes}.`;
+  const problem = inLines
+    ? `it lies between holes along the part, and ${gage?.heading ?? 'Gage'} sets the 2 ${eachEnd ? 'of each end' : 'holes'} side by side across it. Clear one of them.`
+    : noneBetween(columns, count, eachEnd);
   reader.problem(column, { about: column.heading, argument: column.heading, problem });
+}
+
+function noneBetween(columns: Columns, count: number | undefined, eachEnd: boolean): string {
+  const holes = columns.holes?.heading ?? 'Holes';
+  if (count !== undefined)
+    return `it lies between holes, and there is one${eachEnd ? ' at each end' : ''}. Clear it, or correct ${holes}.`;
+  return columns.holes
+    ? `it lies between holes, and ${holes} is blank. Fill in how many there are.`
+    : 'it lies between holes, and no column says how many there are. Add a column Holes.';
 }
