@@ -37,7 +37,14 @@ export function readMiters(reader: RowReader, { fields }: Headings): Miters {
   return { ...one, ...(left === undefined ? {} : { left }), ...(right === undefined ? {} : { right }) };
 }
 
+/** A bare number under 1 is most likely a share or an angle in rad: `0.7854` for 45°. */
+const bareUnderOne = /^0?[.,]\d*[1-9]\d*$/;
+
 function readMiter(value: CellValue, argument: string): number {
+  if (bareUnderOne.test(String(value).trim())) {
+    const problem = `${quoted(value)} is less than one degree.`;
+    return refuse(argument, String(value), problem, "Write degrees, such as 45, or 0°30' for half of one.");
+  }
   return readAngle(value, argument, 0, greatestMiterDegree);
 }
 

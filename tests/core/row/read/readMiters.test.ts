@@ -72,3 +72,23 @@ describe('a list with one column for both', () => {
     );
   });
 });
+
+describe('a miter of less than one degree', () => {
+  const verdict = (miter: string | number) =>
+    checkedRow(
+      { Section: 'FB3/8X4', Grade: 'A36', Length: 24, Press: 'Bay A', 'Miter left': miter },
+      shopWith(),
+    );
+
+  it.each([Math.PI / 4, 0.5, '.5', '0,5'])(
+    '%s is refused as a bare number, which an angle in rad is',
+    (miter) => {
+      expect(verdict(miter).verdict).toBe('Check input');
+      expect(verdict(miter).note).toContain('is less than one degree. Write degrees, such as 45');
+    },
+  );
+  it.each(["0°30'", '1/8:12', 0, '0.0', 1, 22.5])('%s is one', (miter) => {
+    expect(verdict(miter).note).not.toContain('less than one degree');
+    expect(verdict(miter).verdict).not.toBe('Check input');
+  });
+});
