@@ -85,8 +85,16 @@ function refuseTwoLines({ argument, received }: LengthSource): never {
   return refuse(argument, received, problem, 'Write one length on one line.');
 }
 
+/** Words of a drawing behind a size. */
+const wordBehind = /\d["')]* *(?<word>(?:ref|typ|std|nom|lg|long)\.?)$/iu;
+
 function notALength({ argument, received, unit }: LengthSource): never {
-  return refuse(argument, received, `${quoted(received)} is not a length.`, lengthExamples(unit));
+  const { word } = wordBehind.exec(received.trim())?.groups ?? {};
+  const problem =
+    word === undefined
+      ? `${quoted(received)} is not a length.`
+      : `${quoted(received)} is more than a length: take ${quoted(word)} off.`;
+  return refuse(argument, received, problem, lengthExamples(unit));
 }
 
 function inUnit(

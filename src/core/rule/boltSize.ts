@@ -185,7 +185,8 @@ export function boltRow<Row extends { diameter: number }>(
   );
   const inches = bolt.system === 'in' ? ' (in)' : '';
   const list = `Allowed: ${sizes.join(', ')}${andAbove}${inches}.`;
-  return refuseUnknown('Bolt', bolt.name, `${bolt.name} is not a size of ${table}.`, list);
+  const name = table.replace(' (from memory)', '');
+  return refuseUnknown('Bolt', bolt.name, `${bolt.name} is not a size of ${name}.`, list);
 }
 
 /** Refuses a bolt of the system a code has no table for. */

@@ -399,3 +399,15 @@ describe('readLength: values', () => {
     expect(refusal(() => readLength(text, 'Length', 'in')).code).toBe('invalid');
   });
 });
+
+describe('a word of a drawing behind a length', () => {
+  it.each([
+    ['12 REF', 'REF'],
+    ['2\'-6 1/2" typ.', 'typ.'],
+    ['12LG', 'LG'],
+  ])('%s: it is named', (text, word) => {
+    expect(refusalText(() => readLength(text, 'Length', 'in'))).toBe(
+      `Length: '${text}' is more than a length: take '${word}' off. Write 3/8, 9.5 mm or 0.375.`,
+    );
+  });
+});

@@ -42,7 +42,7 @@ describe('a row with several cells that cannot be read', () => {
     expect(bad.governs).toBe('Hole');
     const sentences = [
       "Hole: 'abc' is not a hole. Write 13/16, 13/16x1-7/8 (slot), sq 3/4, rect 1x2, hex 7/8 or 4 @ 13/16 (four holes).",
-      'Bolt: 9/16 in is not a size of AISC 360-22 Table J3.3 (from memory).',
+      'Bolt: 9/16 in is not a size of AISC 360-22 Table J3.3.',
       'Allowed: 1/2, 5/8, 3/4, 7/8, 1, 1-1/8 and above (in).',
       'Edge: -1 is not above zero. Allowed: 1/64 to 800 in.',
       "End: 'y' is not a length. Write 3/8, 9.5 mm or 0.375.",
