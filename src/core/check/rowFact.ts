@@ -158,6 +158,8 @@ export type NotHeld =
   | { why: 'bends across each other' | 'galvanized and thick' }
   | { why: 'bend missing' }
   | { why: 'uneven lines'; group: number }
+  /** `cells` would say whether they do, where that is open. */
+  | { why: 'cut on a miter'; cuts: readonly Cause[]; cells: readonly OpenCell[] }
   | { why: 'unread columns'; headings: readonly string[] }
   | { why: 'work in a text'; heading: string; text: string };
 
