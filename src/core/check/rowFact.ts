@@ -160,6 +160,8 @@ export type NotHeld =
   | { why: 'uneven lines'; group: number }
   /** A hole wider than any that its bolt is put in. */
   | { why: 'loose bolt'; group: number; holeMm: number; bolt: string }
+  /** `cells` would say whether they do, where that is open. */
+  | { why: 'cut on a miter'; cuts: readonly Cause[]; cells: readonly OpenCell[] }
   | { why: 'unread columns'; headings: readonly string[] }
   | { why: 'work in a text'; heading: string; text: string };
 

@@ -49,6 +49,12 @@ export function seenFrom(
   return { alongMm, beyondMm: Math.abs(beyondMm) <= toleranceMm ? 0 : beyondMm };
 }
 
+/** The place so far along a line and so far beyond it. */
+export function placeFrom({ runs, atMm }: LineOverFace, alongMm: number, beyondMm: number): Point {
+  const offMm = atMm + beyondMm;
+  return runs === 'across' ? { x: offMm, y: alongMm } : { x: alongMm, y: offMm };
+}
+
 /** The spans inside the outline at a place as near to the line as one likes, on one side of it. */
 function spansBeside(edges: readonly Edge[], line: LineOverFace, side: -1 | 1): Span[] {
   const crossings = edges.flatMap((edge): number[] => {

@@ -1,4 +1,4 @@
-import { type LineOverFace, seenFrom, type Span } from './bentSpans.js';
+import { type LineOverFace, placeFrom, seenFrom, type Span } from './bentSpans.js';
 import type { Point } from './point.js';
 import { toleranceMm } from './tolerance.js';
 
@@ -39,7 +39,7 @@ export function flangeBeside<Bound extends Boundary>(
     const place = nearestPlace(line, span, side, end);
     if (place && (least === undefined || place.mm < least.mm)) {
       const { mm, alongMm } = place;
-      least = { mm, end, at: [pointAt(line, alongMm, 0), pointAt(line, alongMm, mm * side)] };
+      least = { mm, end, at: [placeFrom(line, alongMm, 0), placeFrom(line, alongMm, mm * side)] };
     }
   }
   return least;
@@ -62,9 +62,4 @@ function nearestPlace(
   if (Math.max(first, last) <= toleranceMm) return undefined;
   const alongMm = first <= last ? start : end;
   return { mm: Math.max(0, Math.min(first, last)), alongMm };
-}
-
-function pointAt({ runs, atMm }: LineOverFace, alongMm: number, beyondMm: number): Point {
-  const offMm = atMm + beyondMm;
-  return runs === 'across' ? { x: offMm, y: alongMm } : { x: alongMm, y: offMm };
 }

@@ -88,6 +88,8 @@ function cellsOf(finding: Finding): readonly OpenCell[] {
       return finding.cells;
     case 'blank cell':
       return [finding.cell];
+    case 'not held':
+      return finding.why === 'cut on a miter' ? finding.cells : [];
     default:
       return [];
   }

@@ -29,6 +29,9 @@ export function distanceSentence(finding: Distance, unit: LengthUnit): string {
   if (finding.kind === 'between cuts') return betweenCuts(finding, unit);
   const who = whoOf(finding);
   const to = otherWords(finding);
+  if (finding.kind === 'flange' && given.most < -toleranceMm) {
+    return `${who}: ${to} crosses the line by ${size(-given.most, unit)}, and the steel beside it bends out of true (press practice). Correct Notch depth, Notch at or Bend at.`;
+  }
   if (runsOver(finding)) {
     // How far it runs over is told once, of its rim.
     if (finding.from !== 'rim') return '';

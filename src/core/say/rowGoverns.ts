@@ -63,6 +63,7 @@ const notHeldWords = {
   'bend missing': 'bend',
   'bends across each other': 'bend',
   'galvanized and thick': 'galvanizing',
+  'cut on a miter': 'cut on a miter',
   'uneven lines': 'lines of holes',
   'loose bolt': 'bolt',
   'unread columns': 'columns',

@@ -100,11 +100,22 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string, unit: Le
       return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
     case 'loose bolt':
       return `${title}: ${size(finding.holeMm, unit)} is wider than the holes for bolt ${finding.bolt}, anchor rods included. Correct the hole or the bolt, or write none under Bolt.`;
+    case 'cut on a miter':
+      return cutOnMiter(finding);
     case 'work in a text':
       return `${finding.heading === '' ? 'A column without a heading' : finding.heading} says ${quoted(finding.text)}, which is not checked. Put what it changes in the columns of the part, or clear the cell.`;
     case 'unread columns':
       return unreadSentence(finding.headings);
   }
+}
+
+function cutOnMiter({ cuts, cells }: Extract<FindingOf<'not held'>, { why: 'cut on a miter' }>): string {
+  const [many, who] = [cuts.length > 1, listWords(cuts.map(edgeWords))];
+  const where = `where ${many ? 'they lie' : 'it lies'} on the slant was not checked`;
+  if (cells.length > 0) {
+    return `${who} may start on a mitered end, and ${where}. Fill in ${cellNames(cells)} to settle it.`;
+  }
+  return `${who} ${many ? 'start' : 'starts'} on a mitered end, and ${where}. Check it by hand.`;
 }
 
 function unreadSentence(headings: readonly string[]): string {

@@ -46,8 +46,8 @@ describe('a bend beside cuts', () => {
     [
       'parted by a notch that reaches over it',
       { 'Notch width': 4, 'Notch depth': 5, 'Notch at': 'left end', 'Bend length': 2 },
-      'OK',
-      /Understood as: /,
+      'Edge short',
+      /^Bend: notch 1 crosses the line by 1 in, /,
     ],
     [
       'over a notch at the corner that ends beyond it',
@@ -100,6 +100,68 @@ describe('a bend beside cuts', () => {
     const { verdict, note } = check({ 'Corner clip': '2x2', Corners: 1 });
     expect(verdict).toBe('OK so far');
     expect(note).toContain('It depends on Clip at: fill it in.');
+  });
+});
+
+describe('a notch over a bend line', () => {
+  const notched: Row = { Section: 'PL1/4X10', Length: 12, 'Bend at': 'left end 3', 'Cut by': 'burn' };
+  const inEnd: Row = { ...notched, 'Bend length': 10, 'Notch width': 2, 'Notch at': 'left end 5' };
+  const inEdge: Row = {
+    ...notched,
+    'Bend at': 'bottom edge 3',
+    'Bend length': 12,
+    'Notch width': 2,
+    'Notch at': 'bottom edge 6',
+  };
+
+  it.each<[string, Row, RegExp]>([
+    [
+      'before it',
+      { ...inEnd, 'Notch depth': 2.75 },
+      /^Bend: 1\/4 in from the line to notch 1 is under 2\.31 in/,
+    ],
+    ['on it', { ...inEnd, 'Notch depth': 3 }, /^Bend: 0 in from the line to notch 1 is under 2\.31 in/],
+    ['across it', { ...inEnd, 'Notch depth': 3.125 }, /^Bend: notch 1 crosses the line by 1\/8 in, /],
+    [
+      'far across it',
+      { ...inEnd, 'Notch depth': 8 },
+      /crosses the line by 5 in, and the steel beside it bends out of true/,
+    ],
+    ['across nearly all of it', { ...inEnd, 'Notch width': 9, 'Notch depth': 4 }, /crosses the line by 1 in/],
+    [
+      'with the steel as its length',
+      { ...inEnd, 'Bend length': 8, 'Notch depth': 4 },
+      /crosses the line by 1 in/,
+    ],
+    [
+      'from the far end',
+      { ...inEnd, 'Notch at': 'right end 5', 'Notch depth': 10 },
+      /crosses the line by 1 in/,
+    ],
+    ['in an edge', { ...inEdge, 'Notch depth': 3.5 }, /Correct Notch depth, Notch at or Bend at\./],
+    [
+      'across the second of two',
+      {
+        ...inEnd,
+        Bends: 2,
+        'Bend at': 'left end 3, left end 7',
+        'Notch at': 'right end 5',
+        'Notch depth': 6,
+      },
+      /^Bend 2: notch 1 crosses the line by 1 in, /,
+    ],
+  ])('is short %s', (_where, row, note) => {
+    expect(check(row)).toMatchObject({ verdict: 'Edge short' });
+    expect(check(row).note).toMatch(note);
+  });
+
+  it('is none where a notch takes the end of the line away and the row says how long the rest is', () => {
+    const corner: Row = { ...inEnd, 'Notch at': 'bottom left', 'Notch width': 4, 'Notch depth': 4 };
+    expect(check({ ...corner, 'Bend length': 6 }).verdict).toBe('OK');
+    expect(check(corner)).toMatchObject({ verdict: 'Check input' });
+    expect(check(corner).note).toMatch(
+      /^Bend length 10 in: a bend across the part runs from edge to edge, 6 in\./,
+    );
   });
 });
 
@@ -157,6 +219,34 @@ describe('a bend beside a cut, whatever its size', () => {
         expect(rank(row)).toBeLessThanOrEqual(best);
       }),
       { numRuns: 80 },
+    );
+  });
+
+  it('is never better where a notch is deeper or wider, before the line, across it and beyond', () => {
+    const sides = fc.constantFrom('left end', 'right end', 'bottom edge', 'top edge');
+    const notchAt = fc.oneof(
+      fc.record({ of: sides, mm: eighths(3, 9) }).map(({ of, mm }) => `${of} ${mm}`),
+      fc.constantFrom('bottom left', 'bottom right', 'top left', 'top right'),
+    );
+    const bendAt = fc.record({ of: sides, mm: eighths(2, 10) });
+    const size = fc.record({ width: eighths(1, 5), depth: eighths(1, 8) });
+    const more = fc.record({ width: fc.oneof(fc.constant(0), eighths(0, 2)), depth: eighths(0, 3) });
+    fc.assert(
+      fc.property(notchAt, bendAt, size, more, (at, { of, mm }, { width, depth }, by) => {
+        const row: Row = {
+          Section: 'PL1/4X12',
+          Length: 12,
+          'Notch at': at,
+          'Bend at': `${of} ${mm}`,
+          'Bend length': 12,
+          'Cut by': 'burn',
+        };
+        const smaller: Row = { ...row, 'Notch width': width, 'Notch depth': depth };
+        const larger: Row = { ...row, 'Notch width': width + by.width, 'Notch depth': depth + by.depth };
+        const [better, worse] = [rank(smaller), rank(larger)];
+        expect(worse, JSON.stringify([smaller, larger])).toBeLessThanOrEqual(better);
+      }),
+      { numRuns: 400 },
     );
   });
 });

@@ -2,6 +2,7 @@ import type { RowFinding, Thing } from '../../check/rowFact.js';
 import { exactly } from '../../check/range.js';
 import { bendClearances } from '../../part/bendClearances.js';
 import { bentSpans } from '../../part/bentSpans.js';
+import { cutsOverLine } from '../../part/cutsOverLine.js';
 import { type Boundary, flangeBeside } from '../../part/flangeBeside.js';
 import type { Face } from '../../part/part.js';
 import type { Point } from '../../part/point.js';
@@ -18,7 +19,8 @@ import { WorstDistances } from './measured.js';
 
 /**
  * What a bend made in a V opening asks of the part: steel from every hole to where it is bent, and flanges that the V
- * carries where they are shortest, to whatever edge, cut or other bend lies across from it.
+ * carries where they are shortest, to whatever edge, cut or other bend lies across from it. A notch with steel to bend on
+ * both its sides leaves no flange where it reaches the line: there the flange is 0 or, beyond the line, below 0.
  *
  * Formula: rim of the hole to the bend line ≥ 2 · t + R; flange, and line to line, ≥ 0.77 · V; R = V / 6
  * Source: common practice, no source.
@@ -28,8 +30,10 @@ export function bendDistances(layout: Layout, veeMm: number): RowFinding[] {
   if (!face || layout.bends.length === 0) return [];
   const bent = bentLines(face, layout.bends);
   const worst = new WorstDistances();
+  const leastMm = leastFlangeMm({ veeMm });
   holesToBends(worst, layout, face, bent, insideRadiusOfVeeMm(veeMm));
-  flanges(worst, layout, face, bent, leastFlangeMm({ veeMm }));
+  flanges(worst, layout, face, bent, leastMm);
+  cutsOverBends(worst, layout.bends, face, leastMm);
   return [...worst].map(({ fact, outcome }) => distanceFinding(layout, fact, outcome));
 }
 
@@ -96,6 +100,27 @@ function flanges(
       worst.add({ ...measured, at }, 0, () => ({
         face,
         between: [{ is: 'bend', index: line.index }, end.thing],
+      }));
+    }
+  }
+}
+
+function cutsOverBends(
+  worst: WorstDistances,
+  bends: readonly PlacedBend[],
+  { id: face, outline }: Face,
+  leastMm: number,
+): void {
+  for (const [index, bend] of bends.entries()) {
+    for (const { edge, overMm, at } of cutsOverLine(outline, bend)) {
+      const { cause, kind } = edge;
+      const measured = { kind: 'flange', from: 'line', given: exactly(0 - overMm) } as const;
+      worst.add({ ...measured, at, limit: exactly(leastMm) }, 0, () => ({
+        face,
+        between: [
+          { is: 'bend', index },
+          { is: 'edge', cause, kind },
+        ],
       }));
     }
   }

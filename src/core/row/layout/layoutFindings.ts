@@ -10,6 +10,7 @@ import { jointFindings } from './jointFindings.js';
 import type { Layout, Layouts } from './layoutOf.js';
 import { bendsOnPart } from './bendsOnPart.js';
 import { cutsOnAngle } from './cutsOnAngle.js';
+import { cutsOnMiter } from './cutsOnMiter.js';
 import { sliverFindings } from './sliverFindings.js';
 import { openWork } from './openWork.js';
 import { pairFindings } from './pairFindings.js';
@@ -37,7 +38,7 @@ export function layoutFindings(row: ReadyRow, layouts: Layouts, shop: Shop): Fin
     }
     return clearances(layout, row, heldOf, code);
   });
-  return [...found, ...cutsOnAngle(row, shop.unit), ...openWork(row)];
+  return [...found, ...cutsOnAngle(row, shop.unit), ...cutsOnMiter(layouts), ...openWork(row)];
 }
 
 function clearances(

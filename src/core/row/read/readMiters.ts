@@ -38,7 +38,7 @@ export function readMiters(reader: RowReader, { fields }: Headings): Miters {
 }
 
 /** A bare number under 1 is most likely a share or an angle in rad: `0.7854` for 45°. */
-const bareUnderOne = /^0?[.,]\d*[1-9]\d*$/;
+const bareUnderOne = /^0?[.,](?!0*$)\d+$/;
 
 function readMiter(value: CellValue, argument: string): number {
   if (bareUnderOne.test(String(value).trim())) {
