@@ -62,18 +62,13 @@ export function gradeExample(unit: LengthUnit): string {
 
 /** A strength as it may be typed for a grade. */
 export function strengthExample(unit: LengthUnit): string {
-  return unit === 'in' ? '"tensile 65 ksi"' : '"tensile 450 MPa"';
+  return `its highest tensile strength such as "tensile ${unit === 'in' ? '65 ksi' : '450 MPa'}"`;
 }
 
 /** Whether a name is like what was typed by more than its digits: `AR400` is not `SS400`, nor `1045` `1018`. */
 function isLike(typed: string, name: string): boolean {
-  const key = plainKey(name);
-  const letters = lettersOf(key);
-  return [plainKey(typed), gradeKey(typed)].some((each) =>
-    letters === ''
-      ? each.startsWith(key) || key.startsWith(each)
-      : /^\D*$/.test(each) || letters === lettersOf(each),
-  );
+  const [each, key] = [gradeKey(typed), gradeKey(name)];
+  return /^\d/.test(key) ? key.startsWith(each) : !/\d/.test(each) || lettersOf(key) === lettersOf(each);
 }
 
 /** What stands before the digits. */
@@ -92,6 +87,6 @@ function unknownGrade(text: string, argument: string, own: readonly Grade[], uni
     argument,
     text,
     `${quoted(text)} is not a known grade.`,
-    `${hint} its highest tensile strength such as ${strengthExample(unit)}, or add the grade to the shop's own.`,
+    `${hint} ${strengthExample(unit)}, or add the grade to the shop's own.`,
   );
 }

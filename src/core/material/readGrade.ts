@@ -34,7 +34,7 @@ export function readGrade(
   own: readonly Grade[] = [],
   unit: LengthUnit = 'in',
 ): Grade {
-  const allowed = `Write a grade such as ${gradeExample(unit)}, or its highest tensile strength such as ${strengthExample(unit)}.`;
+  const allowed = `Write a grade such as ${gradeExample(unit)}, or ${strengthExample(unit)}.`;
   if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', allowed);
   if (typeof value === 'string')
     return strengthGrade(value, argument, allowed) ?? findGrade(value, argument, own, unit);

@@ -14,7 +14,7 @@ describe('a grade in a text', () => {
   );
 
   it.each([
-    ...['stainless', 'brass'],
+    ...['stainless', 'stainless steel'],
     ...['304 SS', 'SS304', 'T304', '316L', 'type 316', 'AR400', 'AR 500', '50 ksi', 'aluminum', '6061-T6'],
     ...['corten', 'COR-TEN', 'weathering steel', 'gr 50'],
   ])('is another material than A36: %s', (text) => expect(namesOtherGrade(text, a36, shop)).toBe(true));

@@ -56,10 +56,9 @@ const namesSize = new RegExp(
 /** `Multiplier`, `No. of assemblies`, `Total qty`: how often a part is made besides its own count. */
 const namesCount =
   /(?<!\p{L})(?:multipl\p{L}*|sets|times|spares?|extras?|rows|lines|cols|columns|assys|assemblies|flights|(?:qty|quantity|pcs) per|(?:ext(?:ended)?|total) (?:qty|quantity|pcs|pieces)|(?:qty|quantity|pcs|pieces),? total|(?:no|nr|num|number|qty|quantity|#)\.? ?(?:of )?(?:assembl\p{L}*|assys?|frames|units)|(?:assembly|assy|frame|unit) (?:qty|quantity|count))(?!\p{L})|^(?:qty|quantity|pcs) ?\//iu;
-const isCount =
-  /^(?:(?:no|nr|num|number|#|qty|quantity)\.? ?(?:of )?)?(?:pcs?|pieces|req'?d|required|ea|each|quan|quant)\.?$/iu;
+const isCount = /^(?:(?:no|qty)\.? ?(?:of )?)?(?:pcs?|pieces|req'?d|required|ea|each|quant?)\.?$/iu;
 /** `NO.`, `#`: the number of the item beside a quantity, and the quantity itself without one. */
-const isNumber = /^(?:no|nr|number|count|#)\.?$/i;
+const isNumber = /^(?:no|number|count|#)\.?$/i;
 const namesText =
   /(?<!\p{L})(?:remarks?|rmks?|notes?|comments?|desc\p{L}*|instructions?|alloy|temper|operations?|ops|special|extra work|bemerkung\p{L}*|hinweise?|anmerkung\p{L}*|beschreibung|bezeichnung|opmerking\p{L}*|omschrijving|remarques?|observ\p{L}*|notas?|designation)(?!\p{L})/iu;
 /** What a cut costs, takes or is listed under is no work of its own. */

@@ -39,12 +39,12 @@ const ofHeadings = {
  * a hole or other work that none has; and what is still to be found out. Common practice, no source.
  */
 const beyondRow = [
-  String.raw`void(?:ed)?|deleted?|hold|omit(?:ted)?|cancel(?:l?ed)?|superseded|not (?:required|req'?d|needed|used)|not in contract|do not (?:use|make|order|cut|fab\p{L}*|ship)|by (?:others|gc|owner|customer)|n\.?i\.?c|entfällt|vervallen`,
-  String.raw`(?:no|not|do not|don'?t|w/o|without) (?:be )?(?:punch|shear|hole)\p{L}*|fcm|sub-? ?punch\p{L}*|ream(?:ed|ing|s)?`,
-  String.raw`layout only|buy-? ?outs?|purchased?|existing|exist|\(e\)|tb[ad]|t\.b\.d|v\.?i\.?f|verify|governs?|dxf|(?:dims?|dimensions?) (?:are )?in mm`,
-  String.raw`circles?|circular|dis[ck]|ring|half ?-?moon|semi-?circ\p{L}*|triang\p{L}*|trapez\p{L}*|round(?:ed)? (?:ends?|corners?|plate)|dog-? ?leg\p{L}*|crank\p{L}*|offsets?|dished|press ?brake|flanged|[uz][- ]shaped?|curv\p{L}*|arc|spiral|helical|cone|oval|flatten\p{L}*|swag\p{L}*|pinch\p{L}*|scallop\p{L}*|fish-? ?mouth\p{L}*|saddle\p{L}*|skew\p{L}*|split`,
-  String.raw`(?:vent|weep|hand|rat|lug|lift|lifting|jig|extra|add'?l|additional|access|drain)[- ]?holes?|weeps?|openings?|penetrations?|perf(?:orat\p{L}*)?|(?:bolt|hole) circle|tear-? ?drop|egg[- ]?shaped?`,
-  String.raw`mill(?:ed)? to bear|milled|finish to bear|machin\p{L}*|j-? ?groove|[cp]jp|(?:to|trim) (?:suit|fit)|field trim|(?:\d|two|double)[- ]?ply|per \d+ (?:pcs|pieces)`,
+  String.raw`void(?:ed)?|deleted?|hold|omit(?:ted)?|cancel(?:l?ed)?|superseded|not (?:required|req'?d|needed|used)|do not (?:use|make|cut|fab\p{L}*|ship)|by (?:others|gc|owner)|n\.?i\.?c|entfällt|vervallen`,
+  String.raw`(?:no|not|don'?t) (?:punch|shear|hole)\p{L}*|fcm|sub-?punch\p{L}*|ream(?:ed|ing|s)?`,
+  String.raw`layout only|buy-?out|exist(?:ing)?|\(e\)|tb[ad]|t\.b\.d|v\.?i\.?f|verify|governs?|dxf|dim\p{L}* in mm`,
+  String.raw`circle|dis[ck]|ring|half moon|triang\p{L}*|trapez\p{L}*|round(?:ed)? (?:end|corner)s?|dog ?leg\p{L}*|crank\p{L}*|offsets?|dished|press ?brake|flanged|[uz][- ]shaped?|curv\p{L}*|arc|spiral|flatten\p{L}*|swag\p{L}*|pinch\p{L}*|scallop\p{L}*|fish ?mouth\p{L}*|saddle\p{L}*|skew\p{L}*|split`,
+  String.raw`(?:vent|weep|hand|rat|lifting|jig|extra|add'?l) ?holes?|openings?|penetrations?|perf(?:orat\p{L}*)?|bolt circle|tear ?drop|egg shaped?`,
+  String.raw`mill(?:ed)? to bear|machin\p{L}*|j-?groove|[cp]jp|to (?:suit|fit)|(?:\d|two|double)[- ]?ply|per \d+ pcs`,
 ];
 
 /** What names work in a text; as a heading it may be about something else: `Bent`, `Cut`, `Tapped`. */
@@ -57,14 +57,14 @@ const ofTexts: Partial<Record<WorkKind, string>> = {
   bend: '(?<!\\p{L})(?:bent|bends?|gebogen|gezet|zetting(?:en)?)(?!\\p{L})',
   stagger: 'stagger',
   fit: '(?<!\\p{L})(?:ovs|oversized?|o/?s holes?)(?!\\p{L})',
-  hand: String.raw`(?<!\p{L})(?:opp(?:osite)?(?! side| flange| leg| end| face)|other hand|mirror(?:ed)?|handed|reversed?|(?:lh?|left) ?(?:[&/+,]|and) ?(?:rh?|right)|(?:rh?|right) ?(?:[&/+,]|and) ?(?:lh?|left)|\d ?[lr]h?[ ,/&+]+\d ?[lr]h?|gespiegel[td]|spiegelbild\p{L}*|seitenverkehrt)(?!\p{L})`,
+  hand: String.raw`(?<!\p{L})(?:opp(?:osite)?(?! side)|other hand|mirror(?:ed)?|handed|reversed?|(?:\d ?)?(?:l|r|[lr]h|left|right) ?(?:[&/+, ]|and) ?(?:\d ?)?(?:l|r|[lr]h|left|right)|gespiegel[td]|spiegelbild\p{L}*|seitenverkehrt)(?!\p{L})`,
   state: `(?<!\\p{L})(?:${beyondRow.join('|')})(?!\\p{L})`,
-  cut: '(?<!\\p{L})(?:cut|cuts|cutting|saws?|saw-?cut|sawn|sawed|sheared|burn(?:ed|t)?|flame|plasma|laser|torch|water-? ?jet|gesägt|gebrannt|gezaagd|gebrand)(?!\\p{L})',
+  cut: '(?<!\\p{L})(?:cut|cuts|cutting|saws?|saw-?cut|sawn|sawed|sheared|burn(?:ed|t)?|flame|plasma|laser|torch|water ?jet|gesägt|gebrannt|gezaagd|gebrand)(?!\\p{L})',
 };
 
 /** Work beyond the press that a heading only names where a number stands below it. */
 export const finishingWords =
-  "c'?sk|c/sk|c'?sink|countersunk|countersink|c'?sunk|c/sunk|c'?bore|counterbored?|c/s|cb|spot-? ?fac(?:ed?|ing)|tap(?:ped)?|thread(?:ed)?|gewinde|senkung";
+  "c'?sk|c/sk|c'?sink|countersunk|countersink|c'?sunk|c/sunk|c'?bore|counterbored?|c/s|cb|spot ?faced?|tap(?:ped)?|thread(?:ed)?|gewinde|senkung";
 export const shapeWords =
   'chamfer(?:ed)?|camber(?:ed)?|joggled?|twist(?:ed)?|crimp(?:ed)?|taper(?:ed)?|sniped?|roll(?:ed)?|radius|rad';
 
@@ -72,9 +72,9 @@ const headings = new RegExp(Object.values(ofHeadings).join('|'), 'iu');
 const clipped =
   '(?:the |both |each |all |one |two |\\(?\\d\\)? )*(?:corner|end|edge|top|bottom|left|right|\\d+ ?[x/-]|45)';
 /** Steel that is called rolled was not rolled in the shop, a spiral stair is where the part goes, and a clip is a part where none of its corners is named. */
-const building = String.raw`(?:stair|level|room|beam|tower|platform|walkway|catwalk|roof|building|bldg|wall|column|col|structure|steel|frame|base|support|tank|bin|silo|slab|concrete|delivery|shipment|bolt|screw)s?(?!\p{L})`;
+const building = String.raw`(?:stair|level|room|beam|tower|platform|roof|building|wall|column|steel|frame|bolt)s?(?!\p{L})`;
 const notWork = new RegExp(
-  String.raw`kanten (?:entgrat|gebroch|brech|verrund)\p{L}*|cut (?:to (?:length|size)|from)|mtrs? (?:req\p{L}*|certs?|reports?)|(?:bolts?|anchors?|rods?|grout|paint\p{L}*|erect\p{L}*|weld\p{L}*) by (?:others|gc|owner|customer)|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)|(?<!\p{L})(?:exist(?:ing)?|machine|ring|split|spiral|curved|crank(?:ed)?|offset|saddle|skew(?:ed)?|openings?) ${building}|(?:to|at|on|from|near) (?:the )?exist(?:ing)?(?!\p{L})` +
+  String.raw`kanten (?:entgrat|gebroch|brech|verrund)\p{L}*|cut (?:to (?:length|size)|from)|mtrs? (?:req\p{L}*|certs?|reports?)|(?:bolts?|anchors?|rods?|grout|paint\p{L}*|erect\p{L}*|weld\p{L}*) by (?:others|gc|owner)|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)|(?<!\p{L})(?:exist(?:ing)?|machine|ring|split|spiral|curved|crank(?:ed)?|offset|saddle|skew(?:ed)?) ${building}|(?:to|at|on) exist(?:ing)?(?!\p{L})` +
     `|(?<!corners? )(?<!\\p{L})clips?(?!\\p{L})(?! ?${clipped})`,
   'giu',
 );
