@@ -62,17 +62,31 @@ export function gradeExample(unit: LengthUnit): string {
 
 /** A strength as it may be typed for a grade. */
 export function strengthExample(unit: LengthUnit): string {
-  return unit === 'in' ? '"tensile 65 ksi"' : '"tensile 450 MPa"';
+  return `its highest tensile strength such as "tensile ${unit === 'in' ? '65 ksi' : '450 MPa'}"`;
 }
+
+/** Whether a name is like what was typed by more than its digits: `AR400` is not `SS400`, nor `1045` `1018`. */
+function isLike(typed: string, name: string): boolean {
+  const [each, key] = [gradeKey(typed), gradeKey(name)];
+  return /^\d/.test(key) ? key.startsWith(each) : !/\d/.test(each) || lettersOf(key) === lettersOf(each);
+}
+
+/** What stands before the digits. */
+const lettersOf = (key: string) => key.replace(/\d.*$/, '');
 
 function unknownGrade(text: string, argument: string, own: readonly Grade[], unit: LengthUnit): never {
   const names = [...own, ...builtInGrades].map((grade) => grade.name);
-  const meant = didYouMean(text.slice(0, longestName), names, gradeKey);
+  const typed = text.slice(0, longestName);
+  const meant = didYouMean(
+    typed,
+    names.filter((name) => isLike(typed, name)),
+    gradeKey,
+  );
   const hint = meant ? `${meant} Or write` : `Write a grade such as ${gradeExample(unit)}, or`;
   return refuseUnknown(
     argument,
     text,
     `${quoted(text)} is not a known grade.`,
-    `${hint} a strength such as ${strengthExample(unit)}, or add the grade to the shop's own.`,
+    `${hint} ${strengthExample(unit)}, or add the grade to the shop's own.`,
   );
 }

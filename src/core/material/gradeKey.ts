@@ -2,7 +2,7 @@ import { otherGradeNames } from './gradeNames.js';
 
 /** Marks of standards and products that may stand before a grade's name without changing it. */
 const standardMark =
-  /^(?:astm|aisi|sae|csa|din|uns|jis|gb|werkstoff|wnr|type|stainlesssteel|stainless|ss|aluminium|aluminum|al|g4021m?|en10025[2-6]?|en1021[09]1?|en101492?|en100882?|en|a240m?|b209m?)/;
+  /^(?:astm|aisi|sae|csa|din|uns|jis|gb|werkstoff|wnr|type|stainlesssteel|stainless|ss(?!400)|aluminium|aluminum|al|g4021m?|en10025[2-6]?|en1021[09]1?|en101492?|en100882?|en|a240m?|b209m?)/;
 
 /** Toughness, steel making, use and delivery of structural steels: none changes the tensile strength. */
 const structural =

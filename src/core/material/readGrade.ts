@@ -16,7 +16,8 @@ const strengthPattern =
 
 /**
  * A grade from a cell: a name, or a strength with its unit (`shear 310 MPa`, `tensile 65 ksi`, also N/mm² and
- * psi). A tensile strength that is given so counts as lower and upper bound. A number is read as a name (304).
+ * psi). A tensile strength that is given so is the highest
+ * of the steel, and counts as its lower bound too. A number is read as a name (304).
  *
  * @param value the cell
  * @param argument what the cell is, for the refusal
@@ -33,7 +34,7 @@ export function readGrade(
   own: readonly Grade[] = [],
   unit: LengthUnit = 'in',
 ): Grade {
-  const allowed = `Write a grade such as ${gradeExample(unit)}, or a strength such as ${strengthExample(unit)}.`;
+  const allowed = `Write a grade such as ${gradeExample(unit)}, or ${strengthExample(unit)}.`;
   if (isBlank(value)) return refuse(argument, '', 'the cell is blank.', allowed);
   if (typeof value === 'string')
     return strengthGrade(value, argument, allowed) ?? findGrade(value, argument, own, unit);
@@ -53,7 +54,7 @@ function strengthGrade(value: string, argument: string, allowed: string): Grade 
   const name = visibleText(value).replace(/\s+/g, ' ').trim();
   const text = name.toLowerCase();
   if (bareStrength.test(text)) {
-    const fix = `Write "shear ${name}" or "tensile ${name}".`;
+    const fix = `Write "shear ${name}", or "tensile ${name}" for the highest tensile strength.`;
     return refuse(argument, value, `${quoted(value)} may be a shear or a tensile strength.`, fix);
   }
   const match = strengthPattern.exec(text);

@@ -25,7 +25,8 @@ export function upperTensileMPa(input: { grade: Grade; thicknessMm: number }, wo
   const thin = thicknessMm < thinUnderMm && grade.thinTensileUpperMPa !== undefined;
   const tensileMPa = thin ? grade.thinTensileUpperMPa : grade.tensileUpperMPa;
   if (tensileMPa === undefined) {
-    const fix = 'Give the strength itself, such as "tensile 65 ksi", or add it to the Grades table.';
+    const fix =
+      'Give the highest tensile strength itself, such as "tensile 65 ksi", or add it to the Grades table.';
     return refuse('Grade', grade.name, `${grade.name} has no upper tensile strength.`, fix);
   }
   requirePositive('Tensile upper', tensileMPa);

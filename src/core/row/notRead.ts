@@ -19,7 +19,12 @@ export function notRead(
   const unread = headings.unread.filter(
     (column) =>
       holdsUnread(column, cells, shop.unit) ||
-      differsFromRow(column, cells, { qty: job.qty, given, unit: shop.unit }),
+      differsFromRow(column, cells, {
+        qty: job.qty,
+        isCounted: headings.fields.qty !== undefined,
+        given,
+        unit: shop.unit,
+      }),
   );
   const texts = textsOfWork(cells, headings, { given, job, shop }).filter(
     ({ at }) => !unread.some((column) => column.at === at),
@@ -34,14 +39,20 @@ export function notRead(
 function differsFromRow(
   { at, names, unit: stated, heading }: UnreadColumn,
   cells: readonly CellValue[],
-  { qty, given, unit }: { qty: number; given: () => readonly number[]; unit: LengthUnit },
+  {
+    qty,
+    isCounted,
+    given,
+    unit,
+  }: { qty: number; isCounted: boolean; given: () => readonly number[]; unit: LengthUnit },
 ): boolean {
   const cell = meant(cells[at]);
   if (cell === null) return false;
   if (names === 'size') return isOtherSize(cell, stated === undefined ? {} : { unit: stated }, given, unit);
+  if (names === 'number') return !isCounted && Number(cell) > 1;
   if (names !== 'count' || !/\d/.test(String(cell)) || Number(cell) === 1) return false;
   return !(isOfAll(heading) && Number(cell) === qty);
 }
 
-/** `Total qty` is the same as Qty where the list is of one. */
-const isOfAll = (heading: string) => /total|ext/i.test(heading);
+/** `Total qty` is the same as Qty where the list is of one, and `REQ'D` is. */
+const isOfAll = (heading: string) => /total|ext|req|quan|ea|pc/i.test(heading);

@@ -32,6 +32,8 @@ export function readRow(cells: readonly CellValue[], headings: Headings, shop: S
   const isBathed = read?.ignored?.includes('GALV') === true;
   for (const mark of read?.ignored ?? []) if (mark !== 'GALV') readings.push({ is: 'ignored mark', mark });
   const grade = reader.read(fields.grade, (value, argument) => gradeOfShop(value, argument, shop));
+  if (/^tensile/i.test(grade?.name ?? ''))
+    readings.push({ is: 'tensile as typed', typed: grade?.name ?? '' });
   const lengthMm = reader.length(fields.length, 'length') ?? read?.lengthMm;
   const qty = reader.read(fields.qty, readQty);
   if (qty === undefined) readings.push({ is: 'quantity assumed' });

@@ -11,18 +11,28 @@ import type { RowJob } from './job/rowJob.js';
 /** A number in a text in mm, in both units where it has none of its own; of `1,500 mm`, which may be two, none. */
 interface NumberInText {
   mm: readonly number[];
+  /** It is that of a bolt, `M20`: the next sizes are other bolts. */
+  isOfBolt?: boolean;
   /** It can only be a size: it has a unit, a fraction, or a sign before it: of a diameter, `x`, `t=`. */
   isSize: boolean;
 }
 
 const amount = String.raw`(?:\d+[ -])?\d+/(?:[248]|16|32|64)(?![\d/])|\d+(?:[.,]\d+)?|\.\d+`;
 const feetAndInches = String.raw`(?<![\d/.,])(?<feet>\d+ ?'(?: ?-? ?(?:${amount}))? ?"?)`;
-const sign = String.raw`(?:(?<sign>(?:ø|(?<=\d ?)x|(?<!\p{L})[bdhlrtw] ?=) ?)|(?<![\d/.,]))`;
+const sign = String.raw`(?:(?<sign>(?:ø|(?<=\d ?)x|(?<!\p{L})[bdhlrtw] ?=|(?<![\p{L}\d])m(?=\d+(?: ?x ?\d+)? (?:bolts?|studs?|screws?)(?!\p{L}))) ?)|(?<![\d/.,]))`;
 const withUnit = String.raw`(?<bare>${amount})(?<own> ?(?:"|(?:mm|cm|in|inch|inches)(?!\p{L})))?`;
 const numbers = new RegExp(String.raw`(?:${feetAndInches}|${sign}${withUnit})(?![/']|\.\d)`, 'gu');
 /** What a number behind it counts or names: a height in the building, a sheet, a load of a truck. */
-const isPlace =
-  /(?<!\p{L})(?:el|elev|elevation|t\.?o\.?s|b\.?o\.?s|grid|gl|line|level|lvl|floor|bay|load|truck|trip|sheet|sht|page|pg|rev|lot|phase|seq|area|zone|details?|det|dtl|section|sect|dwg|ref|date|due|week|wk|blatt|achse|ebene|geschoss|plan|zeichnung|lieferung|kw)[.:#@ +=-]*$/u;
+const places = 'el|elev\\p{L}*|grid|line|level|load|truck|sheet|page|lot|phase|seq\\p{L}*|area|details?|date';
+const isPlace = new RegExp(
+  String.raw`(?<!\p{L})(?:${places}|t\.?o\.?s|b\.?o\.?s|gl|lvl|floor|bay|trip|sht|pg|rev|zone|det|dtl|section|sect|dwg|ref|due|week|wk|blatt|achse|ebene|geschoss|plan|zeichnung|lieferung|kw)[.:#@ +=-]*$`,
+  'u',
+);
+/** Headings below which numbers name places, days and other things. */
+export const isAboutPlace = new RegExp(
+  String.raw`(?<!\p{L})(?:${places}|locations?|weld\p{L}*|paint|no|number|bolts?)(?!\p{L})`,
+  'iu',
+);
 /** Welds, joints and paint have sizes of their own. */
 const otherThing = 'fillet|fw|weld(?:s|ed)?|cjp|pjp|throat|gap|grout|mils?';
 const isOther = new RegExp(String.raw`^ *(?:(?:cont\p{L}*|seal|stitch)\.? )?(?:${otherThing})(?!\p{L})`, 'u');
@@ -40,6 +50,7 @@ const longestBefore = 40;
 const longestText = 300;
 /** As far apart as two people write the same size. */
 const sameMm = 0.4;
+const sameBoltMm = 0.1;
 /** What holes are larger than their bolts by, common practice, no source. */
 const clearancesMm = [1.5875, 3.175, 1, 2, 3];
 
@@ -52,12 +63,13 @@ function numbersIn(typed: string, unit: LengthUnit): NumberInText[] {
     const isNone =
       isPlace.test(before) || isBehindOther.test(before) || isJoined.test(before) || isOther.test(after);
     const isBar = feet !== undefined && (isOfBar.test(after) || isBehindBar.test(before));
-    if (isNone || isBar || (sign !== '' && isOfBolt.test(after))) return [];
-    const units = own === undefined ? (bare.includes('/') ? [' in'] : [' mm', ' in']) : [own];
+    if (isNone || isBar || (sign !== '' && sign !== 'm' && isOfBolt.test(after))) return [];
+    const units =
+      own === undefined ? (bare.includes('/') ? [' in'] : sign === 'm' ? [' mm'] : [' mm', ' in']) : [own];
     const written = feet === undefined ? units.map((each) => `${bare}${each}`) : [feet];
     const mm = written.flatMap((each) => lengthOf(each, unit) ?? []);
     const isSize = feet !== undefined || own !== undefined || bare.includes('/') || sign !== '';
-    return mm.length === 0 && !isSize ? [] : [{ mm, isSize }];
+    return mm.length === 0 && !isSize ? [] : [{ mm, isSize, isOfBolt: sign === 'm' }];
   });
 }
 
@@ -74,7 +86,16 @@ export function givesOtherSize(text: string, given: () => readonly number[], uni
   // What stands behind is not looked at.
   if (text.length > longestText) return true;
   const sizes = numbersIn(text, unit).filter(({ isSize }) => isSize);
-  return sizes.some(({ mm }) => !isAmong(mm, given()));
+  return sizes.some(({ mm, isOfBolt }) => !isAmong(mm, given(), isOfBolt ? sameBoltMm : sameMm));
+}
+
+const counts =
+  /(?:(?:qty|quantity|make|req'?d?)[.:=]? ?(\d+)|(?<![\p{L}\d/.,-])(?<!of )(\d+)\)? ?(?:req'?d|required|pcs|pieces|thus|assys|sets))(?![\p{L}\d/"'.-]| of )/gu;
+
+/** Whether a text beside a part gives a count that its quantity does not: `8 req'd`, `qty 8`. Common practice, no source. */
+export function givesOtherCount(text: string, qty: number): boolean {
+  const found = tradeText(text.slice(0, longestText)).matchAll(counts);
+  return [...found].some(([, before, behind]) => Number(before ?? behind) !== qty);
 }
 
 /** Whether a cell below a heading of sizes gives one that no cell of the part gives. */
@@ -99,8 +120,8 @@ function sizesIn(
   return [inFeet === undefined ? [cell, cell * mmPer.in] : [inFeet]];
 }
 
-const isAmong = (sizes: readonly number[], given: readonly number[]) =>
-  sizes.some((size) => given.some((each) => Math.abs(each - size) < sameMm));
+const isAmong = (sizes: readonly number[], given: readonly number[], apartMm = sameMm) =>
+  sizes.some((size) => given.some((each) => Math.abs(each - size) < apartMm));
 
 /** Every size that the cells of a part may give, in mm; a bare number in both units. */
 export function sizesGiven(

@@ -11,14 +11,14 @@ import type { RowJob, TextOfWork } from './job/rowJob.js';
 import type { Shop } from '../shop/readShop.js';
 import { namesOtherGrade } from './gradeInText.js';
 import { isOwnHeading } from './rowItem.js';
-import { givesOtherSize } from './sizesInText.js';
+import { givesOtherCount, givesOtherSize, isAboutPlace } from './sizesInText.js';
 
-/** Below these, numbers name places and days. */
-const isAboutPlace =
-  /(?<!\p{L})(?:date|locations?|area|elev\p{L}*|el|grid|line|level|load|truck|seq\p{L}*|phase|lot|sheet|page|detail|weld\p{L}*|paint|no|number|bolts?)(?!\p{L})/iu;
+/** `ST1R/L`, `ST1 OPP`: a mark of both hands, or of the other. */
+const hasHand = /[\d)][- ]?(?:r ?[/&+] ?l|l ?[/&+] ?r|opp)\.?$/i;
+const isOfSteel = /(?<!\p{L})(?:alloy|temper)(?!\p{L})/iu;
 
 /**
- * Texts of a row that no check reads, where they name work, a size or a grade that its cells do not give, or point to a note:
+ * Texts of a row that no check reads, where they name work, a size, a count or a grade that its cells do not give, or point to a note:
  * a remark, what stands behind a mark.
  */
 export function textsOfWork(
@@ -28,23 +28,26 @@ export function textsOfWork(
 ): (TextOfWork & { at: number })[] {
   const names = [fields.mark, fields.drawing, fields.revision].flatMap((column) => column ?? []);
   return [...names, ...unread].flatMap(({ at, heading }) => {
-    const cell = meant(cells[at]);
+    const read = meant(cells[at]);
+    const cell = isOfSteel.test(heading) && /^\d+l?$/i.test(String(read)) ? `type ${read}` : read;
     if (typeof cell !== 'string' || isOwnHeading(heading)) return [];
     const text = plainText(cell);
     const isName = names.some((column) => column.at === at);
     const other = { at, heading, text, kinds: ['other'] as const, isDetailed: true, isName: false };
     if (isName && pointsToNote(text)) return [other];
     // A mark of one word is a name, whatever it is made of: `HOLE1`.
-    if (isName && !/\s/.test(text)) return [];
+    if (isName && !/\s/.test(text))
+      return hasHand.test(text) ? [{ ...other, kinds: ['hand'], isDetailed: false }] : [];
+    const isPart = !isName || at === fields.mark?.at;
+    const remark = isName ? text.replace(/^\S+/, '') : text;
+    const isCompared = isPart && !isAboutPlace.test(heading);
+    if (isCompared && (namesOtherGrade(remark, job.grade, shop) || givesOtherCount(remark, job.qty)))
+      return [other];
     const told = workText(text) ?? workText(text.replace(/^[^\s\d]*\d\S*\s+/, ''));
     if (told) return [{ at, heading, text, ...told }];
     const isOfSizes = unread.some((column) => column.at === at && column.names === 'size');
-    if ((isName && at !== fields.mark?.at) || isOfSizes || isAboutPlace.test(heading)) return [];
-    const remark = isName ? text.replace(/^\S+/, '') : text;
-    const isOther =
-      looksLikeSize(remark, shop.unit) ||
-      givesOtherSize(remark, given, shop.unit) ||
-      namesOtherGrade(remark, job.grade, shop);
+    if (!isCompared || isOfSizes) return [];
+    const isOther = looksLikeSize(remark, shop.unit) || givesOtherSize(remark, given, shop.unit);
     return isOther ? [other] : [];
   });
 }

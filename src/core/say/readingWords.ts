@@ -14,6 +14,8 @@ export function readingWords(reading: Reading, unit: LengthUnit): string {
       return `${reading.mark} of the section changes nothing here`;
     case 'quantity assumed':
       return 'quantity 1 assumed';
+    case 'tensile as typed':
+      return `${reading.typed} taken as the highest`;
     case 'hands':
       return `${reading.right} right-hand and ${reading.left} left-hand`;
     case 'miter':

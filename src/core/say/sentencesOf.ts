@@ -27,7 +27,7 @@ export function asSentences(texts: readonly string[]): string[] {
 }
 
 function asSentence(text: string): string {
-  const full = text.endsWith('.') ? text : `${text}.`;
+  const full = /[.?]$/.test(text) ? text : `${text}.`;
   return full.charAt(0).toUpperCase() + full.slice(1);
 }
 

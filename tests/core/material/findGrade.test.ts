@@ -32,9 +32,15 @@ describe('findGrade: arguments', () => {
     expect(allowed.split('.')[0]?.split(',').length).toBeLessThanOrEqual(3);
   });
 
+  it('offers no other steel for its digits alone', () => {
+    for (const name of ['AR400', '4140', 'AR500', '1045', '400'])
+      expect(refusal(() => findGrade(name, 'Grade')).allowed, name).toMatch(/^Write a grade/);
+    expect(refusal(() => findGrade('S335', 'Grade')).allowed).toMatch(/^Did you mean S235, S355/);
+  });
+
   it('names none that is not near, and shows a strength in the unit of the shop', () => {
     expect(refusal(() => findGrade('Weldox', 'Grade', [], 'mm')).allowed).toBe(
-      'Write a grade such as S235, or a strength such as "tensile 450 MPa", or add the grade to the shop\'s own.',
+      'Write a grade such as S235, or its highest tensile strength such as "tensile 450 MPa", or add the grade to the shop\'s own.',
     );
     expect(refusal(() => findGrade('Weldox', 'Grade', [], 'in')).allowed).toContain('"tensile 65 ksi"');
   });

@@ -25,7 +25,7 @@ describe('readGrade: arguments', () => {
 
   it('refuses a strength that may be shear or tensile, and says how to write both', () => {
     expect(refusalText(() => readGrade('310 MPa', 'Grade'))).toBe(
-      `Grade: '310 MPa' may be a shear or a tensile strength. Write "shear 310 MPa" or "tensile 310 MPa".`,
+      `Grade: '310 MPa' may be a shear or a tensile strength. Write "shear 310 MPa", or "tensile 310 MPa" for the highest tensile strength.`,
     );
   });
 

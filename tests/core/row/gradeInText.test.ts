@@ -14,6 +14,24 @@ describe('a grade in a text', () => {
   );
 
   it.each([
+    ...['stainless', 'stainless steel'],
+    ...['304 SS', 'SS304', 'T304', '316L', 'type 316', 'AR400', 'AR 500', '50 ksi', 'aluminum', '6061-T6'],
+    ...['corten', 'COR-TEN', 'weathering steel', 'gr 50'],
+  ])('is another material than A36: %s', (text) => expect(namesOtherGrade(text, a36, shop)).toBe(true));
+
+  it('is no other where the part is made of it', () => {
+    for (const [text, name] of [
+      ['stainless 304 SS', '304'],
+      ['T316L', '316L'],
+      ['aluminum', '6061-T6'],
+      ['weathering', 'A588'],
+      ['50 ksi', 'A992'],
+      ['Fy = 36 ksi', 'A36'],
+    ] as const)
+      expect(namesOtherGrade(text, findGrade(name, 'Grade'), shop), text).toBe(false);
+  });
+
+  it.each([
     'A36',
     'ASTM A36 steel',
     'see A12',

@@ -1,7 +1,7 @@
 // A text beside a part that gives a size of its own keeps the row from OK; the part's own sizes may be repeated.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { givesOtherSize } from '../../../src/core/row/sizesInText.js';
+import { givesOtherCount, givesOtherSize } from '../../../src/core/row/sizesInText.js';
 import { checkedRow, type Row } from '../../support/checkedRow.js';
 import { shopWith } from '../../support/sampleShop.js';
 
@@ -117,6 +117,33 @@ describe('a size in a text', () => {
   });
 });
 
+describe('a bolt in a text', () => {
+  it('is another than the row has where no hole of it is for that bolt', () => {
+    expect(verdict({ ...plate, Remark: 'M20 bolts' })).toBe('OK so far');
+    const metric = { ...plate, Hole: '22 mm', Remark: 'M20 bolts' };
+    expect(checkedRow(metric, shop).open).not.toContain('M20');
+    expect(checkedRow({ ...metric, Remark: 'M24 x 60 bolts' }, shop).open).toContain('M24');
+    expect(verdict({ ...plate, Remark: 'ship with M20' })).toBe('OK');
+  });
+});
+
+describe('a count in a text', () => {
+  it.each(['qty 8', "8 req'd", '8 REQUIRED', '(8) pcs', 'make 8', '8 thus', '12 assys'])(
+    'keeps its row from OK where the quantity is another: %s',
+    (text) => {
+      expect(verdict({ ...plate, Remark: text })).toBe('OK so far');
+      expect(givesOtherCount(text, Number(/\d+/.exec(text)?.[0]))).toBe(false);
+    },
+  );
+
+  it.each(["2 req'd", 'qty 2', '3 of 4 pcs', 'EL 104 8 req', 'stair 2', 'pcs'])(
+    'changes nothing: %s',
+    (text) => {
+      expect(verdict({ ...plate, Remark: text })).toBe('OK');
+    },
+  );
+});
+
 describe('a column of sizes that is not read', () => {
   it.each([
     ...[
@@ -148,6 +175,34 @@ describe('a column of counts that is not read', () => {
     for (const heading of ['Multiplier', 'No. of assemblies', 'Assy qty', 'Sets', 'Times'])
       for (const count of [2, '4']) expect(verdict({ ...plate, [heading]: count })).toBe('OK so far');
     expect(verdict({ ...plate, 'Total qty': 8 })).toBe('OK so far');
+  });
+
+  it.each([
+    "REQ'D",
+    "QTY REQ'D",
+    'Quan',
+    'No. Pcs',
+    'EA',
+    "No. Req'd",
+    'Qty ea',
+    'Qty/Flight',
+    'NO.',
+    '#',
+    'Count',
+  ])('is no quantity of 1 where the list has no other: %s', (heading) => {
+    const uncounted = Object.fromEntries(Object.entries(plate).filter(([name]) => name !== 'Qty'));
+    expect(verdict(uncounted)).toBe('OK');
+    for (const count of [2, '12']) expect(verdict({ ...uncounted, [heading]: count })).toBe('OK so far');
+    expect(verdict({ ...uncounted, [heading]: 1 })).toBe('OK');
+    expect(verdict({ ...uncounted, [heading]: null })).toBe('OK');
+  });
+
+  it('is the number of the item beside a quantity', () => {
+    for (const heading of ['NO.', '#', 'Count', 'No'])
+      expect(verdict({ ...plate, [heading]: 12 })).toBe('OK');
+    for (const heading of ["REQ'D", 'Quan']) expect(verdict({ ...plate, [heading]: 2 })).toBe('OK');
+    for (const heading of ["REQ'D", 'Assys', 'Flights'])
+      expect(verdict({ ...plate, [heading]: 12 })).toBe('OK so far');
   });
 
   it('changes nothing where it is 1, or repeats the quantity', () => {

@@ -68,6 +68,120 @@ describe('a text that nothing reads', () => {
     expect(verdict({ ...plain, Remark: text })).toBe('OK');
   });
 
+  it.each([
+    ...[
+      'NO PUNCHING',
+      'NO PUNCHED HOLES',
+      'DO NOT SHEAR',
+      "don't punch",
+      'no holes',
+      'FCM',
+      'sub-punch',
+      'subpunch',
+    ],
+    ...['ream', 'do not use', 'not used'],
+    ...['stainless', '304 SS', 'T304', 'AR400', '50 ksi', 'aluminum', 'corten'],
+    ...[
+      'circle',
+      '4 in disc',
+      'DISK',
+      'ring',
+      'half moon',
+      'triangle',
+      'trapezoidal',
+      'round ends',
+      'dogleg',
+    ],
+    ...['cranked', 'offset', 'dished', 'press brake', 'flanged', 'Z-shape', 'curved', 'spiral', 'flattened'],
+    ...['swage ends', 'pinched', 'scallop', 'fishmouth', 'saddle', 'skewed', 'split'],
+    ...[
+      'vent hole',
+      'weep holes',
+      'hand hole',
+      'HANDHOLE',
+      'rat hole',
+      'lifting holes',
+      'jig hole',
+      'extra hole',
+    ],
+    ...["add'l holes", 'opening', 'penetration', 'perforated', 'OS holes', 'oblong', 'elongated', 'teardrop'],
+    ...['egg shaped', 'spot face', 'spotfaced', 'C/S', 'CB'],
+    ...['L&R', 'LH & RH', 'left and right', 'opp', 'as shown + opp', '1 as shown 1 opp', '1R 1L'],
+    ...[
+      'mill to bear',
+      'machine',
+      'J-groove',
+      'CJP',
+      'chamfer all around',
+      'burn to suit',
+      'waterjet',
+      'cold saw',
+    ],
+    ...['layout only', 'buyout', 'by GC', 'by others', 'existing', 'TBD', 'V.I.F.', 'VIF', 'verify in field'],
+    ...['dwg governs', 'see DXF', 'dimensions in mm', 'per 2 pcs', '2 ply', 'two-ply'],
+  ])('keeps a row with holes from OK, too: %s', (text) => {
+    expect(verdict({ ...punched, Remark: text })).toBe('OK so far');
+    expect(verdict({ ...punched, Mark: `F1 ${text}` })).toBe('OK so far');
+  });
+
+  it.each([
+    ...['see GT-101', 'field bolt', 'stair 2', 'Area 3', 'shop prime', 'paint gray', '2nd floor', 'Line 4'],
+    ...[
+      'ship loose',
+      'for railing post',
+      "top of steel EL 104'-6",
+      'drop from BP4',
+      'rush',
+      'by Friday',
+      'N.T.S.',
+    ],
+    ...['HDG after fab', 'no paint', 'spiral stair', 'existing building', 'weld to existing', 'split level'],
+    ...['machine room', 'machine bolts', 'ring beam', 'mill certs', 'mild steel', 'A36', '36 ksi'],
+    ...[
+      'field bolts by GC',
+      'tower leg',
+      'end plate',
+      'hand rail',
+      'discharge spout',
+      'crane',
+      'cost code 40',
+    ],
+  ])('stays OK with: %s', (text) => {
+    for (const row of [plain, punched]) {
+      expect(verdict({ ...row, Remark: text })).toBe('OK');
+      expect(verdict({ ...row, Mark: `F1 ${text}` })).toBe('OK');
+    }
+  });
+
+  it('is a hand behind a mark, unless the quantity tells hands apart', () => {
+    for (const mark of ['ST1 OPP', 'ST1-OPP', 'ST1R/L', 'ST1 R/L', 'ST1L&R']) {
+      expect(verdict({ ...plain, Mark: mark }), mark).toBe('OK so far');
+      expect(verdict({ ...plain, Mark: mark, Qty: '1R 1L' }), mark).toBe('OK');
+    }
+    for (const mark of ['ST1R', 'ST1-L', 'B12/B13', 'SHOPP', 'R/L', 'CRL1'])
+      expect(verdict({ ...plain, Mark: mark }), mark).toBe('OK');
+  });
+
+  it('is read below Alloy and Shape, too', () => {
+    for (const [heading, cell] of [
+      ['Alloy', '304'],
+      ['Alloy', 304],
+      ['Alloy', 6061],
+      ['Alloy', '6061-T6'],
+      ['Shape', 'triangle'],
+      ['Bolt circle', 8],
+      ['Type', 'ring'],
+    ] as const)
+      expect(verdict({ ...punched, [heading]: cell }), heading).toBe('OK so far');
+    for (const [heading, cell] of [
+      ['Alloy', 'A36'],
+      ['Alloy', 'carbon'],
+      ['Shape', 'plate'],
+      ['Bolt circle', null],
+    ] as const)
+      expect(verdict({ ...punched, [heading]: cell }), heading).toBe('OK');
+  });
+
   it('changes nothing where it only repeats what the cells give', () => {
     expect(verdict(punched)).toBe('OK');
     expect(verdict({ ...punched, Remark: 'PUNCHED PLATE' })).toBe('OK');

@@ -10,6 +10,10 @@ const hole = { shape: 'round', diameterMm: 0.8125 * inch } as const;
 const words: Record<Reading['is'], [Reading, string]> = {
   'ignored mark': [{ is: 'ignored mark', mark: 'LLV' }, 'LLV of the section changes nothing here'],
   'quantity assumed': [{ is: 'quantity assumed' }, 'quantity 1 assumed'],
+  'tensile as typed': [
+    { is: 'tensile as typed', typed: 'tensile 65 ksi' },
+    'tensile 65 ksi taken as the highest',
+  ],
   hands: [{ is: 'hands', right: 2, left: 3 }, '2 right-hand and 3 left-hand'],
   miter: [{ is: 'miter', rad: Math.PI / 6 }, 'miter 30° from square'],
   holes: [

@@ -54,6 +54,7 @@ export class RowReader {
     if (!column || !this.isFilled(column)) return undefined;
     const cell = this.cell(column);
     try {
+      if (isDoubtful(cell) && /[\p{L}\d]/u.test(cell)) refuseDoubt(column, cell);
       const value = reader(withColumnUnit(cell, column, this.unit), column.heading);
       if (isDoubtful(cell)) refuseDoubt(column, cell);
       return typeof cell === 'string' && pointsToNote(cell) ? refuseNote(column, cell) : value;

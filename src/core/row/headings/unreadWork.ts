@@ -8,8 +8,11 @@ import { foreignHeadings } from './headingWords.js';
 import { saysYes } from '../read/readFinish.js';
 import { finishingWords, isWorkHeading, shapeWords } from './workWords.js';
 
-/** Work; a shape that a number below it gives; a size or a count that may be another than the part's; texts of any kind. */
-export type NamedBy = 'work' | 'shape' | 'size' | 'count' | 'text';
+/**
+ * Work; a shape that a number below it gives; a size or a count that may be another than the part's; a
+ * number, which is a count where the list has no quantity; texts of any kind.
+ */
+export type NamedBy = 'work' | 'shape' | 'size' | 'count' | 'number' | 'text';
 
 /** A column that none of the inputs has. */
 export interface UnreadColumn {
@@ -28,7 +31,7 @@ export interface UnreadColumn {
 const namesShape = new RegExp(
   [
     '[ø⌀°]',
-    '(?<!\\p{L})(?:angles?|cuts?|left|right|skew|slope|dia|diam|diameter|bore|corners?|folds?|snip|opening|mtr|sweep|curve|arc|offset|flange|web',
+    '(?<!\\p{L})(?:circles?|angles?|cuts?|left|right|skew|slope|dia|diam|diameter|bore|corners?|folds?|snip|opening|mtr|sweep|curve|arc|offset|flange|web',
     finishingWords,
     shapeWords,
     'bev|ang|prep|hems?|form(?:ed)?|brake|machin\\p{L}*|(?:[lr]|left|right) ?ends?|ends? ?[ablr12]',
@@ -52,9 +55,12 @@ const namesSize = new RegExp(
 );
 /** `Multiplier`, `No. of assemblies`, `Total qty`: how often a part is made besides its own count. */
 const namesCount =
-  /(?<!\p{L})(?:multipl\p{L}*|sets|times|spares?|extras?|rows|lines|cols|columns|(?:qty|quantity|pcs) per|(?:ext(?:ended)?|total) (?:qty|quantity|pcs|pieces)|(?:qty|quantity|pcs|pieces),? total|(?:no|nr|num|number|qty|quantity|#)\.? ?(?:of )?(?:assembl\p{L}*|assys?|frames|units)|(?:assembly|assy|frame|unit) (?:qty|quantity|count))(?!\p{L})/iu;
+  /(?<!\p{L})(?:multipl\p{L}*|sets|times|spares?|extras?|rows|lines|cols|columns|assys|assemblies|flights|(?:qty|quantity|pcs) per|(?:ext(?:ended)?|total) (?:qty|quantity|pcs|pieces)|(?:qty|quantity|pcs|pieces),? total|(?:no|nr|num|number|qty|quantity|#)\.? ?(?:of )?(?:assembl\p{L}*|assys?|frames|units)|(?:assembly|assy|frame|unit) (?:qty|quantity|count))(?!\p{L})|^(?:qty|quantity|pcs) ?\//iu;
+const isCount = /^(?:(?:no|qty)\.? ?(?:of )?)?(?:pcs?|pieces|req'?d|required|ea|each|quant?)\.?$/iu;
+/** `NO.`, `#`: the number of the item beside a quantity, and the quantity itself without one. */
+const isNumber = /^(?:no|number|count|#)\.?$/i;
 const namesText =
-  /(?<!\p{L})(?:remarks?|rmks?|notes?|comments?|desc\p{L}*|instructions?|operations?|ops|special|extra work|bemerkung\p{L}*|hinweise?|anmerkung\p{L}*|beschreibung|bezeichnung|opmerking\p{L}*|omschrijving|remarques?|observ\p{L}*|notas?|designation)(?!\p{L})/iu;
+  /(?<!\p{L})(?:remarks?|rmks?|notes?|comments?|desc\p{L}*|instructions?|alloy|temper|operations?|ops|special|extra work|bemerkung\p{L}*|hinweise?|anmerkung\p{L}*|beschreibung|bezeichnung|opmerking\p{L}*|omschrijving|remarques?|observ\p{L}*|notas?|designation)(?!\p{L})/iu;
 /** What a cut costs, takes or is listed under is no work of its own. */
 const aboutWork =
   /(?<!\p{L})(?:no|nr|num|number|lists?|date|datum|sheet|ticket|status|hours?|hrs?|min|minutes|time|zeit|cost|kosten|price|preis|rate|weight|wt|mass|gewicht|total|by|von|weld|stock|bar|paint|lbs?|kg|sq\.? ?(?:ft|in|m)|lin(?:eal|ear)?|area)(?!\p{L})/iu;
@@ -97,7 +103,8 @@ function isOneSlipApart(typed: string, name: string): boolean {
 export function namedByUnread(heading: string): NamedBy | undefined {
   if (isOwnHeading(heading)) return undefined;
   if (isWorkHeading(heading) || isSlip(heading)) return 'work';
-  if (namesCount.test(heading)) return 'count';
+  if (namesCount.test(heading) || isCount.test(heading)) return 'count';
+  if (isNumber.test(heading)) return 'number';
   if (namesText.test(heading)) return 'text';
   if (aboutWork.test(heading)) return undefined;
   if (namesShape.test(heading)) return 'shape';

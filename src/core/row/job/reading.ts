@@ -8,6 +8,7 @@ import type { EdgeKind, EdgeCode } from '../../rule/edgeDistance.js';
 export type Reading =
   | { is: 'ignored mark'; mark: string }
   | { is: 'quantity assumed' }
+  | { is: 'tensile as typed'; typed: string }
   | { is: 'hands'; right: number; left: number }
   | { is: 'miter'; rad: number }
   | {

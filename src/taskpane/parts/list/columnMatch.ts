@@ -106,8 +106,13 @@ function tellsOfWork(cell: CellValue): boolean {
 }
 
 /** Whether a column is not read and may hold work: the check of a row is given it, to say so. */
-export function mayHoldWork({ field, heading, rename = heading, holdsWork }: ColumnMatch): boolean {
-  return field === undefined && (holdsWork === true || namedByUnread(rename) !== undefined);
+export function mayHoldWork(
+  { field, heading, rename = heading, holdsWork }: ColumnMatch,
+  isCounted: boolean,
+): boolean {
+  if (field !== undefined) return false;
+  const names = namedByUnread(rename);
+  return holdsWork === true || (names === 'number' ? !isCounted : names !== undefined);
 }
 
 /** A unit in the row below the headings is written into the heading, where the formulas read it. */

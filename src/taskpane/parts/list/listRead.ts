@@ -57,16 +57,21 @@ export function inputSpan(
   const [from, to] = [read[0], read.at(-1)];
   if (from === undefined || to === undefined) return undefined;
   const own = new Set(checks?.columns.map(({ at }) => at));
-  const first = farthest(matches.slice(0, from + 1).reverse(), own);
-  const last = farthest(matches.slice(to), own);
+  const isCounted = matches.some(({ field }) => field === 'Qty');
+  const first = farthest(matches.slice(0, from + 1).reverse(), own, isCounted);
+  const last = farthest(matches.slice(to), own, isCounted);
   return first && last ? { first, last } : undefined;
 }
 
 /** The last of some columns that is read or may hold work, before the first check column. */
-function farthest(matches: readonly ColumnMatch[], checks: ReadonlySet<number>): ColumnMatch | undefined {
+function farthest(
+  matches: readonly ColumnMatch[],
+  checks: ReadonlySet<number>,
+  isCounted: boolean,
+): ColumnMatch | undefined {
   const check = matches.findIndex(({ at }) => checks.has(at));
   return matches
     .slice(0, check < 0 ? matches.length : check)
-    .filter((match) => match.field !== undefined || mayHoldWork(match))
+    .filter((match) => match.field !== undefined || mayHoldWork(match, isCounted))
     .at(-1);
 }
