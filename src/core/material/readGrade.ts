@@ -16,8 +16,8 @@ const strengthPattern =
 
 /**
  * A grade from a cell: a name, or a strength with its unit (`shear 310 MPa`, `tensile 65 ksi`, also N/mm² and
- * psi). A tensile strength that is given so is the highest
- * of the steel, and counts as its lower bound too. A number is read as a name (304).
+ * psi). A tensile strength that is given so is the highest of the steel, and counts as its lower bound too. A number is
+ * read as a name (304).
  *
  * @param value the cell
  * @param argument what the cell is, for the refusal

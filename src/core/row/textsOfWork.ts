@@ -18,8 +18,8 @@ const hasHand = /[\d)][- ]?(?:r ?[/&+] ?l|l ?[/&+] ?r|opp)\.?$/i;
 const isOfSteel = /(?<!\p{L})(?:alloy|temper)(?!\p{L})/iu;
 
 /**
- * Texts of a row that no check reads, where they name work, a size, a count or a grade that its cells do not give, or point to a note:
- * a remark, what stands behind a mark.
+ * Texts of a row that no check reads, where they name work, a size, a count or a grade that its cells do not give, or
+ * point to a note: a remark, what stands behind a mark.
  */
 export function textsOfWork(
   cells: readonly CellValue[],

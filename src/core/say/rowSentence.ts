@@ -99,7 +99,7 @@ function notHeldSentence(finding: FindingOf<'not held'>, title: string, unit: Le
     case 'uneven lines':
       return `${title}: an odd number of holes in two lines, the odd one taken in the first line. Give their places under Holes at.`;
     case 'loose bolt':
-      return `${title}: ${size(finding.holeMm, unit)} is wider than the holes for bolt ${finding.bolt}, anchor rods included. Correct the hole or the bolt, or write none under Bolt.`;
+      return `${title}: ${size(finding.holeMm, unit)} is wider than any hole for bolt ${finding.bolt}. Correct the hole or the bolt, or write none under Bolt.`;
     case 'cut on a miter':
       return cutOnMiter(finding);
     case 'work in a text':

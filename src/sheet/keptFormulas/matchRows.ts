@@ -87,13 +87,13 @@ function matchRows(
   const pair = (
     keyNow: (row: number, text: string) => string,
     keyThen: (group: ListedPlace[]) => string,
-    least: Alike,
+    alike: Alike,
   ) => {
     const now = grouped(texts.keys(), (row) => keyNow(row, texts.get(row) ?? ''));
     for (const [key, lost] of grouped(wanted(), keyThen)) {
       const found = now.get(key) ?? [];
-      if (least === 'mark' && (key === '' || found.length !== 1 || lost.length !== 1)) continue;
-      if (found.length > 0) refuseMixed(lost, found, least);
+      if (alike === 'mark' && (key === '' || found.length !== 1 || lost.length !== 1)) continue;
+      if (found.length > 0) refuseMixed(lost, found, alike);
       lost.forEach(([first], at) => {
         const row = found[at];
         if (first === undefined || row === undefined) return;

@@ -71,8 +71,9 @@ export const shapeWords =
 const headings = new RegExp(Object.values(ofHeadings).join('|'), 'iu');
 const clipped =
   '(?:the |both |each |all |one |two |\\(?\\d\\)? )*(?:corner|end|edge|top|bottom|left|right|\\d+ ?[x/-]|45)';
-/** Steel that is called rolled was not rolled in the shop, a spiral stair is where the part goes, and a clip is a part where none of its corners is named. */
+/** What a part belongs to: a spiral stair is where it goes. */
 const building = String.raw`(?:stair|level|room|beam|tower|platform|roof|building|wall|column|steel|frame|bolt)s?(?!\p{L})`;
+/** Steel that is called rolled was not rolled in the shop; a clip is a part where none of its corners is named. */
 const notWork = new RegExp(
   String.raw`kanten (?:entgrat|gebroch|brech|verrund)\p{L}*|cut (?:to (?:length|size)|from)|mtrs? (?:req\p{L}*|certs?|reports?)|(?:bolts?|anchors?|rods?|grout|paint\p{L}*|erect\p{L}*|weld\p{L}*) by (?:others|gc|owner)|(?:hot|cold|as)[- ]rolled|roll(?:ed)?[- ](?:steel|up)|roll ?formed|(?<!\p{L})cold[- ](?:formed|bent)|(?<!\p{L})(?:exist(?:ing)?|machine|ring|split|spiral|curved|crank(?:ed)?|offset|saddle|skew(?:ed)?) ${building}|(?:to|at|on) exist(?:ing)?(?!\p{L})` +
     `|(?<!corners? )(?<!\\p{L})clips?(?!\\p{L})(?! ?${clipped})`,
